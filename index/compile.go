@@ -1,0 +1,278 @@
+package index
+
+import (
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/blevesearch/bleve/v2"
+	"github.com/blevesearch/bleve/v2/analysis/lang/en"
+	"github.com/blevesearch/bleve/v2/mapping"
+	"github.com/blevesearch/bleve/v2/search/query"
+	bleveindex "github.com/blevesearch/bleve_index_api"
+
+	"barwise/colony"
+)
+
+// compiler makes index queries out of a Query. It looks into the index's
+// dictionary, so that a comparison becomes the list of terms that fulfil it.
+type compiler struct {
+	mapping mapping.IndexMapping
+	reader  bleveindex.IndexReader
+}
+
+func termQuery(field, term string) query.Query {
+	q := bleve.NewTermQuery(term)
+	q.SetField(field)
+	return q
+}
+
+func anyOf(list []query.Query) query.Query {
+	switch len(list) {
+	case 0:
+		return bleve.NewMatchNoneQuery()
+	case 1:
+		return list[0]
+	}
+	return bleve.NewDisjunctionQuery(list...)
+}
+
+// frame is what a query says of hive, day and state, for entries of one kind.
+func (c compiler) frame(q Query, kind string) []query.Query {
+	parts := []query.Query{termQuery(fieldKind, kind)}
+	if q.Hive != "" {
+		parts = append(parts, termQuery(fieldHive, q.Hive))
+	}
+	states := q.States
+	if len(states) == 0 {
+		states = []colony.State{colony.Confirmed, colony.Waiting}
+	}
+	var list []query.Query
+	for _, state := range states {
+		list = append(list, termQuery(fieldState, string(state)))
+	}
+	parts = append(parts, anyOf(list))
+	if !q.From.IsZero() || !q.To.IsZero() {
+		parts = append(parts, days(q.From, q.To))
+	}
+	return parts
+}
+
+func days(from, to colony.Date) query.Query {
+	last := "9999-99-99"
+	if !to.IsZero() {
+		last = to.String()
+	}
+	included := true
+	q := bleve.NewTermRangeInclusiveQuery(from.String(), last, &included, &included)
+	q.SetField(fieldDay)
+	return q
+}
+
+// clause compiles the alternatives of one clause, for entries of one kind.
+func (c compiler) clause(clause Clause, kind string) (query.Query, error) {
+	var list []query.Query
+	for _, cond := range clause {
+		q, err := c.condition(cond, kind)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, q)
+	}
+	return anyOf(list), nil
+}
+
+func (c compiler) condition(cond Condition, kind string) (query.Query, error) {
+	var bar query.Query
+	if kind == kindBar {
+		number, rest, _ := barPath(cond.Path)
+		cond.Path = rest
+		if number != "*" {
+			bar = termQuery(fieldBar, barTerm(number))
+		}
+	}
+	terms, err := c.terms(cond)
+	if err != nil {
+		return nil, err
+	}
+	q := anyOf(terms)
+	if cond.Op == Silent {
+		not := bleve.NewBooleanQuery()
+		not.AddMust(termQuery(fieldKind, kind))
+		not.AddMustNot(q)
+		q = not
+	}
+	if bar != nil {
+		q = bleve.NewConjunctionQuery(bar, q)
+	}
+	return q, nil
+}
+
+// terms lists the index's terms that fulfil a condition; for Silent, those
+// that break it.
+func (c compiler) terms(cond Condition) ([]query.Query, error) {
+	path := plainPath(cond.Path)
+	fixed := literalPart(path)
+	if fixed == path && cond.Op == Is {
+		switch cond.Value {
+		case "yes":
+			return []query.Query{termQuery(fieldPresent, path)}, nil
+		case "no":
+			return []query.Query{termQuery(fieldDenied, path)}, nil
+		}
+	}
+	if cond.Op == Silent {
+		cond.Op = Said
+	}
+	var list []query.Query
+	for _, source := range []struct{ field, value string }{{fieldPresent, "yes"}, {fieldDenied, "no"}, {fieldValue, ""}} {
+		err := c.eachTerm(source.field, fixed, func(term string) {
+			leaf, value := term, source.value
+			if source.field == fieldValue {
+				leaf, value, _ = strings.Cut(term, "=")
+			}
+			if cond.covers(leaf) && anyBarOnly(path, leaf) && cond.holds(value) {
+				list = append(list, termQuery(source.field, term))
+			}
+		})
+		if err != nil {
+			return nil, err
+		}
+	}
+	return list, nil
+}
+
+// literalPart is the beginning of a pattern that terms share with it.
+func literalPart(path string) string {
+	const anyBar = "bars.*."
+	start := 0
+	if strings.HasPrefix(path, anyBar) {
+		start = len(anyBar)
+	}
+	if at := strings.IndexByte(path[start:], '*'); at >= 0 {
+		return path[:start+at]
+	}
+	return path
+}
+
+// anyBarOnly skips the numbered bars' terms, for which a bars.* term stands.
+func anyBarOnly(pattern, leaf string) bool {
+	return !strings.HasPrefix(leaf, "bars.") || strings.HasPrefix(leaf, "bars.*.") == strings.HasPrefix(pattern, "bars.*.")
+}
+
+func (c compiler) eachTerm(field, prefix string, f func(term string)) error {
+	dict, err := c.reader.FieldDictPrefix(field, []byte(prefix))
+	if err != nil {
+		return err
+	}
+	defer dict.Close()
+	for {
+		e, err := dict.Next()
+		if err != nil || e == nil {
+			return err
+		}
+		f(e.Term)
+	}
+}
+
+// terms of the words, by analysis as the text itself had it. Words too common
+// to search for drop out.
+func (c compiler) wordTerms(words string) []Term {
+	var list []Term
+	for _, token := range c.mapping.AnalyzerNamed(en.AnalyzerName).Analyze([]byte(words)) {
+		word := words[token.Start:token.End]
+		list = append(list, Term{Word: word, Stems: []string{string(token.Term)}})
+	}
+	return list
+}
+
+func textQueries(terms []Term) []query.Query {
+	var parts []query.Query
+	for _, t := range terms {
+		var list []query.Query
+		for _, stem := range t.Stems {
+			list = append(list, termQuery(fieldText, stem))
+		}
+		parts = append(parts, anyOf(list))
+	}
+	return parts
+}
+
+// loosen replaces stems by those of the index that are spelt most like them:
+// only the stems that the index lacks, or, with all set, every one.
+func (c compiler) loosen(terms []Term, all bool) ([]Term, error) {
+	fuzzy, ok := c.reader.(bleveindex.IndexReaderFuzzy)
+	if !ok {
+		return terms, nil
+	}
+	loose := make([]Term, len(terms))
+	for i, t := range terms {
+		stem := t.Stems[0]
+		loose[i] = Term{Word: t.Word, Stems: []string{stem}}
+		there, err := c.has(stem)
+		if err != nil {
+			return nil, err
+		}
+		if there && !all {
+			continue
+		}
+		similar, err := nearest(fuzzy, stem)
+		if err != nil {
+			return nil, err
+		}
+		if len(similar) > 0 {
+			loose[i].Stems = append(similar, stem)
+			loose[i].Similar = true
+		}
+	}
+	return loose, nil
+}
+
+func (c compiler) has(stem string) (there bool, err error) {
+	err = c.eachTerm(fieldText, stem, func(term string) { there = there || term == stem })
+	return there, err
+}
+
+// slips is how many letters may be wrong in a word of so many: a rule of thumb.
+func slips(letters int) int {
+	switch {
+	case letters < 4:
+		return 0
+	case letters < 6:
+		return 1
+	}
+	return 2
+}
+
+// nearest lists the index's stems that differ least from the given one, and
+// share its first letter.
+func nearest(reader bleveindex.IndexReaderFuzzy, stem string) ([]string, error) {
+	_, first := utf8.DecodeRuneInString(stem)
+	for n := 1; n <= slips(utf8.RuneCountInString(stem)); n++ {
+		dict, err := reader.FieldDictFuzzy(fieldText, stem, n, stem[:first])
+		if err != nil {
+			return nil, fmt.Errorf("words like %q: %w", stem, err)
+		}
+		var found []string
+		for {
+			e, err := dict.Next()
+			if err != nil {
+				dict.Close()
+				return nil, err
+			}
+			if e == nil {
+				break
+			}
+			if e.Term != stem {
+				found = append(found, e.Term)
+			}
+		}
+		if err := dict.Close(); err != nil {
+			return nil, err
+		}
+		if len(found) > 0 {
+			return found, nil
+		}
+	}
+	return nil, nil
+}

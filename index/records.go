@@ -1,0 +1,314 @@
+package index
+
+import (
+	"bytes"
+	"fmt"
+	"iter"
+	"slices"
+	"time"
+
+	bolt "go.etcd.io/bbolt"
+
+	"barwise/colony"
+)
+
+// Filter says which records to list; the zero Filter takes all of them.
+type Filter struct {
+	Hive   string         // "" for every hive
+	States []colony.State // none for every state
+	From   colony.Date    // first day of inspection, included; zero for no bound
+	To     colony.Date    // last day of inspection, included; zero for no bound
+}
+
+func (f Filter) takes(r *colony.Record) bool {
+	if len(f.States) > 0 && !slices.Contains(f.States, r.State) {
+		return false
+	}
+	if f.Hive == "" && f.From.IsZero() && f.To.IsZero() {
+		return true
+	}
+	ins := current(r)
+	day := colony.DateOf(ins.At)
+	return (f.Hive == "" || ins.Hive == f.Hive) &&
+		(f.From.IsZero() || day.Compare(f.From) >= 0) && (f.To.IsZero() || day.Compare(f.To) <= 0)
+}
+
+// zoneSpan is more than any zone lies away from UTC, so that the instants of a
+// civil day in every zone are within it.
+const zoneSpan = 15 * time.Hour
+
+// list returns the bucket and the key range [low, high) that hold what the
+// filter can take, and the prefix of its keys.
+func (f Filter) list(tx *bolt.Tx) (b *bolt.Bucket, prefix, low, high []byte) {
+	switch {
+	case f.Hive != "":
+		b, prefix = tx.Bucket(bucketByHive), textKey(f.Hive)
+	case len(f.States) == 1:
+		b, prefix = tx.Bucket(bucketByState), textKey(string(f.States[0]))
+	default:
+		b = tx.Bucket(bucketByTime)
+	}
+	low = prefix
+	if !f.From.IsZero() {
+		low = append(bytes.Clone(prefix), timeKey(f.From.Time().Add(-zoneSpan))...)
+	}
+	high = append(bytes.Clone(prefix), 0xff)
+	if !f.To.IsZero() {
+		high = append(bytes.Clone(prefix), timeKey(f.To.Time().Add(24*time.Hour+zoneSpan))...)
+	}
+	return b, prefix, low, high
+}
+
+// page is how many records are read in one transaction while listing, so that
+// the caller may write between two of them.
+const page = 128
+
+// Record returns the record of the given ID, or ErrUnknown.
+func (s *Store) Record(id string) (r colony.Record, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		r, err = getRecord(tx, id)
+		return err
+	})
+	return r, err
+}
+
+// Records lists what the filter takes, the newest inspection first. The store
+// may be changed on the way; a record that moves may then be seen twice or not
+// at all. An error ends the list.
+func (s *Store) Records(f Filter) iter.Seq2[colony.Record, error] {
+	return func(yield func(colony.Record, error) bool) {
+		var from []byte
+		for {
+			var found []colony.Record
+			err := s.view(func(tx *bolt.Tx) (err error) {
+				found, from, err = f.page(tx, from)
+				return err
+			})
+			for _, r := range found {
+				if !yield(r, nil) {
+					return
+				}
+			}
+			if err != nil {
+				yield(colony.Record{}, err)
+				return
+			}
+			if from == nil {
+				return
+			}
+		}
+	}
+}
+
+// page reads the records below the key from (nil for the beginning), newest
+// first, and returns where to go on, or nil at the end.
+func (f Filter) page(tx *bolt.Tx, from []byte) (found []colony.Record, next []byte, err error) {
+	b, prefix, low, high := f.list(tx)
+	if from != nil {
+		high = from
+	}
+	c := b.Cursor()
+	for k := seekBelow(c, high); k != nil && bytes.Compare(k, low) >= 0; k, _ = c.Prev() {
+		r, err := getRecord(tx, keyID(k, prefix))
+		if err != nil {
+			return found, nil, err
+		}
+		if f.takes(&r) {
+			found = append(found, r)
+		}
+		if next = bytes.Clone(k); len(found) == page {
+			return found, next, nil
+		}
+	}
+	return found, nil, nil
+}
+
+// seekBelow moves to the last key before the given one.
+func seekBelow(c *bolt.Cursor, key []byte) []byte {
+	if k, _ := c.Seek(key); k == nil {
+		k, _ = c.Last()
+		return k
+	}
+	k, _ := c.Prev()
+	return k
+}
+
+// Waiting lists what waits to be confirmed, the oldest inspection first.
+func (s *Store) Waiting() ([]colony.Record, error) {
+	var list []colony.Record
+	for r, err := range s.Records(Filter{States: []colony.State{colony.Waiting}}) {
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, r)
+	}
+	slices.Reverse(list)
+	return list, nil
+}
+
+// OfNote lists the records of a note in the order they were spoken.
+func (s *Store) OfNote(hash string) (list []colony.Record, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		list, err = recordsOfNote(tx, hash)
+		return err
+	})
+	return list, err
+}
+
+func recordsOfNote(tx *bolt.Tx, hash string) (list []colony.Record, err error) {
+	prefix := textKey(hash)
+	c := tx.Bucket(bucketByNote).Cursor()
+	for k, id := c.Seek(prefix); k != nil && len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, id = c.Next() {
+		r, err := getRecord(tx, string(id))
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, r)
+	}
+	return list, nil
+}
+
+// Save keeps a changed record, stamps it with the clock, and keeps the version
+// before it in the history. A record that says what is stored already is left
+// alone. The note and the place in it cannot be changed.
+func (s *Store) Save(r colony.Record) error {
+	err := s.update(func(tx *bolt.Tx) error {
+		old, err := getRecord(tx, r.ID)
+		if err != nil {
+			return err
+		}
+		if r.NoteHash != old.NoteHash || r.Seq != old.Seq {
+			return fmt.Errorf("record %s belongs to inspection %d of note %s, not %d of %s", r.ID, old.Seq, old.NoteHash, r.Seq, r.NoteHash)
+		}
+		return s.replace(tx, &old, &r)
+	})
+	if err == nil {
+		s.nudge()
+	}
+	return err
+}
+
+// replace writes r over old unless they say the same.
+func (s *Store) replace(tx *bolt.Tx, old, r *colony.Record) error {
+	r.Changed = old.Changed
+	same, err := equal(old, r)
+	if err != nil || same {
+		return err
+	}
+	r.Changed = s.opts.clock()
+	if err := keepVersion(tx, old); err != nil {
+		return err
+	}
+	return putRecord(tx, old, r)
+}
+
+// keepVersion adds a record as it stands to its history.
+func keepVersion(tx *bolt.Tx, r *colony.Record) error {
+	history := tx.Bucket(bucketHistory)
+	n, _ := lastNumbered(history, r.ID)
+	return putJSON(history, numberKey(r.ID, n+1), r)
+}
+
+// putRecord writes a record with its keys and notes the change; old is the
+// version it replaces, or nil.
+func putRecord(tx *bolt.Tx, old, r *colony.Record) error {
+	if old != nil {
+		for _, e := range keyEntries(tx, sortKeysOf(old), old) {
+			// A place in a note may have passed to another record by now.
+			if e.value != nil && !bytes.Equal(e.bucket.Get(e.key), e.value) {
+				continue
+			}
+			if err := e.bucket.Delete(e.key); err != nil {
+				return err
+			}
+		}
+	}
+	if err := putJSON(tx.Bucket(bucketRecords), []byte(r.ID), r); err != nil {
+		return err
+	}
+	for _, e := range keyEntries(tx, sortKeysOf(r), r) {
+		if err := e.bucket.Put(e.key, e.value); err != nil {
+			return err
+		}
+	}
+	return logChange(tx, r.ID)
+}
+
+type keyEntry struct {
+	bucket     *bolt.Bucket
+	key, value []byte
+}
+
+func keyEntries(tx *bolt.Tx, keys sortKeys, r *colony.Record) []keyEntry {
+	return []keyEntry{
+		{tx.Bucket(bucketByTime), keys.time, nil},
+		{tx.Bucket(bucketByHive), keys.hive, nil},
+		{tx.Bucket(bucketByState), keys.state, nil},
+		{tx.Bucket(bucketByNote), numberKey(r.NoteHash, uint64(r.Seq)), []byte(r.ID)},
+	}
+}
+
+// History returns the earlier versions of a record, the oldest first; none for
+// one that was never changed.
+func (s *Store) History(id string) (list []colony.Record, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		if _, err := getRecord(tx, id); err != nil {
+			return err
+		}
+		list, err = versions(tx, id)
+		return err
+	})
+	return list, err
+}
+
+func versions(tx *bolt.Tx, id string) (list []colony.Record, err error) {
+	prefix := textKey(id)
+	c := tx.Bucket(bucketHistory).Cursor()
+	for k, data := c.Seek(prefix); k != nil && len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, data = c.Next() {
+		var r colony.Record
+		if err := decode(tx, "history of "+id, data, &r); err != nil {
+			return nil, err
+		}
+		list = append(list, r)
+	}
+	return list, nil
+}
+
+// Hives lists the names of all hives that a record is about, in order.
+func (s *Store) Hives() (names []string, err error) {
+	err = s.view(func(tx *bolt.Tx) error {
+		c := tx.Bucket(bucketByHive).Cursor()
+		for k, _ := c.First(); k != nil; {
+			name := hiveOf(k)
+			if name != "" {
+				names = append(names, name)
+			}
+			k, _ = c.Seek(append(textKey(name), 0xff))
+		}
+		return nil
+	})
+	slices.Sort(names)
+	return names, err
+}
+
+// Counts are how many records stand where.
+type Counts struct{ Notes, Waiting, Confirmed, SetAside int }
+
+// Counts counts notes and records; it reads keys only.
+func (s *Store) Counts() (n Counts, err error) {
+	err = s.view(func(tx *bolt.Tx) error {
+		c := tx.Bucket(bucketNotes).Cursor()
+		for k, _ := c.First(); k != nil; k, _ = c.Next() {
+			n.Notes++
+		}
+		for state, count := range map[colony.State]*int{colony.Waiting: &n.Waiting, colony.Confirmed: &n.Confirmed, colony.SetAside: &n.SetAside} {
+			prefix := textKey(string(state))
+			c := tx.Bucket(bucketByState).Cursor()
+			for k, _ := c.Seek(prefix); bytes.HasPrefix(k, prefix); k, _ = c.Next() {
+				*count++
+			}
+		}
+		return nil
+	})
+	return n, err
+}

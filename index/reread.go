@@ -1,0 +1,269 @@
+package index
+
+import (
+	"bytes"
+	"encoding/json"
+	"reflect"
+
+	bolt "go.etcd.io/bbolt"
+
+	"barwise/colony"
+)
+
+// Reread puts a new reading of a kept note in place of the old one, by a newer
+// parser say. Corrections, answers and history stay. A reading goes to the
+// record of the same hive, else to the next one in order. A confirmed record
+// that would now say something else waits again; a further inspection waits
+// too; a record that the reading no longer has is set aside if it waited and
+// nobody corrected it, and else kept as it is.
+func (s *Store) Reread(hash string, read []colony.Inspection) error {
+	return s.rereading(func(tx *bolt.Tx) error {
+		note, err := getNote(tx, hash)
+		if err != nil {
+			return err
+		}
+		return s.reread(tx, &note, read, shift{})
+	})
+}
+
+// Edit keeps a new text for a note, next to all texts before, with the reading
+// of it, which is treated as in Reread. Where corrections are tied to words,
+// and timed words to the text, they move with it; ties to words that were
+// edited away are dropped.
+func (s *Store) Edit(hash, text string, read []colony.Inspection) error {
+	return s.rereading(func(tx *bolt.Tx) error {
+		note, err := getNote(tx, hash)
+		if err != nil {
+			return err
+		}
+		move := shiftBetween(note.Text, text)
+		if note.Text != text {
+			if err := putEdit(tx, &note, text, move); err != nil {
+				return err
+			}
+		}
+		return s.reread(tx, &note, read, move)
+	})
+}
+
+func (s *Store) rereading(f func(*bolt.Tx) error) error {
+	err := s.update(f)
+	if err == nil {
+		s.nudge()
+	}
+	return err
+}
+
+func putEdit(tx *bolt.Tx, note *colony.Note, text string, move shift) error {
+	note.Text = text
+	var words []colony.TimedWord
+	for _, w := range note.Words {
+		if span, ok := move.of(w.Span); ok {
+			w.Span = span
+			words = append(words, w)
+		}
+	}
+	note.Words = words
+	data, err := packNote(note)
+	if err != nil {
+		return err
+	}
+	edits := tx.Bucket(bucketEdits)
+	n, _ := lastNumbered(edits, note.Hash)
+	return edits.Put(numberKey(note.Hash, n+1), data)
+}
+
+// Edits returns the texts that a note was given after it was handed in, the
+// oldest first.
+func (s *Store) Edits(hash string) (list []colony.Note, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		list, err = edits(tx, hash)
+		return err
+	})
+	return list, err
+}
+
+func edits(tx *bolt.Tx, hash string) (list []colony.Note, err error) {
+	prefix := textKey(hash)
+	c := tx.Bucket(bucketEdits).Cursor()
+	for k, data := c.Seek(prefix); k != nil && len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, data = c.Next() {
+		n, err := unpackNote(tx, hash, data)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, n)
+	}
+	return list, nil
+}
+
+func (s *Store) reread(tx *bolt.Tx, note *colony.Note, read []colony.Inspection, move shift) error {
+	records, err := recordsOfNote(tx, note.Hash)
+	if err != nil {
+		return err
+	}
+	goesTo := pair(records, read)
+	for i := range read {
+		if goesTo[i] >= 0 {
+			if err := s.renew(tx, note, &records[goesTo[i]], read[i], i+1, move); err != nil {
+				return err
+			}
+			continue
+		}
+		r, err := s.newRecord(note, read[i], i+1)
+		if err != nil {
+			return err
+		}
+		r.Changed = s.opts.clock()
+		if err := putRecord(tx, nil, &r); err != nil {
+			return err
+		}
+	}
+	if err := s.retire(tx, records, goesTo, len(read), move); err != nil {
+		return err
+	}
+	return relist(tx, note.Hash)
+}
+
+// relist has the index look at every inspection of a note, since which words
+// belong to which of them may have changed although a record did not.
+func relist(tx *bolt.Tx, hash string) error {
+	records, err := recordsOfNote(tx, hash)
+	for i := 0; err == nil && i < len(records); i++ {
+		err = logChange(tx, records[i].ID)
+	}
+	return err
+}
+
+// pair says for each reading which record it goes to, or -1 for a new one:
+// first to records of the same hive, then to those left over, both in order.
+func pair(records []colony.Record, read []colony.Inspection) []int {
+	goesTo := make([]int, len(read))
+	used := make([]bool, len(records))
+	for i := range goesTo {
+		goesTo[i] = -1
+	}
+	assign := func(fits func(r *colony.Record, ins *colony.Inspection) bool) {
+		for i := range read {
+			for j := range records {
+				if goesTo[i] < 0 && !used[j] && fits(&records[j], &read[i]) {
+					goesTo[i], used[j] = j, true
+				}
+			}
+		}
+	}
+	assign(func(r *colony.Record, ins *colony.Inspection) bool { return r.Read.Hive == ins.Hive })
+	assign(func(r *colony.Record, ins *colony.Inspection) bool { return true })
+	return goesTo
+}
+
+// renew gives a record its new reading.
+func (s *Store) renew(tx *bolt.Tx, note *colony.Note, old *colony.Record, read colony.Inspection, seq int, move shift) error {
+	r := *old
+	settle(&r, note, read, seq)
+	r.Corrections = move.corrections(old.Corrections)
+	if r.State == colony.Confirmed {
+		before, now := current(old), current(&r)
+		if !reflect.DeepEqual(colony.Leaves(&before), colony.Leaves(&now)) {
+			r.State = colony.Waiting
+		}
+	}
+	return s.replace(tx, old, &r)
+}
+
+// retire deals with the records that no reading went to, and gives them places
+// after those that one did.
+func (s *Store) retire(tx *bolt.Tx, records []colony.Record, goesTo []int, seq int, move shift) error {
+	used := map[int]bool{}
+	for _, j := range goesTo {
+		used[j] = true
+	}
+	for j := range records {
+		if used[j] {
+			continue
+		}
+		seq++
+		r := records[j]
+		r.Seq = seq
+		r.Read.Source.Seq = seq
+		r.Corrections = move.corrections(r.Corrections)
+		r.Read.Evidence = move.evidence(r.Read.Evidence)
+		if r.State == colony.Waiting && len(r.Corrections) == 0 {
+			r.State = colony.SetAside
+		}
+		if err := s.replace(tx, &records[j], &r); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// equal reports whether two records have the same JSON form.
+func equal(a, b *colony.Record) (bool, error) {
+	x, err := json.Marshal(a)
+	if err != nil {
+		return false, err
+	}
+	y, err := json.Marshal(b)
+	return bytes.Equal(x, y), err
+}
+
+// shift says how spans move when a text is edited: those before the edit
+// stay, those after it move by as much as the text grew. The zero shift moves
+// nothing.
+type shift struct {
+	from, to int // the edited stretch of the old text
+	by       int
+}
+
+func shiftBetween(old, edited string) shift {
+	n := min(len(old), len(edited))
+	head := 0
+	for head < n && old[head] == edited[head] {
+		head++
+	}
+	tail := 0
+	for tail < n-head && old[len(old)-1-tail] == edited[len(edited)-1-tail] {
+		tail++
+	}
+	return shift{head, len(old) - tail, len(edited) - len(old)}
+}
+
+// of moves a span, and reports false for one whose words were edited.
+func (m shift) of(span colony.Span) (colony.Span, bool) {
+	switch {
+	case m == shift{} || span[1] <= m.from:
+		return span, true
+	case span[0] >= m.to:
+		return colony.Span{span[0] + m.by, span[1] + m.by}, true
+	}
+	return colony.Span{}, false
+}
+
+func (m shift) corrections(list []colony.Correction) []colony.Correction {
+	var moved []colony.Correction
+	for _, c := range list {
+		if c.Span != nil {
+			span, ok := m.of(*c.Span)
+			if c.Span = &span; !ok {
+				c.Span = nil
+			}
+		}
+		moved = append(moved, c)
+	}
+	return moved
+}
+
+func (m shift) evidence(old map[string][]colony.Span) map[string][]colony.Span {
+	if m == (shift{}) || old == nil {
+		return old
+	}
+	moved := map[string][]colony.Span{}
+	for path, spans := range old {
+		for _, span := range spans {
+			if now, ok := m.of(span); ok {
+				moved[path] = append(moved[path], now)
+			}
+		}
+	}
+	return moved
+}

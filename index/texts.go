@@ -1,0 +1,117 @@
+package index
+
+import (
+	"maps"
+	"slices"
+
+	bolt "go.etcd.io/bbolt"
+
+	"barwise/colony"
+)
+
+// texts finds the stretches of notes that records are about. It keeps the last
+// note, since a note's records mostly come one after the other.
+type texts struct {
+	tx      *bolt.Tx
+	hash    string
+	note    colony.Note
+	records []colony.Record
+}
+
+// of returns the words that belong to the record.
+func (t *texts) of(r *colony.Record) ([]string, error) {
+	if t.hash != r.NoteHash {
+		note, err := getNote(t.tx, r.NoteHash)
+		if err != nil {
+			return nil, err
+		}
+		records, err := recordsOfNote(t.tx, r.NoteHash)
+		if err != nil {
+			return nil, err
+		}
+		t.hash, t.note, t.records = r.NoteHash, note, records
+	}
+	var text []string
+	for _, span := range stretches(len(t.note.Text), t.records, r.ID) {
+		text = append(text, t.note.Text[span[0]:span[1]])
+	}
+	return text, nil
+}
+
+// stretches divides a note of the given length among its inspections and
+// returns the part of one of them. The evidence decides: the words from one
+// inspection's evidence up to another's belong to the first, and what comes
+// before any belongs to all. Evidence that several share, such as the weather,
+// makes no turn. A note's only inspection has all of it. Inspections that were
+// set aside do not count, unless it is theirs that is asked for.
+func stretches(length int, records []colony.Record, id string) []colony.Span {
+	var owners []*colony.Record
+	for i := range records {
+		if r := &records[i]; r.State != colony.SetAside || r.ID == id {
+			owners = append(owners, r)
+		}
+	}
+	if len(owners) < 2 {
+		return []colony.Span{{0, length}}
+	}
+	marks := ownersOf(length, owners)
+	var spans []colony.Span
+	for i, m := range marks {
+		end := length
+		if i+1 < len(marks) {
+			end = marks[i+1].at
+		}
+		if m.id != id && m.id != "" || m.at == end {
+			continue
+		}
+		if n := len(spans); n > 0 && spans[n-1][1] == m.at {
+			spans[n-1][1] = end
+			continue
+		}
+		spans = append(spans, colony.Span{m.at, end})
+	}
+	return spans
+}
+
+// turn is a place in a note from which on it is about the record; an empty ID
+// stands for all of them.
+type turn struct {
+	at int
+	id string
+}
+
+// ownersOf lists the places where a note turns from one inspection to another.
+func ownersOf(length int, records []*colony.Record) []turn {
+	claims := map[colony.Span]map[string]bool{}
+	for _, r := range records {
+		for _, spans := range r.Read.Evidence {
+			for _, span := range spans {
+				if span[0] < 0 || span[0] >= length {
+					continue
+				}
+				if claims[span] == nil {
+					claims[span] = map[string]bool{}
+				}
+				claims[span][r.ID] = true
+			}
+		}
+	}
+	places := slices.SortedFunc(maps.Keys(claims), func(a, b colony.Span) int {
+		if a[0] != b[0] {
+			return a[0] - b[0]
+		}
+		return b[1] - a[1]
+	})
+	turns := []turn{{0, ""}}
+	for _, span := range places {
+		if len(claims[span]) > 1 {
+			continue
+		}
+		for id := range claims[span] {
+			if turns[len(turns)-1].id != id {
+				turns = append(turns, turn{span[0], id})
+			}
+		}
+	}
+	return turns
+}
