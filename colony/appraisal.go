@@ -1,0 +1,172 @@
+package colony
+
+// Appraisal is one colony as of a day: everything that the inspections carry.
+type Appraisal struct {
+	Hive      string         `json:"hive"`
+	Today     Date           `json:"today"`
+	Last      Date           `json:"last,omitzero"` // last inspection
+	Queen     QueenEvidence  `json:"queen"`
+	Colour    *ColourFinding `json:"colour,omitempty"`
+	BroodOn   Date           `json:"brood_on,omitzero"` // the inspection that the brood was counted in
+	Brood     BroodCount     `json:"brood"`
+	Laying    Estimate       `json:"laying"`
+	Emerging  Estimate       `json:"emerging"` // within 12 days of BroodOn
+	Adults    Estimate       `json:"adults"`
+	Forecast  *Forecast      `json:"forecast,omitempty"`
+	Comb      Estimate       `json:"comb"`
+	Building  []BuildingRate `json:"building,omitempty"`
+	Space     Space          `json:"space"`
+	Food      Food           `json:"food"`
+	Gap       Estimate       `json:"gap"`   // to the winter target
+	Weeks     Estimate       `json:"weeks"` // of winter use
+	Mites     *MiteRate      `json:"mites,omitempty"`
+	Verdicts  []MiteVerdict  `json:"verdicts,omitempty"`
+	Growth    *Growth        `json:"growth,omitempty"`
+	MiteLimit Estimate       `json:"mite_limit"` // days until the first limit not yet reached
+	Cautions  []Caution      `json:"cautions,omitempty"`
+	Due       []DueItem      `json:"due,omitempty"` // open ones
+}
+
+// Appraise works everything out for one hive, whose inspections are sorted by
+// time; those after today are left out.
+func Appraise(history []Inspection, today Date, set Settings, answers []Answer) Appraisal {
+	known := upTo(history, today)
+	a := Appraisal{Today: today}
+	if len(known) == 0 {
+		return a
+	}
+	last := &known[len(known)-1]
+	a.Hive, a.Last = last.Hive, dayOf(last)
+	a.Queen = JudgeQueen(known, today)
+	a.Space = JudgeSpace(known, today, set.Season)
+	a.Cautions = Cautions(known, today, set.Season)
+	a.Due = Open(Due(known, today, set, answers))
+	a.readColour(known)
+	a.readBrood(known, set)
+	a.readComb(known, set)
+	a.readFood(known, set)
+	a.readMites(known, set)
+	return a
+}
+
+func (a *Appraisal) readColour(known []Inspection) {
+	for i := len(known) - 1; i >= 0; i-- {
+		if q := known[i].Queen; q != nil && (q.Colour != "" || q.Year != nil) {
+			f := CheckColour(q, dayOf(&known[i]))
+			a.Colour = &f
+			return
+		}
+	}
+}
+
+// readBrood takes the last inspection that tells an area of brood.
+func (a *Appraisal) readBrood(known []Inspection, set Settings) {
+	for i := len(known) - 1; i >= 0; i-- {
+		ins := &known[i]
+		b := CountBrood(ins, set.Box)
+		if !b.Capped.Known() && !b.Open.Known() && !b.Mixed.Known() {
+			continue
+		}
+		a.BroodOn, a.Brood, a.Laying = dayOf(ins), b, LayingRate(b.Capped)
+		a.Emerging = Emerging(b, int(SealedDays.Value.Best))
+		if a.Adults = Adults(ins, set.Box); a.Adults.Known() {
+			laying := a.Queen.State == Laying || a.Queen.State == QueenThere
+			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying); ok {
+				a.Forecast = &f
+			}
+		}
+		return
+	}
+}
+
+func (a *Appraisal) readComb(known []Inspection, set Settings) {
+	last := &known[len(known)-1]
+	a.Comb = DrawnComb(last, set.Box)
+	a.Building = BarBuilding(last, set.Box)
+	if len(known) > 1 {
+		if r, ok := ColonyBuilding(&known[len(known)-2], last, set.Box); ok {
+			a.Building = append(a.Building, r)
+		}
+	}
+}
+
+func (a *Appraisal) readFood(known []Inspection, set Settings) {
+	for i := len(known) - 1; i >= 0; i-- {
+		if f := CountFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
+			a.Food = f
+			a.Gap, a.Weeks = StoresGap(f, set.Target), WeeksOfFood(f, WinterUse)
+			return
+		}
+	}
+}
+
+func (a *Appraisal) readMites(known []Inspection, set Settings) {
+	for i := len(known) - 1; i >= 0; i-- {
+		r, ok := RateOf(&known[i])
+		switch {
+		case !ok:
+		case a.Mites == nil:
+			a.Mites = &r
+			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
+			a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
+		case r.Method == a.Mites.Method:
+			if g, ok := GrowthBetween(r, *a.Mites); ok {
+				a.Growth = &g
+				if g.Doubling.Known() {
+					a.MiteLimit = untilLimit(*a.Mites, a.Verdicts, g.Doubling.Range)
+				}
+			}
+			return
+		}
+	}
+}
+
+// untilLimit is the time to the lowest limit that the rate has not passed.
+func untilLimit(r MiteRate, verdicts []MiteVerdict, doubling Range) Estimate {
+	lowest := 0.0
+	for _, v := range verdicts {
+		if l := v.Limit.Limit; l > r.Rate.Best && (lowest == 0 || l < lowest) {
+			lowest = l
+		}
+	}
+	if lowest == 0 {
+		return Estimate{}
+	}
+	return DaysUntil(r, lowest, doubling)
+}
+
+// Explanations lists the making of every number in the appraisal, in its
+// order.
+func (a *Appraisal) Explanations() []Explanation {
+	var out []Explanation
+	add := func(e Explanation) {
+		if e.What != "" {
+			out = append(out, e)
+		}
+	}
+	add(a.Queen.Why)
+	if a.Queen.Calendar != nil {
+		add(a.Queen.Calendar.Why)
+	}
+	for _, e := range []Estimate{a.Brood.Eggs, a.Brood.Open, a.Brood.Capped, a.Brood.Drone, a.Brood.Mixed, a.Laying, a.Emerging, a.Adults} {
+		add(e.Why)
+	}
+	if a.Forecast != nil {
+		add(a.Forecast.Why)
+	}
+	add(a.Comb.Why)
+	for _, b := range a.Building {
+		add(b.Rate.Why)
+	}
+	for _, e := range []Estimate{a.Space.Used, a.Space.Free, a.Space.Rate, a.Food.Honey, a.Food.Pollen, a.Gap, a.Weeks} {
+		add(e.Why)
+	}
+	if a.Mites != nil {
+		add(a.Mites.Rate.Why)
+	}
+	if a.Growth != nil {
+		add(a.Growth.Doubling.Why)
+	}
+	add(a.MiteLimit.Why)
+	return out
+}

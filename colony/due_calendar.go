@@ -1,0 +1,209 @@
+package colony
+
+import (
+	"fmt"
+	"time"
+)
+
+// Intervals between visits and counts, in days; common practice where no
+// source stands beside them.
+const (
+	lookWithCells  = 5  // swarm signs: every 5 days [TRUNCH1]
+	lookInSwarming = 7  // a gap of 7 days sees every queen cell before it is sealed [MBBKA]
+	lookInSeason   = 14 // common practice
+	lookAgain      = 6  // after eggs were missing: queen cells show within days
+	miteInterval   = 30 // between counts in the season; common practice
+	miteAfterTreat = 21 // after a treatment; common practice, the label may say otherwise
+	feederLook     = 7  // after feeding; common practice
+	staleDays      = 400
+)
+
+// queen lists what the queen evidence asks for.
+func (l *dueList) queen(q QueenEvidence) {
+	switch q.State {
+	case RaisingQueen, VirginMating:
+		eggs := q.Calendar.When(MilestoneEggs)
+		d := l.add("queen", q.Calendar.Anchor, "eggs", eggs.Usual.To, "look for eggs; leave the hive shut until then",
+			fmt.Sprintf("%s, first eggs %s; act if there are none by %s", q.Calendar.Begin, eggs.Usual, longDay(q.ExpectBy)))
+		d.Until = q.ExpectBy
+	case QueenThere:
+		if q.Calendar != nil && len(q.Also) == 0 {
+			eggs := q.Calendar.When(MilestoneEggs)
+			l.add("queen", q.Calendar.Anchor, "eggs", eggs.Usual.To, "look for eggs of the new queen", q.Says).Until = q.ExpectBy
+		}
+	case WasLaying:
+		if !q.ExpectBy.IsZero() {
+			l.add("queen", q.AsOf, "again", q.AsOf.AddDays(lookAgain), "look again for eggs and for queen cells", q.Says).Until = q.ExpectBy
+		}
+	case Queenless:
+		l.add("queen", q.AsOf, "test", q.AsOf.AddDays(1), "make sure whether there is a queen: a comb with eggs from another hive shows it within days", q.Says)
+	case LayingWorkers:
+		l.add("queen", q.AsOf, "workers", q.AsOf.AddDays(7), "look again: still several eggs in a cell?", q.Says)
+	case NoSign:
+		if !q.ExpectBy.IsZero() {
+			l.add("queen", q.ExpectBy, "overdue", q.ExpectBy, "look for eggs now", q.Says)
+		}
+	}
+}
+
+// swarm warns where there are queen cells beside a laying queen.
+func (l *dueList) swarm(q QueenEvidence, today Date) {
+	if len(q.Also) == 0 || q.Calendar == nil {
+		return
+	}
+	swarm := q.Calendar.When(MilestoneSwarm)
+	if swarm.IsZero() || today.Compare(swarm.Outer.To) > 0 {
+		return
+	}
+	d := l.add("swarm", q.Calendar.Anchor, "", earlierOf(swarm.Usual.From, q.AsOf.AddDays(lookWithCells)), "decide on the queen cells before a swarm leaves",
+		fmt.Sprintf("%s; the swarm usually leaves %s", q.Calendar.Begin, swarm.Usual))
+	d.Until = swarm.Outer.To
+}
+
+// nextInspection gives the next routine visit, anchored to the last one. A
+// visit that the keeper planned stands in its place, and a hive in which a
+// queen is being raised is left in peace.
+func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence, set Settings) {
+	last := &known[len(known)-1]
+	on := dayOf(last)
+	if today.Sub(on) > staleDays || q.State == RaisingQueen || q.State == VirginMating {
+		return
+	}
+	for _, p := range last.Plans {
+		if p.Do == "inspect" {
+			return
+		}
+	}
+	next, why := on.AddDays(lookInSeason), "every two weeks in the season"
+	switch {
+	case len(q.Also) > 0:
+		next, why = on.AddDays(lookWithCells), "queen cells: every five days"
+	case set.Season.SwarmTime(on):
+		next, why = on.AddDays(lookInSwarming), "swarm season: every seven days sees each queen cell before it is sealed"
+	case !set.Season.Active(next):
+		next, why = set.Season.Next(on, time.April), "first look of the season, when it is warm enough for shirt sleeves"
+	}
+	l.add("inspect", on, "", next, "inspect", fmt.Sprintf("last on %s; %s", longDay(on), why))
+}
+
+func (l *dueList) space(known []Inspection, today Date, set Settings) {
+	s := JudgeSpace(known, today, set.Season)
+	if s.GiveBy.IsZero() || !set.Season.Active(today) || today.Sub(s.AsOf) > 42 {
+		return
+	}
+	l.add("space", s.AsOf, "", s.GiveBy, fmt.Sprintf("give %d bars", s.Give), s.String())
+}
+
+// followUps lists what feedings and treatments ask for.
+func (l *dueList) followUps(known []Inspection) {
+	for i := range known {
+		on := dayOf(&known[i])
+		for _, t := range known[i].Actions {
+			switch t.Do {
+			case "feed":
+				d := l.add("feeding", on, t.What, on.AddDays(feederLook), "look whether the feed is taken", "fed on "+longDay(on))
+				if i+1 < len(known) {
+					d.Status, d.Closed = StatusDone, "inspected on "+longDay(dayOf(&known[i+1]))
+				}
+			case "treat":
+				d := l.add("treatment", on, t.What, on.AddDays(miteAfterTreat), "count mites again; the label says when the treatment ends or is repeated", fmt.Sprintf("treated on %s", longDay(on)))
+				if c := countAfter(known[i+1:], on.AddDays(feederLook)); c != nil {
+					d.Status, d.Closed = StatusDone, "counted on "+longDay(dayOf(c))
+				}
+			}
+		}
+	}
+	for i := range l.items {
+		if d := &l.items[i]; (d.Kind == "feeding" || d.Kind == "treatment") && d.Status == StatusOpen &&
+			dayOf(&known[len(known)-1]).Sub(d.On) > planLapses {
+			d.Status, d.Closed = StatusLapsed, "no word of it since"
+		}
+	}
+}
+
+// countAfter is the first inspection from a day on that counts mites.
+func countAfter(later []Inspection, from Date) *Inspection {
+	for i := range later {
+		if m := later[i].Mites; m != nil && m.Method != "seen" && m.Count != nil && dayOf(&later[i]).Compare(from) >= 0 {
+			return &later[i]
+		}
+	}
+	return nil
+}
+
+// mites asks for the next count: a month after the last one in the season,
+// sooner where the last one is near a limit.
+func (l *dueList) mites(known []Inspection, today Date, set Settings) {
+	last := lastCount(known)
+	if last == nil {
+		first := dayOf(&known[0])
+		if on := first.AddDays(miteInterval); set.Season.Active(on) && today.Sub(first) <= staleDays {
+			l.add("mites", first, "first", on, "count mites", "no count recorded yet")
+		}
+		return
+	}
+	on := dayOf(last)
+	next, why := on.AddDays(miteInterval), "last count on "+longDay(on)
+	if r, ok := RateOf(last); ok {
+		for _, v := range AgainstLimits(r, set.MiteSet, set.Season) {
+			if v.Over != "under" {
+				next, why = on.AddDays(7), v.Says
+				break
+			}
+		}
+	}
+	if set.Season.Active(next) && today.Sub(on) <= staleDays {
+		l.add("mites", on, "", next, "count mites", why)
+	}
+}
+
+func lastCount(known []Inspection) *Inspection {
+	for i := len(known) - 1; i >= 0; i-- {
+		if m := known[i].Mites; m != nil && m.Count != nil && m.Method != "" && m.Method != "seen" {
+			return &known[i]
+		}
+	}
+	return nil
+}
+
+// winter lists the preparations for the coming winter: stores by mid September,
+// in time for syrup to be ripened (in the north it is to be finished by mid
+// October [USDA-OW6]), and the entrance against mice by October.
+func (l *dueList) winter(known []Inspection, today Date, set Settings) {
+	if !set.Season.Preparing(today) || today.Sub(dayOf(&known[len(known)-1])) > 120 {
+		return
+	}
+	august := set.Season.Next(today.AddMonths(-3).AddDays(1), time.August)
+	stores := l.add("stores", august, "", august.AddMonths(1).AddDays(14), "make up the winter stores", set.Target.words())
+	guard := l.add("winter", august, "entrance", august.AddMonths(2), "reduce the entrance against mice and robbing", "winter preparation; common practice")
+	for i := range known {
+		ins := &known[i]
+		if dayOf(ins).Compare(august) < 0 {
+			continue
+		}
+		gap := StoresGap(CountFood(ins, set.Box), set.Target)
+		if ins.Stores != nil && ins.Stores.Word == "heavy" || gap.Known() && gap.High <= 0 {
+			stores.Status, stores.Closed = StatusDone, "stores enough on "+longDay(dayOf(ins))
+		}
+		if ins.Entrance == "reduced" || hasDeed(ins, "reduce_entrance") {
+			guard.Status, guard.Closed = StatusDone, "entrance reduced on "+longDay(dayOf(ins))
+		}
+	}
+}
+
+func hasDeed(ins *Inspection, do string) bool {
+	for _, t := range ins.Actions {
+		if t.Do == do {
+			return true
+		}
+	}
+	return false
+}
+
+// disease keeps the call to the inspector in view until it is answered or the
+// sign is denied.
+func (l *dueList) disease(known []Inspection, today Date) {
+	for _, f := range DiseaseSigns(within(known, today, CautionDays)) {
+		l.add("disease", f.On, f.Says, f.On, "have the apiary inspector look at it; move nothing off the site until then", "seen: "+f.Says)
+	}
+}

@@ -1,0 +1,93 @@
+package colony
+
+import (
+	"fmt"
+	"time"
+)
+
+// MiteLimit is a published threshold: when a rate by a method in a season is
+// called too high. None is law, and they disagree; the keeper chooses a set.
+type MiteLimit struct {
+	Set    string     `json:"set"`
+	Method string     `json:"method"` // drop, wash or sugar
+	First  time.Month `json:"first"`  // first month it holds for, as the northern hemisphere counts
+	Last   time.Month `json:"last"`
+	Limit  float64    `json:"limit"` // mites a day, or per cent
+	Level  string     `json:"level"` // what the source calls it
+	From   Reference  `json:"from"`
+}
+
+// MiteLimits is the table of thresholds by set.
+var MiteLimits = []MiteLimit{
+	{"germany", "drop", time.July, time.July, 10, "over: treat production colonies", library["HANN"]},
+	{"germany", "drop", time.November, time.November, 1, "over: treat", library["BUCKWE"]},
+	{"germany, young colonies", "drop", time.July, time.July, 5, "over: treat young colonies", library["HANN"]},
+	{"switzerland", "drop", time.June, time.June, 10, "over: treat at once", library["BGD"]},
+	{"ontario", "drop", time.May, time.May, 9, "treatment advised", library["OMAFRA16"]},
+	{"ontario", "drop", time.August, time.August, 12, "treatment advised", library["OMAFRA16"]},
+	{"ontario", "wash", time.May, time.May, 2, "treatment advised", library["OMAFRA16"]},
+	{"ontario", "wash", time.August, time.August, 3, "treatment advised", library["OMAFRA16"]},
+	{"mississippi", "wash", time.February, time.February, 1, "not research-based, as the source says", library["MSST"]},
+	{"tucson", "wash", time.January, time.December, 3, "treat at", library["TUCSON"]},
+	{"tucson", "drop", time.January, time.December, 30, "treat above", library["TUCSON"]},
+	{"florida", "wash", time.January, time.December, 3, "treat above", library["UFCAL"]},
+	{"virginia", "drop", time.January, time.December, 40, "treatment advised", library["VCE"]},
+	{"britain 2005", "drop", time.January, time.December, 9, "severe risk above", library["DEFRA05"]},
+}
+
+// MiteLimitSets lists the sets that can be chosen, in the table's order.
+func MiteLimitSets() []string {
+	var out []string
+	for _, l := range MiteLimits {
+		if len(out) == 0 || out[len(out)-1] != l.Set {
+			out = append(out, l.Set)
+		}
+	}
+	return out
+}
+
+// MiteVerdict is a rate beside a threshold.
+type MiteVerdict struct {
+	Limit MiteLimit `json:"limit"`
+	Over  string    `json:"over"` // over, under, or "may be over" where the interval holds the limit
+	Says  string    `json:"says"`
+}
+
+// AgainstLimits compares a rate with the thresholds of a set that hold in its
+// month and for its method; the empty set asks all. A roll is read against the
+// limits of a wash, which usually finds more mites.
+func AgainstLimits(r MiteRate, set string, season Season) []MiteVerdict {
+	var out []MiteVerdict
+	method := r.Method
+	if method == "sugar" {
+		method = "wash"
+	}
+	month := season.month(r.On)
+	for _, l := range MiteLimits {
+		if set != "" && l.Set != set || l.Method != method || month < l.First || month > l.Last {
+			continue
+		}
+		v := MiteVerdict{Limit: l, Over: "may be over"}
+		switch {
+		case r.Rate.Low > l.Limit:
+			v.Over = "over"
+		case r.Rate.High <= l.Limit:
+			v.Over = "under"
+		}
+		v.Says = fmt.Sprintf("%s: %s is %s %s %s (%s; %s)", l.Set, r.Rate.Range, v.Over, amount(l.Limit), r.Rate.Unit, l.Level, l.From)
+		out = append(out, v)
+	}
+	return out
+}
+
+// MiteMeans names the kinds of means there are against mites, in no order of
+// worth. barwise names no product and no dose.
+var MiteMeans = []string{
+	"biotechnical (drone brood removal, a break in the brood)",
+	"organic acids",
+	"thymol",
+	"synthetic",
+}
+
+// MeansNote is said wherever the kinds are named.
+const MeansNote = "which of them is allowed and fits, the label and the local rules say; follow the label"

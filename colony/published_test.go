@@ -1,0 +1,316 @@
+package colony
+
+import (
+	"fmt"
+	"math"
+	"testing"
+)
+
+// figure is one published value or worked example beside what the package
+// makes of it. Source is where the value was read; a figure that starts with
+// "derived" is arithmetic on read values, "definition" holds by definition,
+// and "practice" is common practice without a source. None of these three
+// counts as a published check.
+type figure struct {
+	what   string
+	source string
+	got    any
+	want   any
+	within float64 // for numbers, how far off
+}
+
+// held is a range that is to hold a published value.
+type held struct {
+	r Range
+	v float64
+}
+
+func day(s string) Date {
+	d, err := ParseDate(s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
+
+func laid(what, seen string) Window {
+	w, ok := LaidWindow(what, day(seen))
+	if !ok {
+		panic(what)
+	}
+	return w
+}
+
+var publishedDevelopment = []figure{
+	{"queen emerges", "UC ANR, Mussen et al. 1987", QueenBee.Emerge.Value.Best, 16.0, 0},
+	{"worker emerges", "UC ANR, Mussen et al. 1987", Worker.Emerge.Value.Best, 21.0, 0},
+	{"drone emerges", "UC ANR, Mussen et al. 1987", Drone.Emerge.Value.Best, 24.0, 0},
+	{"egg hatches", "UC ANR, Mussen et al. 1987", Worker.Hatch.Value.Best, 3.0, 0},
+	{"worker emerges", "Sevenoaks beekeepers", Worker.Emerge.Value.Best, 21.0, 0},
+	{"sealed worker stage", "NEMN beekeepers", SealedDays.Value.Best, 12.0, 0},
+	{"queen from sealing to emergence", "NEMN beekeepers", QueenBee.Emerge.Value.Best - QueenBee.Cap.Value.Best, 8.0, 0},
+	{"worker sealed about day 8", "NEMN beekeepers", held{Worker.Cap.Value, 8}, true, 0},
+	{"queen cell sealed day 8", "Tribes beekeepers", held{QueenBee.Cap.Value, 8}, true, 0},
+	{"queen cell sealed day 9", "Tribes beekeepers", held{QueenBee.Cap.Value, 9}, true, 0},
+	{"first virgin day 15", "Tribes beekeepers", held{QueenBee.Emerge.Value, 15}, true, 0},
+	{"queen 15 days", "americasbeekeeper.com", held{QueenBee.Emerge.Value, 15}, true, 0},
+	{"queen 17 days", "americasbeekeeper.com", held{QueenBee.Emerge.Value, 17}, true, 0},
+	{"worker 19 days", "americasbeekeeper.com", held{Worker.Emerge.Value, 19}, true, 0},
+	{"worker 22 days", "americasbeekeeper.com", held{Worker.Emerge.Value, 22}, true, 0},
+	{"drone 25 days", "americasbeekeeper.com", held{Drone.Emerge.Value, 25}, true, 0},
+	{"worker sealed stage plus open stages", "americasbeekeeper.com", Worker.Cap.Value.Best, 3 + 6.0, 0},
+	{"eggs: laid within the last 3 days", "chbr.org", laid("eggs", "2025-05-20").Usual.Days(), 3, 0},
+	{"open larvae: laid within the last 10 days", "chbr.org", laid("open_brood", "2025-05-20").Outer.Contains(day("2025-05-10")), true, 0},
+	{"only sealed brood: 9 days since laying stopped", "Trunch beekeepers", LaidUntil(day("2025-05-20"), true, true, false), day("2025-05-11"), 0},
+	{"eggs 20 May", "derived", laid("eggs", "2025-05-20").Usual.String(), "17 to 20 May 2025", 0},
+	{"open larvae 20 May", "derived", laid("open_brood", "2025-05-20").Usual.String(), "11 to 17 May 2025", 0},
+	{"sealed brood 20 May", "derived", laid("capped_brood", "2025-05-20").Usual.String(), "29 Apr to 11 May 2025", 0},
+	{"no worker brood: more than 21 days", "derived", LaidUntil(day("2025-05-22"), true, true, true), day("2025-05-01"), 0},
+	{"drone brood up to 24 days", "derived", laid("drone_brood", "2025-05-25").Usual.From, day("2025-05-01"), 0},
+	{"eggs : open : sealed", "Wade 2022", fmt.Sprint(stageDays("eggs"), stageDays("open_brood"), stageDays("capped_brood")), "3 6 12", 0},
+}
+
+func stageDays(what string) int { return int(broodAges[what].usual.Width()) }
+
+// cellLaid is the calendar of a queen whose egg was laid on the day.
+func cellLaid(on string) QueenCalendar {
+	w := onDay(day(on))
+	return calendar("swarm", w, QueenBee.EmergeWindow(w))
+}
+
+func fromCell(stage, on string) QueenCalendar {
+	c, ok := CalendarFromCell(stage, "swarm", day(on))
+	if !ok {
+		panic(stage)
+	}
+	return c
+}
+
+var publishedQueens = []figure{
+	{"egg 1 May, first eggs 29 May", "Connor, Bee Culture", cellLaid("2025-05-01").When(MilestoneEggs).Usual.Contains(day("2025-05-29")), true, 0},
+	{"queen emerges day 16", "Connor, Bee Culture", cellLaid("2025-05-01").When(MilestoneEmerges).Usual.From, day("2025-05-17"), 0},
+	{"able to lay from about day 23", "Sevenoaks beekeepers", cellLaid("2025-05-01").When(MilestoneEggs).Outer.Contains(day("2025-05-24")), true, 0},
+	{"virgin lays after at least 8 days", "Tribes beekeepers", firstEggsUsually.Low, 8.0, 0},
+	{"brood 2 weeks after emergence", "killowen.com", held{firstEggs.Value, 14}, true, 0},
+	{"brood 3 weeks after emergence", "killowen.com", held{firstEggs.Value, 21}, true, 0},
+	{"mature at about 10 days", "UC ANR, Mussen et al. 1987", held{virginFlies.Value, 10}, true, 0},
+	{"mature at 5 days", "McNeil 2015", held{virginFlies.Value, 5}, true, 0},
+	{"first eggs from 7 days in May", "goodhoneyguide.com", held{firstEggs.Value, 7}, true, 0},
+	{"first eggs after 15 days in July", "goodhoneyguide.com", held{firstEggs.Value, 15}, true, 0},
+	{"first eggs up to 25 days in August", "goodhoneyguide.com", held{firstEggs.Value, 25}, true, 0},
+	{"swarm when the first cell is sealed, day 8", "Somerset beekeepers", cellLaid("2025-05-01").When(MilestoneSwarm).Usual.From, day("2025-05-09"), 0},
+	{"swarm can leave earlier", "Welsh Beekeepers' Association", cellLaid("2025-05-01").When(MilestoneSwarm).Outer.From.Compare(day("2025-05-09")) < 0, true, 0},
+	{"sealed cell found: virgin out within 8 days", "Mid Bucks beekeepers", fromCell("capped", "2025-05-17").When(MilestoneEmerges).Usual.To, day("2025-05-25"), 0},
+	{"sealed cell on 17 May: egg laid by 9 May", "derived", fromCell("capped", "2025-05-17").When(MilestoneLaid).Usual.To, day("2025-05-09"), 0},
+	{"emergency queen out 11 days after the loss", "derived", CalendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.From, day("2025-05-12"), 0},
+	{"emergency queen out 13 days after the loss", "derived", CalendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.To, day("2025-05-14"), 0},
+}
+
+var publishedComb = []figure{
+	{"Cameroon hive, side of a comb, cm²", "derived", DefaultBox.Trapezoid() * 100, 889.0, 0.5},
+	{"Cameroon hive, wall from vertical", "derived", DefaultBox.WallAngle(), 24.5, 0.05},
+	{"Cameroon hive, side board 305 mm", "Gregory 2003, Bees for Development 68", math.Hypot(280, (445-190)/2.0), 305.0, 4},
+	{"27 bars of 32 mm fit in 80 to 100 cm", "Gregory 2003, Bees for Development 68", held{Between(800, 900, 1000, "mm"), Box{Bar: 32, Bars: 27}.Length()}, true, 0},
+	{"27 bars of 35 mm fit in 80 to 100 cm", "Gregory 2003, Bees for Development 68", held{Between(800, 900, 1000, "mm"), DefaultBox.Length()}, true, 0},
+	{"bar for northern bees, mm", "Gregory 2003, Bees for Development 66", DefaultBox.Bar, 35.0, 0},
+	{"bee space 7 to 9 mm", "Gregory 2003, Bees for Development 66", held{Between(7, 8, 9, "mm"), DefaultBox.BeeSpace}, true, 0},
+	{"walls at 30° from vertical", "Horizontal top-bar hive, encyclopedia", BoxFromAngle(450, 250, 30).WallAngle(), 30.0, 1e-9},
+	{"7 combs over 210 mm", "Svensson 1988, Bees for Development 12", CombSpacing(210, 7), 35.0, 0},
+	{"half ellipse 6 by 4 in, dm²", "derived", DefaultBox.MeasuredComb(152.4, 101.6).Best, math.Pi / 4 * 1.524 * 1.016, 1e-9},
+}
+
+var publishedCells = []figure{
+	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(CellsPerDM2FromCount(12.8)), 378.0, 0},
+	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(CellsPerDM2FromCount(20)), 923.0, 0},
+	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * CellsPerDM2(4.64), 1060.92, 1060.92 * 0.012},
+	{"5.4 mm: up to 400 a side", "imker.felser.ch", CellsPerDM2(5.4), 400.0, 5},
+	{"worker cells 5.2 mm", "Seeley and Morse 1976", WorkerCell.Value.Best, 5.2, 0},
+	{"drone cells 6.2 mm", "Seeley and Morse 1976", held{DroneCell.Value, 6.2}, true, 0},
+	{"drone cells 2.6 on a cm²", "Delaplane et al. 2013", held{cellsPerDM2(DroneCell.Value), 260}, true, 0},
+	{"drone cells 230 on a dm²", "bees-online.at 2020", held{cellsPerDM2(DroneCell.Value), 230}, true, 0},
+	{"worker cells 400 on a dm²", "bees-online.at 2020", held{cellsPerDM2(WorkerCell.Value), 400}, true, 0},
+	{"5.4 mm a side", "derived", CellsPerDM2(5.4), 396.0, 0.05},
+	{"5.2 mm a side", "derived", CellsPerDM2(5.2), 427.0, 0.05},
+	{"6.2 mm a side", "derived", CellsPerDM2(6.2), 300.4, 0.05},
+	{"5.4 mm on a square inch", "derived", CellsPerDM2(5.4) / 100 * cm2PerSquareInch, 25.5, 0.06},
+	{"5.2 mm on a square inch", "derived", CellsPerDM2(5.2) / 100 * cm2PerSquareInch, 27.6, 0.06},
+	{"6.2 mm on a square inch", "derived", CellsPerDM2(6.2) / 100 * cm2PerSquareInch, 19.4, 0.06},
+	{"6.9 mm on a square inch", "derived", CellsPerDM2(6.9) / 100 * cm2PerSquareInch, 15.7, 0.06},
+}
+
+func cellsOf(n float64) Estimate { return Estimate{Exactly(n, unitCells), Explanation{What: "cells"}} }
+
+var publishedBees = []figure{
+	{"bees on a dm²", "bees-online.at 2020", BeesPerDM2.Value.Best, 125.0, 0},
+	{"bees on a Zander side of 8 dm²", "bees-online.at 2020", 8 * BeesPerDM2.Value.Best, 1000.0, 0},
+	{"17,000 bees in eighths", "imkerei.mueggelland.de", 17000 / BeesPerDM2.Value.Best, 136.0, 0},
+	{"130 bees on a dm²", "imker.felser.ch", held{BeesPerDM2.Value, 130}, true, 0},
+	{"most eggs a day", "UC ANR, Mussen et al. 1987", QueenPeak.Value.High, 2000.0, 0},
+	{"an egg a minute", "imker.felser.ch", QueenPeak.Value.Low, 1440.0, 0},
+	{"most brood, 21 days of it", "imker.felser.ch", 21 * QueenPeak.Value.High, 42000.0, 0},
+	{"summer bees live 3 weeks", "Agroscope", SummerLife.Value.Low, 21.0, 0},
+	{"summer bees live 6 weeks", "Agroscope", SummerLife.Value.High, 42.0, 0},
+	{"winter bees live 3 to 6 months", "Agroscope", WinterLife.Value.Low + WinterLife.Value.High, 90 + 180.0, 0},
+	{"12,000 sealed cells", "derived", LayingRate(cellsOf(12000)).Best, 1000.0, 0},
+	{"3,200 sealed cells", "derived", LayingRate(cellsOf(3200)).Best, 267.0, 0.5},
+	{"comb side of 8.89 dm²", "derived", 8.89 * BeesPerDM2.Value.Best, 1111.0, 0.5},
+}
+
+var publishedStores = []figure{
+	{"4 of 8 eighths of sealed food, g", "bees-online.at 2020", 4 * sealedHoney.Value.Best, 500.0, 0},
+	{"a full Zander side, g", "bees-online.at 2020", 8 * sealedHoney.Value.Best, 1000.0, 0},
+	{"an eighth of food, g", "imkerei.mueggelland.de", sealedHoney.Value.Best, 125.0, 0},
+	{"bee bread on an eighth, g", "Aumeier, bienenjournal.de", beeBread.Value.Best, 100.0, 0},
+	{"90 lb in October", "USDA, Overwintering, part 4", Kilograms(90), 40.8, 0.05},
+	{"45 lb from season to season", "Phillips and Demuth", Kilograms(45), 20.4, 0.05},
+	{"15 lb in a cellar", "Phillips and Demuth", Kilograms(15), 6.8, 0.05},
+	{"20 lb in a cellar", "Phillips and Demuth", Kilograms(20), 9.1, 0.05},
+	{"40 to 50 lb in Britain", "cotswoldbees.co.uk", held{WinterTargets[1].Need.Value, Kilograms(45)}, true, 0},
+	{"15 kg for a strong colony", "pgs-holzwickede.de", WinterTargets[0].Need.Value.Best, 15.0, 0},
+	{"12 to 17 kg fed", "imkerei-goldbluete.de", held{WinterTargets[0].Need.Value, 17}, true, 0},
+	{"1 kg a month", "hymenoptera.de 2018", WinterUse.Value.Low * 365 / 12 / 7, 1.0, 0.01},
+	{"1.5 kg a month", "quarrylifeaward.cz 2018", WinterUse.Value.High * 365 / 12 / 7, 1.5, 0.03},
+	{"200,000 bees a year, lb of pollen", "USDA, Overwintering, part 4, after Todd and Bishop", Pounds(PollenForBees(200000)), 44.05, 0.01},
+	{"2 lb sugar to an imperial pint", "National Bee Unit, Feeding bees", SyrupWater(Kilograms(2)) * 1000, 568.0, 5},
+	{"full comb at 250 g/dm², kg", "derived", 8.89 * 2 * sealedHoney.Value.Best / 1000, 2.22, 0.005},
+	{"full comb of thick honey, kg", "derived", held{sealedHoney.Value, 160}, true, 0},
+	{"30 lb", "definition", Kilograms(30), 13.6, 0.05},
+	{"60 lb", "definition", Kilograms(60), 27.2, 0.05},
+}
+
+func washed(mites, bees int) float64 { return shareRate(mites, bees, "bees", "").Best }
+
+func wilson(count, n int) string {
+	low, high := WilsonInterval(count, n)
+	return fmt.Sprintf("%.4f %.4f", low, high)
+}
+
+var publishedMites = []figure{
+	// The standard prints 14.3 for this example, which is 43/300.
+	{"43 mites on 310 bees", "Dietemann et al. 2013 (misprint mended)", washed(43, 310), 13.87, 0.005},
+	{"15 of 212 cells", "Dietemann et al. 2013", shareRate(15, 212, "cells", "").Best, 7.1, 0.05},
+	{"20 mites in 5 days", "Beekeepers of Weser-Ems", dropRate(20, 5, "").Best, 4.0, 0},
+	{"61 mites in 72 hours", "Ontario 2016", dropRate(61, 3, "").Best, 20.3, 0.05},
+	{"15 on 300 bees", "Delaplane and Hood 1997", washed(15, 300), 5.0, 0},
+	{"15 and 38 on 300 bees", "Delaplane and Hood 1999", washed(38, 300), 12.7, 0.05},
+	{"3,172 mites, 117 overnight", "Delaplane and Hood 1997", held{dropRatio.Value, 3172.0 / 117}, true, 0},
+	{"4,261 mites, 187 overnight", "Delaplane and Hood 1999", held{dropRatio.Value, 4261.0 / 187}, true, 0},
+	{"3,172 mites, 59 overnight", "Delaplane and Hood 1999", held{dropRatio.Value, 3172.0 / 59}, true, 0},
+	{"doubling in about 3 weeks", "Aumeier, bienenjournal.de", UsualDoubling.Value.Best, 21.0, 0},
+	{"81 of 263", "Newcombe 1998", wilson(81, 263), "0.2553 0.3662", 0},
+	{"15 of 148", "Newcombe 1998", wilson(15, 148), "0.0624 0.1605", 0},
+	{"0 of 20", "Newcombe 1998", wilson(0, 20), "0.0000 0.1611", 0},
+	{"1 of 29", "Newcombe 1998", wilson(1, 29), "0.0061 0.1718", 0},
+	{"29 of 29", "Newcombe 1998", wilson(29, 29), "0.8830 1.0000", 0},
+	{"9 on 300 bees", "derived", washed(9, 300), 3.0, 1e-9},
+	{"9 on 400 bees", "derived", washed(9, 400), 2.25, 1e-9},
+	{"9 on 310 bees", "derived", washed(9, 310), 2.90, 0.005},
+}
+
+var publishedColours = []figure{
+	{"1 and 6", "BEE-L 2000", QueenColour(2011) + QueenColour(2006), "whitewhite", 0},
+	{"2 and 7", "BEE-L 2000", QueenColour(2012) + QueenColour(1997), "yellowyellow", 0},
+	{"3 and 8", "BEE-L 2000", QueenColour(2013) + QueenColour(2028), "redred", 0},
+	{"4 and 9", "BEE-L 2000", QueenColour(2014) + QueenColour(1999), "greengreen", 0},
+	{"5 and 0", "BEE-L 2000", QueenColour(2015) + QueenColour(2030), "blueblue", 0},
+	{"2020", "Launceston beekeepers", QueenColour(2020), "blue", 0},
+	{"2021", "Launceston beekeepers", QueenColour(2021), "white", 0},
+	{"2025", "derived", QueenColour(2025), "blue", 0},
+}
+
+var publishedTrends = []figure{
+	{"Sen's example: slope", "Sen 1968, as in the tests of SciPy", theilSen(senData, 0.07).Slope, 4.0, 0},
+	{"Sen's example: intercept at day 1 less one", "Sen 1968, as in the tests of SciPy", theilSen(senData, 0.07).Intercept - 4, 4.0, 1e-9},
+	{"Sen's example: lower limit 26/7", "Sen 1968, corrected in the R package deming", theilSen(senData, 0.07).Low, 26.0 / 7, 1e-9},
+	{"Sen's example: upper limit 35/8", "Sen 1968, corrected in the R package deming", theilSen(senData, 0.07).High, 35.0 / 8, 1e-9},
+	{"by hand: S", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).S, 54, 0},
+	{"by hand: Z", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).Z, 2.9058, 0.00005},
+	{"by hand: one-sided p", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).P / 2, 0.0018, 0.00005},
+}
+
+func series(days []int, values []float64) []Point {
+	var out []Point
+	for i, v := range values {
+		d := i
+		if days != nil {
+			d = days[i]
+		}
+		out = append(out, Point{day("2025-01-01").AddDays(d), v})
+	}
+	return out
+}
+
+var (
+	senData    = series([]int{1, 2, 3, 4, 10, 12, 18}, []float64{9, 15, 19, 20, 45, 55, 78})
+	littleData = series(nil, []float64{12.9, 14.8, 13.2, 15.7, 13.8, 15.6, 12.9, 11.0, 17.3, 15.9, 19.0, 18.3, 20.1, 21.7})
+)
+
+func TestPublishedFigures(t *testing.T) {
+	checks, sources := 0, map[string]int{}
+	for topic, figures := range map[string][]figure{
+		"development": publishedDevelopment, "queens": publishedQueens, "comb": publishedComb, "cells": publishedCells,
+		"bees": publishedBees, "stores": publishedStores, "mites": publishedMites, "colours": publishedColours, "trends": publishedTrends,
+	} {
+		for _, f := range figures {
+			if !f.holds() {
+				t.Errorf("%s: %s: got %v, want %v (%s)", topic, f.what, f.got, f.want, f.source)
+			}
+			switch f.source {
+			case "derived", "definition", "practice":
+			default:
+				checks++
+				sources[f.source]++
+			}
+		}
+	}
+	t.Logf("%d published checks from %d sources", checks, len(sources))
+	if checks < 60 || len(sources) < 15 {
+		t.Errorf("%d published checks from %d sources: at least 60 from 15 are wanted", checks, len(sources))
+	}
+}
+
+func (f figure) holds() bool {
+	if h, ok := f.got.(held); ok {
+		return h.r.Contains(h.v) == f.want
+	}
+	got, isNumber := f.got.(float64)
+	want, both := f.want.(float64)
+	if isNumber && both {
+		return math.Abs(got-want) <= f.within+1e-12
+	}
+	return f.got == f.want
+}
+
+// Every constant of the package names a source, and a unit or a plain share.
+func TestReferencesStand(t *testing.T) {
+	for key, r := range library {
+		if r.Standing == "" || r.Text == "" && r.Standing != Practice {
+			t.Errorf("source %s says neither what it is nor how it stands", key)
+		}
+	}
+	for _, c := range allConstants() {
+		if len(c.From) == 0 || c.Name == "" {
+			t.Errorf("constant %q has no name or no source", c.Name)
+		}
+		if !c.Value.Contains(c.Value.Best) || c.Value.Low > c.Value.High {
+			t.Errorf("constant %q: %v is no range", c.Name, c.Value)
+		}
+	}
+}
+
+func allConstants() []Constant {
+	out := []Constant{virginFlies, firstEggs, emergedFor, WorkerCell, DroneCell, countedFill, SealedDays, BeesPerDM2, solidBrood, patchyBrood, someBrood,
+		SummerLife, WinterLife, QueenPeak, sealedHoney, someHoney, openNectar, beeBread, WinterUse, UsualDoubling, dropRatio}
+	for _, d := range []Development{Worker, QueenBee, Drone} {
+		out = append(out, d.Hatch, d.Cap, d.Emerge)
+	}
+	for _, w := range WinterTargets {
+		out = append(out, w.Need)
+	}
+	for _, m := range []map[string]Constant{combWords, coverWords} {
+		for _, c := range m {
+			out = append(out, c)
+		}
+	}
+	return out
+}

@@ -1,0 +1,62 @@
+package colony
+
+import "fmt"
+
+// queenColours is the international code by the last digit of the year in
+// which the queen was raised: 1 and 6 white, 2 and 7 yellow, 3 and 8 red, 4
+// and 9 green, 5 and 0 blue [BEEL00, LAUNC].
+var queenColours = [5]string{"blue", "white", "yellow", "red", "green"}
+
+// QueenColour is the colour of a queen raised in the year.
+func QueenColour(year int) string { return queenColours[((year%5)+5)%5] }
+
+// QueenYears lists the years up to latest, newest first, in which queens got
+// the colour, within the five years a queen may plausibly live. A colour
+// outside the code gives none.
+func QueenYears(colour string, latest int) []int {
+	var out []int
+	for y := latest; y > latest-10; y-- {
+		if QueenColour(y) == colour {
+			out = append(out, y)
+		}
+	}
+	return out
+}
+
+// ColourFinding is what a mark says of the queen's year.
+type ColourFinding struct {
+	Colour string `json:"colour"`
+	Year   int    `json:"year"`           // she was raised in, as said or by the colour; 0 where neither tells
+	Fits   bool   `json:"fits"`           // false only where colour and year were both said and disagree
+	Says   string `json:"says,omitempty"` // for people
+}
+
+// CheckColour compares the mark that was said on a day with the year that was
+// said, and reads the year from the mark where none was. A queen raised in the
+// southern December keeps that year's colour.
+func CheckColour(q *Queen, on Date) ColourFinding {
+	f := ColourFinding{Fits: true}
+	if q == nil {
+		return f
+	}
+	f.Colour = q.Colour
+	if q.Year != nil {
+		f.Year = *q.Year
+		want := QueenColour(f.Year)
+		switch {
+		case f.Colour == "":
+			f.Says = fmt.Sprintf("raised in %d, for which the code's colour is %s", f.Year, want)
+		case f.Colour == want:
+			f.Says = fmt.Sprintf("%s is the code's colour for %d", f.Colour, f.Year)
+		default:
+			f.Fits = false
+			f.Says = fmt.Sprintf("%s is not the code's colour for %d, which is %s: another colour, another year, or a misheard word", f.Colour, f.Year, want)
+		}
+		return f
+	}
+	if years := QueenYears(f.Colour, on.Year); len(years) > 0 {
+		f.Year = years[0]
+		f.Says = fmt.Sprintf("%s by the code means raised in %d, or in %d", f.Colour, years[0], years[1])
+	}
+	return f
+}

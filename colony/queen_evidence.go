@@ -1,0 +1,266 @@
+package colony
+
+import (
+	"fmt"
+	"strings"
+)
+
+// QueenState is what the records say of a colony's queen.
+type QueenState string
+
+// The states of a queen. Laying and QueenSeen are of the day of the last
+// inspection, not of today.
+const (
+	Laying        QueenState = "laying"
+	QueenThere    QueenState = "queen seen, no eggs spoken of"
+	WasLaying     QueenState = "was laying"
+	NoSign        QueenState = "no sign since"
+	RaisingQueen  QueenState = "raising a queen"
+	VirginMating  QueenState = "virgin or mating"
+	Queenless     QueenState = "queenless and brood-less as far as seen"
+	LayingWorkers QueenState = "laying workers"
+)
+
+// Sureness orders how well a state is borne out. It rests on what was seen;
+// what was not seen never raises it.
+type Sureness int
+
+// The degrees of sureness.
+const (
+	Unsure Sureness = iota // by what was not seen, by the calendar, or by old brood
+	Likely                 // by larvae or queen cells
+	Sure                   // by eggs, or the queen herself
+)
+
+// String names the degree.
+func (s Sureness) String() string { return [...]string{"unsure", "likely", "sure"}[s] }
+
+// Finding is one observation that speaks for or against a state.
+type Finding struct {
+	On   Date   `json:"on"`
+	Path string `json:"path,omitempty"`
+	Says string `json:"says"`
+}
+
+// QueenEvidence is what all inspections together say of the queen.
+type QueenEvidence struct {
+	AsOf     Date           `json:"as_of,omitzero"` // last inspection that says anything of queen or brood
+	State    QueenState     `json:"state"`
+	Also     []QueenState   `json:"also,omitempty"` // at the same time: raising a queen while the old one lays
+	Sureness Sureness       `json:"sureness"`
+	LastEgg  Window         `json:"last_egg,omitzero"` // when the last egg was laid, as of AsOf; zero where no brood was ever seen
+	Seen     Date           `json:"queen_seen,omitzero"`
+	For      []Finding      `json:"for,omitempty"`
+	Against  []Finding      `json:"against,omitempty"`
+	Calendar *QueenCalendar `json:"calendar,omitempty"` // of the queen being raised or put in
+	ExpectBy Date           `json:"expect_by,omitzero"` // eggs or a queen should be seen by then; act after it
+	Says     string         `json:"says"`
+	Notes    []string       `json:"notes,omitempty"`
+	Why      Explanation    `json:"why"`
+}
+
+// JudgeQueen weighs all inspections of one hive, sorted by time, as of a day.
+// Inspections after that day are left out. It claims only what the records
+// carry: eggs say that a queen laid within the last three days, not that she
+// is there now.
+func JudgeQueen(history []Inspection, today Date) QueenEvidence {
+	t := &queenTrack{}
+	for i := range history {
+		f := factsOf(&history[i])
+		if f.on.Compare(today) <= 0 && f.informative() {
+			t.take(f)
+		}
+	}
+	return t.judge(today)
+}
+
+// queenTrack follows the evidence through the inspections.
+type queenTrack struct {
+	last     queenFacts // the last that says anything
+	lastEgg  earliest   // the last egg was laid no earlier than this
+	hasBrood bool
+	seen     Date // queen, not virgin
+	eggsOn   Date // last day with eggs or larvae of a queen
+	layers   Date // laying workers since
+	cohort   *cellCohort
+	evidence []Finding
+}
+
+// earliest is the earliest day that observations leave open: by the usual
+// figures, and at the outermost.
+type earliest struct{ usual, outer Date }
+
+// cellCohort is one lot of queen cells, or a queen put in, that is still on
+// its way.
+type cellCohort struct {
+	calendar QueenCalendar
+	laid     Window // zero where the cells do not tell
+	stage    string
+	seen     Date
+	strength Sureness // Sure never: cells are no queen
+	cut      bool
+}
+
+func (t *queenTrack) take(f queenFacts) {
+	for _, e := range f.earlier {
+		t.takeEarlier(e)
+	}
+	if f.layers == shown {
+		t.layers = f.on
+	}
+	t.takeBrood(f)
+	if f.queenSeen == shown && !f.virgin {
+		t.seen, t.layers = f.on, Date{}
+	}
+	t.takeCells(f)
+	t.takeGift(f)
+	t.last = f
+}
+
+func (t *queenTrack) takeEarlier(e pastFact) {
+	switch e.event {
+	case "eggs_seen":
+		t.raise("eggs", e.on, "earlier.eggs_seen")
+		t.eggsOn = laterOf(t.eggsOn, e.on)
+	case "queen_seen":
+		t.seen = laterOf(t.seen, e.on)
+	case "requeened":
+		t.startGift("mated", e.on)
+	case "swarmed":
+		t.startSwarmed(e.on)
+	}
+}
+
+// startSwarmed begins a lot of cells that nobody saw: a prime swarm usually
+// leaves when the first cell is sealed.
+func (t *queenTrack) startSwarmed(on Date) {
+	if t.cohort != nil {
+		return
+	}
+	laid := Window{DateRange{on.AddDays(-10), on.AddDays(-8)}, DateRange{on.AddDays(-17), on.AddDays(-3)}}
+	cal := calendar("swarm", laid, QueenBee.EmergeWindow(laid).notBefore(on))
+	cal.Anchor, cal.Begin = on, "swarmed on "+longDay(on)
+	cal.explain()
+	t.cohort = &cellCohort{calendar: cal, laid: laid, stage: "capped", seen: on, strength: Unsure}
+}
+
+// takeBrood moves the earliest day of the last egg forward. While laying
+// workers are about, eggs and larvae are no word of a queen.
+func (t *queenTrack) takeBrood(f queenFacts) {
+	for _, what := range broodWords {
+		if f.brood[what] != shown {
+			continue
+		}
+		young := what == "eggs" || what == "open_brood"
+		if !t.layers.IsZero() && (young || what == "drone_brood" || what == "brood") {
+			continue
+		}
+		t.raise(what, f.on, f.pathOf(what))
+		if young {
+			t.eggsOn = f.on
+		}
+	}
+}
+
+func (t *queenTrack) raise(what string, on Date, path string) {
+	w, _ := LaidWindow(what, on)
+	t.hasBrood = true
+	t.lastEgg.usual = laterOf(t.lastEgg.usual, w.Usual.From)
+	t.lastEgg.outer = laterOf(t.lastEgg.outer, w.Outer.From)
+	t.evidence = append(t.evidence, Finding{on, path,
+		fmt.Sprintf("%s: laid %s or later", broodName(what), shortDay(w.Usual.From))})
+}
+
+func (t *queenTrack) takeCells(f queenFacts) {
+	t.settle(f)
+	if stage := f.oldestCell(); stage != "" {
+		t.joinCohort(f, stage)
+	} else if f.virgin {
+		t.startGift("virgin", f.on)
+		t.cohort.stage, t.cohort.strength = "virgin seen", Sure
+	} else if f.noCells() && t.cohort != nil {
+		t.cohort.strength = Unsure
+	}
+	if f.cut && t.cohort != nil {
+		t.cohort.cut, t.cohort.strength = true, Unsure
+	}
+}
+
+// settle ends a cohort once brood is seen that its queen can have laid, or long
+// after she should have begun.
+func (t *queenTrack) settle(f queenFacts) {
+	if t.cohort == nil || t.layers == f.on {
+		return
+	}
+	eggs := t.cohort.calendar.When(MilestoneEggs)
+	hatch, emerge := int(Worker.Hatch.Value.Low), int(Worker.Emerge.Value.High)
+	switch {
+	case f.brood["eggs"] == shown && f.on.Compare(eggs.Outer.From) >= 0,
+		f.brood["open_brood"] == shown && f.on.Compare(eggs.Outer.From.AddDays(hatch)) >= 0,
+		f.on.Compare(eggs.Outer.To.AddDays(emerge)) > 0:
+		t.cohort = nil
+	}
+}
+
+// joinCohort adds cells to the lot that is under way if both can be the same,
+// and starts a new lot if they cannot.
+func (t *queenTrack) joinCohort(f queenFacts, stage string) {
+	fresh, _ := CalendarFromCell(stage, f.kind, f.on)
+	next := &cellCohort{calendar: fresh, laid: fresh.When(MilestoneLaid), stage: stage, seen: f.on, strength: Likely}
+	if old := t.cohort; old != nil && !old.cut {
+		next.narrow(old)
+	}
+	t.cohort = next
+}
+
+// narrow makes use of what was known of the same cells before. Cells that
+// cannot be the same leave the cohort as it is.
+func (c *cellCohort) narrow(old *cellCohort) {
+	emerges := c.calendar.When(MilestoneEmerges)
+	if !old.laid.IsZero() && !c.laid.IsZero() {
+		both, ok := old.laid.Meet(c.laid)
+		if !ok {
+			return
+		}
+		c.laid, emerges = both, QueenBee.EmergeWindow(both).notBefore(c.seen)
+	} else {
+		both, ok := old.calendar.When(MilestoneEmerges).Meet(emerges)
+		if !ok {
+			return
+		}
+		c.laid, emerges = Window{}, both
+	}
+	kind, begin, anchor := c.calendar.Kind, old.calendar.Begin+", "+c.calendar.Begin, old.calendar.Anchor
+	if kind == "" {
+		kind = old.calendar.Kind
+	}
+	c.calendar = calendar(kind, c.laid, emerges)
+	c.calendar.Begin, c.calendar.Anchor = begin, anchor
+	c.calendar.explain()
+}
+
+func (t *queenTrack) takeGift(f queenFacts) {
+	switch {
+	case f.given != "":
+		t.startGift(f.given, f.on)
+	case f.released && t.cohort != nil && t.cohort.stage == "put in":
+		t.startGift("mated", f.on)
+	}
+}
+
+func (t *queenTrack) startGift(what string, on Date) {
+	t.layers = Date{}
+	t.cohort = &cellCohort{calendar: CalendarFromGift(what, on), stage: "put in", seen: on, strength: Likely}
+}
+
+// pathOf names the first leaf that shows the content.
+func (f *queenFacts) pathOf(what string) string {
+	for i := range f.ins.Bars {
+		if c := f.ins.Bars[i].Content(what); c != nil && c.Present {
+			return fmt.Sprintf("bars.%d.%s", f.ins.Bars[i].Bar, what)
+		}
+	}
+	return "contents." + what
+}
+
+func broodName(what string) string { return strings.ReplaceAll(what, "_", " ") }

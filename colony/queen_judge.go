@@ -1,0 +1,252 @@
+package colony
+
+import "fmt"
+
+// noWorry is said where eggs were seen and the queen was not.
+const noWorry = "a queen not seen while there are eggs is no worry: she laid within the last three days"
+
+// judge turns the track into a verdict. What was seen last decides; the order
+// of the cases is from the strongest sign to the weakest.
+func (t *queenTrack) judge(today Date) QueenEvidence {
+	e := QueenEvidence{State: NoSign, Seen: t.seen}
+	if t.last.ins == nil {
+		e.Says = "nothing recorded of queen or brood yet"
+		e.Why = Explanation{What: "queen", Result: e.Says, Formula: "no inspection says anything of queen, brood or queen cells"}
+		return e
+	}
+	f := t.last
+	e.AsOf = f.on
+	e.LastEgg = t.lastEggWindow()
+	e.For = t.evidence
+	t.chooseState(&e, today)
+	t.addSightings(&e)
+	t.addAlso(&e, today)
+	e.explain(today)
+	return e
+}
+
+// lastEggWindow is when the last egg was laid, as of the last inspection. What
+// was denied there ends the usual span; the outer one never trusts a denial.
+func (t *queenTrack) lastEggWindow() Window {
+	if !t.hasBrood {
+		return Window{}
+	}
+	f := t.last
+	until := LaidUntil(f.on, f.brood["eggs"] == denied, f.brood["open_brood"] == denied, f.brood["capped_brood"] == denied)
+	w := Window{DateRange{t.lastEgg.usual, until}, DateRange{t.lastEgg.outer, f.on}}
+	if w.Usual.From.Compare(w.Usual.To) > 0 {
+		// Brood seen lately and now denied do not fit; the sighting counts.
+		w.Usual = DateRange{w.Outer.From, laterOf(t.lastEgg.usual, until)}
+	}
+	return w.ordered()
+}
+
+func (t *queenTrack) chooseState(e *QueenEvidence, today Date) {
+	f := t.last
+	eggs, open := f.brood["eggs"], f.brood["open_brood"]
+	switch {
+	case !t.layers.IsZero():
+		t.judgeLayingWorkers(e)
+	case eggs == shown:
+		e.State, e.Sureness = Laying, Sure
+		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid between %s", shortDay(f.on), e.LastEgg.Usual)
+	case open == shown && eggs == unsaid:
+		e.State, e.Sureness = Laying, Likely
+		e.Says = fmt.Sprintf("laying, very likely: larvae on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
+	case f.queenSeen == shown && !f.virgin && t.beforeEmergence():
+		e.State, e.Sureness = QueenThere, Sure
+		e.Says = fmt.Sprintf("a queen was seen on %s; whether she lays, the record does not say", shortDay(f.on))
+		if eggs == denied {
+			e.Says = fmt.Sprintf("a queen was seen on %s, but no eggs: resting, young, or about to swarm", shortDay(f.on))
+		}
+	case t.cohort != nil:
+		t.judgeCohort(e, today)
+	case t.hasBrood:
+		t.judgeOldBrood(e)
+	default:
+		t.judgeNothing(e)
+	}
+}
+
+// beforeEmergence reports whether a queen who was seen last must be the old
+// one: there is no young one under way, or she is still in her cell.
+func (t *queenTrack) beforeEmergence() bool {
+	return t.cohort == nil || t.last.on.Compare(t.cohort.calendar.When(MilestoneEmerges).Outer.From) < 0
+}
+
+func (t *queenTrack) judgeLayingWorkers(e *QueenEvidence) {
+	e.State, e.Sureness, e.ExpectBy = LayingWorkers, Likely, t.layers
+	e.Says = fmt.Sprintf("signs of laying workers on %s: several eggs in a cell, or drone brood in worker cells", shortDay(t.layers))
+	e.Notes = append(e.Notes, "a queen that has just begun may also lay twice in a cell for a few days: look again after a week before acting")
+}
+
+// judgeCohort judges a colony with queen cells, or a queen put in.
+func (t *queenTrack) judgeCohort(e *QueenEvidence, today Date) {
+	c := t.cohort
+	cal := c.calendar
+	e.Calendar = &cal
+	eggs := cal.When(MilestoneEggs)
+	e.ExpectBy = eggs.Outer.To
+	emerges := cal.When(MilestoneEmerges)
+	e.Sureness = c.strength
+	switch {
+	case c.stage == "virgin seen":
+		e.State = VirginMating
+	case today.Compare(e.ExpectBy) > 0 && t.last.brood["eggs"] == denied && t.last.on.Compare(e.ExpectBy) >= 0:
+		e.State, e.Sureness = Queenless, Unsure
+		e.Says = fmt.Sprintf("eggs were to be seen by %s and none were found on %s: take it that the young queen is lost, and make sure", longDay(e.ExpectBy), shortDay(t.last.on))
+		return
+	case today.Compare(e.ExpectBy) > 0:
+		e.State, e.Sureness = NoSign, Unsure
+		e.Says = fmt.Sprintf("%s: eggs were to be seen by %s and no inspection has spoken of them since: look", cal.Begin, longDay(e.ExpectBy))
+		return
+	case c.stage == "emerged" || !emerges.IsZero() && today.Compare(emerges.Usual.To) >= 0:
+		e.State = VirginMating
+		if c.stage != "emerged" && c.stage != "put in" {
+			e.Sureness = Unsure
+		}
+	case c.stage == "put in" && emerges.IsZero():
+		e.State, e.Says = QueenThere, fmt.Sprintf("%s: first eggs %s", cal.Begin, eggs.Usual)
+		return
+	default:
+		e.State = RaisingQueen
+	}
+	e.Says = fmt.Sprintf("%s (%s): first eggs %s; act if there are none by %s", e.State, cal.Begin, eggs.Usual, longDay(e.ExpectBy))
+	if c.cut {
+		e.Notes = append(e.Notes, fmt.Sprintf("queen cells were cut on %s: what is said holds for one that was missed", shortDay(c.seen)))
+	}
+}
+
+// judgeOldBrood judges a colony without eggs or larvae in which brood was seen
+// at some time.
+func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
+	f := t.last
+	noEggs := f.brood["eggs"] == denied
+	switch {
+	case noEggs && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied:
+		e.State, e.ExpectBy = Queenless, f.on
+		e.Says = fmt.Sprintf("no brood of any stage on %s: if none was overlooked, the last egg was laid by %s", shortDay(f.on), longDay(e.LastEgg.Usual.To))
+		e.Notes = append(e.Notes, "in winter and in a dearth a queen may simply rest")
+	case noEggs || f.anyBrood():
+		e.State = WasLaying
+		if f.brood["open_brood"] == shown {
+			e.Sureness = Likely
+		}
+		lost := Window{e.LastEgg.Usual, e.LastEgg.Outer}
+		cal := CalendarFromLoss("", lost)
+		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
+		e.Says = fmt.Sprintf("was laying until %s at least; if the queen was lost then, a new one lays %s", e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
+		if !noEggs {
+			e.Says = fmt.Sprintf("was laying between %s; eggs and larvae were not spoken of on %s", e.LastEgg.Usual, shortDay(f.on))
+			e.Calendar, e.ExpectBy = nil, Date{}
+		}
+	default:
+		e.State = NoSign
+		e.Says = fmt.Sprintf("no sign of a laying queen noted since %s", longDay(t.lastSign()))
+	}
+}
+
+func (t *queenTrack) judgeNothing(e *QueenEvidence) {
+	f := t.last
+	e.State = NoSign
+	switch {
+	case f.brood["eggs"] == denied && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied:
+		e.State, e.ExpectBy = Queenless, f.on
+		e.Says = fmt.Sprintf("no brood of any stage on %s, and none recorded before", shortDay(f.on))
+	case !t.seen.IsZero():
+		e.Says = fmt.Sprintf("queen seen on %s, nothing of her since", shortDay(t.seen))
+	default:
+		e.Says = fmt.Sprintf("no sign of a queen recorded up to %s", shortDay(f.on))
+	}
+}
+
+// anyBrood reports whether brood of any stage was seen in the inspection.
+func (f *queenFacts) anyBrood() bool {
+	for _, s := range f.brood {
+		if s == shown {
+			return true
+		}
+	}
+	return false
+}
+
+// lastSign is the last day on which the queen, eggs or larvae were seen.
+func (t *queenTrack) lastSign() Date {
+	sign := laterOf(t.seen, t.eggsOn)
+	if sign.IsZero() && len(t.evidence) > 0 {
+		sign = t.evidence[len(t.evidence)-1].On
+	}
+	return sign
+}
+
+// addSightings lists what speaks against the state, and calms where the queen
+// was looked for in vain.
+func (t *queenTrack) addSightings(e *QueenEvidence) {
+	f := t.last
+	against := func(path, says string) { e.Against = append(e.Against, Finding{f.on, path, says}) }
+	if !t.seen.IsZero() {
+		e.For = append(e.For, Finding{t.seen, "queen.seen", "queen seen"})
+	}
+	if f.queenSeen == denied && e.State != Laying {
+		against("queen.seen", "queen not seen, which by itself says little: she is easily missed")
+	}
+	for _, what := range []string{"eggs", "open_brood", "capped_brood"} {
+		if f.brood[what] == denied {
+			against("contents."+what, "no "+broodName(what)+" found")
+		}
+	}
+	if f.queenright == shown {
+		e.For = append(e.For, Finding{f.on, "queenright", "the keeper called the colony queenright"})
+	}
+	if f.queenright == denied {
+		against("queenright", "the keeper called the colony queenless")
+	}
+	if e.State == Laying && f.queenSeen != shown {
+		e.Notes = append(e.Notes, noWorry)
+	}
+	if f.split {
+		cal := CalendarFromLoss("split", onDay(f.on))
+		e.Notes = append(e.Notes, fmt.Sprintf("split on %s: the part without the queen has a new queen out %s and first eggs %s",
+			shortDay(f.on), cal.When(MilestoneEmerges).Usual, cal.When(MilestoneEggs).Usual))
+	}
+}
+
+// addAlso tells of queen cells beside a laying queen: swarming or supersedure.
+func (t *queenTrack) addAlso(e *QueenEvidence, today Date) {
+	if t.cohort == nil || e.State != Laying && e.State != QueenThere || t.cohort.stage == "put in" || t.cohort.stage == "emerged" {
+		return
+	}
+	cal := t.cohort.calendar
+	if today.Compare(cal.When(MilestoneEggs).Outer.To) > 0 {
+		return
+	}
+	e.Calendar = &cal
+	e.Also = append(e.Also, RaisingQueen)
+	note := "queen cells beside a laying queen: swarming or supersedure"
+	if swarm := cal.When(MilestoneSwarm); !swarm.IsZero() {
+		note += ", the swarm usually " + swarm.Usual.String()
+	}
+	e.Notes = append(e.Notes, note)
+}
+
+func (e *QueenEvidence) explain(today Date) {
+	e.Why = Explanation{
+		What:    "queen",
+		Result:  fmt.Sprintf("%s, %s, as of %s (%d days ago)", e.State, e.Sureness, longDay(e.AsOf), today.Sub(e.AsOf)),
+		Formula: "eggs: laid in the last 3 days; open larvae: 3 to 9 days ago; sealed brood: 9 to 21 days ago; the youngest that was seen counts, and what was looked for and not found ends the span",
+		Caveats: e.Notes,
+	}
+	for _, f := range e.For {
+		e.Why.Inputs = append(e.Why.Inputs, Input{"for", f.Says, shortDay(f.On) + ", " + f.Path})
+	}
+	for _, f := range e.Against {
+		e.Why.Inputs = append(e.Why.Inputs, Input{"against", f.Says, shortDay(f.On) + ", " + f.Path})
+	}
+	if !e.LastEgg.IsZero() {
+		e.Why.Inputs = append(e.Why.Inputs, Input{"last egg", e.LastEgg.String(), ""})
+	}
+	e.Why.From = withReferences(from("CHBR", "TRUNCH1", "UCANR87"), Worker.Emerge.From...)
+	if e.Calendar != nil {
+		e.Why.From = withReferences(e.Why.From, e.Calendar.Why.From...)
+	}
+}

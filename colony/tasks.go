@@ -1,0 +1,167 @@
+package colony
+
+import (
+	"cmp"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// DueItem is one thing that falls due at a hive.
+type DueItem struct {
+	ID       string `json:"id"` // stable: hive, kind and what it is anchored to
+	Hive     string `json:"hive"`
+	Kind     string `json:"kind"` // plan, inspect, queen, swarm, space, feeding, treatment, mites, stores, winter, disease
+	On       Date   `json:"on"`
+	Until    Date   `json:"until,omitzero"` // last day, where it is a span
+	What     string `json:"what"`
+	Why      string `json:"why"`
+	Status   Status `json:"status"`
+	Closed   string `json:"closed,omitempty"` // how it was closed
+	Revision int    `json:"revision"`         // grows with every inspection and answer: a calendar's SEQUENCE
+}
+
+// Status is where a due item stands.
+type Status string
+
+// The statuses. Only open items fall due; the others are kept so that a
+// calendar can take them back.
+const (
+	StatusOpen    Status = "open"
+	StatusDone    Status = "done"    // answered, or shown done by a later inspection
+	StatusDropped Status = "dropped" // answered
+	StatusLapsed  Status = "lapsed"  // a plan without a day, long past, or overtaken by what was seen since
+)
+
+// Answer is what a person said to a due item.
+type Answer struct {
+	ID    string `json:"id"`
+	Say   string `json:"say"` // done, later or drop
+	On    Date   `json:"on"`
+	Until Date   `json:"until,omitzero"` // the new day of a later
+}
+
+// UID is a calendar's identifier of the item: the same for the same item on
+// every machine, and telling nothing of the hive.
+func (d DueItem) UID() string {
+	h := sha256.Sum256([]byte(d.ID))
+	return hex.EncodeToString(h[:12]) + "@barwise"
+}
+
+// String is one line for a person: day, hive, what, why.
+func (d DueItem) String() string {
+	return fmt.Sprintf("%s  hive %s  %s (%s)", d.On, d.Hive, d.What, d.Why)
+}
+
+// Due works out everything that falls due at one hive as of a day, answers
+// applied, sorted by day. Items that are closed are there too, with how.
+func Due(history []Inspection, today Date, set Settings, answers []Answer) []DueItem {
+	known := upTo(history, today)
+	if len(known) == 0 {
+		return nil
+	}
+	items := dueNow(known, today, set)
+	items = append(items, overtaken(known, items, set)...)
+	for i := range items {
+		items[i].Revision = len(known)
+		items[i].answer(answers, today)
+	}
+	slices.SortStableFunc(items, func(a, b DueItem) int {
+		return cmp.Or(a.On.Compare(b.On), strings.Compare(a.Hive, b.Hive), strings.Compare(a.ID, b.ID))
+	})
+	return items
+}
+
+// Open keeps the items that still fall due.
+func Open(items []DueItem) []DueItem {
+	return slices.DeleteFunc(slices.Clone(items), func(d DueItem) bool { return d.Status != StatusOpen })
+}
+
+func upTo(history []Inspection, today Date) []Inspection {
+	var out []Inspection
+	for i := range history {
+		if dayOf(&history[i]).Compare(today) <= 0 {
+			out = append(out, history[i])
+		}
+	}
+	return out
+}
+
+// answer applies what a person said; the last answer counts. An item put off
+// comes back on its new day.
+func (d *DueItem) answer(answers []Answer, today Date) {
+	for _, a := range answers {
+		if a.ID != d.ID {
+			continue
+		}
+		d.Revision++
+		switch a.Say {
+		case "done":
+			d.Status, d.Closed = StatusDone, "answered on "+longDay(a.On)
+		case "drop":
+			d.Status, d.Closed = StatusDropped, "answered on "+longDay(a.On)
+		case "later":
+			if d.Status == StatusOpen && !a.Until.IsZero() {
+				d.On = a.Until
+				d.Until = laterOf(d.Until, a.Until)
+			}
+		}
+	}
+}
+
+// overtaken lists what was due before the last inspection and, without having
+// been answered, no longer is.
+func overtaken(known []Inspection, now []DueItem, set Settings) []DueItem {
+	last := dayOf(&known[len(known)-1])
+	before := upTo(known, last.AddDays(-1))
+	if len(before) == 0 {
+		return nil
+	}
+	have := map[string]bool{}
+	for _, d := range now {
+		have[d.ID] = true
+	}
+	var out []DueItem
+	for _, d := range dueNow(before, last, set) {
+		if d.Status == StatusOpen && !have[d.ID] {
+			d.Status, d.Closed = StatusDone, "seen to, or overtaken, on "+longDay(last)
+			out = append(out, d)
+		}
+	}
+	return out
+}
+
+// dueList collects items and keeps their ids apart.
+type dueList struct {
+	hive  string
+	items []DueItem
+}
+
+func (l *dueList) add(kind string, anchor Date, detail string, on Date, what, why string) *DueItem {
+	id := fmt.Sprintf("%s/%s/%s", l.hive, kind, anchor)
+	if detail != "" {
+		id += "/" + detail
+	}
+	for n, base := 2, id; slices.ContainsFunc(l.items, func(d DueItem) bool { return d.ID == id }); n++ {
+		id = fmt.Sprintf("%s#%d", base, n)
+	}
+	l.items = append(l.items, DueItem{ID: id, Hive: l.hive, Kind: kind, On: on, What: what, Why: why, Status: StatusOpen})
+	return &l.items[len(l.items)-1]
+}
+
+func dueNow(known []Inspection, today Date, set Settings) []DueItem {
+	l := &dueList{hive: known[len(known)-1].Hive}
+	queen := JudgeQueen(known, today)
+	l.plans(known, today)
+	l.queen(queen)
+	l.swarm(queen, today)
+	l.nextInspection(known, today, queen, set)
+	l.space(known, today, set)
+	l.followUps(known)
+	l.mites(known, today, set)
+	l.winter(known, today, set)
+	l.disease(known, today)
+	return l.items
+}
