@@ -20,7 +20,9 @@ type mark struct {
 	token  [tokenLen]byte
 }
 
-func (m mark) bytes() []byte { return append(binary.BigEndian.AppendUint64(nil, m.number), m.token[:]...) }
+func (m mark) bytes() []byte {
+	return append(binary.BigEndian.AppendUint64(nil, m.number), m.token[:]...)
+}
 
 func markOf(data []byte) (m mark, ok bool) {
 	if len(data) != 8+tokenLen {

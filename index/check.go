@@ -3,11 +3,11 @@ package index
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"maps"
 	"slices"
 
-	"github.com/blevesearch/bleve/v2"
 	bleveindex "github.com/blevesearch/bleve_index_api"
 	bolt "go.etcd.io/bbolt"
 
@@ -32,14 +32,14 @@ func (r *Report) problem(format string, args ...any) {
 	}
 }
 
-// Check reads the whole store and the index's list of entries. It changes
-// nothing, but brings the index up to date first where the store is open for
-// writing. An error means that the check itself failed.
+// Check reads the whole store and the whole index, and compares them term by
+// term. It changes nothing, but brings the index up to date first where the
+// store is open for writing. An error means that the check itself failed.
 func (s *Store) Check() (Report, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	r := Report{Version: storeVersion}
-	wanted := map[string]string{}
+	wanted := map[string]digest{}
 	err := s.view(func(tx *bolt.Tx) error {
 		for err := range tx.Check() {
 			r.Damaged = true
@@ -58,46 +58,55 @@ func (s *Store) Check() (Report, error) {
 		return r, err
 	}
 	r.Hives = len(hives)
-	return r, s.checkIndex(&r, wanted)
+	s.checkIndex(&r, wanted)
+	return r, nil
 }
 
-// checkRecords decodes everything, looks the keys up, and collects which
-// entries the index should have, by ID, with a sum of what they hold.
-func checkRecords(tx *bolt.Tx, r *Report, wanted map[string]string) error {
+// checkRecords decodes all records, looks their keys up, and digests the
+// entries that the index should have, by ID.
+func checkRecords(tx *bolt.Tx, r *Report, wanted map[string]digest) error {
 	texts := texts{tx: tx}
 	listed := 0
 	err := tx.Bucket(bucketRecords).ForEach(func(id, data []byte) error {
-		var rec colony.Record
-		if err := json.Unmarshal(data, &rec); err != nil {
-			r.Damaged = true
-			r.problem("record %s cannot be read: %v", id, err)
-			return nil
-		}
 		listed++
-		for _, e := range keyEntries(tx, sortKeysOf(&rec), &rec) {
-			if v := e.bucket.Get(e.key); v == nil || !bytes.Equal(v, e.value) {
-				r.Damaged = true
-				r.problem("record %s is not listed as it should be", id)
-			}
+		var rec colony.Record
+		err := json.Unmarshal(data, &rec)
+		if err == nil {
+			err = checkRecord(tx, &rec, &texts, wanted)
 		}
-		text, err := texts.of(&rec)
 		if err != nil {
 			r.Damaged = true
 			r.problem("record %s: %v", id, err)
-			return nil
-		}
-		for entryID, e := range entriesOf(&rec, text) {
-			wanted[entryID] = e.Order
 		}
 		return nil
 	})
-	for _, b := range [][]byte{bucketByTime, bucketByHive, bucketByState, bucketByNote} {
+	for _, b := range [][]byte{bucketByTime, bucketByHive, bucketByState, bucketByNote, bucketNumbers} {
 		if n := countKeys(tx.Bucket(b)); n != listed {
 			r.Damaged = true
-			r.problem("%d records, but %d are listed %s", listed, n, b)
+			r.problem("there are %d records, but %d in the list %q", listed, n, b)
 		}
 	}
 	return err
+}
+
+func checkRecord(tx *bolt.Tx, r *colony.Record, texts *texts, wanted map[string]digest) error {
+	n, err := getNumber(tx, r)
+	if err != nil {
+		return err
+	}
+	for _, e := range keyEntries(tx, r, n) {
+		if v := e.bucket.Get(e.key); v == nil || !bytes.Equal(v, e.value) {
+			return errors.New("a list lacks it")
+		}
+	}
+	text, err := texts.of(r)
+	if err != nil {
+		return err
+	}
+	for id, e := range entriesOf(r, n, text) {
+		wanted[id] = e.digest()
+	}
+	return nil
 }
 
 func countKeys(b *bolt.Bucket) (n int) {
@@ -109,45 +118,40 @@ func countKeys(b *bolt.Bucket) (n int) {
 }
 
 // checkIndex compares the index's entries with those it should have.
-func (s *Store) checkIndex(r *Report, wanted map[string]string) error {
+func (s *Store) checkIndex(r *Report, wanted map[string]digest) {
+	if s.asked == nil && !s.opts.readOnly {
+		s.asked = failed(s.flush())
+	}
 	if s.asked != nil {
 		r.problem("%v", s.asked)
-		return nil
-	}
-	if !s.opts.readOnly {
-		if err := s.flush(); err != nil {
-			r.problem("%s", behind(err))
-			return nil
-		}
+		return
 	}
 	if s.words.idx == nil {
 		if len(wanted) > 0 {
 			r.problem("the search index is missing")
 		}
-		return nil
+		return
 	}
-	err := s.words.read(func(reader bleveindex.IndexReader) error {
-		return visit(reader, s.words.idx.Mapping(), bleve.NewMatchAllQuery(), func(p place) {
-			r.Entries++
-			id := orderOf(p.order).id
-			if p.bar != "" {
-				id = barEntryID(id, fmt.Sprint(p.number()))
-			}
-			switch order, ok := wanted[id]; {
-			case !ok:
-				r.problem("the search index has %s, which the store has not", id)
-			case order != p.order:
-				r.problem("the search index has an outdated %s", id)
-			}
-			delete(wanted, id)
-		})
+	var has map[string]digest
+	err := s.words.read(func(reader bleveindex.IndexReader) (err error) {
+		has, err = digests(reader)
+		return err
 	})
 	if err != nil {
 		r.problem("the search index cannot be read: %v", err)
-		return nil
+		return
 	}
+	r.Entries = len(has)
 	for _, id := range slices.Sorted(maps.Keys(wanted)) {
-		r.problem("the search index lacks %s", id)
+		switch d, ok := has[id]; {
+		case !ok:
+			r.problem("the search index lacks entry %s", id)
+		case d != wanted[id]:
+			r.problem("the search index has entry %s otherwise than the store", id)
+		}
+		delete(has, id)
 	}
-	return nil
+	for _, id := range slices.Sorted(maps.Keys(has)) {
+		r.problem("the search index has entry %s, which the store has not", id)
+	}
 }

@@ -53,18 +53,19 @@ func (c compiler) frame(q Query, kind string) []query.Query {
 	}
 	parts = append(parts, anyOf(list))
 	if !q.From.IsZero() || !q.To.IsZero() {
-		parts = append(parts, days(q.From, q.To))
+		last := "9999-99-99"
+		if !q.To.IsZero() {
+			last = q.To.String()
+		}
+		parts = append(parts, daysBetween(q.From.String(), last))
 	}
 	return parts
 }
 
-func days(from, to colony.Date) query.Query {
-	last := "9999-99-99"
-	if !to.IsZero() {
-		last = to.String()
-	}
+// daysBetween finds the entries of a stretch of days, both ends included.
+func daysBetween(from, to string) query.Query {
 	included := true
-	q := bleve.NewTermRangeInclusiveQuery(from.String(), last, &included, &included)
+	q := bleve.NewTermRangeInclusiveQuery(from, to, &included, &included)
 	q.SetField(fieldDay)
 	return q
 }

@@ -25,8 +25,9 @@ func (s *Store) Find(q Query) (Hits, error) {
 	hits := Hits{Total: f.total, Groups: f.groups, Terms: f.terms, Hits: make([]Hit, 0, len(f.places))}
 	quoter := newQuoter(f.terms)
 	err = s.view(func(tx *bolt.Tx) error {
+		quoter.texts = texts{tx: tx}
 		for _, p := range f.places {
-			hit, err := quoter.hit(tx, q, p)
+			hit, err := quoter.hit(q, p)
 			if errors.Is(err, ErrUnknown) {
 				continue // the index knows more than the store: Check tells
 			}
@@ -75,32 +76,29 @@ func (s *Store) ask(q Query) (found, error) {
 type quoter struct {
 	stems map[string]int // stem → which of the query's words
 	words int
+	texts texts
 }
 
 // hit reads a hit's record and note.
-func (w *quoter) hit(tx *bolt.Tx, q Query, p place) (Hit, error) {
-	o := orderOf(p.order)
-	r, err := getRecord(tx, o.id)
+func (w *quoter) hit(q Query, p place) (Hit, error) {
+	r, err := recordOf(w.texts.tx, p.order.number())
 	if err != nil {
 		return Hit{}, err
 	}
-	note, err := getNote(tx, r.NoteHash)
+	parts, err := w.texts.stretches(&r)
 	if err != nil {
 		return Hit{}, err
 	}
+	text := w.texts.note.Text
 	ins := current(&r)
-	hit := Hit{ID: r.ID, Hive: ins.Hive, Bar: p.number(), State: r.State, Note: r.NoteHash, Record: r}
+	hit := Hit{ID: r.ID, Hive: ins.Hive, Bar: p.barNumber(), State: r.State, Note: r.NoteHash, Record: r}
 	if !ins.At.IsZero() {
 		hit.Day = colony.DateOf(ins.At)
 	}
 	hit.Leaves = fulfilling(q, &ins, hit.Bar)
-	hit.Quotes = evidenceQuotes(note.Text, &ins, hit.Leaves)
+	hit.Quotes = evidenceQuotes(text, &ins, hit.Leaves)
 	if w.words > 0 {
-		siblings, err := recordsOfNote(tx, r.NoteHash)
-		if err != nil {
-			return Hit{}, err
-		}
-		hit.Quotes = append(hit.Quotes, w.textQuotes(note.Text, stretches(len(note.Text), siblings, r.ID), &ins)...)
+		hit.Quotes = append(hit.Quotes, w.textQuotes(text, parts, &ins)...)
 	}
 	if hit.Bar == 0 {
 		hit.Bar = oneBar(hit.Leaves, hit.Quotes)

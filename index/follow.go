@@ -89,11 +89,11 @@ func (s *Store) last() (m mark, err error) {
 	return m, err
 }
 
-// nudge counts a change, and hands changes on when enough have come together.
-func (s *Store) nudge() {
+// nudge counts changes, and hands them on when enough have come together.
+func (s *Store) nudge(changes int) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if s.words.unseen++; s.words.unseen < flushAt || s.asked != nil {
+	if s.words.unseen += changes; s.words.unseen < flushAt || s.asked != nil {
 		return
 	}
 	if err := s.flush(); err != nil {
@@ -175,13 +175,17 @@ func addToBatch(tx *bolt.Tx, batch *bleve.Batch, id string, texts *texts) error 
 	if err != nil {
 		return err
 	}
-	entries := entriesOf(&r, text)
+	n, err := getNumber(tx, &r)
+	if err != nil {
+		return err
+	}
+	entries := entriesOf(&r, n, text)
 	earlier, err := versions(tx, id)
 	if err != nil {
 		return err
 	}
 	for i := range earlier {
-		for old := range entriesOf(&earlier[i], nil) {
+		for old := range entriesOf(&earlier[i], n, nil) {
 			if entries[old] == nil {
 				batch.Delete(old)
 			}
@@ -310,7 +314,11 @@ func entriesFrom(tx *bolt.Tx, from []byte, done *int) (map[string]*entry, []byte
 		if err != nil {
 			return nil, nil, err
 		}
-		for id, e := range entriesOf(&r, text) {
+		number, err := getNumber(tx, &r)
+		if err != nil {
+			return nil, nil, err
+		}
+		for id, e := range entriesOf(&r, number, text) {
 			all[id] = e
 		}
 		*done++

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"time"
 
+	bolt "go.etcd.io/bbolt"
+
 	"barwise/colony"
 )
 
@@ -17,18 +19,27 @@ var (
 	bucketRecords  = []byte("records")  // id → record
 	bucketHistory  = []byte("history")  // id, number → earlier version
 	bucketByNote   = []byte("by note")  // hash, place → id
-	bucketByTime   = []byte("by time")  // time, id
+	bucketByTime   = []byte("by time")  // time, id → number
 	bucketByHive   = []byte("by hive")  // hive, time, id
 	bucketByState  = []byte("by state") // state, time, id
+	bucketNumbers  = []byte("numbers")  // number → id
 	bucketSettings = []byte("settings") // name → JSON
 	bucketWords    = []byte("words")    // "own" → JSON
 	bucketChanges  = []byte("changes")  // number → token, id
 
 	buckets = [][]byte{bucketMeta, bucketNotes, bucketEdits, bucketRecords, bucketHistory, bucketByNote,
-		bucketByTime, bucketByHive, bucketByState, bucketSettings, bucketWords, bucketChanges}
+		bucketByTime, bucketByHive, bucketByState, bucketNumbers, bucketSettings, bucketWords, bucketChanges}
 )
 
 const timeKeyLen = 12
+
+// number is the short name that the store gives a record when it first sees
+// it; the index knows records by it. It never changes within a store.
+type number uint64
+
+func (n number) key() []byte { return binary.BigEndian.AppendUint64(nil, uint64(n)) }
+
+func numberOf(key []byte) number { return number(binary.BigEndian.Uint64(key)) }
 
 // timeKey sorts as time does: seconds with the sign turned, then nanoseconds.
 func timeKey(t time.Time) []byte {
@@ -49,6 +60,32 @@ func numberKey(name string, n uint64) []byte {
 }
 
 func keyNumber(key []byte) uint64 { return binary.BigEndian.Uint64(key[len(key)-8:]) }
+
+// numbered lists the values kept under a name, in order of their numbers.
+func numbered(b *bolt.Bucket, name string) (values [][]byte) {
+	prefix := textKey(name)
+	c := b.Cursor()
+	for k, v := c.Seek(prefix); len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, v = c.Next() {
+		values = append(values, v)
+	}
+	return values
+}
+
+// lastNumbered returns the highest number kept under a name, and its value;
+// zero and nil where there is none.
+func lastNumbered(b *bolt.Bucket, name string) (uint64, []byte) {
+	c := b.Cursor()
+	var key, value []byte
+	if next, _ := c.Seek(append(textKey(name), 0xff)); next == nil {
+		key, value = c.Last()
+	} else {
+		key, value = c.Prev()
+	}
+	if key == nil || len(key) != len(textKey(name))+8 || string(key[:len(key)-8]) != string(textKey(name)) {
+		return 0, nil
+	}
+	return keyNumber(key), value
+}
 
 // sortKeys are the keys under which a record is listed.
 type sortKeys struct{ time, hive, state []byte }

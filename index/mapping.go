@@ -3,6 +3,7 @@ package index
 import (
 	"encoding/hex"
 	"fmt"
+	"strconv"
 	"strings"
 	"time"
 
@@ -30,7 +31,7 @@ const (
 	fieldDenied  = "denied"  // paths of the leaves that say no
 	fieldValue   = "value"   // path=value of all other leaves
 	fieldText    = "text"    // the keeper's words, of inspection entries
-	fieldOrder   = "order"   // sorts by time, and names the record; see orderKey
+	fieldOrder   = "order"   // sorts by time and names the record; see orderKey
 )
 
 const (
@@ -86,36 +87,41 @@ func exactField() *mapping.FieldMapping {
 	return f
 }
 
-// orderKey sorts as the time of inspection does, and carries what a list of
-// hits needs without a look into the store: instant, civil day, ID and hive.
-// It is text, since the index takes the byte 0xff for the end of a value.
-func orderKey(at time.Time, hive, id string) string {
-	return hex.EncodeToString(timeKey(at)) + colony.DateOf(at).String() + "\x00" + id + "\x00" + hive
+// orderKey sorts as the time of inspection does, then by number, and carries
+// what a list of hits needs without a look into the store: instant, civil day,
+// number and hive. It is text, since the index takes the byte 0xff for the end
+// of a value.
+func orderKey(at time.Time, n number, hive string) string {
+	return hex.EncodeToString(timeKey(at)) + colony.DateOf(at).String() + fmt.Sprintf("%08x", uint64(n)) + hive
 }
 
-// order is an orderKey taken apart.
-type order struct {
-	key      string
-	day      string
-	id, hive string
-}
+// The places in an orderKey.
+const (
+	orderDay    = 2 * timeKeyLen
+	orderNumber = orderDay + len(time.DateOnly)
+	orderHive   = orderNumber + 8
+)
 
-func orderOf(key string) order {
-	rest := key[2*timeKeyLen:]
-	day, rest, _ := strings.Cut(rest, "\x00")
-	id, hive, _ := strings.Cut(rest, "\x00")
-	return order{key: key, day: day, id: id, hive: hive}
+// order is an orderKey as the index gives it back.
+type order string
+
+func (o order) day() string  { return string(o[orderDay:orderNumber]) }
+func (o order) hive() string { return string(o[orderHive:]) }
+
+func (o order) number() number {
+	n, _ := strconv.ParseUint(string(o[orderNumber:orderHive]), 16, 64)
+	return number(n)
 }
 
 // entriesOf makes the index entries of a record, by their document IDs. The
 // text is the stretches of the note that are about this inspection.
-func entriesOf(r *colony.Record, text []string) map[string]*entry {
+func entriesOf(r *colony.Record, n number, text []string) map[string]*entry {
 	ins := current(r)
 	base := entry{Hive: ins.Hive, State: string(r.State), Day: colony.DateOf(ins.At).String(),
-		Order: orderKey(ins.At, ins.Hive, r.ID)}
+		Order: orderKey(ins.At, n, ins.Hive)}
 	whole := base
 	whole.Kind, whole.Text = kindInspection, text
-	entries := map[string]*entry{r.ID: &whole}
+	entries := map[string]*entry{entryID(n, ""): &whole}
 	anyBar := map[string]bool{}
 	for _, leaf := range colony.Leaves(&ins) {
 		path := plainPath(leaf.Path)
@@ -123,7 +129,7 @@ func entriesOf(r *colony.Record, text []string) map[string]*entry {
 			continue
 		}
 		whole.add(path, leaf.Value)
-		number, rest, ok := barPath(path)
+		barNumber, rest, ok := barPath(path)
 		if !ok {
 			continue
 		}
@@ -131,12 +137,12 @@ func entriesOf(r *colony.Record, text []string) map[string]*entry {
 			anyBar[all+"="+leaf.Value] = true
 			whole.add(all, leaf.Value)
 		}
-		bar := entries[barEntryID(r.ID, number)]
+		bar := entries[entryID(n, barNumber)]
 		if bar == nil {
 			copied := base
 			bar = &copied
-			bar.Kind, bar.Bar = kindBar, barTerm(number)
-			entries[barEntryID(r.ID, number)] = bar
+			bar.Kind, bar.Bar = kindBar, barTerm(barNumber)
+			entries[entryID(n, barNumber)] = bar
 		}
 		bar.add(rest, leaf.Value)
 	}
@@ -177,7 +183,14 @@ func barPath(path string) (number, rest string, ok bool) {
 	return strings.Cut(after, ".")
 }
 
-func barEntryID(id, number string) string { return id + "/" + number }
+// entryID names an entry: a record's number, and the bar's or "".
+func entryID(n number, bar string) string {
+	id := strconv.FormatUint(uint64(n), 36)
+	if bar == "" {
+		return id
+	}
+	return id + "/" + bar
+}
 
 // barTerm is the number of a bar as it stands in the index, where it sorts.
 func barTerm(number string) string { return fmt.Sprintf("%04s", number) }

@@ -82,22 +82,6 @@ func getNote(tx *bolt.Tx, hash string) (colony.Note, error) {
 	return getOriginal(tx, hash)
 }
 
-// lastNumbered returns the highest number kept under a name, and its value;
-// zero and nil where there is none.
-func lastNumbered(b *bolt.Bucket, name string) (uint64, []byte) {
-	c := b.Cursor()
-	var key, value []byte
-	if next, _ := c.Seek(append(textKey(name), 0xff)); next == nil {
-		key, value = c.Last()
-	} else {
-		key, value = c.Prev()
-	}
-	if key == nil || len(key) != len(textKey(name))+8 || string(key[:len(key)-8]) != string(textKey(name)) {
-		return 0, nil
-	}
-	return keyNumber(key), value
-}
-
 // Take keeps a note with the inspections that were read in it, which wait to
 // be confirmed, in one transaction. A note without a time of taking gets the
 // clock's. It returns ErrTaken where the note's hash is known.
@@ -116,7 +100,7 @@ func (s *Store) Take(note colony.Note, read []colony.Inspection) ([]colony.Recor
 	if err != nil {
 		return nil, err
 	}
-	s.nudge()
+	s.nudge(len(records))
 	return records, nil
 }
 

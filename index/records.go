@@ -2,7 +2,6 @@ package index
 
 import (
 	"bytes"
-	"fmt"
 	"iter"
 	"slices"
 	"time"
@@ -156,9 +155,7 @@ func (s *Store) OfNote(hash string) (list []colony.Record, err error) {
 }
 
 func recordsOfNote(tx *bolt.Tx, hash string) (list []colony.Record, err error) {
-	prefix := textKey(hash)
-	c := tx.Bucket(bucketByNote).Cursor()
-	for k, id := c.Seek(prefix); k != nil && len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, id = c.Next() {
+	for _, id := range numbered(tx.Bucket(bucketByNote), hash) {
 		r, err := getRecord(tx, string(id))
 		if err != nil {
 			return nil, err
@@ -168,111 +165,7 @@ func recordsOfNote(tx *bolt.Tx, hash string) (list []colony.Record, err error) {
 	return list, nil
 }
 
-// Save keeps a changed record, stamps it with the clock, and keeps the version
-// before it in the history. A record that says what is stored already is left
-// alone. The note and the place in it cannot be changed.
-func (s *Store) Save(r colony.Record) error {
-	err := s.update(func(tx *bolt.Tx) error {
-		old, err := getRecord(tx, r.ID)
-		if err != nil {
-			return err
-		}
-		if r.NoteHash != old.NoteHash || r.Seq != old.Seq {
-			return fmt.Errorf("record %s belongs to inspection %d of note %s, not %d of %s", r.ID, old.Seq, old.NoteHash, r.Seq, r.NoteHash)
-		}
-		return s.replace(tx, &old, &r)
-	})
-	if err == nil {
-		s.nudge()
-	}
-	return err
-}
-
-// replace writes r over old unless they say the same.
-func (s *Store) replace(tx *bolt.Tx, old, r *colony.Record) error {
-	r.Changed = old.Changed
-	same, err := equal(old, r)
-	if err != nil || same {
-		return err
-	}
-	r.Changed = s.opts.clock()
-	if err := keepVersion(tx, old); err != nil {
-		return err
-	}
-	return putRecord(tx, old, r)
-}
-
-// keepVersion adds a record as it stands to its history.
-func keepVersion(tx *bolt.Tx, r *colony.Record) error {
-	history := tx.Bucket(bucketHistory)
-	n, _ := lastNumbered(history, r.ID)
-	return putJSON(history, numberKey(r.ID, n+1), r)
-}
-
-// putRecord writes a record with its keys and notes the change; old is the
-// version it replaces, or nil.
-func putRecord(tx *bolt.Tx, old, r *colony.Record) error {
-	if old != nil {
-		for _, e := range keyEntries(tx, sortKeysOf(old), old) {
-			// A place in a note may have passed to another record by now.
-			if e.value != nil && !bytes.Equal(e.bucket.Get(e.key), e.value) {
-				continue
-			}
-			if err := e.bucket.Delete(e.key); err != nil {
-				return err
-			}
-		}
-	}
-	if err := putJSON(tx.Bucket(bucketRecords), []byte(r.ID), r); err != nil {
-		return err
-	}
-	for _, e := range keyEntries(tx, sortKeysOf(r), r) {
-		if err := e.bucket.Put(e.key, e.value); err != nil {
-			return err
-		}
-	}
-	return logChange(tx, r.ID)
-}
-
-type keyEntry struct {
-	bucket     *bolt.Bucket
-	key, value []byte
-}
-
-func keyEntries(tx *bolt.Tx, keys sortKeys, r *colony.Record) []keyEntry {
-	return []keyEntry{
-		{tx.Bucket(bucketByTime), keys.time, nil},
-		{tx.Bucket(bucketByHive), keys.hive, nil},
-		{tx.Bucket(bucketByState), keys.state, nil},
-		{tx.Bucket(bucketByNote), numberKey(r.NoteHash, uint64(r.Seq)), []byte(r.ID)},
-	}
-}
-
-// History returns the earlier versions of a record, the oldest first; none for
-// one that was never changed.
-func (s *Store) History(id string) (list []colony.Record, err error) {
-	err = s.view(func(tx *bolt.Tx) (err error) {
-		if _, err := getRecord(tx, id); err != nil {
-			return err
-		}
-		list, err = versions(tx, id)
-		return err
-	})
-	return list, err
-}
-
-func versions(tx *bolt.Tx, id string) (list []colony.Record, err error) {
-	prefix := textKey(id)
-	c := tx.Bucket(bucketHistory).Cursor()
-	for k, data := c.Seek(prefix); k != nil && len(k) == len(prefix)+8 && bytes.HasPrefix(k, prefix); k, data = c.Next() {
-		var r colony.Record
-		if err := decode(tx, "history of "+id, data, &r); err != nil {
-			return nil, err
-		}
-		list = append(list, r)
-	}
-	return list, nil
-}
+func countOfNote(tx *bolt.Tx, hash string) int { return len(numbered(tx.Bucket(bucketByNote), hash)) }
 
 // Hives lists the names of all hives that a record is about, in order.
 func (s *Store) Hives() (names []string, err error) {

@@ -20,22 +20,33 @@ type texts struct {
 
 // of returns the words that belong to the record.
 func (t *texts) of(r *colony.Record) ([]string, error) {
+	spans, err := t.stretches(r)
+	if err != nil {
+		return nil, err
+	}
+	text := make([]string, len(spans))
+	for i, span := range spans {
+		text[i] = t.note.Text[span[0]:span[1]]
+	}
+	return text, nil
+}
+
+// stretches returns where in its note the record's words stand.
+func (t *texts) stretches(r *colony.Record) ([]colony.Span, error) {
 	if t.hash != r.NoteHash {
 		note, err := getNote(t.tx, r.NoteHash)
 		if err != nil {
 			return nil, err
 		}
-		records, err := recordsOfNote(t.tx, r.NoteHash)
-		if err != nil {
-			return nil, err
+		t.hash, t.note, t.records = r.NoteHash, note, nil
+		// A record that is alone in its note needs no look at the others.
+		if countOfNote(t.tx, r.NoteHash) > 1 {
+			if t.records, err = recordsOfNote(t.tx, r.NoteHash); err != nil {
+				return nil, err
+			}
 		}
-		t.hash, t.note, t.records = r.NoteHash, note, records
 	}
-	var text []string
-	for _, span := range stretches(len(t.note.Text), t.records, r.ID) {
-		text = append(text, t.note.Text[span[0]:span[1]])
-	}
-	return text, nil
+	return stretches(len(t.note.Text), t.records, r.ID), nil
 }
 
 // stretches divides a note of the given length among its inspections and
