@@ -1,0 +1,330 @@
+package tui
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"barwise/colony"
+)
+
+// screen is what fills the terminal.
+type screen int
+
+const (
+	onList screen = iota
+	onSheet
+	onPage // typing or editing a note
+	onPast // inspections that were found or looked up
+)
+
+// place is a screen to come back to; id is the record of a sheet.
+type place struct {
+	screen screen
+	id     string
+}
+
+// Below these the screen says what it lacks instead of drawing.
+const (
+	narrowest = 60
+	lowest    = 16
+)
+
+// app is the root of the screen.
+type app struct {
+	desk  *desk
+	keys  keyMap
+	theme theme
+
+	width, height int
+
+	screen  screen
+	back    []place // where Back leads, the nearest last
+	list    list
+	sheet   *sheet // nil until a record is opened
+	page    *writing
+	past    past
+	batch   *batch // while the clean ones are looked through
+	line    *line  // the line of typing at the bottom; nil for none
+	helping bool
+	helpTop int
+
+	queue    queue
+	opening  bool // a record is on its way: keys would fall on what is not seen
+	message  string
+	trouble  bool // the message is bad news
+	leaving  bool // left once with steps unsaved
+	finished bool
+}
+
+// Messages that jobs bring back.
+type (
+	waitingMsg struct{ records []colony.Record }
+	openedMsg  struct{ opened *opened }
+	takenMsg   struct{ records []colony.Record }
+	rereadMsg  struct {
+		opened *opened
+		text   string
+	}
+	pastMsg struct {
+		title string
+		items []pastItem
+	}
+	effectsMsg struct {
+		heard, said string
+		effects     []Effect
+	}
+	savedMsg struct{ text string } // text is said, when there is one
+)
+
+func newApp(k Keeper, r Reader, o Options, th theme) *app {
+	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, width: 80, height: 24}
+	a.switchKeys()
+	return a
+}
+
+// runScreen runs the full screen until the person leaves.
+func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
+	opts := []tea.ProgramOption{tea.WithContext(ctx), tea.WithAltScreen()}
+	if o.In != nil {
+		opts = append(opts, tea.WithInput(o.In))
+	}
+	out := outOf(o)
+	opts = append(opts, tea.WithOutput(out))
+	if o.Mouse {
+		opts = append(opts, tea.WithMouseCellMotion())
+	}
+	a := newApp(k, r, o, newTheme(out, o.Colour, o.Background))
+	_, err := tea.NewProgram(a, opts...).Run()
+	if errors.Is(err, tea.ErrProgramKilled) && ctx.Err() != nil {
+		return ctx.Err()
+	}
+	if err == nil && a.queue.err != nil {
+		err = fmt.Errorf("%s not saved: %w", plural(len(a.queue.jobs), "step was", "steps were"), a.queue.err)
+	}
+	return err
+}
+
+// Init asks for what waits.
+func (a *app) Init() tea.Cmd {
+	if a.desk.opts.New {
+		a.startPage(nil)
+	}
+	cmd := a.loadWaiting()
+	if id := a.desk.opts.Open; id != "" {
+		cmd = tea.Batch(cmd, a.open(id))
+	}
+	return cmd
+}
+
+func (a *app) loadWaiting() tea.Cmd {
+	return a.queue.add(job{"read what waits", func() (tea.Msg, error) {
+		records, err := a.desk.keeper.Waiting()
+		return waitingMsg{records}, err
+	}})
+}
+
+// Update takes one message. It does no input or output of its own: that is in
+// the queue's jobs.
+func (a *app) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	var cmd tea.Cmd
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		a.width, a.height = msg.Width, msg.Height
+	case jobDone:
+		cmd = a.jobDone(msg)
+	case draftMsg:
+		cmd = a.draftKept(msg)
+	case tea.KeyMsg:
+		cmd = a.press(msg)
+	case tea.MouseMsg:
+		cmd = a.mouse(msg)
+	default:
+		cmd = a.pass(msg)
+	}
+	a.switchKeys()
+	if a.finished && (a.queue.idle() || a.queue.err != nil) {
+		return a, tea.Quit
+	}
+	return a, cmd
+}
+
+// jobDone takes what a job brought and starts the next.
+func (a *app) jobDone(d jobDone) tea.Cmd {
+	next := a.queue.done(d)
+	if d.err != nil {
+		a.opening, a.finished = false, false
+		a.fail("not done: could not %s: %v", a.queue.jobs[0].what, d.err)
+		return nil
+	}
+	return tea.Batch(next, a.bring(d.msg))
+}
+
+func (a *app) bring(msg tea.Msg) tea.Cmd {
+	switch msg := msg.(type) {
+	case waitingMsg:
+		a.list.load(msg.records)
+	case openedMsg:
+		a.opening = false
+		a.show(msg.opened)
+	case rereadMsg:
+		a.opening = false
+		a.show(msg.opened)
+		a.say("%s", msg.text)
+		return a.loadWaiting()
+	case takenMsg:
+		a.say("kept: %s", plural(len(msg.records), "inspection", "inspections"))
+		if len(msg.records) > 0 {
+			return tea.Batch(a.loadWaiting(), a.open(msg.records[0].ID))
+		}
+		return a.loadWaiting()
+	case pastMsg:
+		a.past.load(msg.title, msg.items)
+		a.goTo(onPast)
+	case effectsMsg:
+		a.showEffects(msg)
+	case undoneMsg:
+		a.list.put(msg.rec)
+		a.say("%s", msg.what)
+	case savedMsg:
+		if msg.text != "" {
+			a.say("%s", msg.text)
+		}
+	}
+	return nil
+}
+
+// open asks for a record; until it is there, keys are not taken.
+func (a *app) open(id string) tea.Cmd {
+	a.opening = true
+	return a.queue.add(job{"open the inspection", func() (tea.Msg, error) {
+		o, err := a.desk.open(id)
+		return openedMsg{o}, err
+	}})
+}
+
+// show puts a record on the sheet.
+func (a *app) show(o *opened) {
+	a.sheet = newSheet(o)
+	a.line = nil
+	a.list.put(o.rec)
+	a.goTo(onSheet)
+}
+
+// press takes a key: what holds everywhere first, then the place it falls on.
+func (a *app) press(msg tea.KeyMsg) tea.Cmd {
+	a.message, a.trouble = "", false
+	switch {
+	case key.Matches(msg, a.keys.Leave):
+		return a.leave()
+	case a.queue.err != nil:
+		return a.pressInTrouble(msg)
+	case a.opening:
+		return nil
+	case a.helping:
+		return a.pressHelp(msg)
+	case a.line != nil:
+		return a.pressLine(msg)
+	}
+	if a.screen != onPage && key.Matches(msg, a.keys.Help) {
+		a.helping, a.helpTop = true, 0
+		return nil
+	}
+	switch a.screen {
+	case onSheet:
+		return a.pressSheet(msg)
+	case onPage:
+		return a.pressPage(msg)
+	case onPast:
+		return a.pressPast(msg)
+	}
+	return a.pressList(msg)
+}
+
+// pressInTrouble offers only the ways out of a failed save.
+func (a *app) pressInTrouble(msg tea.KeyMsg) tea.Cmd {
+	switch {
+	case key.Matches(msg, a.keys.Again):
+		return a.queue.again()
+	case key.Matches(msg, a.keys.Drop):
+		a.say("given up: %s", a.queue.jobs[0].what)
+		return a.queue.drop()
+	}
+	a.fail("could not %s: %v", a.queue.jobs[0].what, a.queue.err)
+	return nil
+}
+
+// leave ends the review once every step is saved.
+func (a *app) leave() tea.Cmd {
+	if a.queue.err != nil && !a.leaving {
+		a.leaving = true
+		a.fail("%s not saved (%v); the same key again leaves all the same",
+			plural(len(a.queue.jobs), "step is", "steps are"), a.queue.err)
+		return nil
+	}
+	a.finished = true
+	if a.queue.idle() || a.queue.err != nil {
+		return tea.Quit
+	}
+	return nil
+}
+
+// goTo shows a screen; Back will lead to the place before.
+func (a *app) goTo(s screen) {
+	if a.screen == s {
+		return
+	}
+	a.back = append(a.back, a.here())
+	a.screen = s
+}
+
+func (a *app) here() place {
+	if a.screen == onSheet && a.sheet != nil {
+		return place{onSheet, a.sheet.rec.ID}
+	}
+	return place{screen: a.screen}
+}
+
+// goBack leads to the place before this one, in the end to the list.
+func (a *app) goBack() tea.Cmd {
+	a.batch = nil
+	to := place{screen: onList}
+	if n := len(a.back); n > 0 {
+		to, a.back = a.back[n-1], a.back[:n-1]
+	}
+	a.screen = to.screen
+	if to.id != "" && to.id != a.sheet.rec.ID {
+		return a.open(to.id)
+	}
+	return nil
+}
+
+func (a *app) say(format string, args ...any) {
+	a.message, a.trouble = clean(fmt.Sprintf(format, args...)), false
+}
+
+func (a *app) fail(format string, args ...any) {
+	a.message, a.trouble = clean(fmt.Sprintf(format, args...)), true
+}
+
+// switchKeys turns on the keys that do something now, and names what they do.
+func (a *app) switchKeys() {
+	o := a.desk.opts
+	a.keys.Find.SetEnabled(o.Find != nil)
+	a.keys.Older.SetEnabled(o.Past != nil)
+	a.keys.SheetOlder.SetEnabled(o.Past != nil)
+	a.keys.Teach.SetEnabled(o.Teacher != nil)
+	recorded := o.Player != nil && a.sheet != nil && a.sheet.note.Recording != nil
+	a.keys.Play.SetEnabled(recorded)
+	a.keys.Slower.SetEnabled(recorded)
+	a.keys.Again.SetEnabled(a.queue.err != nil)
+	a.keys.Drop.SetEnabled(a.queue.err != nil)
+	a.keys.Clean.SetEnabled(a.list.clean() > 0)
+	a.keys.Hive.SetEnabled(true)
+	if a.sheet != nil {
+		a.switchSheetKeys()
+	}
+}

@@ -1,0 +1,303 @@
+package tui
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"barwise/colony"
+)
+
+// HiveStyle says how [RenderHive] draws.
+type HiveStyle struct {
+	Out        io.Writer // whose colours count; nil for no escape sequences
+	Colour     Colour
+	Background Background
+	Rows       int  // height of a whole comb in lines; 0 means 6
+	Selected   int  // the bar to point at; 0 for none
+	Legend     bool // explain the marks that occur
+}
+
+// RenderHive draws the hive from the side as a row of bars, the entrance at the
+// left: each comb as tall as it is built and filled with what it holds, the
+// front face left and the back face right where they differ; the queen and
+// queen cells below their comb; the follower board in its place. With an
+// earlier inspection it says what changed since. No line is wider than width,
+// as long as width is 20 or more.
+func RenderHive(ins, prev *colony.Inspection, width int, style HiveStyle) string {
+	colour := style.Colour
+	if style.Out == nil {
+		style.Out, colour = io.Discard, NoStyle
+	}
+	if style.Rows == 0 {
+		style.Rows = 6
+	}
+	h := newHive(ins, prev, width, style.Rows, style.Selected, newTheme(style.Out, colour, style.Background))
+	lines := h.lines()
+	if style.Legend {
+		lines = append(lines, h.legend()...)
+	}
+	return strings.Join(lines, "\n")
+}
+
+// hive is the drawing of one inspection.
+type hive struct {
+	ins, prev *colony.Inspection
+	changes   []change
+	width     int
+	rows      int // of a whole comb
+	selected  int
+	theme     theme
+	first     int // the bars that fit, both ends included
+	last      int
+	column    int // cells across one comb
+	used      map[string]bool
+}
+
+const wall = 2 // columns of the front wall with the entrance
+
+func newHive(ins, prev *colony.Inspection, width, rows, selected int, th theme) *hive {
+	h := &hive{ins: ins, prev: prev, width: width, rows: max(rows, 2), selected: selected, theme: th, used: map[string]bool{}}
+	if prev != nil {
+		h.changes = compare(prev, ins)
+	}
+	bars := barCount(ins)
+	room := max(width-wall-2, 4)
+	h.column = min(max(room/max(bars, 1)-1, 1), 6)
+	fits := max(room/(h.column+1), 1)
+	h.first, h.last = 1, bars
+	if fits < bars {
+		h.first = min(max(selected-fits/2, 1), bars-fits+1)
+		h.last = h.first + fits - 1
+	}
+	return h
+}
+
+// barCount is the highest bar that the inspection knows of.
+func barCount(ins *colony.Inspection) int {
+	n := 0
+	for _, b := range ins.Bars {
+		n = max(n, b.Bar)
+	}
+	if ins.BarsTotal != nil {
+		n = max(n, *ins.BarsTotal)
+	}
+	if ins.Follower != nil && ins.Follower.Bar != nil {
+		n = max(n, *ins.Follower.Bar)
+	}
+	if ins.Queen != nil && ins.Queen.Bar != nil {
+		n = max(n, *ins.Queen.Bar)
+	}
+	return min(n, 99)
+}
+
+// lines draws the hive; none where no bar is known.
+func (h *hive) lines() []string {
+	if h.last == 0 {
+		return []string{h.theme.quiet.paint("no bar was spoken of")}
+	}
+	out := []string{h.numbers(), h.topBars()}
+	for row := range h.rows {
+		out = append(out, h.combLine(row))
+	}
+	for _, hanging := range []func(int) string{h.queenAt, h.cellsAt, h.changeAt} {
+		if line, any := h.across(" ", hanging); any {
+			out = append(out, line)
+		}
+	}
+	return out
+}
+
+// across draws one line of the hive bar by bar and tells whether any bar had
+// something to show.
+func (h *hive) across(front string, draw func(bar int) string) (line string, any bool) {
+	var b strings.Builder
+	b.WriteString(fit(front, wall))
+	for bar := h.first; bar <= h.last; bar++ {
+		text := draw(bar)
+		any = any || strings.TrimSpace(text) != ""
+		b.WriteString(fit(text, h.column))
+		b.WriteString(h.gapAfter(bar))
+	}
+	return strings.TrimRight(b.String(), " "), any
+}
+
+// gapAfter is the room between two combs, or the follower board.
+func (h *hive) gapAfter(bar int) string {
+	if f := h.ins.Follower; f != nil && f.Bar != nil && *f.Bar == bar {
+		return "║"
+	}
+	return " "
+}
+
+func (h *hive) numbers() string {
+	front := " "
+	if h.first > 1 {
+		front = "<"
+	}
+	line, _ := h.across(front, func(bar int) string {
+		text := strconv.Itoa(bar)
+		if len(text) > h.column { // the tens are left out where there is no room
+			text = text[len(text)-1:]
+		}
+		if bar == h.selected {
+			return h.theme.pick.paint(text)
+		}
+		return text
+	})
+	if bars := barCount(h.ins); h.last < bars {
+		line += ">"
+	}
+	return line
+}
+
+func (h *hive) topBars() string {
+	line, _ := h.across("┌─", func(bar int) string {
+		if bar == h.selected {
+			return h.theme.unsure.paint(strings.Repeat("▼", h.column))
+		}
+		return strings.Repeat("━", h.column)
+	})
+	return line
+}
+
+// combLine draws one line of all the combs.
+func (h *hive) combLine(row int) string {
+	front := "│"
+	if row == h.rows-1 {
+		front = h.entrance()
+	}
+	line, _ := h.across(front, func(bar int) string { return h.comb(bar, row) })
+	return line
+}
+
+// entrance is the hole in the front wall.
+func (h *hive) entrance() string {
+	switch h.ins.Entrance {
+	case "open":
+		return ">"
+	case "reduced":
+		return "›"
+	case "closed":
+		return "x"
+	}
+	return "│"
+}
+
+// comb draws one line of one comb.
+func (h *hive) comb(number, row int) string {
+	bar := h.ins.Bar(number)
+	tall := combRows(bar, h.rows)
+	if row >= tall {
+		return ""
+	}
+	front, back, differ := faces(bar.Contents)
+	if !differ || h.column < 2 {
+		return h.cells(fill(front, tall*h.column), row, h.column)
+	}
+	left := (h.column + 1) / 2
+	right := h.column - left
+	return h.cells(fill(front, tall*left), row, left) + h.cells(fill(back, tall*right), row, right)
+}
+
+// cells paints one line of a face, runs of one content together.
+func (h *hive) cells(face []string, row, width int) string {
+	line := face[row*width : (row+1)*width]
+	var b strings.Builder
+	for at := 0; at < len(line); {
+		to := at
+		for to < len(line) && line[to] == line[at] {
+			to++
+		}
+		h.used[line[at]] = true
+		sign := markOf(line[at]).sign
+		b.WriteString(h.theme.contents[line[at]].paint(strings.Repeat(string(sign), to-at)))
+		at = to
+	}
+	return b.String()
+}
+
+func (h *hive) queenAt(bar int) string {
+	if q := h.ins.Queen; q != nil && q.Bar != nil && *q.Bar == bar {
+		h.used["queen"] = true
+		return h.theme.title.paint("Q")
+	}
+	return ""
+}
+
+// cellsAt shows the queen cells of a bar, those that matter most first, each
+// with its count where there is room.
+func (h *hive) cellsAt(number int) string {
+	bar := h.ins.Bar(number)
+	if bar == nil {
+		return ""
+	}
+	text := ""
+	for _, s := range cellSigns {
+		for _, c := range bar.QueenCells {
+			if c.Stage != s.stage || !c.Present || len(text) >= h.column {
+				continue
+			}
+			h.used["cells "+s.stage] = true
+			text += string(s.sign)
+			if c.Count != nil && len(text)+len(strconv.Itoa(*c.Count)) <= h.column {
+				text += strconv.Itoa(*c.Count)
+			}
+		}
+	}
+	if text == "" {
+		return ""
+	}
+	return h.theme.unsure.paint(text)
+}
+
+func (h *hive) changeAt(bar int) string {
+	sign := signOf(h.changes, bar)
+	switch sign {
+	case "+":
+		return h.theme.good.paint(sign)
+	case "-":
+		return h.theme.bad.paint(sign)
+	}
+	return sign
+}
+
+// legend explains the marks that occur in the drawing, and what was drawn by
+// convention. It is filled in while the lines are drawn.
+func (h *hive) legend() []string {
+	var items []string
+	for _, m := range marks {
+		if h.used[m.what] {
+			items = append(items, h.theme.contents[m.what].paint(string(m.sign))+" "+plainWord(m.what))
+		}
+	}
+	if h.used[""] {
+		items = append(items, string(unsaid)+" comb, nothing said")
+	}
+	if h.used["queen"] {
+		items = append(items, "Q queen")
+	}
+	for _, s := range cellSigns {
+		if h.used["cells "+s.stage] {
+			items = append(items, fmt.Sprintf("%c %s queen cell", s.sign, stageName(s.stage)))
+		}
+	}
+	if f := h.ins.Follower; f != nil && f.Bar != nil {
+		items = append(items, "║ follower board")
+	}
+	if h.ins.Entrance != "" {
+		items = append(items, h.entrance()+" entrance "+h.ins.Entrance)
+	}
+	if h.prev != nil {
+		items = append(items, "+ - ± = grew, shrank, both, the same")
+	}
+	return flow(items, "  ", h.width)
+}
+
+func stageName(stage string) string {
+	if stage == "any" {
+		return "a"
+	}
+	return stage
+}

@@ -1,0 +1,109 @@
+package tui
+
+import (
+	"context"
+	"io"
+	"time"
+
+	"barwise/colony"
+)
+
+// Keeper is where records and notes are kept.
+type Keeper interface {
+	// Waiting lists the records that wait for a person, oldest first.
+	Waiting() ([]colony.Record, error)
+	// Record returns the record as it is kept now.
+	Record(id string) (colony.Record, error)
+	// Note returns the note, with its words as last edited.
+	Note(hash string) (colony.Note, error)
+	// Save keeps the record and its earlier version, or changes nothing.
+	Save(r colony.Record) error
+	// History lists the record's earlier versions, oldest first.
+	History(id string) ([]colony.Record, error)
+	// Edit keeps new words for the note beside the old ones, with what was
+	// read from them. Corrections stay; their spans move with the words.
+	Edit(hash, text string, read []colony.Inspection) error
+	// Take keeps a new note and what was read from it.
+	Take(note colony.Note, read []colony.Inspection) ([]colony.Record, error)
+}
+
+// Reader makes inspections of a note, in the order spoken.
+type Reader interface {
+	Parse(note *colony.Note) []colony.Inspection
+}
+
+// Player plays a stretch of a note's recording.
+type Player interface {
+	// Play starts at from and stops at to, in seconds; speed 1 is as spoken.
+	// A new call stops the one before. It returns at once.
+	Play(rec colony.Recording, from, to, speed float64) error
+	// Stop ends what is playing.
+	Stop()
+}
+
+// Effect is one leaf that would change in a waiting note.
+type Effect struct {
+	Hive string
+	On   colony.Date
+	Path string
+	Was  string // empty: nothing stood there
+	Will string // empty: nothing will stand there
+}
+
+// Teacher remembers what a recogniser or a typist writes for a word.
+type Teacher interface {
+	// Preview tells what the alias would change, and changes nothing.
+	Preview(heard, said string) ([]Effect, error)
+	// Teach remembers the alias.
+	Teach(heard, said string) error
+}
+
+// Drafts keeps unfinished text, so that closing the terminal loses none. An
+// empty text removes the draft.
+type Drafts interface {
+	Draft(name string) (string, error)
+	KeepDraft(name, text string) error
+}
+
+// Found is one hit of a search.
+type Found struct {
+	ID    string // of the record
+	Hive  string
+	On    colony.Date
+	Bar   int    // 0: the whole colony
+	Quote string // the words of the note
+}
+
+// Options say how and with what to review. The zero value is usable: the
+// optional parts are nil and their keys are off.
+type Options struct {
+	In    io.Reader        // nil: the terminal
+	Out   io.Writer        // nil: standard output
+	Now   func() time.Time // nil: time.Now
+	Plain bool             // questions and answers line by line, no screen
+	Mouse bool
+
+	Colour     Colour
+	Background Background
+
+	Open string // the record to begin with, by id
+	New  bool   // begin with an empty note
+
+	Past    func(hive string) ([]colony.Record, error) // any state, newest first; "" for every hive
+	Find    func(words string) ([]Found, error)
+	Player  Player
+	Teacher Teacher
+	Drafts  Drafts
+}
+
+// Review runs the review until the person leaves. What was not confirmed goes
+// on waiting; that is no error.
+func Review(ctx context.Context, k Keeper, r Reader, o Options) error {
+	if o.Now == nil {
+		o.Now = time.Now
+	}
+	if o.Plain {
+		return runPlain(ctx, k, r, o)
+	}
+	return runScreen(ctx, k, r, o)
+}

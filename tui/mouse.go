@@ -1,0 +1,35 @@
+package tui
+
+import tea "github.com/charmbracelet/bubbletea"
+
+// mouse turns the wheel into up and down, and a click on a line of a list into
+// a selection. All of it can be done with keys.
+func (a *app) mouse(msg tea.MouseMsg) tea.Cmd {
+	if a.opening || a.helping || a.line != nil || a.queue.err != nil {
+		return nil
+	}
+	switch {
+	case msg.Button == tea.MouseButtonWheelUp:
+		return a.press(tea.KeyMsg{Type: tea.KeyUp})
+	case msg.Button == tea.MouseButtonWheelDown:
+		return a.press(tea.KeyMsg{Type: tea.KeyDown})
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+		return nil
+	}
+	const head = 2 // the title and the line below it
+	switch a.screen {
+	case onList:
+		room := a.listRoom()
+		pickLine(&a.list.at, window(len(a.list.items), room, a.list.at, a.list.top)+msg.Y-head, len(a.list.items))
+	case onPast:
+		room := a.height - head
+		pickLine(&a.past.at, window(len(a.past.items), room, a.past.at, a.past.top)+msg.Y-head, len(a.past.items))
+	}
+	return nil
+}
+
+func pickLine(at *int, line, n int) {
+	if line >= 0 && line < n {
+		*at = line
+	}
+}

@@ -1,0 +1,94 @@
+package tui
+
+import (
+	"fmt"
+
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"barwise/colony"
+)
+
+// pastItem is one line of what was looked up or found.
+type pastItem struct {
+	id   string
+	on   colony.Date
+	hive string
+	text string
+}
+
+// past is what was looked up or found.
+type past struct {
+	title string
+	items []pastItem
+	at    int
+	top   int
+}
+
+func (p *past) load(title string, items []pastItem) { *p = past{title: title, items: items} }
+
+// lookUp lists a hive's inspections.
+func (a *app) lookUp(hive string) tea.Cmd {
+	look := a.desk.opts.Past
+	return a.queue.add(job{"look up " + hiveName(hive), func() (tea.Msg, error) {
+		records, err := look(hive)
+		items := make([]pastItem, len(records))
+		for i := range records {
+			name, on := headline(&records[i])
+			ins := records[i].Inspection()
+			items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
+		}
+		return pastMsg{"Inspections of " + hiveName(hive), items}, err
+	}})
+}
+
+// find asks the history.
+func (a *app) find(typed string) tea.Cmd {
+	find := a.desk.opts.Find
+	return a.queue.add(job{"find " + clean(typed), func() (tea.Msg, error) {
+		hits, err := find(typed)
+		items := make([]pastItem, len(hits))
+		for i, h := range hits {
+			where := ""
+			if h.Bar > 0 {
+				where = fmt.Sprintf("bar %d: ", h.Bar)
+			}
+			items[i] = pastItem{h.ID, h.On, h.Hive, where + "“" + clean(h.Quote) + "”"}
+		}
+		return pastMsg{"Found: " + clean(typed), items}, err
+	}})
+}
+
+func (a *app) pressPast(msg tea.KeyMsg) tea.Cmd {
+	p, k := &a.past, a.keys
+	if moved(&p.at, len(p.items), a.listRoom(), msg, k) {
+		return nil
+	}
+	switch {
+	case key.Matches(msg, k.Open) && p.at < len(p.items):
+		return a.open(p.items[p.at].id)
+	case key.Matches(msg, k.Find):
+		a.startFind()
+	case key.Matches(msg, k.Back):
+		return a.goBack()
+	}
+	return nil
+}
+
+func (a *app) viewPast(room int) []string {
+	p := &a.past
+	out := []string{a.headLine(a.theme.title.paint(clean(p.title)), plural(len(p.items), "inspection", "inspections")), a.rule("")}
+	if len(p.items) == 0 {
+		return append(out, "  nothing found")
+	}
+	room -= 2
+	top := window(len(p.items), room, p.at, p.top)
+	for i, item := range p.items[top:min(top+room, len(p.items))] {
+		name := hiveName(item.hive)
+		if i+top == p.at {
+			name = a.theme.pick.paint(name)
+		}
+		out = append(out, fit(pointer(i+top == p.at)+fit(showDay(item.on), 16)+" "+fit(name, 18)+" "+item.text, a.width))
+	}
+	return out
+}

@@ -1,0 +1,258 @@
+package tui
+
+import (
+	"bufio"
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"strconv"
+	"strings"
+
+	"barwise/colony"
+)
+
+// plain is the review as questions and answers, line by line: for a screen
+// reader, a teletype or a script. It takes the same steps as the screen.
+type plain struct {
+	desk  *desk
+	lines *bufio.Scanner
+	out   io.Writer
+	err   error // of the output; the first one ends the review
+}
+
+const plainHelp = `At a question: enter: it is right. other: take the other value. remove: take it away.
+A value, or the start of one, corrects it. bar 5 moves it to bar 5.
+At the end: enter confirms. Anything else is read as words to add, such as: bar 4 eggs both sides.
+Anywhere: undo, redo, note (the note's words), all (what was said), set aside, skip (next inspection), leave, help.
+`
+
+func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
+	in := o.In
+	if in == nil {
+		in = os.Stdin
+	}
+	p := &plain{desk: &desk{keeper: k, reader: r, opts: o}, lines: bufio.NewScanner(in), out: outOf(o)}
+	p.lines.Buffer(nil, longestEdit)
+	waiting, err := k.Waiting()
+	if err != nil {
+		return err
+	}
+	ids := make([]string, 0, len(waiting))
+	for i := range waiting {
+		if o.Open == "" || waiting[i].ID == o.Open {
+			ids = append(ids, waiting[i].ID)
+		}
+	}
+	p.say("%s. help lists what can be answered; every answer is saved at once.", plural(len(ids), "inspection waits", "inspections wait"))
+	for i, id := range ids {
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
+		more, err := p.review(id, i+1, len(ids))
+		if err != nil || !more {
+			return err
+		}
+	}
+	p.say("Nothing more waits.")
+	return p.err
+}
+
+func (p *plain) say(format string, args ...any) {
+	if _, err := fmt.Fprintf(p.out, format+"\n", args...); err != nil && p.err == nil {
+		p.err = err
+	}
+}
+
+// ask prints a prompt and reads the answer; false at the end of the input.
+func (p *plain) ask(prompt string) (string, bool) {
+	if _, err := fmt.Fprint(p.out, prompt+" "); err != nil && p.err == nil {
+		p.err = err
+	}
+	if p.err != nil || !p.lines.Scan() {
+		return "", false
+	}
+	return strings.TrimSpace(clean(p.lines.Text())), true
+}
+
+// review goes through one inspection. It reports whether to go on to another.
+func (p *plain) review(id string, n, of int) (more bool, err error) {
+	o, err := p.desk.open(id)
+	if err != nil {
+		return false, err
+	}
+	p.say("\n%s, %s. Inspection %d of %d.", hiveName(o.ins.Hive), showValue("at", o.ins.At.Format("2006-01-02T15:04:05Z07:00")), n, of)
+	p.sayAll(o)
+	if len(o.asked) > 0 {
+		p.say("%d to check.", len(o.asked))
+	}
+	for o.rec.State == colony.Waiting {
+		var answer string
+		var ok bool
+		if len(o.asked) > 0 {
+			answer, ok = p.question(o)
+		} else {
+			answer, ok = p.ask("Nothing left to check. Enter confirms.")
+		}
+		if !ok || answer == "leave" {
+			return false, p.err
+		}
+		if answer == "skip" {
+			return true, nil
+		}
+		if o, err = p.answer(o, answer); err != nil {
+			return false, err
+		}
+	}
+	return true, p.err
+}
+
+// question asks about the first leaf that is left to check.
+func (p *plain) question(o *opened) (string, bool) {
+	q := o.asked[0]
+	p.say("Question: %s: %s. Why: %s.", fullName(q.path), showValue(q.path, orNothing(q.value)), clean(strings.Join(q.why, "; ")))
+	if words := o.quote(o.ins.Evidence[q.path]); words != "" {
+		p.say("Words: “%s”.", words)
+	}
+	prompt := "Right?"
+	if q.alt != "" {
+		prompt = "Right, or other: " + showValue(q.path, q.alt) + "?"
+	}
+	return p.ask(prompt)
+}
+
+// answer takes one answer and returns the record as it stands after it.
+func (p *plain) answer(o *opened, answer string) (*opened, error) {
+	switch answer {
+	case "help", "?":
+		p.say("%s", strings.TrimSpace(plainHelp))
+	case "note":
+		p.sayNote(o)
+	case "all":
+		p.sayAll(o)
+	case "undo", "redo":
+		return p.walk(o, answer == "undo")
+	case "set aside":
+		return o, p.keep(o, stand(o.rec, colony.SetAside, p.desk.now()), "set aside")
+	default:
+		if len(o.asked) > 0 {
+			return o, p.answerQuestion(o, answer)
+		}
+		return o, p.answerEnd(o, answer)
+	}
+	return o, nil
+}
+
+func (p *plain) walk(o *opened, back bool) (*opened, error) {
+	next, what, err := p.desk.walk(o, back)
+	if err != nil {
+		return o, err
+	}
+	if what == "" {
+		p.say("There is nothing to go to.")
+	} else {
+		p.say("%s.", walked(back)+what)
+	}
+	return next, nil
+}
+
+func (p *plain) answerQuestion(o *opened, answer string) error {
+	q := o.asked[0]
+	switch answer {
+	case "":
+		return p.keep(o, accept(o.rec, q.path, p.desk.now()), "right")
+	case "remove":
+		return p.keep(o, remove(o.rec, q.path, p.desk.now()), "taken away")
+	case "other":
+		if q.alt == "" {
+			p.say("No other value is offered: type one.")
+			return nil
+		}
+		answer = q.alt
+		rec, err := correct(o.rec, q.path, answer, firstSpan(&o.ins, q.path), p.desk.now())
+		if err != nil {
+			p.say("%v.", err)
+			return nil
+		}
+		return p.keep(o, rec, fullName(q.path)+": "+showValue(q.path, answer))
+	}
+	return p.choose(o, choicesFor(o, q.path, answer, p.desk.now()), "that cannot stand here")
+}
+
+func (p *plain) answerEnd(o *opened, answer string) error {
+	if answer == "" {
+		return p.keep(o, stand(o.rec, colony.Confirmed, p.desk.now()), "confirmed")
+	}
+	return p.choose(o, p.desk.addChoices(o, answer, nil), "no leaf can be made of that")
+}
+
+// choose takes the only meaning of what was typed, or asks which is meant.
+func (p *plain) choose(o *opened, choices []choice, none string) error {
+	if len(choices) == 0 {
+		p.say("%s; help tells what can be answered.", none)
+		return nil
+	}
+	c := choices[0]
+	if len(choices) > 1 {
+		for i, c := range choices {
+			p.say("%d: %s %s", i+1, c.show, c.hint)
+		}
+		answer, ok := p.ask("Which number? Enter for none.")
+		n, err := strconv.Atoi(answer)
+		if !ok || err != nil || n < 1 || n > len(choices) {
+			return nil
+		}
+		c = choices[n-1]
+	}
+	if c.ask != "" {
+		answer, ok := p.ask(c.show + ": which value?")
+		if !ok || answer == "" {
+			return nil
+		}
+		return p.choose(o, choicesFor(o, c.ask, answer, p.desk.now()), "that cannot stand there")
+	}
+	rec, err := c.do(p.desk.now())
+	if err != nil {
+		p.say("%v.", err)
+		return nil
+	}
+	return p.keep(o, rec, describe(&o.rec, &rec))
+}
+
+// keep saves a step and says what it was.
+func (p *plain) keep(o *opened, rec colony.Record, what string) error {
+	if err := p.desk.keeper.Save(rec); err != nil {
+		return err
+	}
+	o.become(rec)
+	p.say("Saved: %s.", what)
+	return nil
+}
+
+// sayAll reads the record out, a line a thing.
+func (p *plain) sayAll(o *opened) {
+	for _, r := range o.rows {
+		if r.kind == rowRemark {
+			p.say("  words that no rule used: %s", clean(r.text))
+		}
+		if r.kind != rowItem {
+			continue
+		}
+		var parts []string
+		for _, c := range r.chips {
+			part := strings.TrimSpace(c.label + " " + showValue(c.path, orNothing(c.value)))
+			if c.open {
+				part += " (to check)"
+			}
+			parts = append(parts, part)
+		}
+		p.say("  %s: %s", strings.TrimSpace(r.group+" "+r.label), strings.Join(parts, ", "))
+	}
+}
+
+func (p *plain) sayNote(o *opened) {
+	page := layOut(o.note.Text, 76)
+	for _, line := range page.lines {
+		p.say("  %s", paintLine(line, func(colony.Span) brush { return brush{} }))
+	}
+}

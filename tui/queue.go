@@ -1,0 +1,70 @@
+package tui
+
+import tea "github.com/charmbracelet/bubbletea"
+
+// job is one piece of work on the Keeper: a save, or a reading that must see
+// the saves before it.
+type job struct {
+	what string // for the message when it fails: "save hive 3"
+	run  func() (tea.Msg, error)
+}
+
+// jobDone says how the job at the head of the queue ended.
+type jobDone struct {
+	msg tea.Msg
+	err error
+}
+
+// queue runs jobs one after another, in the order they were asked for, so that
+// a later step is never kept before an earlier one. A job that fails stays at
+// the head and stops the queue: nothing is dropped, and it can be tried again.
+type queue struct {
+	jobs    []job
+	running bool
+	err     error
+}
+
+// add puts a job at the end.
+func (q *queue) add(j job) tea.Cmd {
+	q.jobs = append(q.jobs, j)
+	return q.next()
+}
+
+// next starts the head of the queue, unless it is running or has failed.
+func (q *queue) next() tea.Cmd {
+	if q.running || q.err != nil || len(q.jobs) == 0 {
+		return nil
+	}
+	q.running = true
+	run := q.jobs[0].run
+	return func() tea.Msg {
+		msg, err := run()
+		return jobDone{msg, err}
+	}
+}
+
+// done takes the head off, or stops there.
+func (q *queue) done(d jobDone) tea.Cmd {
+	q.running = false
+	if q.err = d.err; d.err != nil {
+		return nil
+	}
+	q.jobs = q.jobs[1:]
+	return q.next()
+}
+
+// again tries the job that failed once more.
+func (q *queue) again() tea.Cmd {
+	q.err = nil
+	return q.next()
+}
+
+// drop gives up the job that failed.
+func (q *queue) drop() tea.Cmd {
+	if q.err != nil && len(q.jobs) > 0 {
+		q.jobs = q.jobs[1:]
+	}
+	return q.again()
+}
+
+func (q *queue) idle() bool { return len(q.jobs) == 0 }

@@ -1,0 +1,403 @@
+package tui
+
+import (
+	"strings"
+
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"barwise/colony"
+)
+
+// sheet is the record that is being looked at.
+type sheet struct {
+	*opened
+	row, chip int
+	top       int  // first line of the rows that is shown
+	hive      bool // the hive instead of the note, where there is no room for both
+	words     *wordWalk
+	sure      bool // confirming with questions left was asked for once
+
+	page  page // the note laid out, for pageOf
+	pageW int
+	pageT string
+}
+
+func newSheet(o *opened) *sheet {
+	s := &sheet{opened: o}
+	s.toWork()
+	return s
+}
+
+// toWork puts the cursor where the work is: the first question, else the end.
+func (s *sheet) toWork() {
+	s.chip = 0
+	if s.row = firstQuestion(s.rows, 0); s.row < 0 {
+		s.row = len(s.rows) - 1
+	}
+}
+
+// current is the selected row and the leaf selected in it; "" where the row
+// holds none.
+func (s *sheet) current() (*row, string) {
+	r := &s.rows[s.row]
+	if s.chip < len(r.chips) {
+		return r, r.chips[s.chip].path
+	}
+	return r, ""
+}
+
+// bar is the bar that the selected row speaks of, or 0.
+func (s *sheet) bar() int {
+	r, path := s.current()
+	if r.kind == rowEnd || r.kind == rowRemark {
+		return 0
+	}
+	if n, _, ok := splitBar(path); ok {
+		return n
+	}
+	if path == "queen.bar" {
+		return queenBar(&s.ins)
+	}
+	return 0
+}
+
+// evidence is the words behind the selected leaf: its own, else those of the
+// thing it is said of.
+func (s *sheet) evidence() []colony.Span {
+	_, path := s.current()
+	for ; path != ""; path = parent(path) {
+		if spans := s.ins.Evidence[path]; len(spans) > 0 {
+			return spans
+		}
+	}
+	return nil
+}
+
+// pageOf is the note laid out for the width; it is kept until either changes.
+func (s *sheet) pageOf(width int) *page {
+	if s.pageW != width || s.pageT != s.note.Text || len(s.page.lines) == 0 {
+		s.page, s.pageW, s.pageT = layOut(s.note.Text, width), width, s.note.Text
+	}
+	return &s.page
+}
+
+// step shows and saves the record after a step, and keeps the cursor on what
+// it was on, or on the next question where that one is answered.
+func (a *app) step(r colony.Record, text string) tea.Cmd {
+	s := a.sheet
+	was, path := s.current()
+	kind, at := was.kind, s.row
+	s.become(r)
+	s.sure = false
+	a.list.put(r)
+	if text != "" {
+		a.say("%s", text)
+	}
+	switch at = firstQuestion(s.rows, at); {
+	case kind == rowQuestion && at >= 0:
+		s.row, s.chip = at, 0
+	case kind == rowQuestion:
+		s.toWork()
+	case kind == rowEnd:
+		s.row, s.chip = len(s.rows)-1, 0
+	default:
+		s.goToPath(path)
+	}
+	return a.queue.add(a.saveJob(r))
+}
+
+// goToPath selects the leaf where it stands, else stays as near as can be.
+func (s *sheet) goToPath(path string) bool {
+	at, chip, ok := rowOfPath(s.rows, path)
+	if ok {
+		s.row, s.chip = at, chip
+		return true
+	}
+	s.row = min(s.row, len(s.rows)-1)
+	s.chip = max(min(s.chip, len(s.rows[s.row].chips)-1), 0)
+	return false
+}
+
+func (a *app) saveJob(r colony.Record) job {
+	hive, _ := headline(&r)
+	return job{"save " + hiveName(hive), func() (tea.Msg, error) { return savedMsg{}, a.desk.keeper.Save(r) }}
+}
+
+func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {
+	s, k := a.sheet, a.keys
+	if s.words != nil {
+		return a.pressWords(msg)
+	}
+	if !key.Matches(msg, k.Confirm) && !key.Matches(msg, k.ConfirmNow) {
+		s.sure = false
+	}
+	r, path := s.current()
+	switch {
+	case key.Matches(msg, k.Left):
+		s.chip = max(s.chip-1, 0)
+		return nil
+	case key.Matches(msg, k.Right):
+		s.chip = max(min(s.chip+1, len(r.chips)-1), 0)
+		return nil
+	case moved(&s.row, len(s.rows), max(a.height/3, 1), msg, k):
+		s.chip = 0
+		return nil
+	}
+	switch {
+	case key.Matches(msg, k.Yes):
+		return a.accept(path)
+	case key.Matches(msg, k.Other):
+		return a.takeOther(r)
+	case key.Matches(msg, k.Confirm) && r.kind == rowEnd, key.Matches(msg, k.ConfirmNow):
+		return a.confirm()
+	case key.Matches(msg, k.Remove) && path != "":
+		if _, there := colony.Get(&s.ins, path); there {
+			return a.step(remove(s.rec, path, a.desk.now()), fullName(path)+" is taken away")
+		}
+	case key.Matches(msg, k.Change) && path != "":
+		a.startValue(path, "")
+	case key.Matches(msg, k.Add):
+		a.startAdd("", nil)
+	case typedText(msg) != "":
+		if path == "" {
+			a.startAdd(typedText(msg), nil)
+		} else {
+			a.startValue(path, typedText(msg))
+		}
+	default:
+		return a.pressSheetMore(msg)
+	}
+	return nil
+}
+
+// pressSheetMore handles the keys that lead away from the leaves.
+func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
+	s, k := a.sheet, a.keys
+	switch {
+	case key.Matches(msg, k.Undo):
+		return a.walk(true)
+	case key.Matches(msg, k.Redo):
+		return a.walk(false)
+	case key.Matches(msg, k.Skip):
+		return a.skip()
+	case key.Matches(msg, k.Edit):
+		a.startPage(s.opened)
+	case key.Matches(msg, k.Words):
+		a.startWords()
+	case key.Matches(msg, k.Hive):
+		s.hive = !s.hive
+	case key.Matches(msg, k.SheetAside):
+		cmd := a.step(stand(s.rec, colony.SetAside, a.desk.now()), "")
+		a.say("hive %s is set aside", s.ins.Hive)
+		return tea.Batch(cmd, a.goOn())
+	case key.Matches(msg, k.SheetOlder):
+		return a.lookUp(s.ins.Hive)
+	case key.Matches(msg, k.Find):
+		a.startFind()
+	case key.Matches(msg, k.Teach):
+		a.startTeach()
+	case key.Matches(msg, k.Play):
+		return a.play(1)
+	case key.Matches(msg, k.Slower):
+		return a.play(0.7)
+	case key.Matches(msg, k.Back):
+		return a.goBack()
+	}
+	return nil
+}
+
+// typedText is what a key types, or "" for a key that is no text. What is
+// pasted counts as typed.
+func typedText(msg tea.KeyMsg) string {
+	if msg.Type != tea.KeyRunes || msg.Alt {
+		return ""
+	}
+	return clean(string(msg.Runes))
+}
+
+// accept lets a flagged leaf stand.
+func (a *app) accept(path string) tea.Cmd {
+	s := a.sheet
+	for _, q := range s.asked {
+		if q.path == path {
+			return a.step(accept(s.rec, path, a.desk.now()), fullName(path)+" is right")
+		}
+	}
+	if at := firstQuestion(s.rows, 0); at >= 0 {
+		s.row, s.chip = at, 0
+		return nil
+	}
+	s.row, s.chip = len(s.rows)-1, 0
+	a.say("nothing is left to check here")
+	return nil
+}
+
+// takeOther takes the alternative that a question offers.
+func (a *app) takeOther(r *row) tea.Cmd {
+	s := a.sheet
+	_, path := s.current()
+	for _, q := range s.asked {
+		if q.path != path {
+			continue
+		}
+		if q.alt == "" {
+			a.say("no other value is offered: type one")
+			return nil
+		}
+		next, err := correct(s.rec, path, q.alt, firstSpan(&s.ins, path), a.desk.now())
+		if err != nil {
+			a.fail("%v", err)
+			return nil
+		}
+		return a.step(next, fullName(path)+": "+showValue(path, q.alt))
+	}
+	return nil
+}
+
+// confirm vouches for the inspection; with questions left it asks once more.
+func (a *app) confirm() tea.Cmd {
+	s := a.sheet
+	if n := len(s.asked); n > 0 && !s.sure {
+		s.sure = true
+		s.row, s.chip = len(s.rows)-1, 0
+		a.say("%s left to check. %s again confirms all the same.", plural(n, "leaf is", "leaves are"), a.keys.Confirm.Help().Key)
+		return nil
+	}
+	if a.batch != nil {
+		return a.lookedRight()
+	}
+	cmd := a.step(stand(s.rec, colony.Confirmed, a.desk.now()), "")
+	a.say("hive %s is confirmed; %s brings it back", s.ins.Hive, a.keys.Undo.Help().Key)
+	return tea.Batch(cmd, a.goOn())
+}
+
+// goOn opens the next inspection that waits, or the list when none does.
+func (a *app) goOn() tea.Cmd {
+	id := a.sheet.rec.ID
+	if next := a.list.next(id); next != nil {
+		return a.open(next.ID)
+	}
+	a.screen, a.back = onList, nil
+	return nil
+}
+
+// skip goes on without confirming.
+func (a *app) skip() tea.Cmd {
+	if a.batch != nil {
+		return a.lookedOver()
+	}
+	if next := a.list.next(a.sheet.rec.ID); next != nil {
+		return a.open(next.ID)
+	}
+	a.say("no other inspection waits")
+	return nil
+}
+
+// walk goes one step back or forward in the record's own history.
+func (a *app) walk(back bool) tea.Cmd {
+	s := a.sheet
+	rec, what, ok := s.past.step(back)
+	if !ok {
+		a.say("there is nothing to %s", map[bool]string{true: "undo", false: "redo"}[back])
+		return nil
+	}
+	if _, edited := wordsBetween(&s.rec, &rec); !edited {
+		path := changedPath(&s.rec, &rec)
+		cmd := a.step(rec, walked(back)+what)
+		s.goToChange(path)
+		return cmd
+	}
+	a.opening = true
+	return a.queue.add(job{"read the note again", func() (tea.Msg, error) {
+		again, what, err := a.desk.walk(s.opened, back)
+		return rereadMsg{again, walked(back) + what}, err
+	}})
+}
+
+// changedPath is the leaf that two versions differ in, "" where it is none.
+func changedPath(from, to *colony.Record) string {
+	short, long := from, to
+	if len(from.Corrections)+len(from.Accepted) > len(to.Corrections)+len(to.Accepted) {
+		short, long = to, from
+	}
+	switch {
+	case len(long.Corrections) > len(short.Corrections):
+		return long.Corrections[len(short.Corrections)].Path
+	case len(long.Accepted) > len(short.Accepted):
+		return long.Accepted[len(short.Accepted)]
+	}
+	return ""
+}
+
+// goToChange selects what a step back or forward changed: its question, where
+// it is asked again, else where it stands.
+func (s *sheet) goToChange(path string) {
+	for i, r := range s.rows {
+		if r.kind == rowQuestion && r.ask.path == path {
+			s.row, s.chip = i, 0
+			return
+		}
+	}
+	if !s.goToPath(path) {
+		s.toWork()
+	}
+}
+
+// walked introduces what was undone or redone.
+func walked(back bool) string {
+	if back {
+		return "undone: "
+	}
+	return "done again: "
+}
+
+// leavesAt lists the leaves whose evidence meets the span, in order.
+func (s *sheet) leavesAt(span colony.Span) []colony.Leaf {
+	var out []colony.Leaf
+	for _, l := range colony.Leaves(&s.ins) {
+		if overlaps(s.ins.Evidence[l.Path], span) {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// quote is the words of some spans, for a line of text.
+func (o *opened) quote(spans []colony.Span) string {
+	var parts []string
+	for _, s := range spans {
+		if s[0] >= 0 && s[0] < s[1] && s[1] <= len(o.note.Text) {
+			parts = append(parts, clean(o.note.Text[s[0]:s[1]]))
+		}
+	}
+	return strings.Join(parts, " … ")
+}
+
+// switchSheetKeys names what the keys of the sheet do at the cursor.
+func (a *app) switchSheetKeys() {
+	s := a.sheet
+	r, path := s.current()
+	alt, asked := "", false
+	for _, q := range s.asked {
+		if q.path == path {
+			alt, asked = q.alt, true
+		}
+	}
+	a.keys.Other.SetEnabled(alt != "")
+	a.keys.Other.SetHelp("tab", "take the other")
+	if alt != "" {
+		a.keys.Other.SetHelp("tab", "take “"+showValue(path, alt)+"”")
+	}
+	a.keys.Yes.SetHelp("space", "it is right")
+	if !asked {
+		a.keys.Yes.SetHelp("space", "to what is left")
+	}
+	a.keys.Confirm.SetHelp("enter", "confirm")
+	if a.batch != nil {
+		a.keys.Confirm.SetHelp("enter", "looks right")
+	}
+	a.keys.Confirm.SetEnabled(r.kind == rowEnd)
+	a.keys.Change.SetEnabled(path != "")
+	a.keys.Remove.SetEnabled(path != "")
+}

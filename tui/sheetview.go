@@ -1,0 +1,346 @@
+package tui
+
+import (
+	"fmt"
+	"strings"
+
+	"barwise/colony"
+)
+
+// wide is from how many columns the note stands beside the leaves; tall is
+// from how many lines the hive is drawn as well as the note.
+const (
+	wide = 110
+	tall = 38
+)
+
+// viewSheet draws the record: note and hive above or at the left, the rows of
+// leaves below or at the right.
+func (a *app) viewSheet(room int) []string {
+	out := []string{a.sheetHead()}
+	room--
+	if a.width >= wide {
+		left := a.width * 9 / 20
+		return append(out, beside(a.leftPanels(left, room), left, a.rowsPanel(a.width-left-3, room), room, a.theme)...)
+	}
+	upper := a.upperPanels(a.width, room)
+	out = append(out, upper...)
+	return append(out, a.rowsPanel(a.width, room-len(upper))...)
+}
+
+// beside puts two panels next to each other with a line between.
+func beside(left []string, width int, right []string, room int, th theme) []string {
+	out := make([]string, 0, room)
+	at := func(lines []string, i int) string {
+		if i < len(lines) {
+			return lines[i]
+		}
+		return ""
+	}
+	for i := range room {
+		out = append(out, fit(at(left, i), width)+th.quiet.paint(" │ ")+at(right, i))
+	}
+	return out
+}
+
+func (a *app) sheetHead() string {
+	s := a.sheet
+	head := hiveName(s.ins.Hive)
+	if !s.ins.At.IsZero() {
+		head += " · " + s.ins.At.Format("Mon 2 Jan 2006, 15:04")
+	}
+	state := string(s.rec.State)
+	switch {
+	case a.batch != nil:
+		state = fmt.Sprintf("look %d of %d", a.batch.at+1, len(a.batch.ids))
+	case s.rec.State == colony.Waiting:
+		state = fmt.Sprintf("%d of %d waiting", a.list.place(s.rec.ID), a.list.waiting())
+	}
+	return a.headLine(a.theme.title.paint(head), state+" · "+a.saved())
+}
+
+// upperPanels are the note, the hive or both above the rows.
+func (a *app) upperPanels(width, room int) []string {
+	share := max(room*2/5, 5)
+	if a.height >= tall {
+		hive := a.hivePanel(width, min(max(room/4, 6), 10))
+		return append(a.notePanel(width, min(share, max(room-len(hive)-12, 4))), hive...)
+	}
+	if a.sheet.hive {
+		return a.hivePanel(width, share+2)
+	}
+	return a.notePanel(width, share)
+}
+
+func (a *app) leftPanels(width, room int) []string {
+	hive := a.hivePanel(width, min(max(room/3, 7), 16))
+	return append(a.notePanel(width, max(room-len(hive), 4)), hive...)
+}
+
+// notePanel shows the stretch of the note around the words that matter now.
+func (a *app) notePanel(width, room int) []string {
+	s := a.sheet
+	title := "The note"
+	if editedText(&s.rec) {
+		title = "The note, as you edited it"
+	}
+	out := []string{a.ruleOf(title, width)}
+	p := s.pageOf(width)
+	chosen := s.evidence()
+	if s.words != nil {
+		chosen = []colony.Span{s.words.span(p)}
+	}
+	at := 0
+	if len(chosen) > 0 {
+		at = p.lineOf(chosen[0][0])
+	}
+	room--
+	top := window(len(p.lines), room, at+room/3, at-room/3)
+	hedged := a.hedgedSpans()
+	ink := func(span colony.Span) brush {
+		one := colony.Span{span[0], max(span[1], span[0]+1)}
+		switch {
+		case overlaps(chosen, one):
+			return a.theme.words
+		case overlaps(hedged, one):
+			return a.theme.hedged
+		case s.doubtful(one):
+			return a.theme.faint
+		}
+		return brush{}
+	}
+	for _, line := range p.lines[top:min(top+room, len(p.lines))] {
+		out = append(out, paintLine(line, ink))
+		if under := underline(line, chosen); a.theme.plain && under != "" {
+			out = append(out, under)
+		}
+	}
+	return out[:min(len(out), room+1)]
+}
+
+// underline is a line of carets under the chosen words, for terminals that
+// can set nothing off.
+func underline(line []cell, chosen []colony.Span) string {
+	var b strings.Builder
+	any := false
+	for _, c := range line {
+		sign := " "
+		if overlaps(chosen, c.span) && c.width > 0 {
+			sign, any = "^", true
+		}
+		b.WriteString(strings.Repeat(sign, c.width))
+	}
+	if !any {
+		return ""
+	}
+	return strings.TrimRight(b.String(), " ")
+}
+
+// hedgedSpans are the words behind the leaves that are left to check.
+func (a *app) hedgedSpans() []colony.Span {
+	var out []colony.Span
+	for _, q := range a.sheet.asked {
+		out = append(out, a.sheet.ins.Evidence[q.path]...)
+	}
+	return out
+}
+
+// lowConfidence is below which a recogniser's word is marked. A rule of thumb:
+// common practice, no source.
+const lowConfidence = 0.6
+
+// doubtful reports whether the recogniser was not sure of the words.
+func (s *sheet) doubtful(span colony.Span) bool {
+	for _, w := range s.note.Words {
+		if w.Confidence > 0 && w.Confidence < lowConfidence && w.Span[0] < span[1] && span[0] < w.Span[1] {
+			return true
+		}
+	}
+	return false
+}
+
+// hivePanel draws the hive, with what changed at the selected bar or, where
+// none is selected, in the colony.
+func (a *app) hivePanel(width, room int) []string {
+	s := a.sheet
+	bar := s.bar()
+	h := newHive(&s.ins, s.prev, width, max(room-5, 3), bar, a.theme)
+	title := "The hive"
+	if s.prev != nil {
+		title += ", beside " + showDay(colony.DateOf(s.prev.At))
+	}
+	out := append([]string{a.ruleOf(title, width)}, h.lines()...)
+	if h.last == 0 {
+		return out
+	}
+	legend := h.legend()
+	changes := changeLines(h.changes, bar)
+	if bar == 0 {
+		changes = changeLines(onlyColony(h.changes), 0)
+	}
+	if len(changes) > 0 {
+		legend = append(flow([]string{a.theme.quiet.paint(strings.Join(changes, "; "))}, "", width), legend...)
+	}
+	return append(out, legend[:min(len(legend), 3)]...)
+}
+
+func onlyColony(changes []change) []change {
+	var out []change
+	for _, c := range changes {
+		if c.bar == 0 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// rowsPanel draws the rows around the cursor.
+func (a *app) rowsPanel(width, room int) []string {
+	lines, from, to := a.rowLines(width)
+	top := window(len(lines), room, to, a.sheet.top)
+	top = min(top, max(from, 0))
+	return lines[top:min(top+room, len(lines))]
+}
+
+// rowLines lays all rows out and tells which lines the selected row takes.
+func (a *app) rowLines(width int) (lines []string, from, to int) {
+	s := a.sheet
+	group, kind := "", rowKind(-1)
+	for i, r := range s.rows {
+		if r.kind != kind {
+			lines = append(lines, a.ruleOf(a.kindTitle(r.kind), width))
+			kind, group = r.kind, ""
+		}
+		at := len(lines)
+		lines = append(lines, a.rowLine(&r, i == s.row, r.group != group, width)...)
+		if i == s.row {
+			from, to = at, len(lines)-1
+		}
+		group = r.group
+	}
+	return lines, from, to
+}
+
+func (a *app) kindTitle(k rowKind) string {
+	switch k {
+	case rowQuestion:
+		return fmt.Sprintf("To check: %d", len(a.sheet.asked))
+	case rowItem:
+		return "All that was said"
+	case rowRemark:
+		return "Words that no rule used"
+	}
+	return ""
+}
+
+const (
+	groupWidth = 15
+	labelWidth = 17
+)
+
+func (a *app) rowLine(r *row, selected, first bool, width int) []string {
+	switch r.kind {
+	case rowQuestion:
+		return a.questionLines(r, selected, width)
+	case rowRemark:
+		text := wrapText(clean(r.text), width-2)
+		out := []string{pointer(selected) + text[0]}
+		for _, more := range text[1:] {
+			out = append(out, "  "+more)
+		}
+		return out
+	case rowEnd:
+		return []string{pointer(selected) + a.endText(selected)}
+	}
+	head := ""
+	if first {
+		head = r.group
+	}
+	if selected {
+		head = r.group
+	}
+	indent := groupWidth + labelWidth
+	chips := make([]string, len(r.chips))
+	for i, c := range r.chips {
+		chips[i] = a.chipText(c, selected && i == a.sheet.chip)
+	}
+	body := flow(chips, " · ", max(width-2-indent, 10))
+	out := []string{pointer(selected) + fit(a.theme.bold.paint(head), groupWidth) + fit(r.label, labelWidth) + body[0]}
+	for _, more := range body[1:] {
+		out = append(out, strings.Repeat(" ", 2+indent)+more)
+	}
+	return out
+}
+
+// chipText writes one leaf: its label and value, a mark where a question is
+// left and one where a person wrote it.
+func (a *app) chipText(c chip, selected bool) string {
+	text := showValue(c.path, c.value)
+	if c.value == "" {
+		text = "not said"
+	}
+	if c.label != "" {
+		text = c.label + " " + text
+	}
+	if c.open {
+		text = "? " + text
+	}
+	if c.own {
+		text += "*"
+	}
+	switch {
+	case selected && a.theme.plain:
+		return "[" + text + "]"
+	case selected:
+		return a.theme.pick.paint(text)
+	case c.open:
+		return a.theme.unsure.paint(text)
+	case c.own:
+		return a.theme.own.paint(text)
+	}
+	return text
+}
+
+// questionLines are what stands there, why it is asked, and the other value.
+func (a *app) questionLines(r *row, selected bool, width int) []string {
+	q := r.ask
+	name := "? " + fullName(q.path) + ": " + showValue(q.path, orNothing(q.value))
+	if selected && !a.theme.plain {
+		name = a.theme.pick.paint(name)
+	} else {
+		name = a.theme.unsure.paint(name)
+	}
+	out := []string{pointer(selected) + name}
+	why := clean(strings.Join(q.why, "; "))
+	if q.alt != "" {
+		why += " · or " + showValue(q.path, q.alt)
+	}
+	if room := width - visible(out[0]) - 2; visible(why) <= room {
+		out[0] += "  " + why
+		return out
+	}
+	for _, line := range wrapText(why, width-6) {
+		out = append(out, "      "+line)
+	}
+	return out
+}
+
+func (a *app) endText(selected bool) string {
+	s := a.sheet
+	enter := a.keys.Confirm.Help().Key
+	var text string
+	switch n := len(s.asked); {
+	case s.rec.State == colony.Confirmed:
+		text = "Confirmed. Type to add a leaf."
+	case a.batch != nil:
+		text = "Nothing left to check: " + enter + " if it looks right."
+	case n > 0:
+		text = fmt.Sprintf("%d left to check. Type to add a leaf.", n)
+	default:
+		text = "Nothing left to check: " + enter + " confirms. Type to add a leaf."
+	}
+	if selected && !a.theme.plain {
+		return a.theme.pick.paint(text)
+	}
+	return text
+}

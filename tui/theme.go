@@ -1,0 +1,168 @@
+package tui
+
+import (
+	"io"
+	"os"
+
+	"github.com/charmbracelet/lipgloss"
+	"github.com/muesli/termenv"
+)
+
+// Colour says how much colour to use.
+type Colour int
+
+// The amounts of colour.
+const (
+	AutoColour Colour = iota // what the terminal can do; none where NO_COLOR is set
+	NoColour                 // bold, underline and reverse only
+	NoStyle                  // no escape sequences at all: for files and dumb terminals
+	Sixteen                  // the sixteen colours of the terminal's own palette
+	FullColour
+)
+
+// Background says what the terminal's background is.
+type Background int
+
+// The backgrounds.
+const (
+	AutoBackground Background = iota // ask the terminal; dark where it does not say
+	Dark
+	Light
+)
+
+// ink is one colour of the palette: for terminals of many colours and for
+// those of sixteen. An empty one is the terminal's own text colour.
+type ink struct{ full, sixteen string }
+
+// tone is a colour on each of the two backgrounds.
+type tone struct{ dark, light ink }
+
+// The palette. Each tone stands for one role; contrast_test.go computes its
+// contrast on both backgrounds after WCAG 2.2, success criterion 1.4.3.
+var (
+	quiet   = tone{ink{"#a8a8a8", "7"}, ink{"#5a5a5a", "0"}}   // labels, rules
+	title   = tone{ink{"#f0c060", "11"}, ink{"#7a4a00", "4"}}  // headings
+	keys    = tone{ink{"#8fd0ff", "14"}, ink{"#00528a", "4"}}  // keys in the key line
+	unsure  = tone{ink{"#ffb07a", "11"}, ink{"#9c3200", "1"}}  // left to check
+	good    = tone{ink{"#a5d66f", "10"}, ink{"#2c6410", "0"}}  // done, grew
+	bad     = tone{ink{"#ff8f8f", "9"}, ink{"#a8001c", "1"}}   // errors, shrank
+	own     = tone{ink{"#d7b4ff", "13"}, ink{"#6a2aa0", "5"}}  // written by a person
+	onWords = tone{ink{"#1a1400", "0"}, ink{"#1a1400", "0"}}   // text on words
+	byWords = tone{ink{"#ffd75f", "11"}, ink{"#ffd75f", "11"}} // the words behind the value
+	onPick  = tone{ink{"#101010", "0"}, ink{"#ffffff", "15"}}  // text on pick
+	pick    = tone{ink{"#9ecbf5", "14"}, ink{"#2b4a6b", "4"}}  // what is selected
+)
+
+// brush paints a run of text. Brushes of one theme differ by their id; 0 is
+// plain text.
+type brush struct {
+	id    int
+	style lipgloss.Style
+}
+
+func (b brush) paint(text string) string {
+	if b.id == 0 {
+		return text
+	}
+	return b.style.Render(text)
+}
+
+// theme holds every brush of the screen, made once.
+type theme struct {
+	plain    bool // no escape sequences: signs must be written out
+	colour   bool
+	quiet    brush
+	title    brush
+	key      brush
+	unsure   brush // a question
+	good     brush
+	bad      brush
+	own      brush
+	bold     brush
+	words    brush // the words behind the selected leaf
+	hedged   brush // words behind a leaf that is left to check
+	faint    brush // words that the recogniser was not sure of
+	pick     brush // the selected chip or row
+	contents map[string]brush
+}
+
+// newTheme makes the brushes for what the writer can show.
+func newTheme(out io.Writer, colour Colour, background Background) theme {
+	r := lipgloss.NewRenderer(out)
+	profile := r.ColorProfile()
+	if colour == AutoColour && (os.Getenv("NO_COLOR") != "" || os.Getenv("CLICOLOR") == "0") {
+		colour = NoColour
+		if os.Getenv("TERM") == "dumb" {
+			colour = NoStyle
+		}
+	}
+	switch colour {
+	case NoStyle:
+		profile = termenv.Ascii
+	case NoColour, Sixteen:
+		profile = termenv.ANSI
+	case FullColour:
+		profile = termenv.TrueColor
+	case AutoColour:
+		if profile == termenv.Ascii {
+			colour = NoStyle
+		}
+	}
+	r.SetColorProfile(profile)
+	dark := background == Dark
+	if background == AutoBackground && colour != NoStyle && colour != NoColour {
+		dark = r.HasDarkBackground()
+	}
+	return brushes(r, colour != NoColour && colour != NoStyle, colour == NoStyle, dark)
+}
+
+// brushes makes the theme of a renderer. Without colour the roles that matter
+// keep an attribute: bold, underline or reverse.
+func brushes(r *lipgloss.Renderer, colour, plain, dark bool) theme {
+	id := 0
+	brushOf := func(fore, back tone, more func(lipgloss.Style) lipgloss.Style) brush {
+		style := r.NewStyle().Inline(true)
+		if colour {
+			style = style.Foreground(shade(r, fore, dark))
+			if back != (tone{}) {
+				style = style.Background(shade(r, back, dark))
+			}
+		}
+		if more != nil {
+			style = more(style)
+		}
+		id++
+		return brush{id, style}
+	}
+	bold := func(s lipgloss.Style) lipgloss.Style { return s.Bold(true) }
+	under := func(s lipgloss.Style) lipgloss.Style { return s.Underline(true) }
+	stand := func(s lipgloss.Style) lipgloss.Style { return s.Bold(true).Reverse(!colour) }
+	t := theme{
+		plain: plain, colour: colour,
+		quiet: brushOf(quiet, tone{}, nil), title: brushOf(title, tone{}, bold), key: brushOf(keys, tone{}, bold),
+		unsure: brushOf(unsure, tone{}, bold), good: brushOf(good, tone{}, nil), bad: brushOf(bad, tone{}, bold),
+		own: brushOf(own, tone{}, nil), bold: brushOf(tone{}, tone{}, bold),
+		words: brushOf(onWords, byWords, stand), hedged: brushOf(unsure, tone{}, under), faint: brushOf(quiet, tone{}, under),
+		pick:     brushOf(onPick, pick, stand),
+		contents: map[string]brush{},
+	}
+	for _, m := range marks {
+		t.contents[m.what] = brushOf(m.ink, m.wax, nil)
+	}
+	return t
+}
+
+// shade is the colour of a tone for the renderer's terminal.
+func shade(r *lipgloss.Renderer, t tone, dark bool) lipgloss.TerminalColor {
+	c := t.light
+	if dark {
+		c = t.dark
+	}
+	switch {
+	case c.full == "":
+		return lipgloss.NoColor{}
+	case r.ColorProfile() == termenv.ANSI:
+		return lipgloss.Color(c.sixteen)
+	}
+	return lipgloss.Color(c.full)
+}
