@@ -1,12 +1,9 @@
 package index
 
 import (
-	"fmt"
 	"strings"
-	"unicode/utf8"
 
 	"github.com/blevesearch/bleve/v2"
-	"github.com/blevesearch/bleve/v2/analysis/lang/en"
 	"github.com/blevesearch/bleve/v2/mapping"
 	"github.com/blevesearch/bleve/v2/search/query"
 	bleveindex "github.com/blevesearch/bleve_index_api"
@@ -174,106 +171,4 @@ func (c compiler) eachTerm(field, prefix string, f func(term string)) error {
 		}
 		f(e.Term)
 	}
-}
-
-// terms of the words, by analysis as the text itself had it. Words too common
-// to search for drop out.
-func (c compiler) wordTerms(words string) []Term {
-	var list []Term
-	for _, token := range c.mapping.AnalyzerNamed(en.AnalyzerName).Analyze([]byte(words)) {
-		word := words[token.Start:token.End]
-		list = append(list, Term{Word: word, Stems: []string{string(token.Term)}})
-	}
-	return list
-}
-
-func textQueries(terms []Term) []query.Query {
-	var parts []query.Query
-	for _, t := range terms {
-		var list []query.Query
-		for _, stem := range t.Stems {
-			list = append(list, termQuery(fieldText, stem))
-		}
-		parts = append(parts, anyOf(list))
-	}
-	return parts
-}
-
-// loosen replaces stems by those of the index that are spelt most like them:
-// only the stems that the index lacks, or, with all set, every one.
-func (c compiler) loosen(terms []Term, all bool) ([]Term, error) {
-	fuzzy, ok := c.reader.(bleveindex.IndexReaderFuzzy)
-	if !ok {
-		return terms, nil
-	}
-	loose := make([]Term, len(terms))
-	for i, t := range terms {
-		stem := t.Stems[0]
-		loose[i] = Term{Word: t.Word, Stems: []string{stem}}
-		there, err := c.has(stem)
-		if err != nil {
-			return nil, err
-		}
-		if there && !all {
-			continue
-		}
-		similar, err := nearest(fuzzy, stem)
-		if err != nil {
-			return nil, err
-		}
-		if len(similar) > 0 {
-			loose[i].Stems = append(similar, stem)
-			loose[i].Similar = true
-		}
-	}
-	return loose, nil
-}
-
-func (c compiler) has(stem string) (there bool, err error) {
-	err = c.eachTerm(fieldText, stem, func(term string) { there = there || term == stem })
-	return there, err
-}
-
-// slips is how many letters may be wrong in a word of so many: a rule of thumb.
-func slips(letters int) int {
-	switch {
-	case letters < 4:
-		return 0
-	case letters < 6:
-		return 1
-	}
-	return 2
-}
-
-// nearest lists the index's stems that differ least from the given one, and
-// share its first letter.
-func nearest(reader bleveindex.IndexReaderFuzzy, stem string) ([]string, error) {
-	_, first := utf8.DecodeRuneInString(stem)
-	for n := 1; n <= slips(utf8.RuneCountInString(stem)); n++ {
-		dict, err := reader.FieldDictFuzzy(fieldText, stem, n, stem[:first])
-		if err != nil {
-			return nil, fmt.Errorf("words like %q: %w", stem, err)
-		}
-		var found []string
-		for {
-			e, err := dict.Next()
-			if err != nil {
-				dict.Close()
-				return nil, err
-			}
-			if e == nil {
-				break
-			}
-			if e.Term != stem {
-				found = append(found, e.Term)
-			}
-		}
-		if err := dict.Close(); err != nil {
-			return nil, err
-		}
-		if len(found) > 0 {
-			return found, nil
-		}
-	}
-	return nil, nil
 }

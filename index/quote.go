@@ -3,6 +3,7 @@ package index
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -210,23 +211,34 @@ func firstSentenceEnd(text string) int {
 
 // barAt is the bar that words of the note are about: that whose evidence they
 // are part of, else that whose evidence stands last before them in the same
-// sentence; 0 where there is none.
+// sentence; 0 where there is none, or where the evidence is of several bars.
 func barAt(ins *colony.Inspection, text string, at colony.Span) int {
 	start := quoteStart(text, at[0])
 	bar, nearest := 0, -1
 	for path, spans := range ins.Evidence {
-		n := barOfLeaf(path)
+		n := barSaid(ins, path)
 		if n == 0 {
 			continue
 		}
 		for _, span := range spans {
-			if span[0] < start || span[0] >= at[1] {
-				continue
-			}
-			if span[0] > nearest || span[0] == nearest && n < bar {
+			switch {
+			case span[0] < start || span[0] >= at[1] || span[0] < nearest:
+			case span[0] > nearest:
 				bar, nearest = n, span[0]
+			case n != bar:
+				bar = 0
 			}
 		}
 	}
 	return bar
+}
+
+// barSaid is the bar that a leaf is about: bars.4.eggs, or the 4 of queen.bar.
+func barSaid(ins *colony.Inspection, path string) int {
+	if strings.HasSuffix(path, ".bar") && path != "follower.bar" {
+		value, _ := colony.Get(ins, path)
+		n, _ := strconv.Atoi(value)
+		return n
+	}
+	return barOfLeaf(path)
 }

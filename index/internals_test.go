@@ -1,0 +1,42 @@
+package index
+
+import (
+	"testing"
+
+	bolt "go.etcd.io/bbolt"
+)
+
+// Abandon closes the files of a store as a crash does: what the index has not
+// seen yet it does not get.
+func (s *Store) Abandon() error {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.closeAll()
+}
+
+// Unseen is how many changes the index has not seen.
+func (s *Store) Unseen() uint64 {
+	last, err := s.last()
+	if err != nil {
+		panic(err)
+	}
+	return last.number - s.words.seen.number
+}
+
+// SetVersion writes a version into a closed store's file.
+func SetVersion(t *testing.T, path string, version int) {
+	t.Helper()
+	withFile(t, path, func(tx *bolt.Tx) error { return writeVersion(tx, version) })
+}
+
+func withFile(t *testing.T, path string, f func(*bolt.Tx) error) {
+	t.Helper()
+	db, err := bolt.Open(path, 0o600, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer db.Close()
+	if err := db.Update(f); err != nil {
+		t.Fatal(err)
+	}
+}
