@@ -108,10 +108,10 @@ func (t *queenTrack) take(f queenFacts) {
 	if f.layers == shown {
 		t.layers = f.on
 	}
-	t.takeBrood(f)
 	if f.queenSeen == shown && !f.virgin {
 		t.seen, t.layers = f.on, Date{}
 	}
+	t.takeBrood(f)
 	t.takeCells(f)
 	t.takeGift(f)
 	t.last = f

@@ -52,6 +52,9 @@ func (t *queenTrack) chooseState(e *QueenEvidence, today Date) {
 		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid between %s", shortDay(f.on), e.LastEgg.Usual)
 	case open == shown && eggs == unsaid:
 		e.State, e.Sureness = Laying, Likely
+		if f.queenSeen == shown && !f.virgin {
+			e.Sureness = Sure
+		}
 		e.Says = fmt.Sprintf("laying, very likely: larvae on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
 	case f.queenSeen == shown && !f.virgin && t.beforeEmergence():
 		e.State, e.Sureness = QueenThere, Sure
@@ -132,8 +135,7 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 		if f.brood["open_brood"] == shown {
 			e.Sureness = Likely
 		}
-		lost := Window{e.LastEgg.Usual, e.LastEgg.Outer}
-		cal := CalendarFromLoss("", lost)
+		cal := CalendarFromLoss("", Window{e.LastEgg.Usual, e.LastEgg.Usual})
 		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
 		e.Says = fmt.Sprintf("was laying until %s at least; if the queen was lost then, a new one lays %s", e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
 		if !noEggs {

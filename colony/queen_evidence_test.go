@@ -1,0 +1,143 @@
+package colony
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+func TestJudgeQueen(t *testing.T) {
+	for name, c := range map[string]struct {
+		history []Inspection
+		today   string
+		state   QueenState
+		sure    Sureness
+		lastEgg string // usual span
+		by      string // ExpectBy
+		says    string // part of Says and Notes
+	}{
+		"nothing is known of an empty record": {nil, "2025-05-20", NoSign, Unsure, "not known", "", "nothing recorded"},
+		"weather tells nothing of the queen": {[]Inspection{visit("2025-05-20", "weather.sky=sunny")},
+			"2025-05-20", NoSign, Unsure, "not known", "", "nothing recorded"},
+		"eggs mean that a queen laid in the last three days": {[]Inspection{visit("2025-05-20", "bars.4.eggs=yes")},
+			"2025-05-20", Laying, Sure, "17 to 20 May 2025", "", noWorry},
+		"a queen not seen while there are eggs is no worry": {[]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "queen.seen=no")},
+			"2025-05-25", Laying, Sure, "17 to 20 May 2025", "", noWorry},
+		"larvae alone leave the eggs open": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes")},
+			"2025-05-20", Laying, Likely, "11 to 20 May 2025", "", "larvae on 20 May"},
+		"larvae and no eggs: she stopped": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes", "contents.eggs=no")},
+			"2025-05-20", WasLaying, Likely, "11 to 17 May 2025", "2025-07-01", "was laying until"},
+		"only sealed brood": {[]Inspection{visit("2025-05-20", "bars.4.capped_brood=yes", "contents.eggs=no", "contents.open_brood=no")},
+			"2025-05-20", WasLaying, Unsure, "29 Apr to 11 May 2025", "2025-06-25", "was laying until"},
+		"sealed brood with the rest not spoken of claims little": {[]Inspection{visit("2025-05-20", "bars.4.capped_brood=yes")},
+			"2025-05-20", WasLaying, Unsure, "29 Apr to 20 May 2025", "", "not spoken of"},
+		"no eggs on one bar says nothing of the hive": {[]Inspection{visit("2025-05-20", "bars.4.eggs=no", "bars.5.capped_brood=yes")},
+			"2025-05-20", WasLaying, Unsure, "29 Apr to 20 May 2025", "", "not spoken of"},
+		"no brood at all after brood": {[]Inspection{visit("2025-04-20", "bars.4.capped_brood=yes"), visit("2025-05-20", noBrood...)},
+			"2025-05-20", Queenless, Unsure, "30 Mar to 29 Apr 2025", "2025-05-20", "no brood of any stage"},
+		"no brood as one word": {[]Inspection{visit("2025-05-20", "contents.brood=no")},
+			"2025-05-20", Queenless, Unsure, "not known", "2025-05-20", "none recorded before"},
+		"a later visit that is silent leaves the day": {[]Inspection{visit("2025-05-01", "bars.4.eggs=yes"), visit("2025-05-20", "bars.4.honey=yes")},
+			"2025-05-20", Laying, Sure, "28 Apr to 1 May 2025", "", "eggs on 1 May"},
+		"eggs then none": {[]Inspection{visit("2025-05-10", "bars.4.eggs=yes"), visit("2025-05-17", "contents.eggs=no", "bars.4.open_brood=yes")},
+			"2025-05-17", WasLaying, Likely, "8 to 14 May 2025", "2025-06-28", "was laying"},
+		"queen seen, no eggs spoken of": {[]Inspection{visit("2025-05-20", "queen.seen=yes")},
+			"2025-05-20", QueenThere, Sure, "not known", "", "a queen was seen"},
+		"queen seen, no eggs": {[]Inspection{visit("2025-05-20", "queen.seen=yes", "contents.eggs=no")},
+			"2025-05-20", QueenThere, Sure, "not known", "", "about to swarm"},
+		"queen not seen, nothing else": {[]Inspection{visit("2025-05-20", "queen.seen=no")},
+			"2025-05-20", NoSign, Unsure, "not known", "", "no sign of a queen recorded"},
+		"told of eggs on an earlier day": {[]Inspection{visit("2025-05-20", "earlier.eggs_seen=yes", "earlier.eggs_seen.on=2025-05-16")},
+			"2025-05-20", NoSign, Unsure, "13 to 20 May 2025", "", "16 May"},
+		"charged cells and no eggs": {[]Inspection{visit("2025-05-20", "queen_cells.charged=yes", "contents.eggs=no")},
+			"2025-05-20", RaisingQueen, Likely, "not known", "2025-07-04", "act if there are none by"},
+		"a virgin seen": {[]Inspection{visit("2025-05-20", "queen.seen=yes", "queen.virgin=yes")},
+			"2025-05-20", VirginMating, Sure, "not known", "2025-06-24", "first eggs"},
+		"a cell that a queen has left": {[]Inspection{visit("2025-05-20", "queen_cells.emerged=yes")},
+			"2025-05-20", VirginMating, Likely, "not known", "2025-06-17", "first eggs"},
+		"sealed cells, and the days have gone by": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes")},
+			"2025-05-29", VirginMating, Unsure, "not known", "2025-06-27", "first eggs"},
+		"sealed cells, and nothing heard for long": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes")},
+			"2025-07-10", NoSign, Unsure, "not known", "2025-06-27", "no inspection has spoken"},
+		"no eggs after the last day for them": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes"), visit("2025-06-28", "contents.eggs=no")},
+			"2025-06-28", Queenless, Unsure, "not known", "2025-06-27", "make sure"},
+		"eggs after the cells: settled": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes"), visit("2025-06-10", "bars.3.eggs=yes")},
+			"2025-06-10", Laying, Sure, "7 to 10 Jun 2025", "", noWorry},
+		"cells cut": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes", "actions.cut_cells=yes", "contents.eggs=no")},
+			"2025-05-20", RaisingQueen, Unsure, "not known", "2025-06-27", "one that was missed"},
+		"cups are no cells": {[]Inspection{visit("2025-05-20", "queen_cells.cup=yes", "contents.eggs=no")},
+			"2025-05-20", NoSign, Unsure, "not known", "", "no sign"},
+		"requeened": {[]Inspection{visit("2025-05-20", "actions.requeen=yes")},
+			"2025-05-20", QueenThere, Likely, "not known", "2025-06-11", "mated queen put in"},
+		"told that it swarmed": {[]Inspection{visit("2025-05-20", "earlier.swarmed=yes", "earlier.swarmed.on=2025-05-18", "contents.eggs=no")},
+			"2025-05-20", RaisingQueen, Unsure, "not known", "2025-06-29", "swarmed on 18 May"},
+		"laying workers": {[]Inspection{visit("2025-06-20", "signs.laying_worker=yes", "bars.4.eggs=yes")},
+			"2025-06-20", LayingWorkers, Likely, "not known", "2025-06-20", "twice in a cell"},
+		"laying workers, then the queen herself": {[]Inspection{visit("2025-06-20", "signs.laying_worker=yes"), visit("2025-06-27", "queen.seen=yes", "bars.4.eggs=yes")},
+			"2025-06-27", Laying, Sure, "24 to 27 Jun 2025", "", "eggs on 27 Jun"},
+		"a split is told of both parts": {[]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "actions.split=yes")},
+			"2025-05-20", Laying, Sure, "17 to 20 May 2025", "", "part without the queen"},
+		"inspections after the day do not count": {[]Inspection{visit("2025-05-20", "bars.4.eggs=yes"), visit("2025-06-20", noBrood...)},
+			"2025-05-25", Laying, Sure, "17 to 20 May 2025", "", "eggs"},
+	} {
+		t.Run(strings.ReplaceAll(name, " ", "_"), func(t *testing.T) {
+			e := JudgeQueen(c.history, day(c.today))
+			if e.State != c.state || e.Sureness != c.sure {
+				t.Errorf("judged %q, %s; want %q, %s\n%s", e.State, e.Sureness, c.state, c.sure, e.Says)
+			}
+			if got := e.LastEgg.Usual.String(); got != c.lastEgg {
+				t.Errorf("last egg %s, want %s", got, c.lastEgg)
+			}
+			if e.ExpectBy.String() != c.by {
+				t.Errorf("expected by %q, want %q", e.ExpectBy, c.by)
+			}
+			if all := e.Says + " " + strings.Join(e.Notes, " "); !strings.Contains(all, c.says) {
+				t.Errorf("says %q, want %q in it", all, c.says)
+			}
+			if e.Why.What == "" {
+				t.Error("no explanation")
+			}
+		})
+	}
+}
+
+func TestCellsBesideALayingQueen(t *testing.T) {
+	e := JudgeQueen([]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "queen_cells.charged=yes", "queen_cells.charged.kind=swarm")}, day("2025-05-20"))
+	if e.State != Laying || !slices.Contains(e.Also, RaisingQueen) {
+		t.Fatalf("judged %s also %v", e.State, e.Also)
+	}
+	swarm := e.Calendar.When(MilestoneSwarm)
+	if got, want := swarm.Usual.String(), "20 to 30 May 2025"; got != want {
+		t.Errorf("swarm %s, want %s", got, want)
+	}
+}
+
+// Two looks at the same cells say more than one: charged on the 12th and
+// sealed on the 17th leaves five days for the laying of the egg.
+func TestTwoLooksAtCellsNarrow(t *testing.T) {
+	one := JudgeQueen([]Inspection{visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
+	two := JudgeQueen([]Inspection{visit("2025-05-12", "queen_cells.charged=yes"), visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
+	if got, want := one.Calendar.When(MilestoneLaid).Usual.String(), "1 to 9 May 2025"; got != want {
+		t.Errorf("one look: %s, want %s", got, want)
+	}
+	if got, want := two.Calendar.When(MilestoneLaid).Usual.String(), "4 to 9 May 2025"; got != want {
+		t.Errorf("two looks: %s, want %s", got, want)
+	}
+	if got, want := two.Calendar.When(MilestoneEmerges).Usual.String(), "20 to 25 May 2025"; got != want {
+		t.Errorf("two looks: emerges %s, want %s", got, want)
+	}
+}
+
+func TestQueenOverYearEnd(t *testing.T) {
+	e := JudgeQueen([]Inspection{visit("2024-01-02", "bars.4.eggs=yes")}, day("2024-01-02"))
+	if got, want := e.LastEgg.Usual.String(), "30 Dec 2023 to 2 Jan 2024"; got != want {
+		t.Errorf("last egg %s, want %s", got, want)
+	}
+	leap := JudgeQueen([]Inspection{visit("2024-03-02", "bars.4.eggs=yes")}, day("2024-03-02"))
+	if got, want := leap.LastEgg.Usual.From, day("2024-02-28"); got != want {
+		t.Errorf("over a leap day: %s, want %s", got, want)
+	}
+	if plain := JudgeQueen([]Inspection{visit("2025-03-02", "bars.4.eggs=yes")}, day("2025-03-02")); plain.LastEgg.Usual.From != day("2025-02-27") {
+		t.Errorf("without a leap day: %s", plain.LastEgg.Usual.From)
+	}
+}

@@ -1,0 +1,221 @@
+package colony
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"sort"
+	"strings"
+	"sync"
+	"testing"
+)
+
+const overlookedClaim = "emergence, its open cell overlooked"
+
+// tally counts, per kind of claim, how often the simulated truth lies within
+// the usual and the outer span.
+type tally struct {
+	n, usual, outer int
+}
+
+type simReport struct {
+	seasons, visits   int
+	claims            map[string]*tally
+	wrongAlarms       int // a colony with a laying queen called queenless or overdue
+	alarms            int
+	wrongAlarmSeasons int
+	missed            int // a hopeless colony called laying, and sure of it
+	hopelessVisits    int
+	hopelessFound     int // hopeless colonies that were alarmed for at some visit before the season's end
+	hopelessSeasons   int
+	firstBad          []string
+}
+
+func newSimReport() *simReport { return &simReport{claims: map[string]*tally{}} }
+
+func (r *simReport) claim(name string, w Window, truth Date, context func() string) {
+	t := r.claims[name]
+	if t == nil {
+		t = &tally{}
+		r.claims[name] = t
+	}
+	t.n++
+	if w.Usual.Contains(truth) {
+		t.usual++
+	}
+	if w.Outer.Contains(truth) {
+		t.outer++
+	} else if len(r.firstBad) < 5 && name != overlookedClaim {
+		r.firstBad = append(r.firstBad, fmt.Sprintf("%s: %s, truth %s; %s", name, w, truth, context()))
+	}
+}
+
+func (r *simReport) merge(o *simReport) {
+	r.seasons, r.visits = r.seasons+o.seasons, r.visits+o.visits
+	r.wrongAlarms, r.alarms, r.wrongAlarmSeasons = r.wrongAlarms+o.wrongAlarms, r.alarms+o.alarms, r.wrongAlarmSeasons+o.wrongAlarmSeasons
+	r.missed, r.hopelessVisits = r.missed+o.missed, r.hopelessVisits+o.hopelessVisits
+	r.hopelessFound, r.hopelessSeasons = r.hopelessFound+o.hopelessFound, r.hopelessSeasons+o.hopelessSeasons
+	r.firstBad = append(r.firstBad, o.firstBad...)
+	for name, t := range o.claims {
+		if r.claims[name] == nil {
+			r.claims[name] = &tally{}
+		}
+		mine := r.claims[name]
+		mine.n, mine.usual, mine.outer = mine.n+t.n, mine.usual+t.usual, mine.outer+t.outer
+	}
+}
+
+// season runs one colony and judges it after every visit.
+func (r *simReport) season(seed uint64) {
+	c := newSimColony(rand.New(rand.NewPCG(seed, 20250401)))
+	r.seasons++
+	var history []Inspection
+	wrong, hopeless, found := false, false, false
+	for _, v := range c.visits() {
+		history = append(history, v.ins)
+		r.visits++
+		today := simDay(v.at)
+		e := JudgeQueen(history, today)
+		context := func() string { return fmt.Sprintf("seed %d, %s, day %.1f, %s", seed, c.event, v.at, e.Says) }
+		if !e.LastEgg.IsZero() {
+			r.claim("last egg", e.LastEgg, simDay(c.lastEgg(asOf(history, e.AsOf, v.at))), context)
+		}
+		r.calendar(c, &history[len(history)-1], v.at, e, context)
+
+		alarm := e.State == Queenless || !e.ExpectBy.IsZero() && today.Compare(e.ExpectBy) > 0
+		if alarm {
+			r.alarms++
+			if c.layingAt(v.at) {
+				r.wrongAlarms++
+				wrong = true
+			}
+		}
+		if c.hopeless(v.at) {
+			r.hopelessVisits++
+			hopeless = true
+			found = found || alarm || e.State == LayingWorkers
+			if e.State == Laying && e.Sureness == Sure {
+				r.missed++
+			}
+		}
+	}
+	r.count(wrong, hopeless, found)
+}
+
+func (r *simReport) count(wrong, hopeless, found bool) {
+	if wrong {
+		r.wrongAlarmSeasons++
+	}
+	if hopeless {
+		r.hopelessSeasons++
+	}
+	if found {
+		r.hopelessFound++
+	}
+}
+
+// asOf is the time of the inspection of a day; the evidence speaks of then.
+func asOf(history []Inspection, on Date, now float64) float64 {
+	for i := len(history) - 1; i >= 0; i-- {
+		if dayOf(&history[i]) == on {
+			return history[i].At.Sub(simTime(0)).Hours() / 24
+		}
+	}
+	return now
+}
+
+// calendar compares what is said of cells with the fate of the oldest of them
+// that stood when they were last seen. What becomes of cells that are then cut
+// or torn down is nothing that a calendar can say.
+func (r *simReport) calendar(c *simColony, last *Inspection, at float64, e QueenEvidence, context func() string) {
+	f := factsOf(last)
+	cell, live := c.oldestLive(at)
+	if e.Calendar == nil || f.oldestCell() == "" || f.cut || !live || cell.gone < cell.emerges {
+		return
+	}
+	cal := e.Calendar
+	// Where the keeper passed over the cell that a queen had left, the calendar
+	// speaks of the sealed cells beside it, and is late.
+	if c.overlooked {
+		r.claim(overlookedClaim, cal.When(MilestoneEmerges), simDay(cell.emerges), context)
+		return
+	}
+	r.claim("emergence", cal.When(MilestoneEmerges), simDay(cell.emerges), context)
+	if cell.emerges == c.virgin && c.newEggs != never {
+		r.claim("first eggs", cal.When(MilestoneEggs), simDay(c.newEggs), context)
+		r.claim("first sealed brood", cal.When(MilestoneSealed), simDay(c.newEggs+c.cap), context)
+		r.claim("first new bees", cal.When(MilestoneNewBees), simDay(c.newEggs+c.emerge), context)
+	}
+	if c.event == "swarm" && at < c.oldQueen && !cal.When(MilestoneSwarm).IsZero() {
+		r.claim("prime swarm", cal.When(MilestoneSwarm), simDay(c.oldQueen), context)
+	}
+}
+
+// TestSimulatedSeasons compares the conclusions with the truth of simulated
+// seasons. The outer spans are built so that the truth cannot fall outside;
+// the usual ones are to hold it 95 times in a hundred.
+func TestSimulatedSeasons(t *testing.T) {
+	seasons := 10_000
+	if testing.Short() {
+		seasons = 500
+	}
+	r := runSeasons(seasons)
+	t.Log("\n" + r.String())
+	for name, claim := range r.claims {
+		if name == overlookedClaim {
+			continue // reported as misses
+		}
+		if claim.outer != claim.n {
+			t.Errorf("%s: the outer span excluded the truth %d times of %d", name, claim.n-claim.outer, claim.n)
+		}
+	}
+	if share := r.share("last egg"); share < 0.95 {
+		t.Errorf("last egg: usual span holds the truth in %.1f %%, want 95", 100*share)
+	}
+	for _, bad := range r.firstBad[:min(5, len(r.firstBad))] {
+		t.Log(bad)
+	}
+}
+
+func (r *simReport) share(name string) float64 {
+	return float64(r.claims[name].usual) / float64(r.claims[name].n)
+}
+
+func runSeasons(seasons int) *simReport {
+	const workers = 2
+	var wg sync.WaitGroup
+	parts := make([]*simReport, workers)
+	for w := range workers {
+		parts[w] = newSimReport()
+		wg.Go(func() {
+			for seed := w; seed < seasons; seed += workers {
+				parts[w].season(uint64(seed))
+			}
+		})
+	}
+	wg.Wait()
+	total := newSimReport()
+	for _, p := range parts {
+		total.merge(p)
+	}
+	return total
+}
+
+// String is the report of the simulation.
+func (r *simReport) String() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%d seasons, %d visits\n", r.seasons, r.visits)
+	var names []string
+	for name := range r.claims {
+		names = append(names, name)
+	}
+	sort.Strings(names)
+	for _, name := range names {
+		t := r.claims[name]
+		fmt.Fprintf(&b, "  %-42s %7d claims  usual %5.1f %%  outer %6.2f %%\n", name, t.n, 100*float64(t.usual)/float64(t.n), 100*float64(t.outer)/float64(t.n))
+	}
+	fmt.Fprintf(&b, "  alarms at %d visits, wrong at %d (%.2f %% of visits, in %.1f %% of seasons)\n", r.alarms, r.wrongAlarms,
+		100*float64(r.wrongAlarms)/float64(r.visits), 100*float64(r.wrongAlarmSeasons)/float64(r.seasons))
+	fmt.Fprintf(&b, "  hopelessly queenless: %d seasons, found in %d; at %d of %d such visits eggs of workers passed for a queen's",
+		r.hopelessSeasons, r.hopelessFound, r.missed, r.hopelessVisits)
+	return b.String()
+}

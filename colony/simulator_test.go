@@ -1,0 +1,391 @@
+package colony
+
+import (
+	"math/rand/v2"
+	"time"
+)
+
+// The simulator runs one colony through a season, in days and parts of days
+// from 1 April, and lets a keeper look in who overlooks things, does not speak
+// of everything, and now and then denies what he did not find. It knows what
+// is true; what it hands out are inspections.
+//
+// Its biology is drawn from inside the published spreads, not from the
+// package's constants, so that the two can disagree.
+
+const simSeasonDays = 180
+
+var simStart = Date{2025, time.April, 1}
+
+// simSpell is a time of laying; that of laying workers is marked.
+type simSpell struct {
+	from, to float64
+	workers  bool
+}
+
+// simCell is one queen cell: the times of its egg, sealing and emergence, when
+// it was removed (cut, torn down or collapsed), and how long it stands open.
+type simCell struct {
+	egg, capped, emerges, gone float64
+}
+
+// simColony is the truth of a season.
+type simColony struct {
+	rng    *rand.Rand
+	hatch  float64 // stage ends of worker brood, days from laying
+	cap    float64
+	emerge float64
+
+	event      string // what befell it
+	spells     []simSpell
+	cells      []simCell
+	oldQueen   float64   // the old queen is in the hive until then
+	virgin     float64   // a young queen walks the comb from then; +Inf for none
+	newEggs    float64   // the young queen lays from then; +Inf if never
+	overlooked bool      // a cell that a queen had left was passed over beside sealed ones
+	deeds      []simDeed // what the keeper did, in order of time
+}
+
+type simDeed struct {
+	at   float64
+	task Task
+}
+
+const never = 1e9
+
+func newSimColony(rng *rand.Rand) *simColony {
+	c := &simColony{rng: rng, hatch: uniform(rng, 2.8, 3.2), cap: uniform(rng, 8.3, 9.5), emerge: uniform(rng, 19.4, 22.0),
+		oldQueen: never, virgin: never, newEggs: never}
+	start := uniform(rng, 25, 110)
+	switch p := rng.Float64(); {
+	case p < 0.30:
+		c.swarm(start)
+	case p < 0.45:
+		c.supersede(start)
+	case p < 0.60:
+		c.lose(start, "lost")
+	case p < 0.72:
+		c.lose(start, "split")
+		c.deeds = append(c.deeds, simDeed{start, Task{Do: "split"}})
+	case p < 0.82:
+		c.requeen(start)
+	default:
+		c.event = "steady"
+		c.lay(-60, never)
+	}
+	return c
+}
+
+func uniform(rng *rand.Rand, low, high float64) float64 { return low + rng.Float64()*(high-low) }
+
+func (c *simColony) lay(from, to float64) { c.spells = append(c.spells, simSpell{from, to, false}) }
+
+func (c *simColony) addCell(egg float64) *simCell {
+	c.cells = append(c.cells, simCell{egg: egg, capped: egg + uniform(c.rng, 7.6, 8.5), emerges: egg + uniform(c.rng, 15.2, 16.8), gone: never})
+	return &c.cells[len(c.cells)-1]
+}
+
+// swarm: eggs in cups over some days, the old queen slows, and leaves with the
+// first sealed cell, weather permitting. Now and then the keeper cuts the
+// cells before that, and the colony begins again or gives up.
+func (c *simColony) swarm(start float64) {
+	c.event = "swarm"
+	for range 3 + c.rng.IntN(10) {
+		c.addCell(start + uniform(c.rng, 0, 5))
+	}
+	if c.rng.Float64() < 0.15 {
+		cut := start + uniform(c.rng, 3, 7)
+		c.deeds = append(c.deeds, simDeed{cut, Task{Do: "cut_cells"}})
+		for i := range c.cells {
+			c.cells[i].gone = cut
+		}
+		if c.rng.Float64() < 0.5 {
+			c.event = "cut"
+			c.lay(-60, never)
+			return
+		}
+		from := len(c.cells)
+		for range 3 + c.rng.IntN(6) {
+			c.addCell(cut + uniform(c.rng, 0.5, 6))
+		}
+		c.leave(c.cells[from:])
+		return
+	}
+	c.leave(c.cells)
+}
+
+func (c *simColony) leave(cells []simCell) {
+	first, sealed := never, never
+	for _, cell := range cells {
+		first, sealed = min(first, cell.emerges), min(sealed, cell.capped)
+	}
+	c.oldQueen = min(sealed+uniform(c.rng, -0.5, 5), first-0.2)
+	c.lay(-60, c.oldQueen-uniform(c.rng, 0, 2))
+	c.raise(first)
+}
+
+func (c *simColony) supersede(start float64) {
+	c.event = "supersedure"
+	for range 1 + c.rng.IntN(3) {
+		c.addCell(start + uniform(c.rng, 0, 2))
+	}
+	first := never
+	for _, cell := range c.cells {
+		first = min(first, cell.emerges)
+	}
+	c.oldQueen = first + uniform(c.rng, -6, 30)
+	c.lay(-60, c.oldQueen)
+	c.raise(first)
+}
+
+// lose: the queen is gone at once, and larvae 3 to 5 days from laying become
+// queens.
+func (c *simColony) lose(start float64, event string) {
+	c.event, c.oldQueen = event, start
+	c.lay(-60, start)
+	first := never
+	for range 3 + c.rng.IntN(8) {
+		first = min(first, c.addCell(start-uniform(c.rng, 2.8, 5)).emerges)
+	}
+	c.raise(first)
+}
+
+// raise: the first virgin tears the other cells down, flies and lays, or fails,
+// and then workers lay when the brood is long gone.
+func (c *simColony) raise(first float64) {
+	c.virgin = first
+	for i := range c.cells {
+		cell := &c.cells[i]
+		if cell.emerges == first {
+			cell.gone = min(cell.gone, first+uniform(c.rng, 1, 10))
+		} else {
+			cell.gone = min(cell.gone, first+uniform(c.rng, 0, 3))
+		}
+	}
+	switch p := c.rng.Float64(); {
+	case p < 0.08:
+		from := first + uniform(c.rng, 24, 40)
+		c.spells = append(c.spells, simSpell{from, never, true})
+		return
+	case p < 0.85:
+		c.newEggs = first + uniform(c.rng, 8, 16)
+	case p < 0.93:
+		c.newEggs = first + uniform(c.rng, 6.5, 9)
+	default:
+		c.newEggs = first + uniform(c.rng, 16, 26)
+	}
+	c.lay(c.newEggs, never)
+}
+
+func (c *simColony) requeen(start float64) {
+	c.event, c.oldQueen = "requeened", start
+	c.lay(-60, start)
+	c.deeds = append(c.deeds, simDeed{start, Task{Do: "requeen"}})
+	c.newEggs = start + uniform(c.rng, 2, 6) + uniform(c.rng, 0.5, 7)
+	c.lay(c.newEggs, never)
+}
+
+// broodAt reports whether brood between two ages is there, and whether all of
+// it is laying workers'.
+func (c *simColony) broodAt(t, young, old float64) (there, workersOnly bool) {
+	workersOnly = true
+	for _, s := range c.spells {
+		if s.from < t-young && s.to > t-old {
+			there = true
+			workersOnly = workersOnly && s.workers
+		}
+	}
+	return there, there && workersOnly
+}
+
+// lastEgg is the time of the last egg laid before t, by anyone.
+func (c *simColony) lastEgg(t float64) float64 {
+	last := -never
+	for _, s := range c.spells {
+		if s.from < t {
+			last = max(last, min(s.to, t))
+		}
+	}
+	return last
+}
+
+func (c *simColony) layingAt(t float64) bool {
+	for _, s := range c.spells {
+		if !s.workers && s.from <= t && t < s.to {
+			return true
+		}
+	}
+	return false
+}
+
+// hopeless reports whether the colony has no queen and no way to get one.
+func (c *simColony) hopeless(t float64) bool {
+	return c.newEggs == never && c.virgin != never && t > c.virgin+24 && t > c.oldQueen
+}
+
+// simVisit is an inspection, with the truth behind it.
+type simVisit struct {
+	at  float64
+	ins Inspection
+}
+
+// visits lets the keeper look in about weekly, with gaps.
+func (c *simColony) visits() []simVisit {
+	var out []simVisit
+	for t := uniform(c.rng, 0, 10); t < simSeasonDays; {
+		at := float64(int(t)) + uniform(c.rng, 9, 19)/24
+		var deeds []Task
+		for _, d := range c.deeds {
+			// The keeper's own deeds are visits too; here they are told at the next one.
+			if d.at <= at && (len(out) == 0 || d.at > out[len(out)-1].at) {
+				deeds = append(deeds, d.task)
+			}
+		}
+		out = append(out, simVisit{at, c.look(at, deeds)})
+		step := uniform(c.rng, 5, 9)
+		if c.rng.Float64() < 0.15 {
+			step = uniform(c.rng, 12, 24)
+		}
+		t += step
+	}
+	return out
+}
+
+// look writes down what is seen at a time. Deeds done since the last visit are
+// put as events of their day, or as an action for what was just done.
+func (c *simColony) look(t float64, deeds []Task) Inspection {
+	ins := Inspection{Hive: "7", At: simTime(t)}
+	for _, d := range deeds {
+		c.tell(&ins, d, t)
+	}
+	spoken := func() bool { return c.rng.Float64() < 0.75 }
+	workersLay := false
+	for _, stage := range []struct {
+		what       string
+		young, old float64
+		found      float64
+	}{{"eggs", 0, c.hatch, 0.9}, {"open_brood", c.hatch, c.cap, 0.96}, {"capped_brood", c.cap, c.emerge, 0.99}} {
+		there, workersOnly := c.broodAt(t, stage.young, stage.old)
+		if workersOnly && stage.what == "eggs" {
+			workersLay = true
+		}
+		if workersOnly && stage.what == "capped_brood" {
+			stage.what = "drone_brood"
+		}
+		c.note(&ins, stage.what, there, stage.found, spoken())
+	}
+	if workersLay && c.rng.Float64() < 0.6 {
+		ins.Signs = append(ins.Signs, Sign{Sign: "laying_worker", Present: true})
+	}
+	c.lookForQueen(&ins, t)
+	c.lookForCells(&ins, t, spoken())
+	return ins
+}
+
+// note writes one content: there and found; or not found, and denied or passed
+// over.
+func (c *simColony) note(ins *Inspection, what string, there bool, found float64, spoken bool) {
+	if !spoken {
+		return
+	}
+	if there && c.rng.Float64() < found {
+		if c.rng.Float64() < 0.5 {
+			ins.Contents = append(ins.Contents, Content{What: what, Present: true})
+			return
+		}
+		number := 3 + c.rng.IntN(5)
+		bar := ins.Bar(number)
+		if bar == nil {
+			ins.Bars = append(ins.Bars, Bar{Bar: number})
+			bar = &ins.Bars[len(ins.Bars)-1]
+		}
+		bar.Contents = append(bar.Contents, Content{What: what, Present: true})
+		return
+	}
+	if what != "drone_brood" && c.rng.Float64() < 0.6 {
+		ins.Contents = append(ins.Contents, Content{What: what, Present: false})
+	}
+}
+
+func (c *simColony) lookForQueen(ins *Inspection, t float64) {
+	yes, no := true, false
+	mated := t < c.oldQueen || c.newEggs != never && t >= c.newEggs
+	switch p := c.rng.Float64(); {
+	case mated && p < 0.3:
+		ins.Queen = &Queen{Seen: &yes}
+	case !mated && t >= c.virgin && c.newEggs != never && p < 0.08:
+		ins.Queen = &Queen{Seen: &yes, Virgin: &yes}
+	case p > 0.7:
+		ins.Queen = &Queen{Seen: &no}
+	}
+}
+
+func (c *simColony) lookForCells(ins *Inspection, t float64, spoken bool) {
+	stages := map[string]bool{}
+	for _, cell := range c.cells {
+		switch {
+		case t < cell.egg || t >= cell.gone:
+		case t >= cell.emerges:
+			stages["emerged"] = true
+		case t >= cell.capped:
+			stages["capped"] = true
+		default:
+			stages["charged"] = true
+		}
+	}
+	if stages["emerged"] && len(stages) > 1 && c.rng.Float64() < 0.15 {
+		delete(stages, "emerged")
+		c.overlooked = true
+	}
+	if len(stages) == 0 || c.rng.Float64() > 0.9 {
+		if spoken && c.rng.Float64() < 0.4 {
+			ins.QueenCells = []QueenCells{{Stage: "any"}}
+		}
+		return
+	}
+	for _, stage := range []string{"charged", "capped", "emerged"} {
+		if stages[stage] {
+			ins.QueenCells = append(ins.QueenCells, QueenCells{Stage: stage, Present: true})
+		}
+	}
+	if c.rng.Float64() < 0.15 && !stages["emerged"] {
+		ins.QueenCells = []QueenCells{{Stage: "any", Present: true}}
+	}
+}
+
+// tell puts a deed of an earlier day into the record, as a keeper would.
+func (c *simColony) tell(ins *Inspection, d Task, t float64) {
+	at := t
+	for _, deed := range c.deeds {
+		if deed.task.Do == d.Do {
+			at = deed.at
+		}
+	}
+	switch d.Do {
+	case "requeen":
+		ins.Earlier = append(ins.Earlier, Event{Event: "requeened", On: simDay(at)})
+	case "split":
+		ins.Earlier = append(ins.Earlier, Event{Event: "split", On: simDay(at)})
+	default:
+		ins.Actions = append(ins.Actions, d)
+	}
+}
+
+func simTime(t float64) time.Time {
+	return simStart.Time().Add(time.Duration(t * 24 * float64(time.Hour)))
+}
+
+func simDay(t float64) Date { return DateOf(simTime(t)) }
+
+// oldestLive is the cell that will be, or was, the first to emerge among those
+// that stand at t; false where none stands.
+func (c *simColony) oldestLive(t float64) (simCell, bool) {
+	var out simCell
+	found := false
+	for _, cell := range c.cells {
+		if t >= cell.egg && t < cell.gone && (!found || cell.emerges < out.emerges) {
+			out, found = cell, true
+		}
+	}
+	return out, found
+}
