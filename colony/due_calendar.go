@@ -175,20 +175,29 @@ func (l *dueList) winter(known []Inspection, today Date, set Settings) {
 	}
 	august := set.Season.Next(today.AddMonths(-3).AddDays(1), time.August)
 	stores := l.add("stores", august, "", august.AddMonths(1).AddDays(14), "make up the winter stores", set.Target.words())
+	if ins := firstSince(known, august, func(ins *Inspection) bool { return storesEnough(ins, set) }); ins != nil {
+		stores.Status, stores.Closed = StatusDone, "stores enough on "+longDay(dayOf(ins))
+	}
 	guard := l.add("winter", august, "entrance", august.AddMonths(2), "reduce the entrance against mice and robbing", "winter preparation; common practice")
+	reduced := func(ins *Inspection) bool { return ins.Entrance == "reduced" || hasDeed(ins, "reduce_entrance") }
+	if ins := firstSince(known, august, reduced); ins != nil {
+		guard.Status, guard.Closed = StatusDone, "entrance reduced on "+longDay(dayOf(ins))
+	}
+}
+
+// firstSince is the first inspection from a day on that answers.
+func firstSince(known []Inspection, from Date, answers func(*Inspection) bool) *Inspection {
 	for i := range known {
-		ins := &known[i]
-		if dayOf(ins).Compare(august) < 0 {
-			continue
-		}
-		gap := StoresGap(CountFood(ins, set.Box), set.Target)
-		if ins.Stores != nil && ins.Stores.Word == "heavy" || gap.Known() && gap.High <= 0 {
-			stores.Status, stores.Closed = StatusDone, "stores enough on "+longDay(dayOf(ins))
-		}
-		if ins.Entrance == "reduced" || hasDeed(ins, "reduce_entrance") {
-			guard.Status, guard.Closed = StatusDone, "entrance reduced on "+longDay(dayOf(ins))
+		if dayOf(&known[i]).Compare(from) >= 0 && answers(&known[i]) {
+			return &known[i]
 		}
 	}
+	return nil
+}
+
+func storesEnough(ins *Inspection, set Settings) bool {
+	gap := StoresGap(CountFood(ins, set.Box), set.Target)
+	return ins.Stores != nil && ins.Stores.Word == "heavy" || gap.Known() && gap.High <= 0
 }
 
 func hasDeed(ins *Inspection, do string) bool {

@@ -139,6 +139,7 @@ type dueList struct {
 	items []DueItem
 }
 
+// add appends an open item. The pointer it returns holds until the next add.
 func (l *dueList) add(kind string, anchor Date, detail string, on Date, what, why string) *DueItem {
 	id := fmt.Sprintf("%s/%s/%s", l.hive, kind, anchor)
 	if detail != "" {

@@ -1,0 +1,370 @@
+package colony
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"pgregory.net/rapid"
+)
+
+func anyBox(t *rapid.T) Box {
+	b := DefaultBox
+	b.Top = rapid.Float64Range(250, 600).Draw(t, "top")
+	b.Bottom = rapid.Float64Range(50, b.Top).Draw(t, "bottom")
+	b.Depth = rapid.Float64Range(150, 450).Draw(t, "depth")
+	return b
+}
+
+func TestFullCombIsWithinTheBoxAndGrowsWithIt(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := anyBox(t)
+		full := b.FullComb()
+		if !(0 < full.Low && full.Low <= full.Best && full.Best <= full.High) || full.High > b.Trapezoid()+1e-9 {
+			t.Fatalf("%+v: %v, trapezoid %v", b, full, b.Trapezoid())
+		}
+		wider, deeper := b, b
+		wider.Bottom = math.Min(b.Top, b.Bottom+20)
+		deeper.Depth += 20
+		for _, bigger := range []Box{wider, deeper} {
+			if g := bigger.FullComb(); g.Low < full.Low-1e-9 || g.Best < full.Best-1e-9 || g.High < full.High-1e-9 {
+				t.Fatalf("%+v: %v shrank to %v", bigger, full, g)
+			}
+		}
+		double := Box{Top: 2 * b.Top, Bottom: 2 * b.Bottom, Depth: 2 * b.Depth, BeeSpace: 2 * b.BeeSpace}
+		if g := double.FullComb(); math.Abs(g.Best/full.Best-4) > 1e-6 || math.Abs(g.High/full.High-4) > 1e-6 {
+			t.Fatalf("twice the lengths: %v, want four times %v", g, full)
+		}
+	})
+}
+
+// Where walls do not narrow it, a full comb is exactly a half ellipse of the
+// bar's width and the depth (π/4 of the rectangle), and at the least a
+// parabola (2/3). In the default box the walls cut the ellipse: walls of
+// 429 − 0.9107·y mm and an ellipse of 445·√(1−(y/272)²) mm are both 210.9 mm
+// wide at y = 239.5 mm; a trapezoid of 7.66 dm² lies above and 0.46 dm² of the
+// ellipse below, 8.13 dm² in all.
+func TestFullCombWorkedFigures(t *testing.T) {
+	straight := Box{Top: 400, Bottom: 400, Depth: 300, BeeSpace: 0}
+	full := straight.FullComb()
+	for name, c := range map[string][2]float64{
+		"half ellipse": {full.Best, math.Pi / 4 * 12}, "parabola": {full.Low, 8}, "rectangle": {full.High, 12},
+	} {
+		if math.Abs(c[0]-c[1]) > 0.002 {
+			t.Errorf("%s: %v, want %v", name, c[0], c[1])
+		}
+	}
+	cross := crossing(DefaultBox)
+	walls := (429 + (429 - (445.0-190)/280*cross)) / 2 * cross / 1e4
+	u := cross / 272
+	ellipse := 445 * 272 * (math.Pi/4 - (u*math.Sqrt(1-u*u)+math.Asin(u))/2) / 1e4
+	if got := DefaultBox.FullComb().Best; math.Abs(got-(walls+ellipse)) > 0.005 || math.Abs(got-8.13) > 0.005 {
+		t.Errorf("default box: %v, by parts %v + %v (crossing at %v mm)", got, walls, ellipse, cross)
+	}
+}
+
+// crossing finds the depth in mm below which the ellipse is narrower than the
+// walls, by halving.
+func crossing(b Box) float64 {
+	low, high := b.Depth/2, b.Depth-b.BeeSpace
+	for range 60 {
+		y := (low + high) / 2
+		if b.widthAt(y)-2*b.BeeSpace < b.Top*math.Sqrt(1-math.Pow(y/(b.Depth-b.BeeSpace), 2)) {
+			low = y
+		} else {
+			high = y
+		}
+	}
+	return low
+}
+
+func TestBoxCheck(t *testing.T) {
+	if err := DefaultBox.Check(); err != nil {
+		t.Errorf("default box: %v", err)
+	}
+	for name, spoil := range map[string]func(*Box){
+		"centimetres":     func(b *Box) { b.Top = 44.5 },
+		"wider below":     func(b *Box) { b.Bottom = 500 },
+		"no depth":        func(b *Box) { b.Depth = 0 },
+		"bar of an inch":  func(b *Box) { b.Bar = 1 },
+		"huge bee space":  func(b *Box) { b.BeeSpace = 80 },
+		"not a bar in it": func(b *Box) { b.Bars = 0 },
+	} {
+		b := DefaultBox
+		spoil(&b)
+		if b.Check() == nil {
+			t.Errorf("%s: accepted", name)
+		}
+	}
+}
+
+func TestCombArea(t *testing.T) {
+	full := DefaultBox.FullComb()
+	area := func(leaves ...string) Estimate {
+		ins := visit("2025-05-20", leaves...)
+		return DefaultBox.CombArea(ins.Bar(4), "20 May")
+	}
+	for name, c := range map[string]struct {
+		got  Estimate
+		want float64
+	}{
+		"half drawn":     {area("bars.4.comb.drawn=0.5"), full.Best / 2},
+		"bare":           {area("bars.4.comb.size=bare"), 0},
+		"150 by 100 mm":  {area("bars.4.comb.width_mm=150", "bars.4.comb.depth_mm=100"), math.Pi / 4 * 1.5},
+		"large, by word": {area("bars.4.comb.size=large"), 0.75 * full.Best},
+	} {
+		if !c.got.Known() || math.Abs(c.got.Best-c.want) > 1e-9 || !c.got.Contains(c.want) {
+			t.Errorf("%s: %v, want %v", name, c.got.Range, c.want)
+		}
+	}
+	if e := area("bars.4.festooning=yes"); e.Known() {
+		t.Errorf("a bar of which nothing was said has comb %v", e.Range)
+	}
+	if e := area("bars.4.honey=yes"); !e.Known() || e.High < full.High {
+		t.Errorf("a bar with honey has some comb, up to a full one: %v", e.Range)
+	}
+	if deep := area("bars.4.comb.depth_mm=100"); deep.Best > full.Best || !deep.Contains(1.5) {
+		t.Errorf("100 mm deep: %v", deep.Range)
+	}
+}
+
+func TestContentsToCellsAndFood(t *testing.T) {
+	full := DefaultBox.FullComb()
+	ins := visit("2025-05-20", "bars.4.comb.drawn=1", "bars.4.capped_brood=yes", "bars.4.capped_brood.cover=0.5", "bars.4.capped_brood.pattern=solid",
+		"bars.5.comb.drawn=1", "bars.5.capped_honey=yes", "bars.5.capped_honey.cover=1", "bars.5.capped_honey.side=one",
+		"bars.6.eggs=no")
+	brood := CountBrood(&ins, DefaultBox)
+	if want := full.Best * 2 * 0.5 * CellsPerDM2(5.2) * 0.95; math.Abs(brood.Capped.Best-want) > 1e-6 {
+		t.Errorf("capped brood %v, want %v", brood.Capped.Range, want)
+	}
+	if brood.Eggs.Known() || brood.Open.Known() {
+		t.Error("denied eggs, and larvae nobody spoke of, were counted")
+	}
+	if got, want := LayingRate(brood.Capped).Best, brood.Capped.Best/12; math.Abs(got-want) > 1e-9 {
+		t.Errorf("laying rate %v, want %v", got, want)
+	}
+	food := CountFood(&ins, DefaultBox)
+	if want := full.Best * 0.125; math.Abs(food.Honey.Best-want) > 1e-6 {
+		t.Errorf("one side of honey: %v, want %v kg", food.Honey.Range, want)
+	}
+	gap := StoresGap(food, OwnWinterTarget(10))
+	if math.Abs(gap.Best-(10-food.Honey.Best)) > 1e-9 {
+		t.Errorf("gap %v", gap.Range)
+	}
+	if weeks := WeeksOfFood(food, WinterUse); math.Abs(weeks.Best-food.Honey.Best/WinterUse.Value.Best) > 1e-9 {
+		t.Errorf("weeks %v", weeks.Range)
+	}
+}
+
+func TestCountedBars(t *testing.T) {
+	ins := visit("2025-05-20", "contents.capped_brood=yes", "contents.capped_brood.bars=3", "contents.capped_brood.bars_max=4")
+	area := DefaultBox.CombTotal(&ins, "capped_brood")
+	full := DefaultBox.FullComb()
+	if !area.Contains(3*2*full.Best*0.5) || area.High > 4*2*full.High+1e-9 {
+		t.Errorf("three or four bars of brood: %v", area.Range)
+	}
+}
+
+func TestAreasGrowWithWhatIsSaid(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := anyBox(t)
+		low := rapid.Float64Range(0, 1).Draw(t, "low")
+		high := rapid.Float64Range(low, 1).Draw(t, "high")
+		comb := func(drawn, cover float64) (Estimate, Estimate, Estimate) {
+			ins := Inspection{At: day("2025-05-20").Time(), Bars: []Bar{{Bar: 1, Comb: &Comb{Drawn: &drawn},
+				Contents: []Content{{What: "honey", Present: true, Cover: &cover}, {What: "capped_brood", Present: true, Cover: &cover}}}}}
+			return b.CombArea(&ins.Bars[0], ""), CountFood(&ins, b).Honey, CountBrood(&ins, b).Capped
+		}
+		a1, f1, c1 := comb(low, 0.5)
+		a2, f2, c2 := comb(high, 0.5)
+		_, f3, c3 := comb(high, 0.9)
+		for name, pair := range map[string][2]Range{"comb": {a1.Range, a2.Range}, "food": {f1.Range, f2.Range}, "brood": {c1.Range, c2.Range},
+			"food by cover": {f2.Range, f3.Range}, "brood by cover": {c2.Range, c3.Range}} {
+			x, y := pair[0], pair[1]
+			if x.Low > y.Low+1e-9 || x.Best > y.Best+1e-9 || x.High > y.High+1e-9 {
+				t.Fatalf("%s fell from %v to %v", name, x, y)
+			}
+			if !y.Contains(y.Best) {
+				t.Fatalf("%s: %v does not hold its best", name, y)
+			}
+		}
+	})
+}
+
+func TestEmerging(t *testing.T) {
+	b := BroodCount{Capped: cellsOf(1200), Open: cellsOf(600), Eggs: cellsOf(300)}
+	for days, want := range map[int]float64{0: 0, 6: 600, 12: 1200, 18: 1800, 21: 2100, 40: 2100} {
+		if got := Emerging(b, days).Best; math.Abs(got-want) > 1e-9 {
+			t.Errorf("%d days: %v, want %v", days, got, want)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		d := rapid.IntRange(0, 40).Draw(t, "days")
+		x, y := Emerging(b, d), Emerging(b, d+1)
+		if y.Low < x.Low || y.Best < x.Best || y.High < x.High || y.High > 2100+1e-9 {
+			t.Fatalf("day %d: %v then %v", d, x.Range, y.Range)
+		}
+	})
+	if Emerging(BroodCount{}, 12).Known() {
+		t.Error("bees emerge from brood that nobody saw")
+	}
+}
+
+func TestForecast(t *testing.T) {
+	bees := 10000.0
+	adults := Estimate{Exactly(bees, unitBees), Explanation{What: "adults"}}
+	rate := 12000.0 / 12
+	steady := BroodCount{Capped: cellsOf(12000), Open: cellsOf(6000), Eggs: cellsOf(3000)}
+	f, ok := ForecastColony(day("2025-05-20"), adults, steady, true)
+	if !ok || len(f.Weeks) != ForecastWeeks || f.Weeks[5].On != day("2025-07-01") {
+		t.Fatalf("forecast %v %+v", ok, f.Weeks)
+	}
+	// With 1,000 eggs a day throughout, adults tend to 1,000 × life; after n days
+	// they are A·qⁿ + 1000·(1−qⁿ)/(1−q) with q = 1 − 1/life.
+	q := 1 - 1/SummerLife.Value.Best
+	qn := math.Pow(q, 42)
+	if got, want := f.Weeks[5].Adults.Best, bees*qn+rate*(1-qn)/(1-q); math.Abs(got-want) > 1 {
+		t.Errorf("steady laying: %v after six weeks, want %v", got, want)
+	}
+	for i, w := range f.Weeks {
+		if !w.Adults.Contains(w.Adults.Best) || w.Adults.Low < 0 {
+			t.Errorf("week %d: %v", i, w.Adults)
+		}
+	}
+	none, _ := ForecastColony(day("2025-05-20"), adults, steady, false)
+	if none.Weeks[5].Brood.Best != 0 || none.Weeks[5].Adults.Best >= f.Weeks[5].Adults.Best {
+		t.Errorf("without a queen: %v", none.Weeks[5])
+	}
+	if _, ok := ForecastColony(day("2025-05-20"), Estimate{}, steady, true); ok {
+		t.Error("a forecast without adults")
+	}
+}
+
+func TestBuilding(t *testing.T) {
+	full := DefaultBox.FullComb()
+	placed := visit("2025-05-20", "bars.7.placed=2025-05-12", "bars.7.comb.drawn=0.5", "bars.8.placed=2025-05-20", "bars.8.comb.drawn=0")
+	rates := BarBuilding(&placed, DefaultBox)
+	if len(rates) != 1 || rates[0].Bar != 7 || math.Abs(rates[0].Rate.Best-full.Best/8) > 1e-9 {
+		t.Errorf("half a comb, both sides, in eight days: %+v", rates)
+	}
+	before := visit("2025-05-20", "bars.7.comb.drawn=0.5", "bars.8.comb.drawn=0")
+	after := visit("2025-05-30", "bars.7.comb.drawn=1", "bars.8.comb.drawn=0.5", "bars.9.comb.drawn=1")
+	r, ok := ColonyBuilding(&before, &after, DefaultBox)
+	if !ok || math.Abs(r.Rate.Best-2*full.Best/10) > 1e-9 {
+		t.Errorf("a comb in ten days: %v", r.Rate.Range)
+	}
+	moved := visit("2025-05-20", "bars.7.comb.drawn=0.5", "actions.move_bar=yes")
+	if _, ok := ColonyBuilding(&moved, &after, DefaultBox); ok {
+		t.Error("bars were compared by number after they were moved")
+	}
+	curve := BuildingCurve(DefaultBox, []Inspection{before, after}, []Inspection{placed})
+	if len(curve) != 1 || curve[0].Month != time.May || curve[0].Count != 2 {
+		t.Errorf("curve %+v", curve)
+	}
+}
+
+func TestSpace(t *testing.T) {
+	history := []Inspection{
+		visit("2025-05-06", "bars_total=8", "follower.bar=14"),
+		visit("2025-05-13", "bars_total=10"),
+		visit("2025-05-20", "bars_total=12"),
+	}
+	s := JudgeSpace(history, day("2025-05-20"), Season{})
+	if s.Free.Best != 2 || math.Abs(s.Rate.Best-2.0/7) > 1e-9 {
+		t.Fatalf("free %v, rate %v", s.Free.Range, s.Rate.Range)
+	}
+	if s.FullOn.Usual.From != day("2025-05-27") || s.Give != 4 || !s.Swarmy {
+		t.Errorf("full on %s, give %d, swarmy %v", s.FullOn, s.Give, s.Swarmy)
+	}
+	for name, c := range map[string]struct {
+		leaves []string
+		front  int
+	}{
+		"moved to a bar":                {[]string{"actions.move_follower=yes", "actions.move_follower.to=18"}, 18},
+		"moved back by two":             {[]string{"actions.move_follower=yes", "actions.move_follower.count=2", "actions.move_follower.direction=back"}, 16},
+		"moved forward by two":          {[]string{"actions.move_follower=yes", "actions.move_follower.count=2", "actions.move_follower.direction=forward"}, 12},
+		"three bars added":              {[]string{"actions.add_bar=yes", "actions.add_bar.count=3"}, 17},
+		"one bar taken":                 {[]string{"actions.remove_bar=yes"}, 13},
+		"bars added and follower moved": {[]string{"actions.add_bar=yes", "actions.move_follower=yes", "actions.move_follower.to=15"}, 15},
+	} {
+		h := append(history[:2:2], visit("2025-05-20", append([]string{"bars_total=12"}, c.leaves...)...))
+		if got := JudgeSpace(h, day("2025-05-20"), Season{}).Front; got != c.front {
+			t.Errorf("%s: %d bars before the follower, want %d", name, got, c.front)
+		}
+	}
+	if s := JudgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
+		t.Errorf("space from nothing: %s", s)
+	}
+	full := JudgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
+	if full.GiveBy != day("2025-05-21") || full.Give == 0 {
+		t.Errorf("no free bar: give %d by %s", full.Give, full.GiveBy)
+	}
+}
+
+func TestUnits(t *testing.T) {
+	for _, c := range []struct {
+		amount float64
+		unit   string
+		want   float64
+		mass   bool
+	}{{2, "kg", 2, true}, {500, "g", 0.5, true}, {1, "lb", 0.45359237, true}, {16, "oz", 0.45359237, true},
+		{2, "l", 2, false}, {500, "ml", 0.5, false}, {1, "gal", 3.785411784, false}, {4, "qt", 3.785411784, false}, {8, "pt", 4.54609, false}, {16, "cup", 3.785411784, false}} {
+		r, ok := Mass(c.amount, c.unit)
+		if !c.mass {
+			if ok {
+				t.Errorf("%s taken for a mass", c.unit)
+			}
+			r, ok = Volume(c.amount, c.unit)
+		}
+		if !ok || math.Abs(r.Best-c.want) > 1e-9 || !r.Contains(c.want) {
+			t.Errorf("%v %s: %v, want %v", c.amount, c.unit, r, c.want)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		kg := rapid.Float64Range(0, 1000).Draw(t, "kg")
+		if back := Kilograms(Pounds(kg)); math.Abs(back-kg) > 1e-9 {
+			t.Fatalf("%v kg came back as %v", kg, back)
+		}
+	})
+}
+
+func TestSeasons(t *testing.T) {
+	north, south := Season{}, Season{South: true}
+	if !north.SwarmTime(day("2025-05-20")) || south.SwarmTime(day("2025-05-20")) || !south.SwarmTime(day("2025-11-20")) {
+		t.Error("swarm season is April to July in the north, October to January in the south")
+	}
+	if got := north.Next(day("2025-05-20"), time.April); got != day("2026-04-01") {
+		t.Errorf("next April: %s", got)
+	}
+	if got := south.Next(day("2025-05-20"), time.April); got != day("2025-10-01") {
+		t.Errorf("next southern spring: %s", got)
+	}
+}
+
+func TestCheckColour(t *testing.T) {
+	year := func(y int) *int { return &y }
+	for name, c := range map[string]struct {
+		q    *Queen
+		year int
+		fits bool
+	}{
+		"no queen":          {nil, 0, true},
+		"colour alone":      {&Queen{Colour: "green"}, 2024, true},
+		"this year's":       {&Queen{Colour: "blue"}, 2025, true},
+		"colour and year":   {&Queen{Colour: "red", Year: year(2023)}, 2023, true},
+		"they disagree":     {&Queen{Colour: "red", Year: year(2024)}, 2024, false},
+		"year alone":        {&Queen{Year: year(2022)}, 2022, true},
+		"no colour of code": {&Queen{Colour: "pink"}, 0, true},
+	} {
+		f := CheckColour(c.q, day("2025-06-01"))
+		if f.Year != c.year || f.Fits != c.fits {
+			t.Errorf("%s: %+v", name, f)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		y := rapid.IntRange(1900, 2200).Draw(t, "year")
+		if QueenColour(y) != QueenColour(y+5) || QueenYears(QueenColour(y), y)[0] != y {
+			t.Fatalf("%d: %s", y, QueenColour(y))
+		}
+	})
+}

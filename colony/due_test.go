@@ -1,0 +1,219 @@
+package colony
+
+import (
+	"encoding/json"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// dueLines gives the items as "kind day status", sorted as Due sorts them.
+func dueLines(items []DueItem) []string {
+	var out []string
+	for _, d := range items {
+		out = append(out, d.Kind+" "+d.On.String()+" "+string(d.Status))
+	}
+	return out
+}
+
+func itemOfKind(t *testing.T, items []DueItem, kind string) DueItem {
+	t.Helper()
+	for _, d := range items {
+		if d.Kind == kind {
+			return d
+		}
+	}
+	t.Fatalf("no item of kind %s among %v", kind, dueLines(items))
+	return DueItem{}
+}
+
+func due(today string, history ...Inspection) []DueItem {
+	return Due(history, day(today), DefaultSettings(), nil)
+}
+
+func TestDue(t *testing.T) {
+	for name, c := range map[string]struct {
+		today   string
+		history []Inspection
+		want    []string
+		not     []string
+	}{
+		"swarm season: look again in seven days": {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")},
+			[]string{"inspect 2025-05-17 open"}, []string{"queen", "swarm"}},
+		"later in the season: two weeks": {"2025-08-10", []Inspection{visit("2025-08-10", "bars.4.eggs=yes")}, []string{"inspect 2025-08-24 open"}, nil},
+		"autumn: the next spring":        {"2025-09-25", []Inspection{visit("2025-09-25", "bars.4.eggs=yes")}, []string{"inspect 2026-04-01 open"}, nil},
+		"cells beside eggs: five days, and the swarm": {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes", "queen_cells.charged=yes")},
+			[]string{"inspect 2025-05-15 open", "swarm 2025-05-10 open"}, nil},
+		"a queen being raised: leave it shut, then look for eggs": {"2025-05-20", []Inspection{visit("2025-05-20", "queen_cells.capped=yes", "contents.eggs=no")},
+			[]string{"queen 2025-06-13 open"}, []string{"inspect"}},
+		"eggs missed: look again soon": {"2025-05-20", []Inspection{visit("2025-05-20", "bars.3.capped_brood=yes", "contents.eggs=no")}, []string{"queen 2025-05-26 open"}, nil},
+		"a plan with its day":          {"2025-05-10", []Inspection{visit("2025-05-10", "plans.feed=yes", "plans.feed.due=2025-05-13")}, []string{"plan 2025-05-13 open"}, nil},
+		"a plan without a day":         {"2025-05-10", []Inspection{visit("2025-05-10", "plans.straighten=yes")}, []string{"plan 2025-05-17 open"}, nil},
+		"a planned visit takes the place of the routine": {"2025-05-10", []Inspection{visit("2025-05-10", "plans.inspect=yes", "plans.inspect.due=2025-05-14")},
+			[]string{"plan 2025-05-14 open"}, []string{"inspect"}},
+		"a plan done by the same deed": {"2025-05-20", []Inspection{visit("2025-05-10", "plans.feed=yes"), visit("2025-05-18", "actions.feed=yes")},
+			[]string{"plan 2025-05-17 done", "feeding 2025-05-25 open"}, nil},
+		"a plan told of as done": {"2025-05-20", []Inspection{visit("2025-05-10", "plans.feed=yes"), visit("2025-05-18", "earlier.fed=yes", "earlier.fed.on=2025-05-14")},
+			[]string{"plan 2025-05-17 done"}, nil},
+		"a plan that was denied stays": {"2025-05-20", []Inspection{visit("2025-05-10", "plans.feed=yes"), visit("2025-05-18", "earlier.fed=no")},
+			[]string{"plan 2025-05-17 open"}, nil},
+		"a visit closes the planned visit": {"2025-05-20", []Inspection{visit("2025-05-10", "plans.inspect=yes"), visit("2025-05-18", "weather.sky=sunny")},
+			[]string{"plan 2025-05-17 done"}, nil},
+		"a mark seen closes the marking": {"2025-05-20", []Inspection{visit("2025-05-10", "plans.mark_queen=yes"), visit("2025-05-18", "queen.marked=yes")},
+			[]string{"plan 2025-05-17 done"}, nil},
+		"an old plan without a day lapses": {"2025-09-10", []Inspection{visit("2025-05-10", "plans.straighten=yes")}, []string{"plan 2025-05-17 lapsed"}, nil},
+		"a feed is looked after":           {"2025-05-12", []Inspection{visit("2025-05-10", "actions.feed=yes")}, []string{"feeding 2025-05-17 open"}, nil},
+		"a visit closes the look at the feed": {"2025-05-20", []Inspection{visit("2025-05-10", "actions.feed=yes"), visit("2025-05-18", "weather.sky=sunny")},
+			[]string{"feeding 2025-05-17 done"}, nil},
+		"mites are counted after a treatment": {"2025-08-12", []Inspection{visit("2025-08-10", "actions.treat=yes", "actions.treat.what=thymol")}, []string{"treatment 2025-08-31 open"}, nil},
+		"the count closes it": {"2025-09-12", []Inspection{visit("2025-08-10", "actions.treat=yes"), visit("2025-09-01", "mites.method=drop", "mites.count=2", "mites.days=3")},
+			[]string{"treatment 2025-08-31 done"}, nil},
+		"a first count is asked for":    {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, []string{"mites 2025-06-09 open"}, nil},
+		"the next count is a month on":  {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=0", "mites.bees=300")}, []string{"mites 2025-06-09 open"}, nil},
+		"near a limit it is a week on":  {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=12", "mites.bees=300")}, []string{"mites 2025-05-17 open"}, nil},
+		"winter stores and entrance":    {"2025-08-20", []Inspection{visit("2025-08-10", "bars.4.eggs=yes")}, []string{"stores 2025-09-15 open", "winter 2025-10-01 open"}, nil},
+		"heavy stores close the stores": {"2025-09-20", []Inspection{visit("2025-09-10", "stores.word=heavy", "entrance=reduced")}, []string{"stores 2025-09-15 done", "winter 2025-10-01 done"}, nil},
+		"no winter work in May":         {"2025-05-20", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, nil, []string{"stores", "winter"}},
+		"signs that must be reported":   {"2025-05-20", []Inspection{visit("2025-05-20", "signs.ropy_larva=yes")}, []string{"disease 2025-05-20 open"}, nil},
+		"room is given before it ends": {"2025-05-20", []Inspection{visit("2025-05-13", "bars_total=10", "follower.bar=14"), visit("2025-05-20", "bars_total=12")},
+			[]string{"space 2025-05-27 open"}, nil},
+		"nothing is due at a hive without a record": {"2025-05-20", nil, nil, []string{"inspect"}},
+		"what lies ahead does not count":            {"2025-05-01", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, nil, []string{"inspect"}},
+		"a hive left alone for over a year":         {"2026-08-01", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, nil, []string{"inspect", "mites", "stores"}},
+	} {
+		t.Run(strings.ReplaceAll(name, " ", "_"), func(t *testing.T) {
+			items := due(c.today, c.history...)
+			lines := dueLines(items)
+			for _, want := range c.want {
+				if !slices.Contains(lines, want) {
+					t.Errorf("want %q among %q", want, lines)
+				}
+			}
+			for _, d := range Open(items) {
+				if slices.Contains(c.not, d.Kind) {
+					t.Errorf("%s falls due: %s", d.Kind, d)
+				}
+				if d.Why == "" || d.What == "" || strings.Contains(d.String(), "\n") {
+					t.Errorf("not one line with why: %q", d)
+				}
+			}
+		})
+	}
+}
+
+func TestAnswersCloseAndPutOff(t *testing.T) {
+	h := []Inspection{visit("2025-05-10", "plans.feed=yes", "plans.feed.due=2025-05-13")}
+	plan := itemOfKind(t, due("2025-05-12", h...), "plan")
+	for say, want := range map[string]string{"done": "plan 2025-05-13 done", "drop": "plan 2025-05-13 dropped", "later": "plan 2025-05-20 open"} {
+		items := Due(h, day("2025-05-12"), DefaultSettings(), []Answer{{ID: plan.ID, Say: say, On: day("2025-05-12"), Until: day("2025-05-20")}})
+		got := itemOfKind(t, items, "plan")
+		if !slices.Contains(dueLines(items), want) {
+			t.Errorf("%s: %v, want %s", say, dueLines(items), want)
+		}
+		if got.ID != plan.ID || got.UID() != plan.UID() || got.Revision <= plan.Revision {
+			t.Errorf("%s: id %s revision %d, was %s revision %d", say, got.ID, got.Revision, plan.ID, plan.Revision)
+		}
+	}
+}
+
+// An item that a later visit overtook is still listed, closed, with the same
+// identifier, so that a calendar can take it back.
+func TestOvertakenItemsAreTakenBack(t *testing.T) {
+	first := visit("2025-05-10", "queen_cells.capped=yes", "contents.eggs=no")
+	was := itemOfKind(t, due("2025-05-10", first), "queen")
+	now := due("2025-06-02", first, visit("2025-06-01", "bars.4.eggs=yes"))
+	i := slices.IndexFunc(now, func(d DueItem) bool { return d.ID == was.ID })
+	if i < 0 || now[i].Status != StatusDone || now[i].Revision <= was.Revision || now[i].UID() != was.UID() {
+		t.Errorf("%s was overtaken: %v", was.ID, now)
+	}
+}
+
+func TestTwoPlansOfAKindAreTwoItems(t *testing.T) {
+	items := due("2025-05-10", visit("2025-05-10", "plans.feed=yes", "plans.feed#2=yes", "plans.feed#2.what=fondant"))
+	seen := map[string]bool{}
+	for _, d := range items {
+		if seen[d.UID()] {
+			t.Errorf("%s twice", d.ID)
+		}
+		seen[d.UID()] = true
+	}
+}
+
+// Identifiers are unique and do not move when the day moves on or visits are
+// added that leave the item open.
+func TestDueIdentifiersAreStable(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		h := someHistory(t)
+		today := dayOf(&h[len(h)-1])
+		set := DefaultSettings()
+		a, b := Due(h, today, set, nil), Due(h, today.AddDays(1), set, nil)
+		ids := map[string]bool{}
+		for _, d := range a {
+			if ids[d.ID] {
+				t.Fatalf("%s twice", d.ID)
+			}
+			ids[d.ID] = true
+		}
+		for _, d := range Open(b) {
+			// A day later only the calendar itself can have brought something new.
+			if d.Kind != "queen" && d.Kind != "swarm" && d.Kind != "stores" && d.Kind != "winter" && d.Kind != "space" && !ids[d.ID] {
+				t.Fatalf("%s is new a day later", d.ID)
+			}
+		}
+		if !slices.IsSortedFunc(a, func(x, y DueItem) int { return x.On.Compare(y.On) }) {
+			t.Fatal("not sorted by day")
+		}
+	})
+}
+
+func TestCautions(t *testing.T) {
+	for name, c := range map[string]struct {
+		today   string
+		history []Inspection
+		kinds   string
+		says    string
+	}{
+		"nothing calls for one":           {"2025-05-20", []Inspection{visit("2025-05-20", "bars.4.eggs=yes", "signs.chalkbrood=yes", "temper.stings=0")}, "", ""},
+		"sunken caps":                     {"2025-05-20", []Inspection{visit("2025-05-20", "signs.sunken_caps=yes", "signs.foul_smell=yes")}, "disease", "apiary inspector"},
+		"a sign denied":                   {"2025-05-20", []Inspection{visit("2025-05-20", "signs.foulbrood=no")}, "", ""},
+		"a sign denied later":             {"2025-05-28", []Inspection{visit("2025-05-20", "signs.foul_smell=yes"), visit("2025-05-27", "signs.foul_smell=no")}, "", ""},
+		"a treatment":                     {"2025-08-20", []Inspection{visit("2025-08-20", "actions.treat=yes", "actions.treat.what=formic acid")}, "treatment", "label"},
+		"a treatment with honey":          {"2025-08-20", []Inspection{visit("2025-08-20", "plans.treat=yes", "bars.9.capped_honey=yes")}, "treatment", "honey on the hive"},
+		"stings":                          {"2025-05-20", []Inspection{visit("2025-05-20", "temper.stings=3")}, "stings", "emergency number"},
+		"old stings are not brought up":   {"2025-06-20", []Inspection{visit("2025-05-20", "temper.stings=3")}, "", ""},
+		"a heavy hive":                    {"2025-05-20", []Inspection{visit("2025-05-20", "weight_kg=42")}, "lifting", "alone"},
+		"smoke in a dry month":            {"2025-07-20", []Inspection{visit("2025-07-20", "actions.smoke=yes")}, "fire", "bans"},
+		"smoke in the rain":               {"2025-07-20", []Inspection{visit("2025-07-20", "actions.smoke=yes", "weather.sky=rain")}, "", ""},
+		"each kind once over many visits": {"2025-05-20", []Inspection{visit("2025-05-18", "temper.stings=3"), visit("2025-05-20", "temper.stings=1")}, "stings", "emergency"},
+	} {
+		var kinds, says []string
+		for _, caution := range Cautions(c.history, day(c.today), Season{}) {
+			kinds, says = append(kinds, caution.Kind), append(says, caution.Says)
+		}
+		if got := strings.Join(kinds, " "); got != c.kinds || !strings.Contains(strings.Join(says, " "), c.says) {
+			t.Errorf("%s: %q %q, want %q %q", name, got, says, c.kinds, c.says)
+		}
+	}
+}
+
+// The appraisal of any history prints, marshals and explains every number
+// with a source.
+func TestAppraiseAnything(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		h := someHistory(t)
+		a := Appraise(h, dayOf(&h[len(h)-1]), DefaultSettings(), nil)
+		if _, err := json.Marshal(a); err != nil {
+			t.Fatal(err)
+		}
+		for _, e := range a.Explanations() {
+			if e.Result == "" || e.Formula == "" || strings.Contains(e.String(), "%!") {
+				t.Fatalf("explanation without result or formula: %s", e)
+			}
+		}
+	})
+	if a := Appraise(nil, day("2025-05-20"), DefaultSettings(), nil); a.Queen.State != "" || len(a.Explanations()) != 0 {
+		t.Errorf("an appraisal of nothing: %+v", a)
+	}
+}
