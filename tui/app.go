@@ -49,6 +49,7 @@ type app struct {
 	past    past
 	batch   *batch // while the clean ones are looked through
 	line    *line  // the line of typing at the bottom; nil for none
+	slips   slips
 	helping bool
 	helpTop int
 
@@ -66,8 +67,9 @@ type (
 	openedMsg  struct{ opened *opened }
 	takenMsg   struct{ records []colony.Record }
 	rereadMsg  struct {
-		opened *opened
-		text   string
+		opened      *opened
+		text        string
+		heard, said string // the words that were replaced, where they are few
 	}
 	pastMsg struct {
 		title string
@@ -174,6 +176,9 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		a.opening = false
 		a.show(msg.opened)
 		a.say("%s", msg.text)
+		if offer := a.slips.note(msg.heard, msg.said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
+			a.say("%s", offer)
+		}
 		return a.loadWaiting()
 	case takenMsg:
 		a.say("kept: %s", plural(len(msg.records), "inspection", "inspections"))
@@ -217,6 +222,9 @@ func (a *app) show(o *opened) {
 // press takes a key: what holds everywhere first, then the place it falls on.
 func (a *app) press(msg tea.KeyMsg) tea.Cmd {
 	a.message, a.trouble = "", false
+	if msg.Type == tea.KeyRunes { // what is pasted is no safer than a note
+		msg.Runes = []rune(cleanLines(string(msg.Runes)))
+	}
 	switch {
 	case key.Matches(msg, a.keys.Leave):
 		return a.leave()

@@ -16,6 +16,7 @@ type choice struct {
 	hint string // why it is offered, or what is odd about it
 	do   func(now time.Time) (colony.Record, error)
 	ask  string // instead of do: the path whose value is asked for next
+	said string // the word that was meant, where the choice mends a mishearing
 }
 
 // mostChoices is how many are offered at once.
@@ -32,6 +33,7 @@ func choicesFor(o *opened, path, typed string, now time.Time) []choice {
 	out := valueChoices(o, field, typed, now)
 	if typed != "" {
 		out = append(out, barChoices(o, field, typed)...)
+		out = append(out, detailChoices(o, path, typed)...)
 		out = append(out, kindChoices(o, path, typed)...)
 	}
 	return out[:min(len(out), mostChoices)]
@@ -101,25 +103,76 @@ func barTyped(typed string) (bar int, named bool) {
 	return int(n), named
 }
 
+// itemDetails are the fields of a listed thing that a word or a number can
+// fill without naming the field.
+var itemDetails = map[string][]string{
+	"contents":    {"pattern", "side", "amount", "place", "cover"},
+	"queen_cells": {"kind", "count"},
+	"signs":       {"count"},
+	"actions":     {"count", "direction", "unit"},
+	"plans":       {"count", "direction", "unit"},
+}
+
+// detailChoices offer what can be said of the thing: spotty, both sides, half.
+func detailChoices(o *opened, path, typed string) []choice {
+	if !isItem(path) {
+		return nil
+	}
+	list := listOf(path)
+	var out []choice
+	for _, name := range itemDetails[list] {
+		field, err := colony.FieldOf(join(path, name))
+		if err != nil {
+			continue
+		}
+		if field.Kind == colony.Int && !isDigit(typed[0]) || field.Kind == colony.Number && !isShare(typed) {
+			continue
+		}
+		for _, v := range valuesFor(field, typed, &o.ins, time.Time{}) {
+			out = append(out, choice{show: plainWord(name) + " " + showValue(field.Path, v.value), hint: v.hint,
+				do: func(now time.Time) (colony.Record, error) {
+					return correct(o.rec, field.Path, v.value, firstSpan(&o.ins, path), now)
+				}})
+		}
+	}
+	return out
+}
+
+func isDigit(b byte) bool { return b >= '0' && b <= '9' }
+
+// isShare reports whether the text is a share and not a bare number, which
+// would be a bar.
+func isShare(typed string) bool {
+	_, word := shareWords[strings.ToLower(typed)]
+	return word || strings.ContainsAny(typed, "%/.")
+}
+
+// listOf names the keyed list that an item is of; for what a bar holds it is
+// contents.
+func listOf(item string) string {
+	list, _, _ := strings.Cut(item, ".")
+	if list != "bars" {
+		return list
+	}
+	if strings.HasSuffix(parent(item), ".queen_cells") {
+		return "queen_cells"
+	}
+	return "contents"
+}
+
 // kindChoices offer to make the thing another of its list: honey, not nectar.
 func kindChoices(o *opened, path, typed string) []choice {
 	if !isItem(path) {
 		return nil
 	}
 	up := parent(path)
-	list, _, _ := strings.Cut(path, ".")
-	if list == "bars" {
-		if list = "contents"; strings.HasSuffix(up, ".queen_cells") {
-			list = "queen_cells"
-		}
-	}
 	var out []choice
-	for _, key := range colony.Keys(list) {
+	for _, key := range colony.Keys(listOf(path)) {
 		to := join(up, key)
-		if to == path || !startsLike(plainWord(key), typed) {
+		if to == path || !startsLike(plainWord(key), typed) && !anyStarts(strings.Fields(kindWords[key]), typed) {
 			continue
 		}
-		out = append(out, choice{show: plainWord(key), hint: "not " + itemName(path),
+		out = append(out, choice{show: plainWord(key), hint: "not " + itemName(path), said: plainWord(key),
 			do: func(now time.Time) (colony.Record, error) { return moveUnder(o.rec, path, to, now) }})
 	}
 	starts := func(c choice) int { return btoi(strings.HasPrefix(c.show, strings.ToLower(typed))) }

@@ -141,6 +141,15 @@ func clean(text string) string {
 	return b.String()
 }
 
+// cleanLines makes a text that may be shown, its lines kept.
+func cleanLines(text string) string {
+	var b strings.Builder
+	for _, c := range cellsOf(text) {
+		b.WriteString(c.show)
+	}
+	return b.String()
+}
+
 func plainASCII(text string) bool {
 	for i := range len(text) {
 		if text[i] < 0x20 || text[i] > 0x7e {

@@ -17,7 +17,10 @@ func combRows(bar *colony.Bar, rows int) int {
 	if c := bar.Comb; c != nil {
 		switch {
 		case c.Drawn != nil:
-			return int(math.Ceil(clamp01(*c.Drawn) * float64(rows)))
+			if *c.Drawn <= 0 {
+				return 0
+			}
+			return max(1, int(math.Round(clamp01(*c.Drawn)*float64(rows))))
 		case c.Size == "bare":
 			return 0
 		case c.Size == "started":
@@ -77,7 +80,7 @@ func fill(contents []colony.Content, cells int) []string {
 			upper = append(upper, part[:(n+1)/2]...)
 			lower = append(part[(n+1)/2:], lower...)
 		case "bottom":
-			lower = append(part, lower...)
+			lower = append(lower, part...)
 		default:
 			upper = append(upper, part...)
 		}

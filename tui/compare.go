@@ -139,17 +139,17 @@ func signOf(changes []change, bar int) string {
 	return ""
 }
 
-// changeLines writes the changes of the colony and of one bar, or of every
-// bar for bar 0, as lines for a person.
+// changeLines writes the changes of one bar for a person, or for bar 0 those
+// of the colony as a whole.
 func changeLines(changes []change, bar int) []string {
 	var out []string
 	for _, c := range changes {
-		switch {
-		case c.bar == 0:
+		if c.bar == bar {
 			out = append(out, c.text)
-		case bar == 0 && c.way != 0 || c.bar == bar:
-			out = append(out, fmt.Sprintf("bar %d: %s", c.bar, c.text))
 		}
+	}
+	if bar > 0 && len(out) > 0 {
+		out[0] = fmt.Sprintf("bar %d: %s", bar, out[0])
 	}
 	return out
 }

@@ -20,7 +20,7 @@ func (a *app) pressHelp(msg tea.KeyMsg) tea.Cmd {
 // viewHelp draws every key that does something, by place, in as many columns
 // as fit.
 func (a *app) viewHelp() []string {
-	out := []string{a.headLine(a.theme.title.paint("Keys"), "any key closes"), a.rule("")}
+	out := []string{a.headLine(a.theme.title.paint("Keys"), "↓ more · any other key closes"), a.rule("")}
 	const column = 38
 	columns := max(a.width/column, 1)
 	var body []string

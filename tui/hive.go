@@ -193,18 +193,32 @@ func (h *hive) comb(number, row int) string {
 		return ""
 	}
 	front, back, differ := faces(bar.Contents)
+	slim := h.slim(tall)
 	if !differ || h.column < 2 {
-		return h.cells(fill(front, tall*h.column), row, h.column)
+		return h.cells(front, row, tall, h.column, slim, slim)
 	}
 	left := (h.column + 1) / 2
-	right := h.column - left
-	return h.cells(fill(front, tall*left), row, left) + h.cells(fill(back, tall*right), row, right)
+	return h.cells(front, row, tall, left, slim, 0) + h.cells(back, row, tall, h.column-left, 0, slim)
 }
 
-// cells paints one line of a face, runs of one content together.
-func (h *hive) cells(face []string, row, width int) string {
-	line := face[row*width : (row+1)*width]
+// slim is how much narrower the lowest line of a comb is on each side: combs
+// hang in a curve. Small and narrow ones are drawn straight.
+func (h *hive) slim(tall int) int {
+	if h.column >= 5 && tall >= 4 {
+		return 1
+	}
+	return 0
+}
+
+// cells paints one line of a face, runs of one content together. The lowest
+// line lacks a few cells at the left and at the right.
+func (h *hive) cells(contents []colony.Content, row, tall, width, left, right int) string {
+	face := fill(contents, tall*width-left-right)
+	line := face[row*width : min((row+1)*width, len(face))]
 	var b strings.Builder
+	if row == tall-1 {
+		b.WriteString(strings.Repeat(" ", left))
+	}
 	for at := 0; at < len(line); {
 		to := at
 		for to < len(line) && line[to] == line[at] {
@@ -280,7 +294,7 @@ func (h *hive) legend() []string {
 	}
 	for _, s := range cellSigns {
 		if h.used["cells "+s.stage] {
-			items = append(items, fmt.Sprintf("%c %s queen cell", s.sign, stageName(s.stage)))
+			items = append(items, fmt.Sprintf("%c %s", s.sign, s.name))
 		}
 	}
 	if f := h.ins.Follower; f != nil && f.Bar != nil {
@@ -293,11 +307,4 @@ func (h *hive) legend() []string {
 		items = append(items, "+ - ± = grew, shrank, both, the same")
 	}
 	return flow(items, "  ", h.width)
-}
-
-func stageName(stage string) string {
-	if stage == "any" {
-		return "a"
-	}
-	return stage
 }

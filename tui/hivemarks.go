@@ -25,24 +25,25 @@ var marks = []mark{
 	{"capped_brood", 'n', "a domed lid", dark, same("#cf9a57", "3")},
 	{"brood", 'b', "brood, stage not said", dark, same("#d9ad72", "3")},
 	{"emerging_brood", 'u', "the lid is open and someone looks out", dark, same("#bf8f5c", "3")},
-	{"open_brood", 'c', "a curled larva", dark, same("#f7f4ea", "15")},
-	{"eggs", '\'', "an egg stands on end", dark, same("#e6edf2", "7")},
+	{"open_brood", 'c', "a curled larva", dark, same("#f3ead0", "15")},
+	{"eggs", '\'', "an egg stands on end", dark, same("#d2e2ee", "7")},
 	{"drone_brood", 'O', "the big round lid of a drone", dark, same("#cdb25c", "3")},
 	{"empty", '.', "drawn cells with nothing in them", dark, same("#d8cda8", "7")},
 }
 
-// cellSigns are how queen cells hang below the comb, by stage.
+// cellSigns are how queen cells hang below the comb, by stage, those that
+// matter most first.
 var cellSigns = []struct {
-	stage string
-	sign  rune
-	looks string
+	stage, name string
+	sign        rune
+	looks       string
 }{
-	{"capped", 'V', "sealed, coming to a point"},
-	{"charged", 'U', "open below, someone in it"},
-	{"any", 'Y', "stage not said"},
-	{"cup", 'w', "an empty cup"},
-	{"emerged", 'A', "the tip stands open"},
-	{"torn", 'X', "torn down"},
+	{"capped", "capped queen cell", 'V', "sealed, coming to a point"},
+	{"charged", "charged queen cell", 'U', "open below, someone in it"},
+	{"any", "queen cell", 'Y', "stage not said"},
+	{"cup", "queen cup", 'w', "an empty cup"},
+	{"emerged", "emerged queen cell", 'A', "the tip stands open"},
+	{"torn", "torn queen cell", 'X', "torn down"},
 }
 
 // unsaid is comb of which nothing was said to be in it.

@@ -142,8 +142,13 @@ func (a *app) takeLine() tea.Cmd {
 		return nil
 	}
 	a.line = nil
-	was := a.sheet.rec
-	return a.step(rec, describe(&was, &rec))
+	s := a.sheet
+	was, heard := s.rec, s.quote(s.evidence())
+	cmd := a.step(rec, describe(&was, &rec))
+	if offer := a.slips.note(heard, c.said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
+		a.say("%s", offer)
+	}
+	return cmd
 }
 
 // viewLine draws the line of typing and what is offered.

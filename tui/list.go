@@ -14,7 +14,6 @@ import (
 type list struct {
 	items  []listed
 	at     int
-	top    int
 	loaded bool
 }
 
@@ -202,7 +201,7 @@ func (a *app) viewList() []string {
 	}
 	out := []string{a.headLine(a.theme.title.paint(head), a.saved()), a.rule("")}
 	room := a.listRoom()
-	top := window(len(l.items), room, l.at, l.top)
+	top := window(len(l.items), room, l.at)
 	for i := top; i < min(top+room, len(l.items)); i++ {
 		out = append(out, a.listLine(&l.items[i], i == l.at))
 	}

@@ -20,10 +20,10 @@ func (a *app) mouse(msg tea.MouseMsg) tea.Cmd {
 	switch a.screen {
 	case onList:
 		room := a.listRoom()
-		pickLine(&a.list.at, window(len(a.list.items), room, a.list.at, a.list.top)+msg.Y-head, len(a.list.items))
+		pickLine(&a.list.at, window(len(a.list.items), room, a.list.at)+msg.Y-head, len(a.list.items))
 	case onPast:
 		room := a.height - head
-		pickLine(&a.past.at, window(len(a.past.items), room, a.past.at, a.past.top)+msg.Y-head, len(a.past.items))
+		pickLine(&a.past.at, window(len(a.past.items), room, a.past.at)+msg.Y-head, len(a.past.items))
 	}
 	return nil
 }

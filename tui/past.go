@@ -22,7 +22,6 @@ type past struct {
 	title string
 	items []pastItem
 	at    int
-	top   int
 }
 
 func (p *past) load(title string, items []pastItem) { *p = past{title: title, items: items} }
@@ -82,7 +81,7 @@ func (a *app) viewPast(room int) []string {
 		return append(out, "  nothing found")
 	}
 	room -= 2
-	top := window(len(p.items), room, p.at, p.top)
+	top := window(len(p.items), room, p.at)
 	for i, item := range p.items[top:min(top+room, len(p.items))] {
 		name := hiveName(item.hive)
 		if i+top == p.at {

@@ -2,6 +2,7 @@ package tui
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"barwise/colony"
@@ -63,7 +64,7 @@ func (a *app) sheetHead() string {
 func (a *app) upperPanels(width, room int) []string {
 	share := max(room*2/5, 5)
 	if a.height >= tall {
-		hive := a.hivePanel(width, min(max(room/4, 6), 10))
+		hive := a.hivePanel(width, room/3)
 		return append(a.notePanel(width, min(share, max(room-len(hive)-12, 4))), hive...)
 	}
 	if a.sheet.hive {
@@ -72,8 +73,11 @@ func (a *app) upperPanels(width, room int) []string {
 	return a.notePanel(width, share)
 }
 
+// leftPanels are the note and the hive at the left of the rows. The hive gets
+// what the note leaves, the note what the hive must leave it.
 func (a *app) leftPanels(width, room int) []string {
-	hive := a.hivePanel(width, min(max(room/3, 7), 16))
+	spare := room - 1 - len(a.sheet.pageOf(width).lines)
+	hive := a.hivePanel(width, max(spare, room/3))
 	return append(a.notePanel(width, max(room-len(hive), 4)), hive...)
 }
 
@@ -95,7 +99,7 @@ func (a *app) notePanel(width, room int) []string {
 		at = p.lineOf(chosen[0][0])
 	}
 	room--
-	top := window(len(p.lines), room, at+room/3, at-room/3)
+	top := window(len(p.lines), room, at)
 	hedged := a.hedgedSpans()
 	ink := func(span colony.Span) brush {
 		one := colony.Span{span[0], max(span[1], span[0]+1)}
@@ -159,12 +163,27 @@ func (s *sheet) doubtful(span colony.Span) bool {
 	return false
 }
 
-// hivePanel draws the hive, with what changed at the selected bar or, where
-// none is selected, in the colony.
+// The combs are drawn this tall, in lines, as far as there is room.
+const (
+	lowestComb  = 3
+	tallestComb = 12
+)
+
+// hivePanel draws the hive with combs as tall as the room allows.
 func (a *app) hivePanel(width, room int) []string {
+	low := a.hiveLines(width, lowestComb)
+	if rows := min(room-len(low)+lowestComb, tallestComb); rows > lowestComb && len(low) > 2 {
+		return a.hiveLines(width, rows)
+	}
+	return low
+}
+
+// hiveLines draws the hive, what changed at the selected bar or, where none is
+// selected, in the colony, and what the marks mean.
+func (a *app) hiveLines(width, rows int) []string {
 	s := a.sheet
 	bar := s.bar()
-	h := newHive(&s.ins, s.prev, width, max(room-5, 3), bar, a.theme)
+	h := newHive(&s.ins, s.prev, width, rows, bar, a.theme)
 	title := "The hive"
 	if s.prev != nil {
 		title += ", beside " + showDay(colony.DateOf(s.prev.At))
@@ -174,31 +193,19 @@ func (a *app) hivePanel(width, room int) []string {
 		return out
 	}
 	legend := h.legend()
-	changes := changeLines(h.changes, bar)
-	if bar == 0 {
-		changes = changeLines(onlyColony(h.changes), 0)
-	}
-	if len(changes) > 0 {
-		legend = append(flow([]string{a.theme.quiet.paint(strings.Join(changes, "; "))}, "", width), legend...)
-	}
-	return append(out, legend[:min(len(legend), 3)]...)
-}
-
-func onlyColony(changes []change) []change {
-	var out []change
-	for _, c := range changes {
-		if c.bar == 0 {
-			out = append(out, c)
+	if changes := changeLines(h.changes, bar); len(changes) > 0 {
+		text := wrapText(strings.Join(changes, "; "), width)
+		for i, line := range text[:min(len(text), max(3-len(legend), 1))] {
+			legend = slices.Insert(legend, i, a.theme.quiet.paint(line))
 		}
 	}
-	return out
+	return append(out, legend[:min(len(legend), 4)]...)
 }
 
 // rowsPanel draws the rows around the cursor.
 func (a *app) rowsPanel(width, room int) []string {
 	lines, from, to := a.rowLines(width)
-	top := window(len(lines), room, to, a.sheet.top)
-	top = min(top, max(from, 0))
+	top := min(window(len(lines), room, (from+to)/2), from)
 	return lines[top:min(top+room, len(lines))]
 }
 

@@ -7,15 +7,69 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 )
 
+// slips are the mishearings that were corrected since the review began: what
+// was heard and what was meant, and how often.
+type slips struct {
+	count       map[[2]string]int
+	heard, said string // the last one
+}
+
+// note counts a correction of words. It returns what to say of it, "" where
+// it is nothing to remember: more than a few words, or the same ones.
+func (s *slips) note(heard, said, key string) string {
+	heard, said = strings.ToLower(strings.TrimSpace(heard)), strings.ToLower(strings.TrimSpace(said))
+	const few = 3
+	if heard == "" || said == "" || heard == said || len(strings.Fields(heard)) > few || len(strings.Fields(said)) > few {
+		return ""
+	}
+	if s.count == nil {
+		s.count = map[[2]string]int{}
+	}
+	s.heard, s.said = heard, said
+	s.count[[2]string{heard, said}]++
+	if n := s.count[[2]string{heard, said}]; n > 1 {
+		return fmt.Sprintf("%d times now “%s” was “%s”: %s remembers it", n, heard, said, key)
+	}
+	return fmt.Sprintf("“%s” was “%s”: %s remembers it", heard, said, key)
+}
+
+// last is the last mishearing that was corrected; it is given once.
+func (s *slips) last() (heard, said string) {
+	heard, said = s.heard, s.said
+	s.heard, s.said = "", ""
+	return heard, said
+}
+
+// replaced is the one stretch of words that an edit replaced, in both texts.
+func replaced(old, edited string) (heard, said string) {
+	a, b := wordSpans(old), wordSpans(edited)
+	head, tail := 0, 0
+	same := func(i, j int) bool { return old[a[i][0]:a[i][1]] == edited[b[j][0]:b[j][1]] }
+	for head < min(len(a), len(b)) && same(head, head) {
+		head++
+	}
+	for tail < min(len(a), len(b))-head && same(len(a)-1-tail, len(b)-1-tail) {
+		tail++
+	}
+	if head+tail >= len(a) || head+tail >= len(b) {
+		return "", ""
+	}
+	trim := func(s string) string { return strings.Trim(s, ".,;:!?") }
+	return trim(old[a[head][0]:a[len(a)-1-tail][1]]), trim(edited[b[head][0]:b[len(b)-1-tail][1]])
+}
+
 // startTeach asks what the words behind the leaf were meant to be.
 func (a *app) startTeach() {
 	s := a.sheet
-	heard := strings.ToLower(s.quote(s.evidence()))
+	heard, said := a.slips.last()
+	if heard == "" {
+		heard = strings.ToLower(s.quote(s.evidence()))
+	}
 	if heard == "" {
 		a.say("choose a leaf that has words behind it, or walk the words with %s", a.keys.Words.Help().Key)
 		return
 	}
-	l := a.startLine("heard = said", heard+" = ")
+	l := a.startLine("heard = said", heard+" = "+said)
 	l.take = func(typed string) tea.Cmd {
 		heard, said, ok := strings.Cut(typed, "=")
 		heard, said = strings.TrimSpace(heard), strings.TrimSpace(said)

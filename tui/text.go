@@ -52,17 +52,9 @@ func wrapText(text string, width int) []string {
 	return strings.Split(ansi.Wrap(text, max(width, 1), ""), "\n")
 }
 
-// window is the first of the n lines to show in a room of the given height so
-// that line at is seen, moving as little as possible from top.
-func window(n, room, at, top int) int {
-	if at < top {
-		top = at
-	}
-	if at >= top+room {
-		top = at - room + 1
-	}
-	return max(min(top, n-room), 0)
-}
+// window is the first of n lines to show in a room of the given height so that
+// line at stands in the middle, or as near to it as the ends allow.
+func window(n, room, at int) int { return max(min(at-room/2, n-room), 0) }
 
 // plural writes "1 bar" and "2 bars".
 func plural(n int, one, many string) string {

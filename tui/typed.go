@@ -33,6 +33,13 @@ var tradeWords = map[string]map[string]string{
 
 var patternWords = map[string]string{"solid": "tight compact good wall-to-wall full", "patchy": "spotty scattered shotgun pepperpot poor"}
 
+// kindWords are other words for a thing of a list.
+var kindWords = map[string]string{
+	"capped_brood": "sealed", "open_brood": "larvae grubs uncapped", "emerging_brood": "hatching", "pollen": "beebread",
+	"honey": "stores", "capped_honey": "sealed", "empty": "drawn", "add_bar": "bar", "feed": "fed syrup fondant",
+	"cup": "play", "charged": "open larva", "capped": "sealed", "small_hive_beetle": "shb", "deformed_wings": "dwv",
+}
+
 // wordsFor lists the allowed values that the typed text starts, by their own
 // name first, then by a word of the trade for them. With no list of values the
 // trade's words alone decide.
@@ -52,14 +59,15 @@ func wordsFor(field string, values []string, typed string) []offered {
 			byName = append(byName, offered{v, strings.Join(synonyms[:min(3, len(synonyms))], ", ")})
 			continue
 		}
-		for _, s := range synonyms {
-			if startsLike(s, typed) {
-				byWord = append(byWord, offered{v, s})
-				break
-			}
+		if i := slices.IndexFunc(synonyms, func(s string) bool { return startsLike(s, typed) }); i >= 0 {
+			byWord = append(byWord, offered{v, synonyms[i]})
 		}
 	}
 	return append(byName, byWord...)
+}
+
+func anyStarts(names []string, typed string) bool {
+	return slices.ContainsFunc(names, func(n string) bool { return startsLike(n, typed) })
 }
 
 // startsLike reports whether some word of the name begins with what was typed.

@@ -43,11 +43,11 @@ func (a *app) startPage(of *opened) {
 	w := &writing{of: of, area: area}
 	text, draft := "", a.draftFor(of)
 	if of != nil {
-		text = of.note.Text
+		text = cleanLines(of.note.Text)
 	}
 	w.area.SetValue(text)
 	w.began = w.area.Value()
-	if draft != "" && draft != text {
+	if draft = cleanLines(draft); draft != "" && draft != text {
 		w.area.SetValue(draft)
 		a.say("taken up where it was left; %s drops it", a.keys.Back.Help().Key)
 	}
@@ -140,7 +140,8 @@ func (a *app) keepPage() tea.Cmd {
 func (a *app) rereadJob(o *opened, text string) job {
 	return job{"read the note again", func() (tea.Msg, error) {
 		again, err := a.desk.edit(o, text)
-		return rereadMsg{again, "the note was read again; what you had corrected stays"}, err
+		heard, said := replaced(o.note.Text, text)
+		return rereadMsg{again, "the note was read again; what you had corrected stays", heard, said}, err
 	}}
 }
 
