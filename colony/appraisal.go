@@ -21,6 +21,7 @@ type Appraisal struct {
 	Weeks     Estimate       `json:"weeks"` // of winter use
 	Mites     *MiteRate      `json:"mites,omitempty"`
 	Verdicts  []MiteVerdict  `json:"verdicts,omitempty"`
+	MiteNote  string         `json:"mite_note,omitempty"` // kinds of means, where a limit is or may be passed
 	Growth    *Growth        `json:"growth,omitempty"`
 	MiteLimit Estimate       `json:"mite_limit"` // days until the first limit not yet reached
 	Cautions  []Caution      `json:"cautions,omitempty"`
@@ -109,6 +110,7 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 			a.Mites = &r
 			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
 			a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
+			a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
 		case r.Method == a.Mites.Method:
 			if g, ok := GrowthBetween(r, *a.Mites); ok {
 				a.Growth = &g

@@ -38,6 +38,33 @@ func TestFullCombIsWithinTheBoxAndGrowsWithIt(t *testing.T) {
 	})
 }
 
+// The closed forms agree with adding up thin slices.
+func TestFullCombAgainstSlices(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := anyBox(t)
+		b.BeeSpace = rapid.Float64Range(0, 20).Draw(t, "bee space")
+		b.Bottom = rapid.Float64Range(0, b.Top).Draw(t, "bottom")
+		depth := rapid.Float64Range(10, b.Depth).Draw(t, "depth")
+		for name, c := range map[string]struct {
+			got   float64
+			shape func(float64) float64
+		}{
+			"ellipse":  {b.ellipse(depth), func(u float64) float64 { return math.Sqrt(1 - u*u) }},
+			"parabola": {b.parabola(depth), func(u float64) float64 { return 1 - u*u }},
+		} {
+			const slices = 4000
+			sum := 0.0
+			for i := range slices {
+				u := (float64(i) + 0.5) / slices
+				sum += math.Min(math.Max(0, b.widthAt(u*depth)-2*b.BeeSpace), b.Top*c.shape(u))
+			}
+			if want := sum / slices * depth / mm2PerDM2; math.Abs(c.got-want) > 1e-3 {
+				t.Fatalf("%s in %+v down to %v mm: %v, by slices %v", name, b, depth, c.got, want)
+			}
+		}
+	})
+}
+
 // Where walls do not narrow it, a full comb is exactly a half ellipse of the
 // bar's width and the depth (π/4 of the rectangle), and at the least a
 // parabola (2/3). In the default box the walls cut the ellipse: walls of

@@ -73,7 +73,6 @@ func (b Box) Length() float64 { return float64(b.Bars) * b.Bar }
 // least; the trapezoid of the box, filled to the wood, is the most. No
 // published factor was found; a keeper who measures combs overrides it by
 // saying width and depth.
-const combSlices = 2000
 
 // FullComb is the area of one side of a full comb, in dm².
 func (b Box) FullComb() Range { return b.combDownTo(b.Depth - b.BeeSpace) }
@@ -81,14 +80,12 @@ func (b Box) FullComb() Range { return b.combDownTo(b.Depth - b.BeeSpace) }
 // combDownTo is the area of a comb that hangs as deep as depth mm, one side.
 func (b Box) combDownTo(depth float64) Range {
 	depth = math.Max(0, math.Min(depth, b.Depth))
-	ellipse := func(t float64) float64 { return math.Sqrt(math.Max(0, 1-t*t)) }
-	parabola := func(t float64) float64 { return 1 - t*t }
 	most := b.widthAt(0) + b.widthAt(depth)
 	high := most / 2 * depth / mm2PerDM2
 	if depth >= b.Depth-b.BeeSpace {
 		high = b.Trapezoid()
 	}
-	return Between(b.rounded(depth, parabola), b.rounded(depth, ellipse), high, unitArea)
+	return Between(b.parabola(depth), b.ellipse(depth), high, unitArea)
 }
 
 // widthAt is the inside width of the box at a depth below the bars, in mm.
@@ -96,16 +93,51 @@ func (b Box) widthAt(depth float64) float64 {
 	return b.Top - (b.Top-b.Bottom)*depth/b.Depth
 }
 
-// rounded integrates the narrower of walls and shape from the bar down; shape
-// gives the share of the bar's width at a share of the depth.
-func (b Box) rounded(depth float64, shape func(float64) float64) float64 {
-	sum := 0.0
-	for i := range combSlices {
-		t := (float64(i) + 0.5) / combSlices
-		walls := math.Max(0, b.widthAt(t*depth)-2*b.BeeSpace)
-		sum += math.Min(walls, b.Top*shape(t))
+// walls gives the width between the walls less the bee spaces as a straight
+// line over the depth y: a − slope·y.
+func (b Box) walls() (a, slope float64) {
+	return b.Top - 2*b.BeeSpace, (b.Top - b.Bottom) / b.Depth
+}
+
+// ellipse is the area in dm² under the narrower of walls and half ellipse
+// Top·√(1−(y/depth)²). The walls are the narrower down to where they meet,
+// which is the positive root of a quadratic.
+func (b Box) ellipse(depth float64) float64 {
+	a, slope := b.walls()
+	if depth == 0 {
+		return 0
 	}
-	return sum / combSlices * depth / mm2PerDM2
+	k := slope*slope + b.Top*b.Top/(depth*depth)
+	meet := (a*slope + math.Sqrt(a*a*slope*slope+k*(b.Top*b.Top-a*a))) / k
+	return b.joined(depth, meet, func(u float64) float64 {
+		return math.Pi/4 - (u*math.Sqrt(1-u*u)+math.Asin(u))/2
+	})
+}
+
+// parabola is the area in dm² under the narrower of walls and parabola
+// Top·(1−(y/depth)²).
+func (b Box) parabola(depth float64) float64 {
+	a, slope := b.walls()
+	if depth == 0 {
+		return 0
+	}
+	k := b.Top / (depth * depth)
+	meet := (slope + math.Sqrt(slope*slope+4*k*(b.Top-a))) / (2 * k)
+	return b.joined(depth, meet, func(u float64) float64 { return 2.0/3 - u + u*u*u/3 })
+}
+
+// joined adds the part between the walls, down to the depth where shape and
+// walls meet, and the part of the shape below; rest is the share of the
+// rectangle Top × depth that the shape covers below a share of the depth.
+// Walls that close before that leave no comb below.
+func (b Box) joined(depth, meet float64, rest func(float64) float64) float64 {
+	a, slope := b.walls()
+	if slope > 0 && a/slope <= meet {
+		closed := math.Min(a/slope, depth)
+		return (a - slope*closed/2) * closed / mm2PerDM2
+	}
+	meet = math.Min(meet, depth)
+	return ((a-slope*meet/2)*meet + b.Top*depth*rest(meet/depth)) / mm2PerDM2
 }
 
 // MeasuredComb is the area of one side of a comb given by its greatest width

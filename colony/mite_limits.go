@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"strings"
 	"time"
 )
 
@@ -20,8 +21,11 @@ type MiteLimit struct {
 // MiteLimits is the table of thresholds by set.
 var MiteLimits = []MiteLimit{
 	{"germany", "drop", time.July, time.July, 10, "over: treat production colonies", library["HANN"]},
-	{"germany", "drop", time.November, time.November, 1, "over: treat", library["BUCKWE"]},
 	{"germany, young colonies", "drop", time.July, time.July, 5, "over: treat young colonies", library["HANN"]},
+	{"weser-ems", "drop", time.July, time.July, 5, "critical, watch", library["BUCKWE"]},
+	{"weser-ems", "drop", time.July, time.July, 10, "over: treat", library["BUCKWE"]},
+	{"weser-ems", "drop", time.July, time.July, 30, "over: beyond saving, as the source says", library["BUCKWE"]},
+	{"weser-ems", "drop", time.November, time.November, 1, "over: treat", library["BUCKWE"]},
 	{"switzerland", "drop", time.June, time.June, 10, "over: treat at once", library["BGD"]},
 	{"ontario", "drop", time.May, time.May, 9, "treatment advised", library["OMAFRA16"]},
 	{"ontario", "drop", time.August, time.August, 12, "treatment advised", library["OMAFRA16"]},
@@ -89,5 +93,21 @@ var MiteMeans = []string{
 	"synthetic",
 }
 
-// MeansNote is said wherever the kinds are named.
-const MeansNote = "which of them is allowed and fits, the label and the local rules say; follow the label"
+// meansNote is said wherever the kinds are named.
+const meansNote = "which of them is allowed and fits, the label and the local rules say; follow the label"
+
+// miteNote names the kinds of means where a rate is, or may be, over a limit,
+// and warns of honey on the hive; else it is empty.
+func miteNote(verdicts []MiteVerdict, honey bool) string {
+	for _, v := range verdicts {
+		if v.Over == "under" {
+			continue
+		}
+		note := "kinds of means: " + strings.Join(MiteMeans, "; ") + ". " + meansNote
+		if honey {
+			note += ". There is honey on the hive: most of them are not allowed then, or the honey is not for people"
+		}
+		return note
+	}
+	return ""
+}

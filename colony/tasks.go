@@ -68,10 +68,15 @@ func Due(history []Inspection, today Date, set Settings, answers []Answer) []Due
 		items[i].Revision = len(known)
 		items[i].answer(answers, today)
 	}
+	SortDue(items)
+	return items
+}
+
+// SortDue sorts items, of any number of hives, by day, then by hive.
+func SortDue(items []DueItem) {
 	slices.SortStableFunc(items, func(a, b DueItem) int {
 		return cmp.Or(a.On.Compare(b.On), strings.Compare(a.Hive, b.Hive), strings.Compare(a.ID, b.ID))
 	})
-	return items
 }
 
 // Open keeps the items that still fall due.
