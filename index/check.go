@@ -120,7 +120,7 @@ func countKeys(b *bolt.Bucket) (n int) {
 // checkIndex compares the index's entries with those it should have.
 func (s *Store) checkIndex(r *Report, wanted map[string]digest) {
 	if s.asked == nil && !s.opts.readOnly {
-		s.asked = failed(s.flush())
+		s.asked = failed(s.catchUp())
 	}
 	if s.asked != nil {
 		r.problem("%v", s.asked)

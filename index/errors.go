@@ -34,7 +34,8 @@ func unknown(kind, name string) error { return fmt.Errorf("%s %q: %w", kind, nam
 // explain gives the errors of a write the words a person needs.
 func explain(path string, err error) error {
 	for _, full := range []error{syscall.ENOSPC, syscall.EFBIG, syscall.EDQUOT} {
-		if errors.Is(err, full) {
+		// bbolt passes some errors on in words only.
+		if err != nil && (errors.Is(err, full) || strings.Contains(err.Error(), full.Error())) {
 			return fmt.Errorf("%s: %w (%v); this change was not stored, all earlier ones are safe: free some space and try again", path, ErrFull, err)
 		}
 	}

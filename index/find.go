@@ -50,7 +50,7 @@ func (s *Store) ask(q Query) (found, error) {
 		return found{}, s.asked
 	}
 	if !s.opts.readOnly {
-		if err := s.flush(); err != nil {
+		if err := s.catchUp(); err != nil {
 			return found{}, failed(err)
 		}
 	}
@@ -64,8 +64,7 @@ func (s *Store) ask(q Query) (found, error) {
 	if s.opts.readOnly {
 		return found{}, fmt.Errorf("the search index cannot be read and has to be built anew: %w", err)
 	}
-	s.opts.log(fmt.Sprintf("the search index is built anew, since it broke (%v)", err))
-	if err := s.rebuild(nil); err != nil {
+	if err := s.startOver(err); err != nil {
 		s.asked = failed(err)
 		return found{}, s.asked
 	}

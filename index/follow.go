@@ -3,13 +3,9 @@ package index
 import (
 	"errors"
 	"fmt"
-	"os"
-	"slices"
 
 	"github.com/blevesearch/bleve/v2"
 	bolt "go.etcd.io/bbolt"
-
-	"barwise/colony"
 )
 
 const (
@@ -48,10 +44,25 @@ func (s *Store) follow() error {
 		return errBehind
 	}
 	if why != nil {
-		s.opts.log(fmt.Sprintf("the search index is built anew, since %v", why))
-		return failed(s.rebuild(nil))
+		return failed(s.startOver(why))
 	}
-	return failed(s.flush())
+	return failed(s.catchUp())
+}
+
+// catchUp hands the index what it has not seen, and builds it anew where it
+// breaks on that.
+func (s *Store) catchUp() error {
+	err := s.flush()
+	if errors.Is(err, errIndex) {
+		err = s.startOver(err)
+	}
+	return err
+}
+
+// startOver builds the index anew, and says why.
+func (s *Store) startOver(why error) error {
+	s.opts.log(fmt.Sprintf("the search index is built anew: %v", why))
+	return s.rebuild(nil)
 }
 
 func failed(err error) error {
@@ -96,7 +107,7 @@ func (s *Store) nudge(changes int) {
 	if s.words.unseen += changes; s.words.unseen < flushAt || s.asked != nil {
 		return
 	}
-	if err := s.flush(); err != nil {
+	if err := s.catchUp(); err != nil {
 		s.asked = failed(err)
 		s.opts.log(s.asked.Error())
 	}
@@ -114,7 +125,7 @@ func (s *Store) flush() error {
 		}
 	}
 	if err := s.makeWritable(); err != nil {
-		return err
+		return fmt.Errorf("%w (%w)", errIndex, err)
 	}
 	for s.words.seen != last {
 		if err := s.flushSome(); err != nil {
@@ -158,7 +169,7 @@ func (s *Store) flushSome() error {
 	}
 	batch.SetInternal(internalSeen, next.bytes())
 	if err := sheltered(func() error { return s.words.idx.Batch(batch) }); err != nil {
-		return err
+		return fmt.Errorf("%w (%w)", errIndex, err)
 	}
 	s.words.seen = next
 	return nil
@@ -211,119 +222,6 @@ func (s *Store) forget() error {
 		return err
 	}
 	return s.update(func(tx *bolt.Tx) error { return forgetChanges(tx, s.words.seen, 20*flushAt) })
-}
-
-// Rebuild makes the index anew from the store. It calls progress, which may be
-// nil, now and then with how many records are done.
-func (s *Store) Rebuild(progress func(done, total int)) error {
-	if s.opts.readOnly {
-		return ErrReadOnly
-	}
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	s.asked = failed(s.rebuild(progress))
-	return s.asked
-}
-
-// rebuild builds an index beside the old one, and puts it in its place when it
-// is whole.
-func (s *Store) rebuild(progress func(done, total int)) error {
-	if err := s.words.close(); err != nil {
-		s.opts.log(fmt.Sprintf("the old search index did not close (%v)", err))
-	}
-	seen, err := s.last()
-	if err != nil {
-		return err
-	}
-	fresh := searcher{dir: s.words.dir + ".new"}
-	if err := os.RemoveAll(fresh.dir); err != nil {
-		return err
-	}
-	if err := s.build(fresh.dir, progress); err != nil {
-		return errors.Join(err, os.RemoveAll(fresh.dir))
-	}
-	if err := sheltered(func() (err error) {
-		if fresh.idx, err = bleve.OpenUsing(fresh.dir, map[string]any{"bolt_timeout": "1s"}); err != nil {
-			return err
-		}
-		return errors.Join(fresh.claim(seen), fresh.close())
-	}); err != nil {
-		return err
-	}
-	if err := os.RemoveAll(s.words.dir); err != nil {
-		return err
-	}
-	if err := os.Rename(fresh.dir, s.words.dir); err != nil {
-		return err
-	}
-	s.words.unseen = 0
-	return s.words.open(false)
-}
-
-// build writes all entries into a new index in dir.
-func (s *Store) build(dir string, progress func(done, total int)) error {
-	total, err := s.countRecords()
-	if err != nil {
-		return err
-	}
-	if err := os.Mkdir(dir, 0o700); err != nil {
-		return err
-	}
-	builder, err := bleve.NewBuilder(dir, newMapping(), map[string]any{"batchSize": 10000, "mergeMax": 20})
-	if err != nil {
-		return err
-	}
-	done := 0
-	for from := []byte{}; from != nil; {
-		var entries map[string]*entry
-		err := s.view(func(tx *bolt.Tx) (err error) {
-			entries, from, err = entriesFrom(tx, from, &done)
-			return err
-		})
-		if err != nil {
-			return errors.Join(err, sheltered(builder.Close))
-		}
-		for id, e := range entries {
-			if err := builder.Index(id, *e); err != nil {
-				return errors.Join(err, sheltered(builder.Close))
-			}
-		}
-		if progress != nil {
-			progress(done, total)
-		}
-	}
-	return sheltered(builder.Close)
-}
-
-// entriesFrom makes the entries of a stretch of records from the given key on,
-// and returns where to go on, or nil at the end.
-func entriesFrom(tx *bolt.Tx, from []byte, done *int) (map[string]*entry, []byte, error) {
-	all := map[string]*entry{}
-	texts := texts{tx: tx}
-	c := tx.Bucket(bucketRecords).Cursor()
-	n := 0
-	for k, data := c.Seek(from); k != nil; k, data = c.Next() {
-		if n++; n > flushAt {
-			return all, slices.Clone(k), nil
-		}
-		var r colony.Record
-		if err := decode(tx, "record "+string(k), data, &r); err != nil {
-			return nil, nil, err
-		}
-		text, err := texts.of(&r)
-		if err != nil {
-			return nil, nil, err
-		}
-		number, err := getNumber(tx, &r)
-		if err != nil {
-			return nil, nil, err
-		}
-		for id, e := range entriesOf(&r, number, text) {
-			all[id] = e
-		}
-		*done++
-	}
-	return all, nil, nil
 }
 
 func (s *Store) countRecords() (n int, err error) {

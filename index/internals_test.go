@@ -40,3 +40,19 @@ func withFile(t *testing.T, path string, f func(*bolt.Tx) error) {
 		t.Fatal(err)
 	}
 }
+
+// Forge logs so many changes of a record that did not change.
+func (s *Store) Forge(t *testing.T, id string, changes int) {
+	t.Helper()
+	err := s.update(func(tx *bolt.Tx) error {
+		for range changes {
+			if err := logChange(tx, id); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+}

@@ -42,13 +42,16 @@ func (w *searcher) open(writable bool) error {
 	if err := w.close(); err != nil {
 		return err
 	}
-	return sheltered(func() (err error) {
-		w.idx, err = bleve.OpenUsing(w.dir, map[string]any{"read_only": !writable, "bolt_timeout": "1s"})
+	return sheltered(func() error {
+		idx, err := bleve.OpenUsing(w.dir, map[string]any{"read_only": !writable, "bolt_timeout": "1s"})
 		if err != nil {
 			return err
 		}
-		w.writable = writable
-		return w.remember()
+		w.idx, w.writable = idx, writable
+		if err := w.remember(); err != nil {
+			return errors.Join(err, w.close())
+		}
+		return nil
 	})
 }
 
@@ -87,11 +90,12 @@ func (w *searcher) create() error {
 	if err := os.RemoveAll(w.dir); err != nil {
 		return err
 	}
-	return sheltered(func() (err error) {
-		if w.idx, err = bleve.New(w.dir, newMapping()); err != nil {
+	return sheltered(func() error {
+		idx, err := bleve.New(w.dir, newMapping())
+		if err != nil {
 			return err
 		}
-		w.writable, w.seen = true, mark{}
+		w.idx, w.writable, w.seen = idx, true, mark{}
 		if err := os.Chmod(w.dir, 0o700); err != nil {
 			return err
 		}

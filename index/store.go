@@ -143,7 +143,7 @@ func (s *Store) Close() error {
 		return nil
 	}
 	if !s.opts.readOnly && s.asked == nil {
-		if err := s.flush(); err != nil {
+		if err := s.catchUp(); err != nil {
 			s.opts.log(behind(err))
 		}
 	}

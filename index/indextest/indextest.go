@@ -66,20 +66,23 @@ func NoteOf(text string) colony.Note {
 	return colony.Note{Hash: hex.EncodeToString(sum[:]), Text: text}
 }
 
-// Visits makes up n visits to the given number of hives, a week apart for each
-// hive, the same for the same seed. Every tenth note is about two hives.
+// Visits makes up the first n visits; see MakeVisit.
 func Visits(seed uint64, n, hives int) []Visit {
-	rnd := rand.New(rand.NewPCG(seed, 7))
-	start := time.Date(2024, 3, 1, 9, 0, 0, 0, time.UTC)
 	list := make([]Visit, n)
 	for i := range list {
-		at := start.AddDate(0, 0, 7*(i/hives)).Add(time.Duration(i%hives) * 20 * time.Minute)
-		list[i] = visit(rnd, i, at, i%hives+1, hives)
+		list[i] = MakeVisit(seed, i, hives)
 	}
 	return list
 }
 
-func visit(rnd *rand.Rand, number int, at time.Time, hive, hives int) Visit {
+// MakeVisit makes up one of a row of visits to the given number of hives, a
+// week apart for each hive, the same for the same seed. Every tenth note is
+// about two hives.
+func MakeVisit(seed uint64, number, hives int) Visit {
+	rnd := rand.New(rand.NewPCG(seed, uint64(number)))
+	hive := number%hives + 1
+	start := time.Date(2024, 3, 1, 9, 0, 0, 0, time.UTC)
+	at := start.AddDate(0, 0, 7*(number/hives)).Add(time.Duration(hive) * 20 * time.Minute)
 	var w Writer
 	w.Hive(fmt.Sprint(hive), at)
 	fillVisit(rnd, &w)
