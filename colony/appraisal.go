@@ -1,5 +1,7 @@
 package colony
 
+import "fmt"
+
 // Appraisal is one colony as of a day: everything that the inspections carry.
 type Appraisal struct {
 	Hive      string         `json:"hive"`
@@ -110,7 +112,9 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 			a.Mites = &r
 			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
 			a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
-			a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
+			if a.Today.Sub(r.On) <= CautionDays {
+				a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
+			}
 		case r.Method == a.Mites.Method:
 			if g, ok := GrowthBetween(r, *a.Mites); ok {
 				a.Growth = &g
@@ -123,18 +127,24 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 	}
 }
 
-// untilLimit is the time to the lowest limit that the rate has not passed.
+// untilLimit is the time to the lowest limit, where none is passed yet.
 func untilLimit(r MiteRate, verdicts []MiteVerdict, doubling Range) Estimate {
-	lowest := 0.0
-	for _, v := range verdicts {
-		if l := v.Limit.Limit; l > r.Rate.Best && (lowest == 0 || l < lowest) {
-			lowest = l
+	var next *MiteLimit
+	for i := range verdicts {
+		if verdicts[i].Over == "over" {
+			return Estimate{} // one is passed; the rest is no comfort
+		}
+		if l := &verdicts[i].Limit; l.Limit > r.Rate.Best && (next == nil || l.Limit < next.Limit) {
+			next = l
 		}
 	}
-	if lowest == 0 {
+	if next == nil {
 		return Estimate{}
 	}
-	return DaysUntil(r, lowest, doubling)
+	e := DaysUntil(r, next.Limit, doubling)
+	e.Why.What += fmt.Sprintf(" of %s %s (%s)", amount(next.Limit), r.Rate.Unit, next.Set)
+	e.Why.From = withReferences(e.Why.From, next.From)
+	return e
 }
 
 // Explanations lists the making of every number in the appraisal, in its

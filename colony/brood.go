@@ -123,12 +123,15 @@ func Emerging(b BroodCount, days int) Estimate {
 		cells     Estimate
 		youngest  float64
 		oldestAge float64
-	}{{"capped", b.Capped, 9, 21}, {"open", b.Open, 3, 9}, {"eggs", b.Eggs, 0, 3}, {"no said stage", b.Mixed, 0, 21}} {
+	}{{"capped", b.Capped, 9, 21}, {"open", b.Open, 3, 9}, {"egg", b.Eggs, 0, 3}, {"unstaged", b.Mixed, 0, 21}} {
 		if !s.cells.Known() {
 			continue
 		}
 		by := func(life float64) float64 { return emergedShare(s.youngest, s.oldestAge, life, float64(days)) }
 		share := Between(by(Worker.Emerge.Value.High), by(Worker.Emerge.Value.Best), by(Worker.Emerge.Value.Low), "")
+		if share.High == 0 {
+			continue
+		}
 		total = total.Plus(s.cells.Range.Times(share, unitBees))
 		inputs = append(inputs, Input{s.name + " cells", s.cells.Range.String(), ""}, Input{"share out by then", share.String(), ""})
 	}

@@ -14,29 +14,29 @@ type MiteLimit struct {
 	First  time.Month `json:"first"`  // first month it holds for, as the northern hemisphere counts
 	Last   time.Month `json:"last"`
 	Limit  float64    `json:"limit"` // mites a day, or per cent
-	Level  string     `json:"level"` // what the source calls it
+	Level  string     `json:"level"` // what the source says of a rate over it
 	From   Reference  `json:"from"`
 }
 
 // MiteLimits is the table of thresholds by set.
 var MiteLimits = []MiteLimit{
-	{"germany", "drop", time.July, time.July, 10, "over: treat production colonies", library["HANN"]},
-	{"germany, young colonies", "drop", time.July, time.July, 5, "over: treat young colonies", library["HANN"]},
+	{"germany", "drop", time.July, time.July, 10, "treat production colonies", library["HANN"]},
+	{"germany, young colonies", "drop", time.July, time.July, 5, "treat young colonies", library["HANN"]},
 	{"weser-ems", "drop", time.July, time.July, 5, "critical, watch", library["BUCKWE"]},
-	{"weser-ems", "drop", time.July, time.July, 10, "over: treat", library["BUCKWE"]},
-	{"weser-ems", "drop", time.July, time.July, 30, "over: beyond saving, as the source says", library["BUCKWE"]},
-	{"weser-ems", "drop", time.November, time.November, 1, "over: treat", library["BUCKWE"]},
-	{"switzerland", "drop", time.June, time.June, 10, "over: treat at once", library["BGD"]},
+	{"weser-ems", "drop", time.July, time.July, 10, "treat", library["BUCKWE"]},
+	{"weser-ems", "drop", time.July, time.July, 30, "beyond saving, as the source says", library["BUCKWE"]},
+	{"weser-ems", "drop", time.November, time.November, 1, "treat", library["BUCKWE"]},
+	{"switzerland", "drop", time.June, time.June, 10, "treat at once", library["BGD"]},
 	{"ontario", "drop", time.May, time.May, 9, "treatment advised", library["OMAFRA16"]},
 	{"ontario", "drop", time.August, time.August, 12, "treatment advised", library["OMAFRA16"]},
 	{"ontario", "wash", time.May, time.May, 2, "treatment advised", library["OMAFRA16"]},
 	{"ontario", "wash", time.August, time.August, 3, "treatment advised", library["OMAFRA16"]},
 	{"mississippi", "wash", time.February, time.February, 1, "not research-based, as the source says", library["MSST"]},
-	{"tucson", "wash", time.January, time.December, 3, "treat at", library["TUCSON"]},
-	{"tucson", "drop", time.January, time.December, 30, "treat above", library["TUCSON"]},
-	{"florida", "wash", time.January, time.December, 3, "treat above", library["UFCAL"]},
+	{"tucson", "wash", time.January, time.December, 3, "treat", library["TUCSON"]},
+	{"tucson", "drop", time.January, time.December, 30, "treat", library["TUCSON"]},
+	{"florida", "wash", time.January, time.December, 3, "treat", library["UFCAL"]},
 	{"virginia", "drop", time.January, time.December, 40, "treatment advised", library["VCE"]},
-	{"britain 2005", "drop", time.January, time.December, 9, "severe risk above", library["DEFRA05"]},
+	{"britain 2005", "drop", time.January, time.December, 9, "severe risk", library["DEFRA05"]},
 }
 
 // MiteLimitSets lists the sets that can be chosen, in the table's order.
@@ -53,7 +53,7 @@ func MiteLimitSets() []string {
 // MiteVerdict is a rate beside a threshold.
 type MiteVerdict struct {
 	Limit MiteLimit `json:"limit"`
-	Over  string    `json:"over"` // over, under, or "may be over" where the interval holds the limit
+	Over  string    `json:"over"` // over, under, or "perhaps over" where the interval holds the limit
 	Says  string    `json:"says"`
 }
 
@@ -71,14 +71,14 @@ func AgainstLimits(r MiteRate, set string, season Season) []MiteVerdict {
 		if set != "" && l.Set != set || l.Method != method || month < l.First || month > l.Last {
 			continue
 		}
-		v := MiteVerdict{Limit: l, Over: "may be over"}
+		v := MiteVerdict{Limit: l, Over: "perhaps over"}
 		switch {
 		case r.Rate.Low > l.Limit:
 			v.Over = "over"
 		case r.Rate.High <= l.Limit:
 			v.Over = "under"
 		}
-		v.Says = fmt.Sprintf("%s: %s is %s %s %s (%s; %s)", l.Set, r.Rate.Range, v.Over, amount(l.Limit), r.Rate.Unit, l.Level, l.From)
+		v.Says = fmt.Sprintf("%s: %s, %s the limit of %s (%s; %s)", l.Set, r.Rate.Range, v.Over, amount(l.Limit), l.Level, l.From)
 		out = append(out, v)
 	}
 	return out

@@ -14,7 +14,7 @@ const (
 	Laying        QueenState = "laying"
 	QueenThere    QueenState = "queen seen, no eggs spoken of"
 	WasLaying     QueenState = "was laying"
-	NoSign        QueenState = "no sign since"
+	NoSign        QueenState = "no sign of a queen"
 	RaisingQueen  QueenState = "raising a queen"
 	VirginMating  QueenState = "virgin or mating"
 	Queenless     QueenState = "queenless and brood-less as far as seen"
@@ -193,12 +193,17 @@ func (t *queenTrack) settle(f queenFacts) {
 		return
 	}
 	eggs := t.cohort.calendar.When(MilestoneEggs)
-	hatch, emerge := int(Worker.Hatch.Value.Low), int(Worker.Emerge.Value.High)
-	switch {
-	case f.brood["eggs"] == shown && f.on.Compare(eggs.Outer.From) >= 0,
-		f.brood["open_brood"] == shown && f.on.Compare(eggs.Outer.From.AddDays(hatch)) >= 0,
-		f.on.Compare(eggs.Outer.To.AddDays(emerge)) > 0:
+	if f.on.Compare(eggs.Outer.To.AddDays(int(Worker.Emerge.Value.High))) > 0 ||
+		f.brood["eggs"] == shown && f.on.Compare(eggs.Outer.From) >= 0 {
 		t.cohort = nil
+		return
+	}
+	for _, what := range broodWords {
+		laid, _ := LaidWindow(what, f.on)
+		if f.brood[what] == shown && what != "drone_brood" && laid.Outer.From.Compare(eggs.Outer.From) >= 0 {
+			t.cohort = nil
+			return
+		}
 	}
 }
 

@@ -1,6 +1,9 @@
 package colony
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // noWorry is said where eggs were seen and the queen was not.
 const noWorry = "a queen not seen while there are eggs is no worry: she laid within the last three days"
@@ -17,7 +20,7 @@ func (t *queenTrack) judge(today Date) QueenEvidence {
 	f := t.last
 	e.AsOf = f.on
 	e.LastEgg = t.lastEggWindow()
-	e.For = t.evidence
+	e.For = slices.Clip(t.evidence)
 	t.chooseState(&e, today)
 	t.addSightings(&e)
 	t.addAlso(&e, today)
@@ -49,7 +52,7 @@ func (t *queenTrack) chooseState(e *QueenEvidence, today Date) {
 		t.judgeLayingWorkers(e)
 	case eggs == shown:
 		e.State, e.Sureness = Laying, Sure
-		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid between %s", shortDay(f.on), e.LastEgg.Usual)
+		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid within %s", shortDay(f.on), e.LastEgg.Usual)
 	case open == shown && eggs == unsaid:
 		e.State, e.Sureness = Laying, Likely
 		if f.queenSeen == shown && !f.virgin {
@@ -139,7 +142,7 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
 		e.Says = fmt.Sprintf("was laying until %s at least; if the queen was lost then, a new one lays %s", e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
 		if !noEggs {
-			e.Says = fmt.Sprintf("was laying between %s; eggs and larvae were not spoken of on %s", e.LastEgg.Usual, shortDay(f.on))
+			e.Says = fmt.Sprintf("was laying within %s; eggs and larvae were not spoken of on %s", e.LastEgg.Usual, shortDay(f.on))
 			e.Calendar, e.ExpectBy = nil, Date{}
 		}
 	default:
@@ -231,18 +234,31 @@ func (t *queenTrack) addAlso(e *QueenEvidence, today Date) {
 	e.Notes = append(e.Notes, note)
 }
 
+// recentFindings is how many of the latest findings an explanation lists.
+const recentFindings = 6
+
+func ago(days int) string {
+	switch days {
+	case 0:
+		return "today"
+	case 1:
+		return "yesterday"
+	}
+	return fmt.Sprintf("%d days ago", days)
+}
+
 func (e *QueenEvidence) explain(today Date) {
 	e.Why = Explanation{
 		What:    "queen",
-		Result:  fmt.Sprintf("%s, %s, as of %s (%d days ago)", e.State, e.Sureness, longDay(e.AsOf), today.Sub(e.AsOf)),
+		Result:  fmt.Sprintf("%s, %s, as of %s (%s)", e.State, e.Sureness, longDay(e.AsOf), ago(today.Sub(e.AsOf))),
 		Formula: "eggs: laid in the last 3 days; open larvae: 3 to 9 days ago; sealed brood: 9 to 21 days ago; the youngest that was seen counts, and what was looked for and not found ends the span",
 		Caveats: e.Notes,
 	}
-	for _, f := range e.For {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"for", f.Says, shortDay(f.On) + ", " + f.Path})
+	for _, f := range e.For[max(0, len(e.For)-recentFindings):] {
+		e.Why.Inputs = append(e.Why.Inputs, Input{"speaks for it", f.Says, shortDay(f.On) + ", " + f.Path})
 	}
 	for _, f := range e.Against {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"against", f.Says, shortDay(f.On) + ", " + f.Path})
+		e.Why.Inputs = append(e.Why.Inputs, Input{"speaks against it", f.Says, shortDay(f.On) + ", " + f.Path})
 	}
 	if !e.LastEgg.IsZero() {
 		e.Why.Inputs = append(e.Why.Inputs, Input{"last egg", e.LastEgg.String(), ""})

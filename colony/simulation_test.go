@@ -27,6 +27,8 @@ type simReport struct {
 	hopelessVisits    int
 	hopelessFound     int // hopeless colonies that were alarmed for at some visit before the season's end
 	hopelessSeasons   int
+	lookAgain         int // a colony with a laying queen of which it is said to look again, eggs having been denied
+	unequal           int // seasons judged otherwise at once than visit by visit
 	firstBad          []string
 }
 
@@ -54,6 +56,7 @@ func (r *simReport) merge(o *simReport) {
 	r.wrongAlarms, r.alarms, r.wrongAlarmSeasons = r.wrongAlarms+o.wrongAlarms, r.alarms+o.alarms, r.wrongAlarmSeasons+o.wrongAlarmSeasons
 	r.missed, r.hopelessVisits = r.missed+o.missed, r.hopelessVisits+o.hopelessVisits
 	r.hopelessFound, r.hopelessSeasons = r.hopelessFound+o.hopelessFound, r.hopelessSeasons+o.hopelessSeasons
+	r.lookAgain, r.unequal = r.lookAgain+o.lookAgain, r.unequal+o.unequal
 	r.firstBad = append(r.firstBad, o.firstBad...)
 	for name, t := range o.claims {
 		if r.claims[name] == nil {
@@ -70,11 +73,17 @@ func (r *simReport) season(seed uint64) {
 	r.seasons++
 	var history []Inspection
 	wrong, hopeless, found := false, false, false
+	track := &queenTrack{}
 	for _, v := range c.visits() {
 		history = append(history, v.ins)
 		r.visits++
 		today := simDay(v.at)
-		e := JudgeQueen(history, today)
+		// The same as JudgeQueen over the history so far, without reading the
+		// earlier visits again; checked at the season's end.
+		if f := factsOf(&v.ins); f.informative() {
+			track.take(f)
+		}
+		e := track.judge(today)
 		context := func() string { return fmt.Sprintf("seed %d, %s, day %.1f, %s", seed, c.event, v.at, e.Says) }
 		if !e.LastEgg.IsZero() {
 			r.claim("last egg", e.LastEgg, simDay(c.lastEgg(asOf(history, e.AsOf, v.at))), context)
@@ -89,6 +98,9 @@ func (r *simReport) season(seed uint64) {
 				wrong = true
 			}
 		}
+		if e.State == WasLaying && !e.ExpectBy.IsZero() && c.layingAt(v.at) {
+			r.lookAgain++
+		}
 		if c.hopeless(v.at) {
 			r.hopelessVisits++
 			hopeless = true
@@ -99,6 +111,11 @@ func (r *simReport) season(seed uint64) {
 		}
 	}
 	r.count(wrong, hopeless, found)
+	end := simDay(simSeasonDays + 1)
+	if whole := JudgeQueen(history, end); whole.Says != track.judge(end).Says {
+		r.firstBad = append(r.firstBad, fmt.Sprintf("seed %d: read at once it says %q, visit by visit %q", seed, whole.Says, track.judge(end).Says))
+		r.unequal++
+	}
 }
 
 func (r *simReport) count(wrong, hopeless, found bool) {
@@ -171,6 +188,9 @@ func TestSimulatedSeasons(t *testing.T) {
 	if share := r.share("last egg"); share < 0.95 {
 		t.Errorf("last egg: usual span holds the truth in %.1f %%, want 95", 100*share)
 	}
+	if r.unequal > 0 {
+		t.Errorf("%d seasons are judged otherwise at once than visit by visit", r.unequal)
+	}
 	for _, bad := range r.firstBad[:min(5, len(r.firstBad))] {
 		t.Log(bad)
 	}
@@ -215,6 +235,7 @@ func (r *simReport) String() string {
 	}
 	fmt.Fprintf(&b, "  alarms at %d visits, wrong at %d (%.2f %% of visits, in %.1f %% of seasons)\n", r.alarms, r.wrongAlarms,
 		100*float64(r.wrongAlarms)/float64(r.visits), 100*float64(r.wrongAlarmSeasons)/float64(r.seasons))
+	fmt.Fprintf(&b, "  told to look again for eggs that were overlooked at %d visits (%.1f %%)\n", r.lookAgain, 100*float64(r.lookAgain)/float64(r.visits))
 	fmt.Fprintf(&b, "  hopelessly queenless: %d seasons, found in %d; at %d of %d such visits eggs of workers passed for a queen's",
 		r.hopelessSeasons, r.hopelessFound, r.missed, r.hopelessVisits)
 	return b.String()
