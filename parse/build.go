@@ -1,0 +1,176 @@
+package parse
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"barwise/colony"
+)
+
+// entry is one leaf on its way into the record.
+type entry struct {
+	path, value string
+	spans       []colony.Span
+	rule, cue   string
+}
+
+// builder gathers the leaves of one inspection.
+type builder struct {
+	hive    string
+	spans   []colony.Span // the words that named it
+	at      time.Time
+	atFrom  string
+	entries []entry
+	place   map[string]int // path → index in entries
+	checks  []colony.Check
+	remarks []string
+	deeds   map[string]int // "actions.feed" → how many
+}
+
+func newBuilder() *builder {
+	return &builder{place: map[string]int{}, deeds: map[string]int{}}
+}
+
+func (b *builder) empty() bool { return len(b.entries) == 0 }
+
+// put writes a leaf. A second, different value wins and is flagged, since what
+// was said last is what was meant; the first stays on offer.
+func (b *builder) put(path, value string, why source) {
+	if i, ok := b.place[path]; ok {
+		e := &b.entries[i]
+		if e.value != value {
+			b.flag(path, "said in two ways: "+e.value+", then "+value, e.value)
+			e.value, e.rule, e.cue, e.spans = value, why.rule, why.cue, nil
+		}
+		for _, s := range why.spans {
+			if !slices.Contains(e.spans, s) && len(e.spans) < maxSpans {
+				e.spans = append(e.spans, s)
+			}
+		}
+	} else {
+		b.place[path] = len(b.entries)
+		b.entries = append(b.entries, entry{path, value, slices.Clone(why.spans), why.rule, why.cue})
+	}
+	for _, w := range why.doubts {
+		b.flag(path, w, "")
+	}
+}
+
+// maxSpans bounds the evidence of one leaf: a note that says a thing more
+// often than this says nothing new.
+const maxSpans = 16
+
+// drop removes a leaf and all below it.
+func (b *builder) drop(path string) {
+	for i := range b.entries {
+		if e := &b.entries[i]; e.path == path || strings.HasPrefix(e.path, path+".") {
+			delete(b.place, e.path)
+			e.path = ""
+		}
+	}
+	b.entries = slices.DeleteFunc(b.entries, func(e entry) bool { return e.path == "" })
+	for i, e := range b.entries {
+		b.place[e.path] = i
+	}
+	b.checks = slices.DeleteFunc(b.checks, func(c colony.Check) bool {
+		return c.Path == path || strings.HasPrefix(c.Path, path+".")
+	})
+}
+
+func (b *builder) get(path string) (string, bool) {
+	if i, ok := b.place[path]; ok {
+		return b.entries[i].value, true
+	}
+	return "", false
+}
+
+// flag asks a person to look at a leaf.
+func (b *builder) flag(path, why, alt string) {
+	for i := range b.checks {
+		if b.checks[i].Path == path {
+			if !strings.Contains(b.checks[i].Why, why) && len(b.checks[i].Why) < 200 {
+				b.checks[i].Why += "; " + why
+			}
+			if b.checks[i].Alt == "" {
+				b.checks[i].Alt = alt
+			}
+			return
+		}
+	}
+	b.checks = append(b.checks, colony.Check{Path: path, Why: why, Alt: alt})
+}
+
+// deed opens an item of actions, plans or earlier and returns its path; the
+// second of a kind is numbered.
+func (b *builder) deed(list, do string) string {
+	key := list + "." + do
+	b.deeds[key]++
+	if n := b.deeds[key]; n > 1 {
+		return key + "#" + strconv.Itoa(n)
+	}
+	return key
+}
+
+// source is why a leaf was written: the words, the rule, the cue that judged
+// them, and what makes it doubtful.
+type source struct {
+	spans     []colony.Span
+	rule, cue string
+	doubts    []string
+}
+
+// inspection makes the record; implausible values are kept and flagged.
+func (b *builder) inspection(note *colony.Note, seq int) colony.Inspection {
+	ins := colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: b.remarks,
+		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
+	sorted := slices.Clone(b.entries)
+	slices.SortStableFunc(sorted, func(x, y entry) int { return cmp.Compare(strings.Count(x.path, "."), strings.Count(y.path, ".")) })
+	for _, e := range sorted {
+		if err := colony.Set(&ins, e.path, e.value); err != nil {
+			// A rule that names a leaf wrongly is a fault of the rules, which
+			// their tests find; the words still reach the keeper.
+			ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
+			continue
+		}
+		if len(e.spans) > 0 {
+			if ins.Evidence == nil {
+				ins.Evidence = map[string][]colony.Span{}
+			}
+			ins.Evidence[e.path] = e.spans
+		}
+	}
+	if len(b.spans) > 0 {
+		if ins.Evidence == nil {
+			ins.Evidence = map[string][]colony.Span{}
+		}
+		ins.Evidence["hive"] = b.spans
+	}
+	ins.Check = append(ins.Check, b.checks...)
+	ins.Check = append(ins.Check, implausible(&ins)...)
+	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
+	return ins
+}
+
+// implausible flags numbers beyond any hive, and bars beyond this one.
+func implausible(ins *colony.Inspection) []colony.Check {
+	var out []colony.Check
+	for _, l := range colony.Leaves(ins) {
+		f, err := colony.FieldOf(l.Path)
+		if err == nil && !f.Plausible(l.Value) {
+			out = append(out, colony.Check{Path: l.Path, Why: "out of the usual range"})
+		}
+	}
+	if ins.BarsTotal == nil {
+		return out
+	}
+	for _, bar := range ins.Bars {
+		if bar.Bar > *ins.BarsTotal+2 {
+			p := "bars." + strconv.Itoa(bar.Bar)
+			out = append(out, colony.Check{Path: p, Why: "beyond the " + strconv.Itoa(*ins.BarsTotal) + " bars in use"})
+		}
+	}
+	return out
+}

@@ -1,0 +1,239 @@
+package parse
+
+import "strings"
+
+// stageMatters reports whether "sealed", "open" or "empty" speaks of a queen
+// cell here: a cell, a kind of cell or another stage stands near, or cells were
+// the last thing named.
+func (s *scan) stageMatters(i int) bool {
+	it := s.at(i)
+	if it.is(kContent) {
+		return false
+	}
+	form := s.r.rule(it, kStage).Form
+	if form == "after" {
+		return s.lastCell(i) != nil
+	}
+	for k := i + 1; k < len(s.c.items) && k <= i+5; k++ {
+		next := s.at(k)
+		if next.any(kCell, kCellKind) {
+			return true
+		}
+		if next.pause > comma || !next.any(kAnd, kOr, kNum, kStage, kAdv, kPattern, kComb, kState) {
+			break
+		}
+	}
+	if last := s.lastCell(i); last != nil && last.what == "any" && s.onlyBetween(last.at, i, kAdv, kBe, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
+		return true
+	}
+	return false
+}
+
+func (s *scan) lastCell(i int) *finding {
+	if len(s.found) == 0 {
+		return nil
+	}
+	f := s.found[len(s.found)-1]
+	if f.class != ofCells {
+		return nil
+	}
+	return f
+}
+
+// cell reads queen cells from their parts: a count, a stage, a kind and the
+// noun, in whatever order they come.
+func (s *scan) cell(i int) {
+	it, r := s.at(i), s.r
+	switch {
+	case it.is(kCell):
+		s.cellNoun(i)
+	case it.is(kCellKind):
+		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
+			last.kind = r.value(it, kCellKind)
+			last.items = append(last.items, it)
+			return
+		}
+		s.kindAt = r.value(it, kCellKind)
+		s.kindItem = it
+	default:
+		stage := r.value(it, kStage)
+		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
+			if last.what == "any" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
+				last.what = stage
+				last.items = append(last.items, it)
+			}
+			return
+		}
+		if s.stageIx >= 0 && s.stageAt != "" { // "two sealed and one open queen cell"
+			s.holdCell(i)
+		}
+		s.stageAt, s.stageIx = stage, i
+		s.stageItem = it
+		if s.num != nil && s.numAt >= i-2 {
+			s.stageNum = s.num
+			s.num = nil
+		}
+	}
+}
+
+// cellAhead is the item of the cell noun that follows, or -1.
+func (s *scan) cellAhead(i int) int {
+	for k := i + 1; k < len(s.c.items) && k <= i+6; k++ {
+		it := s.at(k)
+		if it.is(kCell) {
+			return k
+		}
+		if it.pause > comma || !it.any(kAnd, kOr, kNum, kStage, kAdv, kPattern, kCellKind, kQueen, kComb, kState) {
+			return -1
+		}
+	}
+	return -1
+}
+
+// holdCell keeps a count and stage whose noun is still to come.
+func (s *scan) holdCell(i int) {
+	f := &finding{class: ofCells, what: s.stageAt, present: true, at: i - 1, items: []*item{s.stageItem}, rule: s.r.rule(s.stageItem, kStage).ID}
+	if s.stageNum != nil {
+		f.count, f.hasCount = *s.stageNum, true
+	}
+	s.cells = append(s.cells, f)
+	s.stageAt, s.stageNum, s.stageItem = "", nil, nil
+}
+
+func (s *scan) cellNoun(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kCell)
+	bare := rule.Value == "cells"
+	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(s.num != nil && s.numAt == i-1 && r.cellTalk) {
+		return
+	}
+	if bare && s.lastCell(i) != nil && s.stageAt == "" && s.kindAt == "" && s.num == nil {
+		return
+	}
+	what := "any"
+	if rule.Value == "cup" {
+		what = "cup"
+	}
+	if s.stageAt != "" && !(what == "cup" && s.stageAt == "cup") {
+		what = s.stageAt
+	}
+	r.cellTalk = true
+	denied := s.denies(i)
+	f := &finding{class: ofCells, what: what, present: !denied, at: i, items: []*item{it}, rule: rule.ID, kind: s.kindAt}
+	if s.stageItem != nil {
+		f.items = append(f.items, s.stageItem)
+	}
+	if s.kindItem != nil {
+		f.items = append(f.items, s.kindItem)
+	}
+	if denied {
+		f.cue, f.kind = s.noCue, ""
+		f.items = append(f.items, s.at(s.no))
+	} else if n := s.countFor(i); n != nil {
+		f.count, f.hasCount = *n, true
+	}
+	if s.c.doubt != "" {
+		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
+	}
+	for _, held := range s.cells {
+		held.kind = s.kindAt
+		if denied {
+			held.present, held.cue = false, s.noCue
+		}
+		s.found = append(s.found, held)
+	}
+	s.found = append(s.found, f)
+	s.cells, s.kindAt, s.stageAt, s.stageNum, s.stageItem, s.kindItem, s.num = nil, "", "", nil, nil, nil, nil
+	s.before = modifiers{}
+	if !f.present {
+		s.colonyWide(f)
+	}
+}
+
+// colonyWide: "no queen cells" said for itself denies them of the colony, not
+// of the bar in hand.
+func (s *scan) colonyWide(f *finding) {
+	if !s.headed && !s.r.sameSentence && !s.here {
+		f.located = true
+	}
+}
+
+func (s *scan) countFor(i int) *quantity {
+	if s.stageNum != nil {
+		return s.stageNum
+	}
+	if s.num != nil && s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState, kOf, kArt, kAmount, kWord) && i-s.numAt <= 4 {
+		return s.num
+	}
+	return nil
+}
+
+// pendingCells drops a stage whose noun never came.
+func (s *scan) pendingCells() {
+	if s.kindAt != "" || s.stageAt == "" {
+		return
+	}
+}
+
+// sign reads a sign of pest, disease or trouble, with its count.
+func (s *scan) sign(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kSign)
+	if rule.Form == "eggs" {
+		s.severalEggs(i)
+		return
+	}
+	denied := s.denies(i)
+	f := &finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: []*item{it}, rule: rule.ID}
+	if denied {
+		f.cue = s.noCue
+		f.items = append(f.items, s.at(s.no))
+	} else {
+		s.signCount(f, i)
+	}
+	if s.c.doubt != "" {
+		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
+	}
+	s.found = append(s.found, f)
+	s.num = nil
+	s.before = modifiers{}
+}
+
+func (s *scan) signCount(f *finding, i int) {
+	if s.num != nil && !s.num.article && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord) && i-s.numAt <= 4 {
+		f.count, f.hasCount = *s.num, true
+		f.items = append(f.items, s.at(s.numAt))
+		return
+	}
+	// "chalkbrood on bar six, ten mummies", "small hive beetles, I counted nine"
+	for k := i + 1; k < len(s.c.items) && k <= i+8; k++ {
+		it := s.at(k)
+		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
+			prev, next := s.at(k-1), s.at(k+1)
+			counted := strings.HasPrefix(lowerASCII(s.r.text[prev.start:prev.end]), "count")
+			if counted || next == nil && prev.pause == none && prev.is(kWord) && k == i+1 {
+				f.count, f.hasCount = it.n, true
+				f.items = append(f.items, it)
+			}
+			return
+		}
+		if it.any(kSign, kContent, kCell, kDo) {
+			return
+		}
+	}
+}
+
+// severalEggs: more than one egg to a cell is a sign of laying workers, and
+// eggs all the same.
+func (s *scan) severalEggs(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kSign)
+	if s.denies(i) {
+		return
+	}
+	if strings.Contains(r.text[it.start:it.end], "egg") || strings.Contains(r.text[it.start:it.end], "ex") {
+		s.found = append(s.found, &finding{class: ofComb, what: "eggs", present: true, at: i, items: []*item{it}, rule: rule.ID})
+	}
+	s.found = append(s.found, &finding{class: ofSign, what: rule.Value, present: true, at: i, items: []*item{it}, rule: rule.ID})
+	s.num = nil
+}

@@ -1,0 +1,373 @@
+package parse
+
+import "barwise/colony"
+
+// mood says how a clause is meant.
+type mood uint8
+
+const (
+	asserted mood = iota
+	planned       // to be done
+	past          // of an earlier day
+	unasked       // a condition, question, general statement, or not known: no leaf
+)
+
+// clause is a run of items with one mood.
+type clause struct {
+	items       []item
+	mood        mood
+	cue         string // the words that set the mood
+	doubt       string // a hedge: its words
+	undone      bool   // deeds of this clause were not done
+	theirs      bool
+	when        *day // a date named in the clause
+	pastOn      colony.Date
+	queenUnsure bool
+	heading     bool // the mood was set by a heading
+	placed      bool // a bar's putting-in was read
+}
+
+// clauses cuts a sentence where a new statement begins. Punctuation may be
+// missing: a bar, a subject with its verb, a deed or a cue begins one.
+func (r *reader) clauses(items []item) []clause {
+	var out []clause
+	from := 0
+	for i := 1; i <= len(items); i++ {
+		if i == len(items) || r.begins(items, i) {
+			out = append(out, clause{items: items[from:i]})
+			from = i
+		}
+	}
+	return out
+}
+
+// begins reports whether a clause begins at item i.
+func (r *reader) begins(items []item, i int) bool {
+	it, prev := &items[i], &items[i-1]
+	switch {
+	case it.pause >= colon:
+		return !(prev.any(kBars, kName) && prev.colon)
+	case it.is(kName):
+		return !r.argument(items, i)
+	case it.is(kBars):
+		return r.heads(items, i)
+	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
+		return !prev.any(kAnd, kThen, kOn, kTo)
+	case it.is(kBut):
+		return r.exceptOrOnly(items, i)
+	case it.is(kThen):
+		return !prev.any(kAnd)
+	case it.is(kAnd):
+		return i+1 < len(items) && r.opens(items, i+1, it)
+	}
+	if prev.any(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow) && it.pause == none {
+		return false
+	}
+	return r.opens(items, i, prev)
+}
+
+// exceptOrOnly keeps "only" and "just" inside where they lean on a number or
+// an article.
+func (r *reader) exceptOrOnly(items []item, i int) bool {
+	return items[i-1].pause == none || items[i].pause > none
+}
+
+// opens reports whether the item can begin a statement of its own.
+func (r *reader) opens(items []item, i int, prev *item) bool {
+	it := &items[i]
+	needs := prev.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen) && it.pause == none
+	switch {
+	case it.any(kPlan, kIf, kAsk, kUnsure, kSay, kTheirs, kUndone):
+		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.is(kPron):
+		return !needs && !prev.any(kHave) || it.pause > none
+	case it.is(kShe):
+		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
+	case it.is(kQueen):
+		return !needs && !prev.any(kSeen, kBe, kHave, kAdv)
+	case it.is(kMaybe):
+		return !prev.any(kPron, kBe, kHave) && !needs
+	case it.is(kDo):
+		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
+	case it.is(kBees), it.is(kFixture), it.is(kStores):
+		return !needs && it.pause > none
+	}
+	return false
+}
+
+// heads reports whether a reference to bars begins what is said of them; if
+// not, it says where something before it was.
+func (r *reader) heads(items []item, i int) bool {
+	if i == 0 {
+		return true
+	}
+	prev := &items[i-1]
+	if items[i].pause >= colon {
+		return true
+	}
+	if prev.any(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && items[i].pause == none {
+		if items[i-2].any(kDo, kBars) && prev.is(kArt) {
+			return false
+		}
+		if prev.is(kAnd) && items[i-2].is(kBars) && !r.heads(items, i-2) {
+			return false
+		}
+		if !prev.is(kArt) {
+			return true
+		}
+		prev = &items[i-2]
+	}
+	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
+		return prev.is(kOn) && r.frontedBar(items, i-1)
+	}
+	return true
+}
+
+// frontedBar reports whether "on bar six" begins what is said, as in "on bar
+// six I found her": nothing that could hang there stands before it.
+func (r *reader) frontedBar(items []item, on int) bool {
+	for k := on - 1; k >= 0; k-- {
+		it := &items[k]
+		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {
+			return true
+		}
+		if it.any(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe) {
+			return false
+		}
+		if items[k+1].pause >= colon {
+			return true
+		}
+	}
+	return true
+}
+
+// argument reports whether a hive's name is part of what is said of another:
+// moved to hive two, united with hive nine, from hive six.
+func (r *reader) argument(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].any(kArt, kAdv) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || items[k+1].pause >= stop {
+		return false
+	}
+	prev := &items[k]
+	text := lowerASCII(r.text[prev.start:prev.end])
+	if prev.any(kTo, kFrom, kWithX) || text == "with" || text == "than" || text == "onto" || text == "like" || text == "for" || text == "of" && r.deedBefore(items, k) {
+		return !prev.is(kTo) || r.deedBefore(items, k)
+	}
+	if prev.is(kDo) {
+		switch r.rule(prev, kDo).Value {
+		case "unite":
+			return true
+		case "inspect", "open", "treat", "feed", "requeen", "split":
+			return false
+		}
+		return true
+	}
+	return false
+}
+
+func (r *reader) deedBefore(items []item, k int) bool {
+	for ; k >= 0; k-- {
+		if items[k].is(kDo) {
+			switch r.rule(&items[k], kDo).Value {
+			case "inspect":
+				return false
+			}
+			return true
+		}
+		if items[k].pause >= stop || items[k].is(kName) {
+			return false
+		}
+	}
+	return false
+}
+
+// judge gives each clause its mood. Questions, conditions and hearsay reach on
+// until a bar, a hive, "but" or a full stop; the past until "now"; a plan as
+// long as deeds follow.
+func (r *reader) judge(list []clause) {
+	all := asserted
+	carried, cue := asserted, ""
+	var pastOn colony.Date
+	asked := false
+	if n := len(list); n > 0 {
+		last := list[n-1].items
+		asked = last[len(last)-1].asked
+	}
+	if asked && !r.selfAnswered(list) {
+		all = unasked
+	}
+	for i := range list {
+		c := &list[i]
+		first := &c.items[0]
+		if carried != asserted && r.resets(c, carried) {
+			carried, cue = asserted, ""
+		}
+		r.cues(c)
+		switch {
+		case all == unasked:
+			c.mood, c.cue = unasked, "?"
+		case c.mood == asserted && c.when != nil && c.when.ago:
+			c.mood = past
+		}
+		if c.mood == asserted && carried != asserted && !first.is(kName) {
+			c.mood, c.cue = carried, cue
+			if carried == past {
+				c.pastOn = pastOn
+			}
+		}
+		if c.mood == asserted && r.heading != asserted {
+			c.mood, c.heading = r.heading, true
+		}
+		if c.mood == past && c.when != nil && !c.when.week {
+			pastOn = c.when.past
+		}
+		if c.mood != asserted {
+			carried, cue = c.mood, c.cue
+		}
+	}
+	// a condition that trails its plan takes it back
+	for i := len(list) - 1; i > 0; i-- {
+		if list[i].mood == unasked && r.conditional(&list[i]) && list[i-1].mood == planned {
+			list[i-1].mood = unasked
+		}
+	}
+}
+
+func (r *reader) conditional(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kIf) && k <= 1 {
+			text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+			return text == "if" || text == "unless" || text == "provided" || text == "only if" || text == "provided that"
+		}
+	}
+	return false
+}
+
+// selfAnswered: "Is that a cell? Yes" are two sentences; a question mark in
+// brackets behind a finding ("eggs?") is only a doubt.
+func (r *reader) selfAnswered(list []clause) bool {
+	for i := range list {
+		for k := range list[i].items {
+			if list[i].items[k].is(kAsk) {
+				return false
+			}
+		}
+	}
+	return len(list[len(list)-1].items) <= 3 && len(list) == 1 && list[0].items[0].any(kBars, kContent, kCell)
+}
+
+func (r *reader) resets(c *clause, carried mood) bool {
+	first := &c.items[0]
+	if first.any(kName) || first.is(kBars) {
+		return true
+	}
+	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
+		return true
+	}
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kYes) && carried == unasked {
+			return true
+		}
+		if carried == past && (it.is(kNow) || it.is(kDate) && it.day.today) {
+			return true
+		}
+		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
+			return true
+		}
+		if carried == planned && (it.any(kContent, kTemper, kSign, kQueen) && !r.hasDeed(c)) {
+			return true
+		}
+	}
+	return first.is(kBut) && carried != past || carried == unasked && first.is(kNow)
+}
+
+func (r *reader) hasDeed(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDo) {
+			return true
+		}
+	}
+	return false
+}
+
+// twofold deeds read the same done and to be done: put, cut, split, set.
+func (r *reader) twofold(it *item) bool {
+	done, todo := false, false
+	for _, n := range it.rules {
+		if rule := &r.rules[n]; rule.Kind == kDo {
+			done = done || rule.Form == "done"
+			todo = todo || rule.Form == "todo"
+		}
+	}
+	return done && todo
+}
+
+// cues reads the clause's own cues.
+func (r *reader) cues(c *clause) {
+	for k := range c.items {
+		it := &c.items[k]
+		words := r.text[it.start:it.end]
+		switch {
+		case it.is(kDate) && c.when == nil:
+			d := it.day
+			c.when = &d
+		case it.is(kTheirs), it.is(kSay):
+			c.mood, c.cue = unasked, words
+			it.used = false
+		case it.is(kUnsure):
+			if r.value(it, kUnsure) == "queen" {
+				c.queenUnsure = true
+			} else {
+				c.mood, c.cue = unasked, words
+			}
+		case it.is(kIf) && c.mood != unasked && !(it.is(kUnsure)):
+			if r.plainWhen(c, k) {
+				continue
+			}
+			c.mood, c.cue = unasked, words
+		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen)):
+			c.mood, c.cue = unasked, words
+		case it.is(kUndone) && r.doesFollow(c, k):
+			c.undone, c.cue = true, words
+		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
+			c.mood, c.cue = planned, words
+		case it.is(kPast) && c.mood == asserted:
+			c.mood, c.cue = past, words
+		}
+		if it.is(kMaybe) && c.doubt == "" {
+			c.doubt = words
+		}
+	}
+}
+
+// plainWhen: "when I arrived" tells the time and sets no condition, unless
+// something is to come.
+func (r *reader) plainWhen(c *clause, k int) bool {
+	text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+	if text != "when" && text != "once" && text != "as soon as" && text != "until" && text != "whenever" {
+		return false
+	}
+	for i := range c.items {
+		if c.items[i].any(kPlan, kWill) || c.items[i].is(kDate) && c.items[i].day.ahead {
+			return false
+		}
+	}
+	return true
+}
+
+// doesFollow reports whether a deed that is not done follows the cue.
+func (r *reader) doesFollow(c *clause, k int) bool {
+	for i := k + 1; i < len(c.items) && i <= k+4; i++ {
+		if c.items[i].is(kDo) {
+			return true
+		}
+		if c.items[i].any(kContent, kCell, kSign) {
+			return false
+		}
+	}
+	return false
+}

@@ -1,0 +1,337 @@
+package parse
+
+import (
+	"strings"
+)
+
+// combBars are the bars that a word about comb speaks of: those in hand, or
+// those named behind it.
+func (s *scan) combBars(i int) []int {
+	r := s.r
+	for k := i + 1; k < len(s.c.items) && k <= i+5; k++ {
+		it := s.at(k)
+		if it.is(kBars) && !it.taken {
+			if !r.heads(s.c.items, k) || !s.headed && s.closes(k) {
+				return it.bars
+			}
+			break
+		}
+		if it.any(kContent, kCell, kBut, kDo) {
+			break
+		}
+	}
+	if len(r.bars) == 0 || r.inHand == noBar {
+		return nil
+	}
+	if s.headed || s.here || r.inHand == thisLine || r.inHand == awaiting || s.leansBack() {
+		return r.bars
+	}
+	return nil
+}
+
+// weakCombWords speak of comb only right where a bar or comb is in hand.
+var weakCombWords = map[string]bool{"small": true, "large": true, "dark": true, "bent": true, "true": true, "complete": true,
+	"done": true, "finished": true, "comb": true, "of comb": true, "completed": true, "started": true, "starting": true,
+	"broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
+	"starter": true, "curled": true, "of the way": true, "beginning": true, "not drawn": true, "fresh white": true, "bends": true, "curves": true, "fallen": true, "snapped": true, "collapsed": true, "very old": true, "a large one": true, "blank": true, "naked": true, "a big one": true, "warped": true}
+
+// comb reads the state of the wax at item i and reports whether it took it.
+func (s *scan) comb(i int) bool {
+	it, r := s.at(i), s.r
+	if it.used {
+		return false
+	}
+	taken := false
+	for _, n := range it.rules {
+		if rule := &r.rules[n]; rule.Kind == kComb {
+			taken = s.combRule(i, rule) || taken
+		}
+	}
+	return taken
+}
+
+func (s *scan) combRule(i int, rule *rule) bool {
+	it, r := s.at(i), s.r
+	name, value, _ := strings.Cut(rule.Value, "=")
+	text := lowerASCII(r.text[it.start:it.end])
+	if name == "../placed" {
+		return false
+	}
+	if weakCombWords[text] && !s.combInHand(i) {
+		return false
+	}
+	bars := s.combBars(i)
+	if len(bars) == 0 {
+		return false
+	}
+	if next := s.at(i + 1); weakCombWords[text] && next != nil && next.pause == none && next.any(kWord, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+		return false
+	}
+	if value == "share" {
+		return s.drawn(i, rule, bars, text)
+	}
+	denied := s.no >= 0 && i-s.no <= 3
+	cue := ""
+	if denied {
+		cue = s.noCue
+		switch value {
+		case "yes":
+			value = "no"
+		case "no":
+			value = "yes"
+		default:
+			it.used = true
+			s.at(s.no).used = true
+			s.no = -1
+			return true
+		}
+		if name == "new" || name == "old" || name == "broken" {
+			s.no = -1
+			it.used = true
+			return true
+		}
+		s.at(s.no).used = true
+		s.no = -1
+	}
+	w := r.why(rule.ID, cue, it)
+	if s.c.doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
+	}
+	if value == "bare" && s.emptyComb(bars) {
+		return true
+	}
+	r.comb(bars, name, value, w)
+	s.touch()
+	return true
+}
+
+// emptyComb: "empty" of a bar whose comb was spoken of is empty comb, and
+// stands in the contents.
+func (s *scan) emptyComb([]int) bool { return false }
+
+// touch marks the bar in hand as spoken of.
+func (s *scan) touch() {
+	if s.r.inHand == awaiting {
+		s.r.inHand = thisLine
+	}
+}
+
+// combInHand reports whether a bar or comb is spoken of right here.
+func (s *scan) combInHand(i int) bool {
+	if s.headed {
+		return true
+	}
+	for k := max(0, i-4); k < len(s.c.items) && k <= i+4; k++ {
+		if s.at(k).any(kBar, kBars) {
+			return true
+		}
+	}
+	first := lowerASCII(s.r.text[s.at(0).start:s.at(0).end])
+	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
+}
+
+// drawn writes the share of the comb that is built: "a third drawn", "half
+// built"; "drawn" alone is all of it.
+func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
+	it, r := s.at(i), s.r
+	v := 1.0
+	items := []*item{it}
+	alone := text == "drawn" || text == "built" || text == "drawn out" || text == "built out" || text == "drawn down"
+	switch next := s.at(i + 1); {
+	case s.before.hasCover && s.before.at >= i-3:
+		v = s.before.cover
+		items = append(items, s.before.items...)
+		s.before = modifiers{}
+	case next != nil && next.is(kNum) && next.n.share && next.pause == none && alone && !s.fullLeadsOn(i+1):
+		v = next.n.lo
+		items = append(items, next)
+		next.used = true
+	case !alone:
+		return false
+	case s.at(i-1) != nil && s.at(i-1).any(kPron, kHave, kBe) && text != "drawn" && text != "drawn out":
+		return false
+	}
+	if s.no >= 0 {
+		s.no = -1
+		it.used = true
+		return true
+	}
+	w := r.why(rule.ID, "", items...)
+	if s.c.doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
+	}
+	r.comb(bars, "drawn", formatNumber(v), w)
+	s.touch()
+	return true
+}
+
+// length reads the size of a comb: "six by four inches" is width by depth; a
+// single measure is its named direction.
+func (s *scan) length(i int) {
+	it, r := s.at(i), s.r
+	mm, ok := it.size.mm()
+	if !ok || it.used {
+		return
+	}
+	bars := s.combBars(i)
+	if len(bars) == 0 {
+		return
+	}
+	w := r.why("comb-length", "", it)
+	if it.size.amount.approx {
+		w.doubts = append(w.doubts, "an estimate")
+	}
+	put := func(name string, v float64) { r.comb(bars, name, formatNumber(v), w) }
+	if by := s.at(i - 1); by != nil && s.byWord(by) {
+		if first := s.at(i - 2); first != nil && first.any(kNum, kMeasure) {
+			wide, ok := first.size.mm()
+			if first.is(kNum) {
+				wide, ok = first.n.lo*millimetres[it.size.unit], true
+			}
+			if ok {
+				first.used, by.used = true, true
+				w.spans = append(w.spans, r.spanOf(first)...)
+				put("width_mm", wide)
+				put("depth_mm", mm)
+				s.num = nil
+				s.touch()
+				return
+			}
+		}
+	}
+	if next := s.at(i + 1); next != nil && s.byWord(next) {
+		return // the width of "12 cm by 7 cm", read with the depth
+	}
+	put(s.direction(i), mm)
+	s.touch()
+}
+
+func (s *scan) byWord(it *item) bool {
+	text := lowerASCII(s.r.text[it.start:it.end])
+	return text == "by" || text == "x" || text == "×"
+}
+
+// direction is the leaf of the direction named with a single measure.
+func (s *scan) direction(i int) string {
+	for _, k := range []int{i + 1, i + 2, i - 1, i - 2} {
+		it := s.at(k)
+		if it == nil || k > i && it.pause > none {
+			continue
+		}
+		switch lowerASCII(s.r.text[it.start:it.end]) {
+		case "wide", "across", "width", "in width", "wide across":
+			it.used = true
+			return "width_mm"
+		case "deep", "depth", "tall", "down", "high", "in depth":
+			it.used = true
+			return "depth_mm"
+		case "long", "length", "in length":
+			it.used = true
+			return "length_mm"
+		}
+		if it.any(kMeasure, kContent) && k > i {
+			break
+		}
+	}
+	return "length_mm"
+}
+
+// broodPattern reads the laying pattern of the colony as a whole, or of the
+// bars in hand where brood was just spoken of there.
+func (s *scan) broodPattern(i int) {
+	it, r := s.at(i), s.r
+	for _, k := range []int{i + 1, i + 2, i + 3, i - 1, i - 2} {
+		p := s.at(k)
+		if p == nil || !p.is(kPattern) || p.used {
+			continue
+		}
+		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe) {
+			continue
+		}
+		if last := s.lastFound(i); last != nil && last.brood() && last.pattern == "" && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
+			last.pattern = r.value(p, kPattern)
+			last.items = append(last.items, it, p)
+			it.used, p.used = true, true
+			return
+		}
+		r.leaf("brood_pattern", r.value(p, kPattern), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
+		return
+	}
+}
+
+// placements reads "put in five days ago" of the bars in hand; it comes before
+// the deeds, which would take it for one of today.
+func (r *reader) placements(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kComb) || it.used {
+			continue
+		}
+		rule := r.placedRule(it)
+		if rule == nil {
+			continue
+		}
+		when, w := r.dateNear(c, i)
+		if when == nil || !(w.day.ago || w.day.past.Compare(r.today) <= 0 && !w.day.ahead) || w.day.week {
+			continue
+		}
+		bars := r.barsOf(c, i)
+		if len(bars) == 0 {
+			continue
+		}
+		why := r.why(rule.ID, "", it, w)
+		r.comb(bars, "../placed", w.day.past.String(), why)
+		r.inHand = thisLine
+		c.placed = true
+		if c.when != nil && *c.when == w.day {
+			c.when = nil
+			if c.mood == past {
+				c.mood = asserted
+			}
+		}
+	}
+}
+
+func (r *reader) placedRule(it *item) *rule {
+	for _, n := range it.rules {
+		if rule := &r.rules[n]; rule.Kind == kComb && rule.Value == "../placed" {
+			return rule
+		}
+	}
+	return nil
+}
+
+// dateNear is the date within a few words of item i.
+func (r *reader) dateNear(c *clause, i int) (*day, *item) {
+	for k := i + 1; k < len(c.items) && k <= i+4; k++ {
+		if it := &c.items[k]; it.is(kDate) {
+			return &it.day, it
+		}
+	}
+	return nil, nil
+}
+
+// barsOf are the numbered bars that the words at item i are about: named
+// before them in the clause, or in hand.
+func (r *reader) barsOf(c *clause, i int) []int {
+	for k := i - 1; k >= 0; k-- {
+		if it := &c.items[k]; it.is(kBars) {
+			return it.bars
+		}
+		if c.items[k].any(kDo) && !c.items[k].is(kComb) {
+			return nil
+		}
+	}
+	for k := i + 1; k < len(c.items) && k <= i+2; k++ {
+		if c.items[k].is(kBars) {
+			return c.items[k].bars
+		}
+		if c.items[k].is(kBar) || c.items[k].is(kNum) {
+			return nil
+		}
+	}
+	if r.inHand == thisLine || r.inHand == awaiting {
+		return r.bars
+	}
+	return nil
+}

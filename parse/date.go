@@ -1,0 +1,492 @@
+package parse
+
+import (
+	"strconv"
+	"strings"
+	"time"
+
+	"barwise/colony"
+)
+
+// day is a date as it was said. Where the words leave open whether it lies
+// behind or ahead, past and future differ and the tense of the sentence picks:
+// reports lie behind, plans ahead.
+type day struct {
+	past, future colony.Date
+	today        bool // today, this morning
+	week         bool // only a week, month or season was named, no day
+	weak         bool // two readings are common: flag
+	ago          bool // said as a distance back, "last …", yesterday
+	ahead        bool // said as a distance ahead, "next …", tomorrow
+	weekday      bool // a bare weekday
+}
+
+// dateWord is what a word contributes to a date or duration.
+type dateWord struct {
+	kind  dateKind
+	value int
+}
+
+type dateKind uint8
+
+const (
+	notDate dateKind = iota
+	weekdayWord
+	monthWord
+	spanWord // day 1, week 7, fortnight 14, month -1, year -12, hour 0
+	agoWord  // ago, back, since
+	inWord
+	nextWord
+	lastWord
+	thisWord
+	onWord
+	fromWord
+	todayWord
+	yesterdayWord
+	tomorrowWord
+	beforeWord
+	afterWord
+	weekendWord
+	dayPartWord // morning, afternoon, evening, night
+	theWord
+	nowWord
+	timeWord // o'clock, am, pm
+	everyWord
+)
+
+// dates reads days and durations relative to the day of the inspection.
+type dates struct {
+	numbers *numbers
+	kinds   []dateWord // by wordID
+}
+
+func (d *dates) of(t token) dateWord {
+	if int(t.id) < len(d.kinds) {
+		return d.kinds[t.id]
+	}
+	return dateWord{}
+}
+
+func (d *dates) is(toks []token, i int, k dateKind) bool {
+	return i < len(toks) && d.of(toks[i]).kind == k
+}
+
+// follows reports whether token i is of the kind and no pause separates it.
+func (d *dates) follows(toks []token, i int, k dateKind) bool {
+	return joined(toks, i) && d.is(toks, i, k)
+}
+
+// span is a length of time in days; months are kept apart.
+type span struct {
+	days, months int
+	hours        bool
+}
+
+// duration reads "three weeks", "a fortnight", "48 hours", "ten days".
+func (d *dates) duration(text string, toks []token, i int) (span, int) {
+	q, j := d.numbers.read(text, toks, i)
+	if j == i {
+		if d.is(toks, i, spanWord) && d.of(toks[i]).value == 14 {
+			return span{days: 14}, i + 1
+		}
+		return span{}, i
+	}
+	if q.ordinal || !joined(toks, j) {
+		return span{}, i
+	}
+	if toks[j].id == idDash {
+		j++
+	}
+	if !d.is(toks, j, spanWord) {
+		return span{}, i
+	}
+	return d.lengthOf(q, d.of(toks[j]).value), j + 1
+}
+
+func (d *dates) lengthOf(q quantity, unit int) span {
+	switch {
+	case unit > 0:
+		return span{days: int(q.lo*float64(unit) + 0.5)}
+	case unit == 0:
+		return span{days: max(1, int(q.lo/24+0.5)), hours: true}
+	default:
+		return span{months: int(q.lo * float64(-unit))}
+	}
+}
+
+func (s span) from(ref colony.Date, sign int) colony.Date {
+	return ref.AddMonths(sign * s.months).AddDays(sign * s.days)
+}
+
+// read reads the day that starts at token i, or returns i where there is none.
+func (d *dates) read(text string, toks []token, i int, ref colony.Date) (day, int) {
+	if i >= len(toks) {
+		return day{}, i
+	}
+	at, j := d.relative(text, toks, i, ref)
+	if j == i {
+		at, j = d.calendar(text, toks, i, ref)
+	}
+	if j == i {
+		at, j = d.weekday(toks, i, ref)
+	}
+	if j == i {
+		return at, i
+	}
+	for d.follows(toks, j, dayPartWord) {
+		j++
+	}
+	return at, j
+}
+
+func both(d colony.Date) day { return day{past: d, future: d} }
+
+// relative reads today, yesterday, "three weeks ago", "in ten days", "a week
+// from Saturday", "a fortnight last Tuesday", "next week".
+func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day, int) {
+	w := d.of(toks[i])
+	switch w.kind {
+	case todayWord:
+		at := both(ref)
+		at.today = true
+		return at, i + 1
+	case yesterdayWord:
+		at := both(ref.AddDays(-1))
+		at.ago = true
+		return at, i + 1
+	case tomorrowWord:
+		at := both(ref.AddDays(1))
+		at.ahead = true
+		return at, i + 1
+	case theWord:
+		if d.is(toks, i+1, spanWord) && d.is(toks, i+2, beforeWord) && d.is(toks, i+3, yesterdayWord) {
+			at := both(ref.AddDays(-2))
+			at.ago = true
+			return at, i + 4
+		}
+		if d.is(toks, i+1, spanWord) && d.is(toks, i+2, afterWord) && d.is(toks, i+3, tomorrowWord) {
+			at := both(ref.AddDays(2))
+			at.ahead = true
+			return at, i + 4
+		}
+		if d.is(toks, i+1, weekendWord) {
+			return weekend(ref), i + 2
+		}
+	case weekendWord:
+		return weekend(ref), i + 1
+	case inWord, onWord:
+		if w.kind == inWord {
+			if s, j := d.duration(text, toks, i+1); j > i+1 && !s.hours && !d.is(toks, j, agoWord) {
+				at := both(s.from(ref, 1))
+				at.ahead = true
+				return at, d.skipTime(toks, j)
+			}
+		}
+		return day{}, i
+	case nextWord, lastWord, thisWord:
+		return d.named(toks, i, ref)
+	}
+	return d.distance(text, toks, i, ref)
+}
+
+func weekend(ref colony.Date) day {
+	ahead := ref.AddDays((6-int(ref.Weekday())+7)%7 + 0)
+	if ahead == ref {
+		ahead = ref.AddDays(7)
+	}
+	return day{past: ahead.AddDays(-7), future: ahead}
+}
+
+// skipTime passes the "time" of "in three weeks time" and "from now".
+func (d *dates) skipTime(toks []token, j int) int {
+	for j < len(toks) && toks[j].pause == none {
+		switch d.of(toks[j]).kind {
+		case timeWord:
+			j++
+			continue
+		case fromWord:
+			if d.is(toks, j+1, nowWord) || d.is(toks, j+1, todayWord) {
+				j += 2
+				continue
+			}
+		}
+		break
+	}
+	return j
+}
+
+// distance reads a duration with the point it is counted from: "three days
+// ago", "a week from Saturday", "a week on Monday", "two days before that".
+func (d *dates) distance(text string, toks []token, i int, ref colony.Date) (day, int) {
+	s, j := d.duration(text, toks, i)
+	if j == i || s.hours || !joined(toks, j) {
+		return day{}, i
+	}
+	switch d.of(toks[j]).kind {
+	case agoWord:
+		at := both(s.from(ref, -1))
+		at.ago = true
+		// "two weeks ago Friday": the Friday of that week
+		if d.follows(toks, j+1, weekdayWord) {
+			w := d.of(toks[j+1]).value
+			at = both(at.past.AddDays(w - isoDay(at.past)))
+			at.ago = true
+			return at, j + 2
+		}
+		return at, j + 1
+	case fromWord, onWord:
+		if d.is(toks, j+1, nowWord) || d.is(toks, j+1, todayWord) {
+			at := both(s.from(ref, 1))
+			at.ahead = true
+			return at, j + 2
+		}
+		base, k := d.read(text, toks, j+1, ref)
+		if k > j+1 && !base.ago {
+			at := both(s.from(base.future, 1))
+			at.ahead = true
+			return at, k
+		}
+	case lastWord, yesterdayWord:
+		base, k := d.read(text, toks, j, ref)
+		if k > j {
+			at := both(s.from(base.past, -1))
+			at.ago = true
+			return at, k
+		}
+	case beforeWord:
+		base, k := d.read(text, toks, j+1, ref)
+		if k > j+1 {
+			return both(s.from(base.past, -1)), k
+		}
+	}
+	return day{}, i
+}
+
+// named reads next, last and this with a week, a weekday or a season.
+func (d *dates) named(toks []token, i int, ref colony.Date) (day, int) {
+	if !joined(toks, i+1) {
+		return day{}, i
+	}
+	kind := d.of(toks[i]).kind
+	w := d.of(toks[i+1])
+	monday := ref.AddDays(1 - isoDay(ref))
+	switch w.kind {
+	case weekdayWord:
+		j := i + 2
+		switch kind {
+		case lastWord:
+			at := both(behind(ref, w.value))
+			at.ago = true
+			return at, j
+		case nextWord:
+			at := both(monday.AddDays(7 + w.value - 1))
+			at.ahead, at.weak = true, ahead(ref, w.value) != at.future
+			return at, j
+		default:
+			return day{past: behind(ref, w.value), future: ahead(ref, w.value)}, j
+		}
+	case weekendWord:
+		at := weekend(ref)
+		if kind == lastWord {
+			at.future = at.past
+			at.ago = true
+		}
+		return at, i + 2
+	case spanWord:
+		return d.namedSpan(kind, w.value, ref, i)
+	case dayPartWord: // last night, this morning
+		if kind == lastWord {
+			at := both(ref.AddDays(-1))
+			at.ago = true
+			return at, i + 2
+		}
+		at := both(ref)
+		at.today = kind == thisWord
+		return at, i + 2
+	}
+	return day{}, i
+}
+
+func (d *dates) namedSpan(kind dateKind, unit int, ref colony.Date, i int) (day, int) {
+	switch {
+	case unit == 0:
+		return day{}, i
+	case kind == nextWord && unit == 7:
+		at := both(ref.AddDays(7))
+		at.ahead = true
+		return at, i + 2
+	case kind == nextWord:
+		return day{week: true, ahead: true, past: ref, future: ref}, i + 2
+	case kind == lastWord:
+		return day{week: true, ago: true, past: ref.AddDays(-7), future: ref}, i + 2
+	}
+	return day{week: true, past: ref, future: ref}, i + 2
+}
+
+// weekday reads a bare weekday; "Saturday week" is the one after the coming.
+func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
+	j := i
+	if !d.is(toks, j, weekdayWord) {
+		return day{}, i
+	}
+	w := d.of(toks[j]).value
+	j++
+	if d.follows(toks, j, spanWord) && d.of(toks[j]).value == 7 {
+		at := both(ahead(ref, w).AddDays(7))
+		at.ahead = true
+		return at, j + 1
+	}
+	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
+}
+
+func isoDay(d colony.Date) int { return (int(d.Weekday())+6)%7 + 1 }
+
+// behind is the nearest such weekday before ref, never ref itself.
+func behind(ref colony.Date, weekday int) colony.Date {
+	return ref.AddDays(-((isoDay(ref)-weekday+6)%7 + 1))
+}
+
+// ahead is the nearest such weekday after ref, never ref itself.
+func ahead(ref colony.Date, weekday int) colony.Date {
+	return ref.AddDays((weekday-isoDay(ref)+6)%7 + 1)
+}
+
+// calendar reads a day of a month: May 30, 30th of May 2026, the 3rd,
+// 2026-05-30, 30/5/2026. Day before month is the reading of slashes unless only
+// the other exists; where both do, it is flagged.
+func (d *dates) calendar(text string, toks []token, i int, ref colony.Date) (day, int) {
+	switch toks[i].id {
+	case idISODate:
+		at, err := colony.ParseDate(text[toks[i].start:toks[i].end])
+		if err != nil {
+			return day{}, i
+		}
+		return both(at), i + 1
+	case idSlashDate:
+		return slashed(text[toks[i].start:toks[i].end], ref, i)
+	}
+	j := i
+	if d.is(toks, j, theWord) && joined(toks, j+1) {
+		j++
+	}
+	if d.is(toks, j, monthWord) && j == i && joined(toks, j+1) {
+		if d.is(toks, j+1, theWord) && joined(toks, j+2) {
+			j++
+		}
+		q, k := d.numbers.single(text, toks, j+1)
+		if n := int(q.lo); k > j+1 && q.whole() && !q.article && n >= 1 && n <= 31 && (q.ordinal || k == j+2 || n > 20) {
+			return d.inYear(text, toks, n, d.of(toks[i]).value, k, i, ref)
+		}
+		return day{}, i
+	}
+	q, k := d.numbers.single(text, toks, j)
+	n := int(q.lo)
+	if k == j || !q.whole() || q.share || q.article || n < 1 || n > 31 || !joined(toks, k) && !q.ordinal {
+		return day{}, i
+	}
+	m := k
+	if d.numbers.is(toks, m, ofWord) {
+		m++
+	}
+	if d.follows(toks, m, monthWord) {
+		return d.inYear(text, toks, n, d.of(toks[m]).value, m+1, i, ref)
+	}
+	if d.follows(toks, m, thisWord) && d.is(toks, m+1, spanWord) && m > k {
+		return ofMonth(n, ref), m + 2
+	}
+	return day{}, i
+}
+
+// dayOfMonth reads "the 3rd" where the context says that a date stands there.
+func (d *dates) dayOfMonth(text string, toks []token, i int, ref colony.Date) (day, int) {
+	if !d.is(toks, i, theWord) || !joined(toks, i+1) {
+		return day{}, i
+	}
+	q, k := d.numbers.single(text, toks, i+1)
+	if k == i+1 || !q.ordinal || q.lo < 1 || q.lo > 31 {
+		return day{}, i
+	}
+	return ofMonth(int(q.lo), ref), k
+}
+
+// ofMonth is the nearest such day of a month behind (today included) and
+// ahead.
+func ofMonth(n int, ref colony.Date) day {
+	return day{past: nearestOf(n, ref, -1), future: nearestOf(n, ref, 1)}
+}
+
+// nearestOf is the nearest existing nth day of a month on that side of ref.
+func nearestOf(n int, ref colony.Date, sign int) colony.Date {
+	for step := range 4 {
+		first := colony.Date{Year: ref.Year, Month: ref.Month, Day: 1}.AddMonths(sign * step)
+		at := colony.NewDate(first.Year, first.Month, n)
+		if at.Month != first.Month {
+			continue
+		}
+		if sign < 0 && at.Compare(ref) <= 0 || sign > 0 && at.Compare(ref) > 0 {
+			return at
+		}
+	}
+	return ref
+}
+
+// inYear completes a day and month with the year that follows, else with the
+// nearest year on either side.
+func (d *dates) inYear(text string, toks []token, n, month, j, i int, ref colony.Date) (day, int) {
+	if joined(toks, j) || j < len(toks) && toks[j].pause == comma {
+		if toks[j].id == idNumber && toks[j].end-toks[j].start == 4 {
+			if year, err := strconv.Atoi(text[toks[j].start:toks[j].end]); err == nil && year > 1900 && year < 2200 {
+				at := colony.NewDate(year, time.Month(month), n)
+				if at.Day != n {
+					return day{}, i
+				}
+				return both(at), j + 1
+			}
+		}
+	}
+	at := day{past: nearestYear(n, month, ref, -1), future: nearestYear(n, month, ref, 1)}
+	if at.past.IsZero() || at.future.IsZero() {
+		return day{}, i
+	}
+	return at, j
+}
+
+func nearestYear(n, month int, ref colony.Date, sign int) colony.Date {
+	for step := range 9 { // 29 February may be eight years off
+		at := colony.NewDate(ref.Year+sign*step, time.Month(month), n)
+		if at.Day == n && (sign < 0 && at.Compare(ref) <= 0 || sign > 0 && at.Compare(ref) > 0) {
+			return at
+		}
+	}
+	return colony.Date{}
+}
+
+func slashed(s string, ref colony.Date, i int) (day, int) {
+	parts := strings.FieldsFunc(s, func(r rune) bool { return r == '/' || r == '.' })
+	if len(parts) < 2 {
+		return day{}, i
+	}
+	a, _ := strconv.Atoi(parts[0])
+	b, _ := strconv.Atoi(parts[1])
+	weak := a <= 12 && b <= 12 && a != b
+	if b > 12 && a <= 12 {
+		a, b = b, a
+	}
+	if a < 1 || a > 31 || b < 1 || b > 12 {
+		return day{}, i
+	}
+	if len(parts) == 3 {
+		year, _ := strconv.Atoi(parts[2])
+		if year < 100 {
+			year += 2000
+		}
+		at := both(colony.NewDate(year, time.Month(b), a))
+		at.weak = weak
+		return at, i + 1
+	}
+	at := day{past: nearestYear(a, b, ref, -1), future: nearestYear(a, b, ref, 1), weak: weak}
+	if at.past.IsZero() || at.future.IsZero() {
+		return day{}, i
+	}
+	return at, i + 1
+}

@@ -1,0 +1,251 @@
+package parse
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"barwise/colony"
+)
+
+// class is the family of a finding.
+type class uint8
+
+const (
+	ofComb class = iota // contents of a comb or of the colony
+	ofCells
+	ofSign
+)
+
+// finding is one thing found, before it is known where.
+type finding struct {
+	class   class
+	what    string // content, cell stage or sign
+	present bool
+
+	bars    []int
+	located bool     // its bars were named with it
+	counted quantity // bars that hold it, counted but not numbered
+
+	cover    float64
+	hasCover bool
+	amount   string
+	pattern  string
+	side     string
+	place    string
+	count    quantity
+	hasCount bool
+	kind     string // of queen cells
+	form     string
+
+	at     int // index of its item in the clause
+	items  []*item
+	rule   string
+	cue    string
+	doubts []string
+	list   int // findings joined by "and" share a number
+}
+
+func (f *finding) brood() bool {
+	return f.class == ofComb && strings.HasSuffix(f.what, "brood") || f.what == "eggs"
+}
+
+// record writes a finding to the bars it belongs to, or to the colony.
+func (r *reader) record(f *finding) {
+	why := source{spans: r.spanOf(f.items...), rule: f.rule, cue: f.cue, doubts: f.doubts}
+	for _, it := range f.items {
+		it.used = true
+		if it.misheard {
+			why.doubts = append(why.doubts, "may be misheard")
+		}
+		if it.mended {
+			why.doubts = append(why.doubts, "corrected aloud")
+		}
+	}
+	switch f.class {
+	case ofSign:
+		r.recordSign(f, why)
+	case ofCells:
+		r.recordCells(f, why)
+	default:
+		r.recordContent(f, why)
+	}
+}
+
+func (r *reader) recordContent(f *finding, why source) {
+	if len(f.bars) == 0 {
+		r.writeContent("contents."+f.what, f, why)
+		return
+	}
+	for _, b := range f.bars {
+		r.writeContent("bars."+strconv.Itoa(b)+"."+f.what, f, why)
+	}
+}
+
+func (r *reader) writeContent(path string, f *finding, why source) {
+	b := r.cur
+	b.put(path, yesNo(f.present), why)
+	why.doubts = nil
+	if !f.present {
+		return
+	}
+	if f.hasCover {
+		b.put(path+".cover", formatNumber(f.cover), why)
+	}
+	set := func(name, value string) {
+		if value != "" {
+			b.put(path+"."+name, value, why)
+		}
+	}
+	if !f.hasCover || f.amount != "much" {
+		set("amount", f.amount)
+	}
+	if f.brood() {
+		set("pattern", f.pattern)
+	}
+	if len(f.bars) > 0 {
+		if old, ok := b.get(path + ".side"); ok && sidesMeet(old, f.side) {
+			b.drop(path + ".side")
+			set("side", "both")
+		} else {
+			set("side", f.side)
+		}
+		set("place", f.place)
+	}
+	if f.counted.lo > 0 {
+		b.put(path+".bars", formatNumber(f.counted.lo), why)
+		if f.counted.hi > f.counted.lo {
+			b.put(path+".bars_max", formatNumber(f.counted.hi), why)
+			b.flag(path+".bars", "a range was said", formatNumber(f.counted.hi))
+		}
+	}
+}
+
+// sidesMeet: the same said first of one side and then of the other is said of
+// both.
+func sidesMeet(a, b string) bool {
+	return a == "front" && b == "back" || a == "back" && b == "front" || a == "one" && b == "other"
+}
+
+func (r *reader) recordCells(f *finding, why source) {
+	paths := []string{"queen_cells." + f.what}
+	if len(f.bars) > 0 {
+		paths = nil
+		for _, b := range f.bars {
+			paths = append(paths, "bars."+strconv.Itoa(b)+".queen_cells."+f.what)
+		}
+	}
+	for _, path := range paths {
+		r.cur.put(path, yesNo(f.present), why)
+		if !f.present {
+			continue
+		}
+		sub := why
+		sub.doubts = nil
+		if f.hasCount {
+			r.putCount(path, f.count, sub)
+		}
+		if f.kind != "" {
+			r.cur.put(path+".kind", f.kind, sub)
+		}
+	}
+}
+
+// putCount writes a count; a range gives the smaller and the larger, flagged.
+func (r *reader) putCount(path string, q quantity, why source) {
+	r.cur.put(path+".count", formatNumber(q.lo), why)
+	if q.hi > q.lo {
+		r.cur.put(path+".count_max", formatNumber(q.hi), why)
+		r.cur.flag(path+".count", "a range was said", formatNumber(q.hi))
+	}
+	if q.approx {
+		r.cur.flag(path+".count", "an estimate", "")
+	}
+}
+
+func (r *reader) recordSign(f *finding, why source) {
+	path := "signs." + f.what
+	if old, ok := r.cur.get(path); ok && old == "yes" && !f.present && len(f.bars) > 0 {
+		return // seen on one bar, denied of another: it was seen
+	}
+	r.cur.put(path, yesNo(f.present), why)
+	why.doubts = nil
+	if f.hasCount && f.present {
+		r.putCount(path, f.count, why)
+	}
+	bars := f.bars
+	if old, ok := r.cur.get(path + ".bar"); ok && len(bars) > 0 {
+		if n, _ := strconv.Atoi(old); !slices.Contains(bars, n) {
+			bars = append([]int{n}, bars...)
+		}
+	}
+	switch len(bars) {
+	case 0:
+	case 1:
+		r.cur.put(path+".bar", strconv.Itoa(bars[0]), why)
+	default:
+		r.cur.drop(path + ".bar")
+		r.cur.put(path+".bars", joinBars(bars), why)
+	}
+}
+
+func joinBars(bars []int) string {
+	parts := make([]string, len(bars))
+	for i, b := range bars {
+		parts[i] = strconv.Itoa(b)
+	}
+	return strings.Join(parts, ",")
+}
+
+func yesNo(b bool) string {
+	if b {
+		return "yes"
+	}
+	return "no"
+}
+
+// formatNumber writes shares and amounts without a tail of binary digits.
+func formatNumber(v float64) string {
+	s := strconv.FormatFloat(v, 'f', 3, 64)
+	return strings.TrimRight(strings.TrimRight(s, "0"), ".")
+}
+
+// comb writes a leaf below the comb (or the bar itself, for ../ values) of
+// each bar.
+func (r *reader) comb(bars []int, name, value string, why source) {
+	for _, b := range bars {
+		path := "bars." + strconv.Itoa(b) + ".comb." + name
+		if rest, ok := strings.CutPrefix(name, "../"); ok {
+			path = "bars." + strconv.Itoa(b) + "." + rest
+		}
+		r.cur.put(path, value, why)
+	}
+}
+
+func (r *reader) why(rule, cue string, items ...*item) source {
+	w := source{spans: r.spanOf(items...), rule: rule, cue: cue}
+	for _, it := range items {
+		if it == nil {
+			continue
+		}
+		it.used = true
+		if it.misheard {
+			w.doubts = append(w.doubts, "may be misheard")
+		}
+		if it.mended {
+			w.doubts = append(w.doubts, "corrected aloud")
+		}
+	}
+	return w
+}
+
+// leaf writes a leaf of the colony.
+func (r *reader) leaf(path, value, rule, cue, doubt string, items ...*item) {
+	w := r.why(rule, cue, items...)
+	if doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+doubt)
+	}
+	r.cur.put(path, value, w)
+}
+
+var _ = colony.Schema

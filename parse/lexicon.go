@@ -1,0 +1,242 @@
+package parse
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+)
+
+// lexicon is everything that the rule files say, ready for use. It does not
+// change after it is made.
+type lexicon struct {
+	words       *vocabulary
+	rules       []rule
+	graph       *graph
+	numbers     *numbers
+	dates       *dates
+	measures    *measures
+	mishearings map[wordID][]*heard // by first word
+}
+
+// heard is a mishearing, compiled.
+type heard struct {
+	rule          *mishearing
+	words         []wordID
+	said          []wordID
+	before, after *context
+	not           *context
+}
+
+// context is a set of words of which one must stand next to a mishearing.
+type context struct {
+	words      map[wordID]bool
+	number     bool
+	start, end bool
+}
+
+func newLexicon(f ruleFile) (*lexicon, error) {
+	l := &lexicon{words: newVocabulary(), rules: f.Rule}
+	l.words.addContractions(f.Contraction)
+	l.graph = newGraph(l.words)
+	for i := range l.rules {
+		for _, say := range l.rules[i].Say {
+			if err := l.graph.add(say, int16(i)); err != nil {
+				return nil, fmt.Errorf("rules/%s: rule %q: %w", l.rules[i].file, l.rules[i].ID, err)
+			}
+		}
+	}
+	numberKinds := map[string]numberKind{"unit": unitWord, "tens": tensWord, "scale": scaleWord, "ordinal": ordinalWord,
+		"part": partWord, "group": groupWord, "about": aboutWord, "and": andWord, "article": articleWord,
+		"percent": percentWord, "of": ofWord, "or": orWord, "to": toWord, "point": pointWord, "between": betweenWord, "odd": oddWord}
+	l.numbers = &numbers{}
+	if err := eachPart(f.Number, func(kindName, word string, value float64) bool {
+		k, ok := numberKinds[kindName]
+		id := l.words.add(word)
+		l.numbers.kinds = grown(l.numbers.kinds, id)
+		l.numbers.kinds[id] = numberWord{k, value}
+		return ok
+	}); err != nil {
+		return nil, err
+	}
+	dateKinds := map[string]dateKind{"weekday": weekdayWord, "month": monthWord, "span": spanWord, "ago": agoWord, "in": inWord,
+		"next": nextWord, "last": lastWord, "this": thisWord, "on": onWord, "from": fromWord, "today": todayWord,
+		"yesterday": yesterdayWord, "tomorrow": tomorrowWord, "before": beforeWord, "after": afterWord,
+		"weekend": weekendWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
+	l.dates = &dates{numbers: l.numbers}
+	if err := eachPart(f.Date, func(kindName, word string, value float64) bool {
+		k, ok := dateKinds[kindName]
+		id := l.words.add(word)
+		l.dates.kinds = grown(l.dates.kinds, id)
+		l.dates.kinds[id] = dateWord{k, int(value)}
+		return ok
+	}); err != nil {
+		return nil, err
+	}
+	l.measures = &measures{numbers: l.numbers}
+	for word, unit := range unitNames {
+		id := l.words.add(word)
+		l.measures.units = grown(l.measures.units, id)
+		l.measures.units[id] = unit
+	}
+	l.numbers.inID = l.words.add("in")
+	l.numbers.dimension = map[wordID]bool{}
+	for _, w := range []string{"wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of"} {
+		l.numbers.dimension[l.words.add(w)] = true
+	}
+	return l, l.addMishearings(f.Mishearing)
+}
+
+// eachPart hands every word of the number or date grammar to add, in a fixed
+// order; add reports whether it knows the kind.
+func eachPart(parts []part, add func(kindName, word string, value float64) bool) error {
+	for _, p := range parts {
+		words := make([]string, 0, len(p.Words))
+		for w := range p.Words {
+			words = append(words, w)
+		}
+		sort.Strings(words)
+		for _, w := range words {
+			if !add(p.Kind, w, p.Words[w]) {
+				return fmt.Errorf("rules/numbers.toml: unknown kind %q", p.Kind)
+			}
+		}
+	}
+	return nil
+}
+
+func grown[T any](list []T, id wordID) []T {
+	for int(id) >= len(list) {
+		var zero T
+		list = append(list, zero)
+	}
+	return list
+}
+
+func (l *lexicon) addMishearings(list []mishearing) error {
+	l.mishearings = map[wordID][]*heard{}
+	for i := range list {
+		m := &list[i]
+		for _, h := range m.Heard {
+			c := &heard{rule: m, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not)}
+			for w := range strings.FieldsSeq(h) {
+				c.words = append(c.words, l.graph.asRead(w)...)
+			}
+			for w := range strings.FieldsSeq(m.Said) {
+				c.said = append(c.said, l.graph.asRead(w)...)
+			}
+			l.mishearings[c.words[0]] = append(l.mishearings[c.words[0]], c)
+		}
+	}
+	for _, hs := range l.mishearings {
+		sort.SliceStable(hs, func(a, b int) bool { return len(hs[a].words) > len(hs[b].words) })
+	}
+	return nil
+}
+
+func (l *lexicon) context(words []string) *context {
+	if len(words) == 0 {
+		return nil
+	}
+	c := &context{words: map[wordID]bool{}}
+	for _, w := range words {
+		switch w {
+		case "<n>":
+			c.number = true
+		case "<start>":
+			c.start = true
+		case "<end>":
+			c.end = true
+		default:
+			for _, id := range l.graph.asRead(w) {
+				c.words[id] = true
+			}
+		}
+	}
+	return c
+}
+
+// fits reports whether the token at i, or the edge of the line, satisfies the
+// context.
+func (c *context) fits(l *lexicon, toks []token, i int, pausedOff bool) bool {
+	if i < 0 || i >= len(toks) || pausedOff {
+		if i < 0 && c.start || i >= len(toks) && c.end || pausedOff && (c.start || c.end) {
+			return true
+		}
+		if i < 0 || i >= len(toks) {
+			return false
+		}
+	}
+	if c.words[toks[i].id] {
+		return true
+	}
+	if !c.number {
+		return false
+	}
+	k := l.numbers.of(toks[i]).kind
+	return toks[i].id == idNumber || k == unitWord || k == tensWord
+}
+
+// mend rewrites misheard words in place of what was meant, flagged, and
+// returns the tokens.
+func (l *lexicon) mend(toks []token, out []token) []token {
+	out = out[:0]
+	for i := 0; i < len(toks); {
+		h := l.misheardAt(toks, i, out)
+		if h == nil {
+			out = append(out, toks[i])
+			i++
+			continue
+		}
+		n := len(h.words)
+		f := misheard
+		if h.rule.Sure {
+			f = 0
+		}
+		for k, id := range h.said {
+			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}
+			if k == 0 {
+				t.pause = toks[i].pause
+			}
+			out = append(out, t)
+		}
+		i += n
+	}
+	return out
+}
+
+func (l *lexicon) misheardAt(toks []token, i int, before []token) *heard {
+	if toks[i].id < firstWordID {
+		return nil
+	}
+candidates:
+	for _, h := range l.mishearings[toks[i].id] {
+		n := len(h.words)
+		if i+n > len(toks) {
+			continue
+		}
+		for k, w := range h.words {
+			if toks[i+k].id != w || k > 0 && toks[i+k].pause != none {
+				continue candidates
+			}
+		}
+		if h.before != nil && !h.before.fits(l, before, len(before)-1, toks[i].pause >= colon) {
+			continue
+		}
+		if h.after != nil && !h.after.fits(l, toks, i+n, i+n < len(toks) && toks[i+n].pause >= colon) {
+			continue
+		}
+		if h.not != nil && i+n < len(toks) && h.not.fits(l, toks, i+n, false) {
+			continue
+		}
+		return h
+	}
+	return nil
+}
+
+// mayBeNumber reports whether a token can begin a number, date or measure.
+func (l *lexicon) mayBeNumber(t token) bool {
+	if t.id < firstWordID {
+		return t.id != idUnknown
+	}
+	return l.numbers.of(t).kind != notNumber || l.dates.of(t).kind != notDate || int(t.id) < len(l.measures.units) && l.measures.units[t.id] != ""
+}

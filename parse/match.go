@@ -1,0 +1,290 @@
+package parse
+
+import (
+	"encoding/binary"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// graph is the network of all ways of saying: from start, each word leads on
+// to further nodes, and some nodes end a rule.
+type graph struct {
+	words *vocabulary
+	nodes []node
+}
+
+type node struct {
+	next    map[wordID][]int32
+	slots   [numSlots][]int32 // <n>, <dur>, <measure>, <date>
+	empty   []int32           // nodes reached without a word
+	accepts []int16           // rules that end here
+}
+
+// slot is a part of a way of saying that stands for more than one word.
+type slot uint8
+
+const (
+	slotNumber slot = iota
+	slotDuration
+	slotMeasure
+	numSlots
+)
+
+var slotNames = map[string]slot{"<n>": slotNumber, "<dur>": slotDuration, "<measure>": slotMeasure}
+
+func newGraph(words *vocabulary) *graph {
+	return &graph{words: words, nodes: make([]node, 1)}
+}
+
+func (g *graph) node() int32 {
+	g.nodes = append(g.nodes, node{})
+	return int32(len(g.nodes) - 1)
+}
+
+// add threads one way of saying into the graph: words, <slots>, (a|b) for
+// either and [a] for a or nothing.
+func (g *graph) add(say string, rule int16) error {
+	at, rest := int32(0), say
+	for rest != "" {
+		open := strings.IndexAny(rest, "([")
+		if open < 0 {
+			open = len(rest)
+		}
+		var err error
+		if at, err = g.run(at, rest[:open]); err != nil {
+			return err
+		}
+		if open == len(rest) {
+			break
+		}
+		closing := map[byte]string{'(': ")", '[': "]"}[rest[open]]
+		end := strings.Index(rest[open:], closing)
+		if end < 0 {
+			return fmt.Errorf("%q: %c is not closed", say, rest[open])
+		}
+		if at, err = g.either(at, rest[open+1:open+end], closing == "]"); err != nil {
+			return err
+		}
+		rest = rest[open+end+1:]
+	}
+	if at == 0 {
+		return fmt.Errorf("%q: says nothing", say)
+	}
+	g.nodes[at].accepts = append(g.nodes[at].accepts, rule)
+	return nil
+}
+
+// run leads from a node through plain words and slots.
+func (g *graph) run(at int32, text string) (int32, error) {
+	for word := range strings.FieldsSeq(text) {
+		to := g.node()
+		if word[0] == '<' && len(word) > 1 {
+			s, ok := slotNames[word]
+			if !ok {
+				return 0, fmt.Errorf("unknown slot %s", word)
+			}
+			g.nodes[at].slots[s] = append(g.nodes[at].slots[s], to)
+			at = to
+			continue
+		}
+		for _, w := range g.asRead(word) {
+			to = g.node()
+			if g.nodes[at].next == nil {
+				g.nodes[at].next = map[wordID][]int32{}
+			}
+			g.nodes[at].next[w] = append(g.nodes[at].next[w], to)
+			at = to
+		}
+	}
+	return at, nil
+}
+
+// asRead cuts a word of a rule as the tokeniser cuts it in a note.
+func (g *graph) asRead(word string) []wordID {
+	if p := g.words.contractions[word]; p != nil {
+		return []wordID{p.first, p.second}
+	}
+	if stem, ok := strings.CutSuffix(word, "'s"); ok && stem != "" {
+		return []wordID{g.words.add(stem), g.words.add("'s")}
+	}
+	var ids []wordID
+	for part := range strings.SplitSeq(word, "-") {
+		if part != "" {
+			ids = append(ids, g.words.add(part))
+		}
+	}
+	return ids
+}
+
+func (g *graph) either(at int32, options string, optional bool) (int32, error) {
+	end := g.node()
+	for option := range strings.SplitSeq(options, "|") {
+		to, err := g.run(at, option)
+		if err != nil {
+			return 0, err
+		}
+		g.nodes[to].empty = append(g.nodes[to].empty, end)
+	}
+	if optional {
+		g.nodes[at].empty = append(g.nodes[at].empty, end)
+	}
+	return end, nil
+}
+
+// matcher walks the graph. It turns sets of nodes into single states as they
+// are met, so that a word costs one look-up; it is not safe for concurrent use.
+type matcher struct {
+	graph  *graph
+	states []state
+	known  map[string]int32
+	starts []int32 // state after a first word, by wordID; -1 none, -2 not yet known
+}
+
+type state struct {
+	nodes   []int32
+	next    map[wordID]int32
+	slots   [numSlots]int32 // -1 none
+	accepts []int16
+}
+
+func newMatcher(g *graph) *matcher {
+	m := &matcher{graph: g, known: map[string]int32{}, starts: make([]int32, len(g.words.words))}
+	m.stateOf([]int32{0})
+	for i := range m.starts {
+		m.starts[i] = -2
+	}
+	return m
+}
+
+// stateOf numbers the set of nodes that is reached from the given ones.
+func (m *matcher) stateOf(from []int32) int32 {
+	nodes := slices.Clone(from)
+	for i := 0; i < len(nodes); i++ {
+		for _, to := range m.graph.nodes[nodes[i]].empty {
+			if !slices.Contains(nodes, to) {
+				nodes = append(nodes, to)
+			}
+		}
+	}
+	slices.Sort(nodes)
+	nodes = slices.Compact(nodes)
+	key := make([]byte, 0, 4*len(nodes))
+	for _, n := range nodes {
+		key = binary.LittleEndian.AppendUint32(key, uint32(n))
+	}
+	if known, ok := m.known[string(key)]; ok {
+		return known
+	}
+	id := int32(len(m.states))
+	m.known[string(key)] = id
+	st := state{nodes: nodes, next: map[wordID]int32{}}
+	m.states = append(m.states, st)
+	var slotted [numSlots][]int32
+	for _, n := range nodes {
+		for _, rule := range m.graph.nodes[n].accepts {
+			if !slices.Contains(st.accepts, rule) {
+				st.accepts = append(st.accepts, rule)
+			}
+		}
+		for s := range slotted {
+			slotted[s] = append(slotted[s], m.graph.nodes[n].slots[s]...)
+		}
+	}
+	slices.Sort(st.accepts)
+	for s := range slotted {
+		st.slots[s] = -1
+		if len(slotted[s]) > 0 {
+			st.slots[s] = m.stateOf(slotted[s])
+		}
+	}
+	m.states[id] = st
+	return id
+}
+
+// step is the state behind a word, or -1.
+func (m *matcher) step(from int32, word wordID) int32 {
+	if from == 0 {
+		if to := m.starts[word]; to != -2 {
+			return to
+		}
+	} else if to, ok := m.states[from].next[word]; ok {
+		return to
+	}
+	var targets []int32
+	for _, n := range m.states[from].nodes {
+		targets = append(targets, m.graph.nodes[n].next[word]...)
+	}
+	to := int32(-1)
+	if len(targets) > 0 {
+		to = m.stateOf(targets)
+	}
+	if from == 0 {
+		m.starts[word] = to
+	} else {
+		m.states[from].next[word] = to
+	}
+	return to
+}
+
+// match is the longest way of saying that starts at a token.
+type match struct {
+	rules []int16
+	end   int      // index behind its last token
+	n     quantity // what stood for <n>
+	dur   span     // what stood for <dur>
+	size  measure  // what stood for <measure>
+}
+
+// slotReader reads what can stand for a slot.
+type slotReader interface {
+	quantityAt(i int) (quantity, int)
+	durationAt(i int) (span, int)
+	measureAt(i int) (measure, int)
+}
+
+// longest finds the longest way of saying from token i on. A pause ends a way
+// of saying, except that a comma may stand before a slot.
+func (m *matcher) longest(toks []token, i int, slots slotReader) match {
+	best := match{end: i}
+	m.walk(0, toks, i, slots, match{end: i}, &best)
+	return best
+}
+
+func (m *matcher) walk(at int32, toks []token, i int, slots slotReader, soFar match, best *match) {
+	st := &m.states[at]
+	if len(st.accepts) > 0 && i > best.end {
+		*best = soFar
+		best.rules, best.end = st.accepts, i
+	}
+	if i >= len(toks) || at != 0 && toks[i].pause >= comma {
+		return
+	}
+	slotted := st.slots
+	if word := toks[i].id; word >= firstWordID {
+		if to := m.step(at, word); to >= 0 {
+			m.walk(to, toks, i+1, slots, soFar, best)
+		}
+	}
+	if to := slotted[slotNumber]; to >= 0 {
+		if q, j := slots.quantityAt(i); j > i && !q.ordinal {
+			next := soFar
+			next.n = q
+			m.walk(to, toks, j, slots, next, best)
+		}
+	}
+	if to := slotted[slotDuration]; to >= 0 {
+		if d, j := slots.durationAt(i); j > i {
+			next := soFar
+			next.dur = d
+			m.walk(to, toks, j, slots, next, best)
+		}
+	}
+	if to := slotted[slotMeasure]; to >= 0 {
+		if d, j := slots.measureAt(i); j > i {
+			next := soFar
+			next.size = d
+			m.walk(to, toks, j, slots, next, best)
+		}
+	}
+}

@@ -1,0 +1,100 @@
+package parse
+
+// measure is an amount with its unit, as it was said.
+type measure struct {
+	amount quantity
+	unit   string // mm cm in, l ml kg g lb oz qt gal pt cup
+}
+
+// unitNames are the ways of writing a unit.
+var unitNames = map[string]string{
+	"mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm", "mil": "mm", "mills": "mm",
+	"cm": "cm", "centimetre": "cm", "centimetres": "cm", "centimeter": "cm", "centimeters": "cm", "cms": "cm",
+	"in": "in", "inch": "in", "inches": "in", "ins": "in",
+	"l": "l", "litre": "l", "litres": "l", "liter": "l", "liters": "l", "ltr": "l", "ltrs": "l", "lt": "l",
+	"ml": "ml", "millilitre": "ml", "millilitres": "ml", "milliliter": "ml", "milliliters": "ml", "mls": "ml",
+	"kg": "kg", "kilo": "kg", "kilos": "kg", "kilogram": "kg", "kilograms": "kg", "kilogramme": "kg", "kgs": "kg", "kilogrammes": "kg",
+	"g": "g", "gram": "g", "grams": "g", "gramme": "g", "grammes": "g", "gm": "g", "gms": "g",
+	"lb": "lb", "lbs": "lb", "pound": "lb", "pounds": "lb",
+	"oz": "oz", "ounce": "oz", "ounces": "oz",
+	"qt": "qt", "quart": "qt", "quarts": "qt", "qts": "qt",
+	"gal": "gal", "gallon": "gal", "gallons": "gal", "gals": "gal",
+	"pt": "pt", "pint": "pt", "pints": "pt", "pts": "pt",
+	"cup": "cup", "cups": "cup", "cupful": "cup", "cupfuls": "cup",
+}
+
+// millimetres per unit of length; one inch is 25.4 mm by definition
+// (international yard and pound agreement, 1959).
+var millimetres = map[string]float64{"mm": 1, "cm": 10, "in": 25.4}
+
+// kilograms per unit of mass; one pound is 0.45359237 kg by definition (same
+// agreement).
+var kilograms = map[string]float64{"kg": 1, "g": 0.001, "lb": 0.45359237, "oz": 0.45359237 / 16}
+
+func (m measure) mm() (float64, bool) {
+	f, ok := millimetres[m.unit]
+	return m.amount.lo * f, ok
+}
+
+func (m measure) kg() (float64, bool) {
+	f, ok := kilograms[m.unit]
+	return m.amount.lo * f, ok
+}
+
+// measures reads amounts with units.
+type measures struct {
+	numbers *numbers
+	units   []string // by wordID
+}
+
+func (m *measures) unit(toks []token, i int) string {
+	if i < len(toks) && int(toks[i].id) < len(m.units) {
+		return m.units[toks[i].id]
+	}
+	return ""
+}
+
+// read reads "two and a half litres", "half a gallon", "an inch and a half",
+// "250 g", "8oz"; i itself where there is none.
+func (m *measures) read(text string, toks []token, i int) (measure, int) {
+	if u := m.unit(toks, i); u == "cup" || u == "in" && toks[i].id != m.numbers.inID {
+		return measure{}, i
+	}
+	q, j := m.numbers.read(text, toks, i)
+	if j == i || q.ordinal || !joined(toks, j) {
+		return measure{}, i
+	}
+	if q.share && m.numbers.is(toks, j, articleWord) { // half a gallon
+		j++
+	}
+	if q.share && m.numbers.is(toks, j, ofWord) { // a quarter of a pound
+		j++
+		if m.numbers.is(toks, j, articleWord) {
+			j++
+		}
+	}
+	if j < len(toks) && toks[j].id == idDash {
+		j++
+	}
+	u := m.unit(toks, j)
+	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {
+		return measure{}, i
+	}
+	j++
+	if m.numbers.is(toks, j, andWord) && joined(toks, j) { // an inch and a half
+		if part, k := m.numbers.single(text, toks, j+1); k > j+1 && part.share && (m.unit(toks, k) == "" || !joined(toks, k)) {
+			q.lo += part.lo
+			j = k
+		}
+	}
+	return measure{amount: q, unit: u}, j
+}
+
+// inchHere tells the unit "in" from the word: a unit is followed by a
+// dimension, "by", or a pause.
+func (m *measures) inchHere(toks []token, j int) bool {
+	if j+1 >= len(toks) || toks[j+1].pause != none {
+		return true
+	}
+	return m.numbers.dimension[toks[j+1].id]
+}

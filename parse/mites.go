@@ -1,0 +1,230 @@
+package parse
+
+import (
+	"strconv"
+	"strings"
+)
+
+// miteCount reads a count of mites with its method, over what was spoken of
+// together in a sentence.
+func (r *reader) miteCount(c *clause) {
+	method, mite := -1, -1
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		if it.is(kMethod) && method < 0 && r.methodHere(c, i) {
+			method = i
+		}
+		if it.is(kMite) && mite < 0 {
+			mite = i
+		}
+	}
+	if method < 0 && mite < 0 {
+		return
+	}
+	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteAhead(c, method) {
+		if !r.sureMethod(&c.items[method]) {
+			return
+		}
+	}
+	kindOf := ""
+	if method >= 0 {
+		kindOf = r.value(&c.items[method], kMethod)
+		r.miteMethod = kindOf
+	}
+	r.miteDetails(c, method, mite, kindOf)
+}
+
+// sureMethod is a method that nothing else in a hive is called.
+func (r *reader) sureMethod(it *item) bool {
+	text := lowerASCII(r.text[it.start:it.end])
+	for _, w := range []string{"alcohol", "soapy", "sugar roll", "sugar shake", "drop board", "sticky", "mite", "varroa", "uncapped", "drone cell", "roll", "sugar"} {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return it.n.lo > 0
+}
+
+func (r *reader) methodHere(c *clause, i int) bool {
+	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	switch text {
+	case "drop", "board", "tray", "insert", "slide", "fall", "wash", "drops", "dropping", "dropped", "a wash", "the wash", "bottom board", "icing sugar", "powdered sugar":
+		for k := range c.items {
+			if c.items[k].any(kMite) || c.items[k].is(kMethod) && k != i {
+				return true
+			}
+		}
+		return r.miteMethod != ""
+	}
+	return true
+}
+
+func (r *reader) miteAhead(c *clause, i int) bool {
+	for k := range c.items {
+		if c.items[k].is(kNum) && !c.items[k].n.article || c.items[k].is(kNo) {
+			return r.sureMethod(&c.items[i])
+		}
+	}
+	return false
+}
+
+func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
+	var items []*item
+	if method >= 0 {
+		items = append(items, &c.items[method])
+	}
+	if mite >= 0 {
+		items = append(items, &c.items[mite])
+	}
+	count, countItem := r.mitesCounted(c, mite, method)
+	days := r.boardDays(c, method, mite)
+	if kindOf == "" {
+		kindOf = r.miteMethod
+		switch {
+		case kindOf != "":
+		case days > 0:
+			kindOf = "drop"
+		default:
+			kindOf = "seen"
+		}
+	}
+	if kindOf == "seen" && mite >= 0 && r.mitePlanOnly(c, mite) {
+		return
+	}
+	w := r.why("mites", "", items...)
+	if c.doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+c.doubt)
+	}
+	r.cur.put("mites.method", kindOf, w)
+	w.doubts = nil
+	if count != nil {
+		if countItem != nil {
+			w = r.why("mites", "", countItem)
+		}
+		r.cur.put("mites.count", formatNumber(count.lo), w)
+		if count.approx || count.hi > count.lo {
+			r.cur.flag("mites.count", "an estimate", "")
+		}
+	}
+	if days > 0 {
+		r.cur.put("mites.days", strconv.Itoa(days), w)
+	}
+	if kindOf == "brood" && method >= 0 && c.items[method].n.lo > 0 {
+		r.cur.put("mites.cells", formatNumber(c.items[method].n.lo), w)
+	}
+	r.beesSampled(c, kindOf, w)
+}
+
+func (r *reader) mitePlanOnly(c *clause, mite int) bool {
+	next := mite + 1
+	return next < len(c.items) && c.items[next].pause == none && c.items[next].any(kMethod) && false
+}
+
+// mitesCounted is the count that stands with the mites: before them, behind
+// "was" or "count", or alone with the method.
+func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
+	if mite >= 0 {
+		for k := mite - 1; k >= 0 && k >= mite-5; k-- {
+			it := &c.items[k]
+			if it.is(kNo) {
+				it.used = true
+				return &quantity{}, it
+			}
+			if it.is(kUnseen) {
+				it.used = true
+				return &quantity{}, it
+			}
+			if it.is(kNum) && !it.n.share {
+				if it.n.article && k < mite-1 {
+					continue
+				}
+				if it.n.article {
+					return nil, nil
+				}
+				return &it.n, it
+			}
+			if it.any(kBars, kBees, kMeasure, kDo, kContent) {
+				break
+			}
+		}
+		for k := mite + 1; k < len(c.items) && k <= mite+6; k++ {
+			it := &c.items[k]
+			if it.any(kNot, kUnseen) || it.is(kNo) && (k+1 >= len(c.items) || c.items[k+1].pause > none) {
+				it.used = true
+				return &quantity{}, it
+			}
+			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) {
+				return &it.n, it
+			}
+			if it.any(kDo, kBars, kContent) {
+				break
+			}
+		}
+	}
+	if method >= 0 {
+		for k := method + 1; k < len(c.items) && k <= method+8; k++ {
+			it := &c.items[k]
+			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) {
+				return &it.n, it
+			}
+			if it.is(kNo) && r.bareNo(it) && k+1 >= len(c.items) || it.is(kNot) {
+				return &quantity{}, it
+			}
+		}
+	}
+	return nil, nil
+}
+
+// beesCount: a number of bees in the sample.
+func (r *reader) beesCount(c *clause, k int) bool {
+	for j := k + 1; j < len(c.items) && j <= k+2; j++ {
+		if c.items[j].is(kBees) {
+			return true
+		}
+		if !c.items[j].any(kOf, kAdv, kWord) {
+			return false
+		}
+	}
+	return false
+}
+
+func (r *reader) boardDays(c *clause, method, mite int) int {
+	for k := range c.items {
+		it := &c.items[k]
+		text := lowerASCII(r.text[it.start:it.end])
+		switch {
+		case it.is(kDur) && it.dur.days > 0:
+			it.used = true
+			return it.dur.days
+		case text == "overnight":
+			it.used = true
+			return 1
+		case text == "daily" || text == "day" && k > 0 && (c.items[k-1].is(kArt) || r.text[c.items[k-1].start:c.items[k-1].end] == "per"):
+			it.used = true
+			return 1
+		}
+	}
+	return 0
+}
+
+// beesSampled reads the size of the sample; half a cup of bees is about 300
+// (record.md; extension leaflets give 300, some 400).
+func (r *reader) beesSampled(c *clause, kindOf string, w source) {
+	if kindOf != "wash" && kindOf != "sugar" {
+		return
+	}
+	for k := range c.items {
+		it := &c.items[k]
+		switch {
+		case it.is(kNum) && it.n.lo >= 20 && r.beesCount(c, k):
+			it.used = true
+			r.cur.put("mites.bees", formatNumber(it.n.lo), w)
+		case it.is(kMeasure) && it.size.unit == "cup":
+			it.used = true
+			r.cur.put("mites.bees", formatNumber(float64(int(it.size.amount.lo*600+0.5))), w)
+		}
+	}
+}

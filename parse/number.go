@@ -1,0 +1,329 @@
+package parse
+
+import (
+	"strconv"
+	"strings"
+)
+
+// quantity is a number as it was said. A range has hi above lo.
+type quantity struct {
+	lo, hi  float64
+	ordinal bool // third, 3rd
+	share   bool // a fraction of one or a percentage
+	or      bool // "two or three", not "two to three"
+	approx  bool // about, roughly, -ish
+	article bool // nothing but "a" or "an"
+	bare    bool // written or said as one plain number
+}
+
+func (q quantity) whole() bool { return q.lo == float64(int(q.lo)) }
+
+// numberWord is what a number word contributes.
+type numberWord struct {
+	kind  numberKind
+	value float64
+}
+
+type numberKind uint8
+
+const (
+	notNumber numberKind = iota
+	unitWord             // one … nineteen
+	tensWord             // twenty … ninety
+	scaleWord            // hundred, thousand
+	ordinalWord
+	partWord  // half, third, quarter, … as a part of one
+	groupWord // couple, pair, dozen
+	aboutWord // about, roughly
+	andWord
+	articleWord // a, an
+	percentWord
+	ofWord
+	orWord // or
+	toWord // to, through, thru
+	pointWord
+	betweenWord
+	oddWord // -ish, odd, or so
+)
+
+// numbers reads quantities from tokens.
+type numbers struct {
+	kinds     []numberWord // by wordID
+	inID      wordID       // the word "in", which may mean inches
+	dimension map[wordID]bool
+}
+
+func (n *numbers) of(t token) numberWord {
+	if int(t.id) < len(n.kinds) {
+		return n.kinds[t.id]
+	}
+	return numberWord{}
+}
+
+func (n *numbers) is(toks []token, i int, k numberKind) bool {
+	return i < len(toks) && n.of(toks[i]).kind == k
+}
+
+// joined reports whether token i continues the number before it: no
+// punctuation stands between.
+func joined(toks []token, i int) bool { return i < len(toks) && toks[i].pause == none }
+
+// read reads the quantity that starts at token i and returns it with the index
+// behind it, or i itself where there is none.
+func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
+	approx := false
+	for n.is(toks, i, aboutWord) && joined(toks, i+1) {
+		approx = true
+		i++
+	}
+	if n.is(toks, i, betweenWord) {
+		return n.between(text, toks, i)
+	}
+	q, j := n.single(text, toks, i)
+	if j == i {
+		return q, i
+	}
+	q.bare = j == i+1 && !q.article
+	q.approx = approx
+	if !q.ordinal {
+		q, j = n.upTo(text, toks, q, j)
+	}
+	if n.is(toks, j, oddWord) && joined(toks, j) {
+		q.approx = true
+		j++
+	}
+	return n.percent(toks, q, j)
+}
+
+// upTo reads the far end of a range: 3-5, three to five, two or three.
+func (n *numbers) upTo(text string, toks []token, q quantity, j int) (quantity, int) {
+	if !joined(toks, j) || j+1 >= len(toks) || toks[j+1].pause != none {
+		return q, j
+	}
+	sep := n.of(toks[j]).kind
+	if toks[j].id != idDash && sep != toWord && sep != orWord {
+		return q, j
+	}
+	if q.article {
+		return q, j
+	}
+	far, k := n.single(text, toks, j+1)
+	if k == j+1 || far.ordinal || far.article || far.lo <= q.lo || far.share != q.share && !n.is(toks, k, percentWord) {
+		return q, j
+	}
+	q.hi, q.or, q.bare, q.share = far.lo, sep == orWord, false, far.share
+	return q, k
+}
+
+func (n *numbers) between(text string, toks []token, i int) (quantity, int) {
+	lo, j := n.single(text, toks, i+1)
+	if j == i+1 || !n.is(toks, j, andWord) {
+		return quantity{}, i
+	}
+	hi, k := n.single(text, toks, j+1)
+	if k == j+1 || hi.lo <= lo.lo || lo.ordinal || hi.ordinal {
+		return quantity{}, i
+	}
+	lo.hi = hi.lo
+	return n.percent(toks, lo, k)
+}
+
+// percent turns "80 %" and "eighty per cent" into shares of one.
+func (n *numbers) percent(toks []token, q quantity, j int) (quantity, int) {
+	if n.is(toks, j, percentWord) && joined(toks, j) {
+		q.lo, q.hi, q.share = q.lo/100, q.hi/100, true
+		j++
+	}
+	return q, j
+}
+
+// single reads one number without a range.
+func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
+	if i >= len(toks) {
+		return quantity{}, i
+	}
+	switch toks[i].id {
+	case idNumber:
+		v, _ := strconv.ParseFloat(strings.ReplaceAll(text[toks[i].start:toks[i].end], ",", ""), 64)
+		return n.withPart(text, toks, quantity{lo: v}, i+1)
+	case idOrdinal:
+		v, _ := strconv.ParseFloat(text[toks[i].start:toks[i].end-2], 64)
+		return quantity{lo: v, ordinal: true}, i + 1
+	case idFraction:
+		if v, ok := fraction(text[toks[i].start:toks[i].end]); ok {
+			return quantity{lo: v, share: v < 1}, i + 1
+		}
+		return quantity{}, i
+	case idVulgar:
+		return quantity{lo: vulgar[text[toks[i].start:toks[i].end]], share: true}, i + 1
+	}
+	return n.spoken(text, toks, i)
+}
+
+var vulgar = map[string]float64{"½": 0.5, "¼": 0.25, "¾": 0.75, "⅓": 1.0 / 3, "⅔": 2.0 / 3, "⅛": 0.125}
+
+func fraction(s string) (float64, bool) {
+	over, under, _ := strings.Cut(s, "/")
+	a, _ := strconv.ParseFloat(over, 64)
+	b, _ := strconv.ParseFloat(under, 64)
+	if b == 0 || b > 16 || a >= b {
+		return 0, false
+	}
+	return a / b, true
+}
+
+// spoken reads number words.
+func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
+	w := n.of(toks[i])
+	switch w.kind {
+	case ordinalWord:
+		return quantity{lo: w.value, ordinal: true}, i + 1
+	case partWord:
+		if w.value == 0.5 { // half a dozen, half
+			if n.is(toks, i+1, articleWord) && n.is(toks, i+2, groupWord) && joined(toks, i+1) && joined(toks, i+2) {
+				return quantity{lo: n.of(toks[i+2]).value / 2}, n.skipOf(toks, i+3)
+			}
+			return quantity{lo: 0.5, share: true}, i + 1
+		}
+		return quantity{lo: w.value, share: true}, i + 1
+	case groupWord:
+		return quantity{lo: w.value}, n.skipOf(toks, i+1)
+	case articleWord:
+		return n.article(text, toks, i)
+	case scaleWord:
+		return quantity{lo: w.value}, i + 1
+	case unitWord, tensWord:
+	default:
+		return quantity{}, i
+	}
+	v, j := n.cardinal(toks, i)
+	if joined(toks, j) {
+		next := n.of(toks[j])
+		if next.kind == ordinalWord && w.kind == tensWord && next.value < 10 && j == i+1 {
+			return quantity{lo: v + next.value, ordinal: true}, j + 1
+		}
+		if isPart(next) && v < next.value { // two thirds: an ordinal's plural or a part word
+			return quantity{lo: v * partOf(next), share: true}, j + 1
+		}
+		if next.kind == groupWord && next.value > 2 {
+			return quantity{lo: v * next.value}, n.skipOf(toks, j+1)
+		}
+		if next.kind == pointWord && n.is(toks, j+1, unitWord) {
+			return n.decimals(toks, v, j+1)
+		}
+	}
+	return n.withPart(text, toks, quantity{lo: v}, j)
+}
+
+func isPart(w numberWord) bool { return w.kind == partWord && w.value < 1 }
+
+func partOf(w numberWord) float64 { return w.value }
+
+// article reads "a dozen", "a couple of", "a third", "a hundred"; alone it is
+// the number one and says so.
+func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
+	if joined(toks, i+1) {
+		switch w := n.of(toks[i+1]); w.kind {
+		case groupWord:
+			return quantity{lo: w.value}, n.skipOf(toks, i+2)
+		case scaleWord:
+			return quantity{lo: w.value}, i + 2
+		case partWord:
+			return quantity{lo: w.value, share: true}, i + 2
+		case ordinalWord:
+			if w.value > 2 && n.is(toks, i+2, ofWord) || w.value > 2 && w.value <= 10 && w.value != 3 {
+				return quantity{lo: 1 / w.value, share: true}, i + 2
+			}
+			if w.value == 3 {
+				return quantity{lo: 1.0 / 3, share: true}, i + 2
+			}
+		}
+	}
+	return quantity{lo: 1, article: true}, i + 1
+}
+
+func (n *numbers) skipOf(toks []token, i int) int {
+	if n.is(toks, i, ofWord) && joined(toks, i) {
+		return i + 1
+	}
+	return i
+}
+
+// cardinal reads units, tens and units, and what follows an explicit hundred
+// or thousand: "one twenty two" stays a list.
+func (n *numbers) cardinal(toks []token, i int) (float64, int) {
+	v, j := n.belowHundred(toks, i)
+	total := 0.0
+	for joined(toks, j) && n.is(toks, j, scaleWord) {
+		total += v * n.of(toks[j]).value
+		j++
+		k := j
+		if n.is(toks, k, andWord) && joined(toks, k) {
+			k++
+		}
+		if !joined(toks, k) {
+			return total, j
+		}
+		more, after := n.belowHundred(toks, k)
+		if after == k {
+			return total, j
+		}
+		v, j = more, after
+		if !n.is(toks, j, scaleWord) {
+			return total + v, j
+		}
+	}
+	return total + v, j
+}
+
+func (n *numbers) belowHundred(toks []token, i int) (float64, int) {
+	if i >= len(toks) {
+		return 0, i
+	}
+	w := n.of(toks[i])
+	switch w.kind {
+	case unitWord:
+		return w.value, i + 1
+	case tensWord:
+		if joined(toks, i+1) {
+			if u := n.of(toks[i+1]); u.kind == unitWord && u.value > 0 && u.value < 10 {
+				return w.value + u.value, i + 2
+			}
+		}
+		return w.value, i + 1
+	}
+	return 0, i
+}
+
+func (n *numbers) decimals(toks []token, v float64, j int) (quantity, int) {
+	for place := 0.1; n.is(toks, j, unitWord) && n.of(toks[j]).value < 10 && joined(toks, j); place /= 10 {
+		v += n.of(toks[j]).value * place
+		j++
+	}
+	return quantity{lo: v}, j
+}
+
+// withPart adds "and a half", "and three quarters" or "1/2" to a whole number.
+func (n *numbers) withPart(text string, toks []token, q quantity, j int) (quantity, int) {
+	if !joined(toks, j) {
+		return q, j
+	}
+	if toks[j].id == idFraction || toks[j].id == idVulgar {
+		if part, k := n.single(text, toks, j); k > j && part.share {
+			q.lo += part.lo
+			return q, k
+		}
+		return q, j
+	}
+	if !n.is(toks, j, andWord) || !joined(toks, j+1) {
+		return q, j
+	}
+	part, k := n.single(text, toks, j+1)
+	if k == j+1 || !part.share {
+		return q, j
+	}
+	// "eight and three quarters full" is a bar and a share; only a plain
+	// half, quarter or third joins without a unit to follow.
+	q.lo += part.lo
+	return q, k
+}

@@ -1,0 +1,159 @@
+package parse
+
+import (
+	"sync"
+	"time"
+
+	"barwise/colony"
+)
+
+// version of the rules; it rises when a note may be read otherwise than before.
+const version = "1"
+
+// Version names the version of the rules, which is kept with each reading.
+func Version() string { return version }
+
+// Parser reads notes. It is safe for concurrent use.
+type Parser struct {
+	lexicon *lexicon
+	readers sync.Pool
+}
+
+// New makes a parser from the built-in rules and the keeper's own words. An
+// error means that the rules or the own words are broken, never that a person
+// spoke oddly.
+func New(own colony.OwnWords) (*Parser, error) {
+	f, err := loadRules()
+	if err != nil {
+		return nil, err
+	}
+	addOwnWords(&f, own)
+	l, err := newLexicon(f)
+	if err != nil {
+		return nil, err
+	}
+	p := &Parser{lexicon: l}
+	p.readers.New = func() any { return newReader(l) }
+	return p, nil
+}
+
+// Parse reads a note into the inspections it tells of, in the order spoken; a
+// note with words in it gives at least one.
+func (p *Parser) Parse(note *colony.Note) []colony.Inspection {
+	r := p.readers.Get().(*reader)
+	defer p.readers.Put(r)
+	r.start(note)
+	r.read()
+	out := make([]colony.Inspection, 0, len(r.all))
+	for i, b := range r.all {
+		out = append(out, b.inspection(note, i+1))
+	}
+	return out
+}
+
+// Reason tells for one leaf which words it rests on, which rule took them and
+// which cue judged them.
+type Reason struct {
+	Inspection int // index among the note's inspections
+	Path       string
+	Value      string
+	Spans      []colony.Span
+	Words      string
+	Rule       string
+	Cue        string
+}
+
+// Explain gives the reason for every leaf of the note, in the order in which
+// they were read.
+func (p *Parser) Explain(note *colony.Note) []Reason {
+	r := p.readers.Get().(*reader)
+	defer p.readers.Put(r)
+	r.start(note)
+	r.read()
+	var out []Reason
+	for i, b := range r.all {
+		for _, e := range b.entries {
+			out = append(out, Reason{i, e.path, e.value, e.spans, r.quoted(e.spans), e.rule, e.cue})
+		}
+	}
+	return out
+}
+
+func newReader(l *lexicon) *reader {
+	r := &reader{lexicon: l}
+	r.split.words = l.words
+	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
+	return r
+}
+
+// start readies the reader for a note.
+func (r *reader) start(note *colony.Note) {
+	keep := reader{lexicon: r.lexicon, lex: r.lex, split: r.split, toks: r.toks, mended: r.mended, items: r.items}
+	*r = keep
+	r.note, r.text = note, note.Text
+	r.lex.text, r.lex.ref = note.Text, r
+	r.cur = newBuilder()
+	r.cur.at = note.Given
+	r.cur.atFrom = "given"
+	if note.Given.IsZero() {
+		r.cur.atFrom = ""
+	}
+	r.all = []*builder{r.cur}
+	r.today = colony.DateOf(note.Given)
+	if note.Given.IsZero() {
+		r.today = colony.DateOf(note.Taken)
+	}
+	r.opening = true
+	r.step = 1
+	r.saidOf = map[int][]*finding{}
+	if note.Hive != "" {
+		r.cur.hive = note.Hive
+		r.named = true
+	}
+	r.pauses = silences(note.Words)
+	r.names = r.properNames()
+}
+
+// silence is the gap between timed words, in seconds, that counts as weak
+// punctuation (common practice in speech segmentation; no source).
+const silence = 0.6
+
+func silences(words []colony.TimedWord) []int32 {
+	var out []int32
+	for i := 1; i < len(words); i++ {
+		if words[i].From-words[i-1].To >= silence {
+			out = append(out, int32(words[i].Span[0]))
+		}
+	}
+	return out
+}
+
+// atDay keeps the clock of t on another day; a clock that nobody gave is noon.
+func atDay(t time.Time, d colony.Date) time.Time {
+	if t.IsZero() {
+		return time.Date(d.Year, d.Month, d.Day, 12, 0, 0, 0, time.UTC)
+	}
+	h, m, s := t.Clock()
+	return time.Date(d.Year, d.Month, d.Day, h, m, s, 0, t.Location())
+}
+
+func (r *reader) quoted(spans []colony.Span) string {
+	out := ""
+	for i, s := range spans {
+		if i > 0 {
+			out += " … "
+		}
+		out += r.text[s[0]:s[1]]
+	}
+	return out
+}
+
+// addOwnWords turns the keeper's own words into rules.
+func addOwnWords(f *ruleFile, own colony.OwnWords) {
+	for heard, said := range own.Aliases {
+		f.Mishearing = append(f.Mishearing, mishearing{Heard: []string{heard}, Said: said, Why: "the keeper's own alias"})
+	}
+	if len(own.Plants) > 0 {
+		f.Rule = append(f.Rule, rule{ID: "own-plants", Kind: kPlant, Value: "=", Say: own.Plants, file: "own words"})
+	}
+}

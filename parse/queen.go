@@ -1,0 +1,379 @@
+package parse
+
+import "strconv"
+
+// queen reads whether she was seen, where, and what she carries.
+func (r *reader) queen(c *clause) {
+	noun, named := r.queenNoun(c)
+	seen, unseen := -1, -1
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		switch {
+		case it.is(kUnseen) && !it.is(kNo) && unseen < 0:
+			unseen = i
+		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun):
+			seen = i
+		}
+	}
+	subject := noun >= 0 || r.herself(c)
+	if !subject && seen >= 0 && r.showsHer(c, seen) {
+		subject = true
+	}
+	if !subject && unseen >= 0 && r.bareQNS(c, unseen) {
+		subject = true
+	}
+	if !subject {
+		if !r.sheLast || !r.onlyAttributes(c) {
+			return
+		}
+	}
+	if named {
+		r.sheLast = true
+	}
+	r.attributes(c, noun)
+	switch {
+	case c.queenUnsure:
+		r.useQueen(c, noun)
+		return
+	case unseen >= 0 || r.queenDenied(c, noun):
+		r.notSeen(c, noun, unseen)
+	case seen >= 0 || noun >= 0 && r.queenPlaced(c, noun) || r.shePlaced(c):
+		r.wasSeen(c, noun, seen)
+	}
+}
+
+// queenNoun finds the queen among the items, not a queen of cells or of plans.
+func (r *reader) queenNoun(c *clause) (int, bool) {
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used || !it.is(kQueen) {
+			continue
+		}
+		if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kCell, kCellKind) {
+			continue
+		}
+		return i, true
+	}
+	return -1, false
+}
+
+// herself reports whether "she" stands for the queen here.
+func (r *reader) herself(c *clause) bool {
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kShe) || it.used {
+			continue
+		}
+		if r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
+			return true
+		}
+	}
+	return false
+}
+
+// showsHer: "there she is", "qns" name the queen by themselves.
+func (r *reader) showsHer(c *clause, i int) bool {
+	it := &c.items[i]
+	text := lowerASCII(r.text[it.start:it.end])
+	switch text {
+	case "there she is", "here she is", "there she goes", "there she was", "qs", "got her", "caught her", "hello madam", "hello your majesty", "saw her", "found her", "hello there missus", "hello gorgeous", "hello beautiful", "hello darling", "there she":
+		return true
+	}
+	return false
+}
+
+func (r *reader) bareQNS(c *clause, i int) bool {
+	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	return text == "qns" || text == "q n s" || text == "missed her" || text == "never did see" && r.sheLast
+}
+
+// seenHere: "saw" and the like speak of the queen only where she is the object
+// or the subject.
+func (r *reader) seenHere(c *clause, i, noun int) bool {
+	it := &c.items[i]
+	text := lowerASCII(r.text[it.start:it.end])
+	if noun < 0 {
+		return r.showsHer(c, i) || r.herself(c)
+	}
+	if i < noun { // a verb with its object: nothing but words between
+		for k := i + 1; k < noun; k++ {
+			if c.items[k].any(kContent, kCell, kSign, kBars, kMite) {
+				return false
+			}
+		}
+		return true
+	}
+	for k := noun + 1; k < i; k++ {
+		if c.items[k].any(kContent, kCell, kSign, kMite) {
+			return false
+		}
+	}
+	_ = text
+	return true
+}
+
+// onlyAttributes: a clause right behind the queen's that holds nothing but
+// what she carries ("blue dot", "not clipped").
+func (r *reader) onlyAttributes(c *clause) bool {
+	some := false
+	for i := range c.items {
+		it := &c.items[i]
+		switch {
+		case it.any(kQueenIs, kDot):
+			some = true
+		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any(kQueenIs, kDot, kColour, kState):
+			return some
+		}
+	}
+	return some
+}
+
+func (r *reader) queenDenied(c *clause, noun int) bool {
+	if noun < 1 {
+		if noun == 0 && len(c.items) > 1 {
+			return c.items[1].is(kNot) || c.items[1].is(kNo) && len(c.items) == 2
+		}
+		return false
+	}
+	prev := &c.items[noun-1]
+	if prev.is(kArt) && noun >= 2 {
+		prev = &c.items[noun-2]
+	}
+	if prev.is(kNo) {
+		prev.used = true
+		return true
+	}
+	if noun+1 < len(c.items) {
+		next := &c.items[noun+1]
+		if next.is(kNot) || next.is(kNo) && r.bareNo(next) && c.items[noun].colon {
+			next.used = true
+			return true
+		}
+	}
+	return false
+}
+
+// queenPlaced: naming the bar she is on says that she was seen.
+func (r *reader) queenPlaced(c *clause, noun int) bool {
+	for k := noun + 1; k < len(c.items) && k <= noun+6; k++ {
+		it := &c.items[k]
+		if it.any(kBars) {
+			return !it.taken && (c.items[k-1].any(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
+		}
+		if it.any(kContent, kCell, kSign, kDo, kMite, kFore, kFrom) {
+			return false
+		}
+	}
+	return false
+}
+
+func (r *reader) closesHere(c *clause, k int) bool {
+	return k+1 >= len(c.items) || c.items[k+1].pause >= comma
+}
+
+func (r *reader) shePlaced(c *clause) bool {
+	for i := range c.items {
+		if c.items[i].is(kShe) && i+1 < len(c.items) && c.items[i+1].is(kBe) {
+			for k := i + 2; k < len(c.items) && k <= i+4; k++ {
+				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe) {
+					return r.sheLast
+				}
+			}
+		}
+	}
+	return false
+}
+
+func (r *reader) useQueen(c *clause, noun int) {
+	if noun >= 0 {
+		c.items[noun].used = true
+	}
+}
+
+func (r *reader) notSeen(c *clause, noun, unseen int) {
+	items := r.pick(c, noun, unseen)
+	if noun >= 0 && noun > 0 && c.items[noun-1].is(kNo) {
+		items = append(items, &c.items[noun-1])
+	}
+	if old, ok := r.cur.get("queen.seen"); ok && old == "yes" {
+		for _, it := range items {
+			it.used = true
+		}
+		return // seen elsewhere: "no queen on this bar" says nothing more
+	}
+	cue := ""
+	if unseen >= 0 {
+		cue = r.text[c.items[unseen].start:c.items[unseen].end]
+	}
+	r.leaf("queen.seen", "no", "queen", cue, c.doubt, items...)
+}
+
+func (r *reader) pick(c *clause, indices ...int) []*item {
+	var out []*item
+	for _, i := range indices {
+		if i >= 0 {
+			out = append(out, &c.items[i])
+		}
+	}
+	return out
+}
+
+func (r *reader) wasSeen(c *clause, noun, seen int) {
+	items := r.pick(c, noun, seen)
+	if old, ok := r.cur.get("queen.seen"); ok && old == "no" {
+		r.cur.drop("queen.seen")
+	}
+	if len(items) == 0 {
+		for i := range c.items {
+			if c.items[i].is(kShe) {
+				items = append(items, &c.items[i])
+				break
+			}
+		}
+	}
+	r.leaf("queen.seen", "yes", "queen", "", c.doubt, items...)
+	if noun >= 0 && r.value(&c.items[noun], kQueen) == "virgin=yes" {
+		r.leaf("queen.virgin", "yes", "virgin", "", c.doubt, &c.items[noun])
+	}
+	r.queenBar(c, max(noun, seen))
+}
+
+// queenBar finds the bar she was on: the next one named behind her, the head
+// of the clause, or the bar in hand.
+func (r *reader) queenBar(c *clause, from int) {
+	var ref *item
+	for k := max(from, 0); k < len(c.items); k++ {
+		it := &c.items[k]
+		if it.is(kBars) && !it.taken && len(it.bars) == 1 {
+			if k > from+4 && c.items[k-1].is(kAnd) {
+				break
+			}
+			ref = it
+			break
+		}
+		if k > from && it.any(kContent, kCell, kSign, kMite) && !it.any(kQueenIs) {
+			break
+		}
+	}
+	if ref == nil {
+		for k := min(from, len(c.items)-1); k >= 0; k-- {
+			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 {
+				ref = it
+				break
+			}
+		}
+	}
+	if ref != nil {
+		if ref.misheard || ref.mended {
+			r.cur.flag("queen.bar", "bar may be misheard", "")
+		}
+		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
+		return
+	}
+	if len(r.bars) == 1 && (r.inHand == thisLine && r.sameSentence || r.inHand == awaiting) {
+		if _, ok := r.cur.get("queen.bar"); !ok {
+			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
+		}
+	}
+}
+
+// attributes reads her mark, its colour, clipping, year.
+func (r *reader) attributes(c *clause, noun int) {
+	dotted := false
+	for i := range c.items {
+		it := &c.items[i]
+		if it.is(kDot) {
+			dotted = true
+		}
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used && !it.is(kQueenIs) {
+			continue
+		}
+		switch {
+		case it.is(kQueenIs) && !it.used:
+			r.queenIs(c, i)
+		case it.is(kDot) && !it.used:
+			if v, ok := r.cur.get("queen.marked"); !ok || v == "yes" {
+				r.markedBy(c, i)
+			}
+		case it.is(kColour):
+			r.queenColour(c, i, noun, dotted)
+		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && noun >= 0 && i > noun-4 && r.yearHere(c, i):
+			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
+		}
+	}
+}
+
+// yearHere: a year stands with the queen, not with a date.
+func (r *reader) yearHere(c *clause, i int) bool {
+	return c.items[i].end-c.items[i].start == 4
+}
+
+func (r *reader) queenIs(c *clause, i int) {
+	it := &c.items[i]
+	for _, n := range it.rules {
+		rule := &r.rules[n]
+		if rule.Kind != kQueenIs {
+			continue
+		}
+		r.setQueen(c, i, rule)
+	}
+}
+
+func (r *reader) setQueen(c *clause, i int, rule *rule) {
+	it := &c.items[i]
+	denied := i > 0 && c.items[i-1].any(kNo, kUndone) || i > 1 && c.items[i-1].is(kAdv) && c.items[i-2].any(kNo)
+	for _, leaf := range splitLeaves(rule.Value) {
+		value := leaf[1]
+		if denied {
+			value = map[string]string{"yes": "no", "no": "yes"}[value]
+		}
+		r.leaf("queen."+leaf[0], value, rule.ID, "", c.doubt, it)
+	}
+}
+
+func (r *reader) markedBy(c *clause, i int) {
+	it := &c.items[i]
+	if i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-1].is(kColour) && c.items[i-2].is(kNo) {
+		r.leaf("queen.marked", "no", "unmarked", "", c.doubt, it, &c.items[i-1])
+		return
+	}
+	r.leaf("queen.marked", "yes", "dot", "", c.doubt, it)
+}
+
+var markColours = map[string]bool{"white": true, "yellow": true, "red": true, "green": true, "blue": true}
+
+func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
+	it := &c.items[i]
+	value := r.value(it, kColour)
+	if !markColours[value] || it.used {
+		return
+	}
+	near := false
+	for k := max(0, i-4); k < len(c.items) && k <= i+3; k++ {
+		if k != i && c.items[k].any(kDot, kQueenIs) {
+			near = true
+		}
+		if c.items[k].any(kContent, kForage, kBring) && k > i {
+			if k == i+1 {
+				return
+			}
+			break
+		}
+	}
+	if !near && !(noun >= 0 && (i >= noun && i-noun <= 4 || i == noun-1)) && !(len(c.items) <= 2 && r.sheLast) {
+		return
+	}
+	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kContent, kHive, kWord) && !c.items[i+1].any(kDot) && !near {
+		return
+	}
+	r.leaf("queen.colour", value, "queen-colour", "", c.doubt, it)
+	if _, ok := r.cur.get("queen.marked"); !ok {
+		r.leaf("queen.marked", "yes", "queen-colour", "", c.doubt, it)
+	}
+}

@@ -1,0 +1,178 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+
+	"barwise/colony"
+)
+
+// reader reads one note, line by line, and carries from each to the next which
+// hive and bar are in hand.
+type reader struct {
+	*lexicon
+	note  *colony.Note
+	text  string
+	lex   lexer
+	split splitter
+	today colony.Date // of the inspection
+
+	toks, mended []token
+	items        []item
+
+	all   []*builder // inspections in the order their hives were named
+	cur   *builder
+	pre   []entry         // weather said before the first hive, which holds for each
+	named bool            // a hive has been named
+	names map[string]bool // proper names that the note uses for hives
+
+	bars     []int // the bars in hand
+	step     int   // direction of travel, +1 or -1
+	last     int   // the last single bar
+	inHand   inHand
+	listing  bool       // the note numbers its bars: a bare number may be a bar
+	lastFind []*finding // what the bar before was said to hold
+	heading  mood       // set by a heading such as "Next time:"
+	sheLast  bool       // the queen was the last subject
+	lineNo   int
+	opening  bool // still in the opening words, where a date is the inspection's
+	lastDeed string
+	pauses   []int32 // offsets behind which a timed silence follows
+
+	saidOf         map[int][]*finding // what was said of each bar
+	saidBar        int
+	sameSentence   bool // the bars in hand were named in this sentence
+	stepped        bool
+	sentenceNo     int
+	temperSentence int
+	cellTalk       bool // queen cells are being spoken of
+	miteMethod     string
+	lastFixture    string
+	planDay        *day
+}
+
+// inHand says how surely the bars in hand are still meant.
+type inHand uint8
+
+const (
+	noBar    inHand = iota
+	thisLine        // named in this line
+	thisText        // named in an earlier line, nothing has taken the talk elsewhere
+	awaiting        // named, and nothing said of it yet
+)
+
+// longestLine is the number of bytes of a line that are read at a time; a
+// longer line is cut at a space.
+const longestLine = 1 << 14
+
+// read reads the whole note.
+func (r *reader) read() {
+	first := blank
+	for at := 0; at < len(r.text); {
+		end := strings.IndexByte(r.text[at:], '\n')
+		next := at + end + 1
+		if end < 0 {
+			end, next = len(r.text)-at, len(r.text)
+		}
+		if end > longestLine {
+			end = cutAt(r.text[at : at+longestLine])
+			next = at + end
+		}
+		text := r.text[at : at+end]
+		if strings.TrimSpace(text) == "" {
+			first = blank
+		} else {
+			r.line(text, at, first)
+			first = line
+			if next == at+end && next < len(r.text) {
+				first = none // a long line goes on
+			}
+		}
+		at = next
+	}
+}
+
+// cutAt finds where a long line may be cut: behind its last space.
+func cutAt(s string) int {
+	if i := strings.LastIndexByte(s, ' '); i > 0 {
+		return i + 1
+	}
+	end := len(s)
+	for end > len(s)-4 && end > 1 && s[end-1]&0xC0 == 0x80 {
+		end--
+	}
+	if end > 1 && s[end-1] >= 0xC0 {
+		end--
+	}
+	return end
+}
+
+func (r *reader) line(text string, base int, first pause) {
+	r.lineNo++
+	r.toks = r.split.tokens(text, base, first)
+	if len(r.toks) == 0 {
+		return
+	}
+	r.addPauses()
+	r.mended = r.mend(r.toks, r.mended)
+	if r.inHand == thisLine && first >= line {
+		r.inHand = thisText
+	}
+	r.items = r.lex.items(r.mended, r.items)
+	r.items = slices.DeleteFunc(r.items, func(it item) bool { return it.is(kFill) && !it.any(kSame) })
+	carryPauses(r.items, first)
+	r.items = r.repair(r.items)
+	r.items = r.refer(r.items)
+	r.headings()
+	for _, s := range sentences(r.items) {
+		r.sentence(r.items[s[0]:s[1]])
+	}
+	r.remark(r.items)
+}
+
+// addPauses marks silences of timed words as weak punctuation.
+func (r *reader) addPauses() {
+	if len(r.pauses) == 0 {
+		return
+	}
+	for i := range r.toks {
+		if _, found := slices.BinarySearch(r.pauses, r.toks[i].start); found && r.toks[i].pause == none {
+			r.toks[i].pause = comma
+		}
+	}
+}
+
+// carryPauses keeps the pause of a filler that was dropped before an item.
+func carryPauses(items []item, first pause) {
+	if len(items) > 0 {
+		items[0].pause = max(items[0].pause, first)
+	}
+}
+
+// sentences cuts the items at full stops.
+func sentences(items []item) [][2]int {
+	var out [][2]int
+	from := 0
+	for i := range items {
+		if i > from && items[i].pause >= stop {
+			out = append(out, [2]int{from, i})
+			from = i
+		}
+	}
+	if from < len(items) {
+		out = append(out, [2]int{from, len(items)})
+	}
+	return out
+}
+
+func lowerASCII(s string) string { return strings.ToLower(s) }
+
+func (r *reader) spanOf(items ...*item) []colony.Span {
+	var out []colony.Span
+	for _, it := range items {
+		if it != nil {
+			out = append(out, colony.Span{int(it.start), int(it.end)})
+		}
+	}
+	return out
+}

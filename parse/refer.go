@@ -1,0 +1,362 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// refer replaces the words that name bars and hives by references, and gives
+// bare numbers in a list of bars their noun.
+func (r *reader) refer(items []item) []item {
+	out := items[:0]
+	for i := 0; i < len(items); {
+		if it, next := r.barRef(items, i, out); next > i {
+			out = append(out, it)
+			i = next
+			continue
+		}
+		if it, back, next := r.hiveRef(items, i, out); next > i {
+			out = append(out[:len(out)-back], it)
+			i = next
+			continue
+		}
+		out = append(out, items[i])
+		i++
+	}
+	return out
+}
+
+// maxBar bounds what can be a bar's number when no noun says so.
+const maxBar = 40
+
+func barNumber(it *item) bool {
+	return it.is(kNum) && !it.n.share && !it.n.article && it.n.whole() && it.n.lo >= 1 && it.n.lo <= 99
+}
+
+// barRef reads a reference to bars that starts at item i.
+func (r *reader) barRef(items []item, i int, before []item) (item, int) {
+	it := &items[i]
+	switch {
+	case it.is(kBar):
+		return r.namedBar(items, i)
+	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
+		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
+			return item{}, i
+		}
+		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
+	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && r.bareBar(items, i, before):
+		bars, next := r.numberList(items, i, true)
+		if len(bars) == 0 {
+			return item{}, i
+		}
+		ref := r.merged(items, i, next, bars)
+		return ref, next
+	}
+	return item{}, i
+}
+
+// namedBar reads "bar four", "bars three to seven and nine", "b4".
+func (r *reader) namedBar(items []item, i int) (item, int) {
+	it := &items[i]
+	short := it.end-it.start == 1
+	j := i + 1
+	if j < len(items) && items[j].is(kWord) && items[j].name == "#" {
+		j++
+	}
+	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
+		return item{}, i
+	}
+	if short && items[j].start != it.end {
+		return item{}, i
+	}
+	if items[j].n.ordinal {
+		return item{}, i
+	}
+	plural := it.plural || short
+	bars, next := r.numberList(items, j, plural)
+	if len(bars) == 0 {
+		return item{}, i
+	}
+	r.listing = true
+	ref := r.merged(items, i, next, bars)
+	ref.plural = it.plural
+	return ref, next
+}
+
+func (r *reader) merged(items []item, i, next int, bars []int) item {
+	ref := items[i]
+	ref.kinds = kinds{}
+	ref.kinds.add(kBars)
+	ref.rules = nil
+	ref.name = ""
+	ref.to, ref.end = items[next-1].to, items[next-1].end
+	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
+	for k := i; k < next; k++ {
+		ref.misheard = ref.misheard || items[k].misheard
+	}
+	ref.bars = bars
+	return ref
+}
+
+// numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
+// and eleven, two to six except four.
+func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
+	bars := spread(nil, items[j].n)
+	j++
+	for j < len(items) {
+		sep := &items[j]
+		k := j
+		closing := false
+		except := false
+		switch {
+		case sep.pause > comma:
+			return bars, j
+		case sep.is(kBut) && r.exceptAt(sep):
+			k, except = j+1, true
+			if k < len(items) && items[k].is(kBar) {
+				k++
+			}
+		case sep.any(kAnd):
+			k, closing = j+1, true
+			if k < len(items) && items[k].is(kBar) && plural {
+				k++
+			}
+		case barNumber(sep) && plural && len(bars) < 30:
+		default:
+			return bars, j
+		}
+		if k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar {
+			return bars, j
+		}
+		if items[k].pause > comma || closing && items[k].pause != none {
+			return bars, j
+		}
+		if !r.listGoesOn(items, k, plural, closing, sep.pause == comma, bars) {
+			return bars, j
+		}
+		if except {
+			drop := spread(nil, items[k].n)
+			bars = slices.DeleteFunc(bars, func(b int) bool { return slices.Contains(drop, b) })
+		} else {
+			bars = spread(bars, items[k].n)
+		}
+		j = k + 1
+	}
+	return bars, j
+}
+
+func (r *reader) exceptAt(it *item) bool {
+	s := lowerASCII(r.text[it.start:it.end])
+	return s == "except" || s == "except for" || s == "but"
+}
+
+// listGoesOn tells whether the number at k is another bar of the list or
+// counts what follows it ("bar six and two queen cells").
+func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma bool, bars []int) bool {
+	n := items[k].n
+	if k+1 < len(items) && items[k+1].pause == none {
+		next := &items[k+1]
+		if next.any(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
+			return false
+		}
+		if next.any(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
+			return false
+		}
+		if next.is(kBar) {
+			return false // "bars three and four, two bars of honey"
+		}
+	}
+	if plural {
+		return true
+	}
+	// "bar four and five": singular, but rising by one is a list all the same.
+	return closing && len(bars) > 0 && int(n.lo) == bars[len(bars)-1]+1 && !afterComma
+}
+
+func spread(bars []int, q quantity) []int {
+	lo, hi := int(q.lo), int(q.lo)
+	if q.hi > q.lo && !q.or {
+		hi = min(int(q.hi), lo+60)
+	} else if q.or {
+		hi = int(q.hi)
+	}
+	for b := lo; b <= hi; b++ {
+		if !slices.Contains(bars, b) {
+			bars = append(bars, b)
+		}
+	}
+	return bars
+}
+
+// bareBar tells whether a number without a noun names a bar: behind "on" where
+// bars are being numbered, or where it is the next in the count and a finding
+// follows.
+func (r *reader) bareBar(items []item, i int, before []item) bool {
+	if !r.listing || items[i].n.ordinal {
+		return false
+	}
+	var prev, next *item
+	if len(before) > 0 {
+		prev = &before[len(before)-1]
+	}
+	if i+1 < len(items) {
+		next = &items[i+1]
+	}
+	if next != nil && next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || next.is(kStage) && !next.is(kComb)) {
+		return false
+	}
+	if prev != nil && items[i].pause == none && prev.any(kOn, kAfter, kTween) {
+		return r.text[prev.start:prev.end] != "for" && r.text[prev.start:prev.end] != "at"
+	}
+	heads := next != nil && next.pause <= comma && next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere)
+	headed := next != nil && items[i].colon
+	if items[i].pause >= line || prev == nil {
+		return heads || headed
+	}
+	n := int(items[i].n.lo)
+	follows := r.last != 0 && (n == r.last+1 || n == r.last-1) || lastBar(before) != 0 && (n == lastBar(before)+1 || n == lastBar(before)-1)
+	if items[i].pause >= comma || prev.any(kAnd, kThen) {
+		return heads && (follows || items[i].n.hi > items[i].n.lo || r.plainList(items, i))
+	}
+	return heads && follows && !prev.any(kArt, kNum, kAdv, kOf, kHave, kBe, kNo, kDo, kTo)
+}
+
+// plainList reports whether the number is one of several joined by "and".
+func (r *reader) plainList(items []item, i int) bool {
+	return i+2 < len(items) && items[i+1].is(kAnd) && barNumber(&items[i+2])
+}
+
+// lastBar is the bar named last among the items, or 0.
+func lastBar(items []item) int {
+	for i := len(items) - 1; i >= 0; i-- {
+		if items[i].is(kBars) && len(items[i].bars) > 0 {
+			return items[i].bars[len(items[i].bars)-1]
+		}
+	}
+	return 0
+}
+
+// noNames are the words before "hive" that describe it and do not name it.
+var noNames = map[string]bool{}
+
+func init() {
+	for w := range strings.FieldsSeq(`good bad angry strong weak new old big small other second same whole entire empty next my his their our the a an this that
+		these those each every per one two three first last only quiet busy nice lovely grumpy mean hot heavy light happy sad poor little
+		great healthy sick queenless queenright booming populous any some which what no bee top bar topbar long horizontal observation
+		honey bait single back front side in into of at on open opened and or with from to for inside is was it's it me them us up out
+		neighbour's neighbor's mother daughter parent donor receiving wooden cedarwood best worst oldest youngest strongest weakest
+		certain final main named called numbered both all half full real fine decent dead live wild feral kenyan tbh club's see saw through
+		mad crazy sorry lively scruffy splendid dreadful beautiful miserable shared own through i we they around per near by behind
+		over around check inspect inspected visited between than as like not so tricky difficult large tall stubborn`) {
+		noNames[w] = true
+	}
+}
+
+// hiveRef reads a hive's name at item i; back is how many items of out it
+// takes back, as in "lime tree hive".
+func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
+	it := &items[i]
+	if !it.is(kHive) {
+		return item{}, 0, i
+	}
+	word := lowerASCII(r.text[it.start:it.end])
+	if j := i + 1; j < len(items) && items[j].pause == none || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+		if name, ok := r.nameAfter(items, i, word); ok {
+			ref := r.merged(items, i, i+2, nil)
+			return r.asHive(ref, name), 0, i + 2
+		}
+	}
+	if word == "h" || word == "stock" {
+		return item{}, 0, i
+	}
+	if name, back := r.nameBefore(before, it); back > 0 {
+		ref := before[len(before)-back]
+		ref.to, ref.end, ref.rules, ref.kinds = it.to, it.end, nil, kinds{}
+		ref.colon = it.colon
+		return r.asHive(ref, name), back, i + 1
+	}
+	return item{}, 0, i
+}
+
+func (r *reader) asHive(ref item, name string) item {
+	ref.kinds = kinds{}
+	ref.kinds.add(kName)
+	ref.name = name
+	return ref
+}
+
+// nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2".
+func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
+	next := &items[i+1]
+	if word == "h" {
+		if next.start != items[i].end || !barNumber(next) {
+			return "", false
+		}
+	}
+	if next.is(kNum) && !next.n.article && !next.n.share && next.n.whole() && next.n.hi == 0 {
+		if next.n.ordinal {
+			return "", false
+		}
+		return trimNumber(next.n.lo), true
+	}
+	text := r.text[next.start:next.end]
+	lower := lowerASCII(text)
+	single := len(text) == 1 && text[0]|0x20 >= 'a' && text[0]|0x20 <= 'z'
+	if single && lower != "i" && (lower != "a" || next.capital) && next.pause == none {
+		return lower, true
+	}
+	if next.capital && next.pause == none && (next.any(kWord, kPlant, kColour)) && !noNames[lower] {
+		return lower, true
+	}
+	if r.names[lower] {
+		return lower, true
+	}
+	return "", false
+}
+
+// nameBefore reads the name in "orchard hive", "the lime tree hive": up to
+// three words behind an article, a preposition or the start.
+func (r *reader) nameBefore(before []item, hive *item) (string, int) {
+	if hive.pause > none {
+		return "", 0
+	}
+	var words []string
+	back := 0
+	end := hive.start
+	for k := len(before) - 1; k >= 0 && back < 3; k-- {
+		it := &before[k]
+		text := lowerASCII(r.text[it.start:it.end])
+		if !it.any(kWord, kPlant, kColour, kPlace) || it.any(kBar, kArt) && !it.any(kPlant) || noNames[text] || strings.ContainsAny(text, "#%°=/") {
+			break
+		}
+		if it.end < end-2 {
+			break
+		}
+		words = append([]string{text}, words...)
+		back++
+		end = it.start
+		if it.pause > none {
+			break
+		}
+	}
+	// only the words behind the article: "opened up the orchard hive"
+	for back > 1 && !r.headsName(before, back) {
+		words, back = words[1:], back-1
+	}
+	if back == 0 || !r.headsName(before, back) {
+		return "", 0
+	}
+	return strings.Join(words, " "), back
+}
+
+// headsName reports whether what stands before the name lets it begin there.
+func (r *reader) headsName(before []item, back int) bool {
+	k := len(before) - back
+	if before[k].pause > none || k == 0 {
+		return true
+	}
+	prev := &before[k-1]
+	return prev.any(kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+}
+
+func trimNumber(v float64) string { return formatNumber(v) }

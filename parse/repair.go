@@ -1,0 +1,167 @@
+package parse
+
+import "slices"
+
+// repair mends what the speaker took back: "bar five no sorry bar six", "three
+// no four", "scratch that". The new word takes the place of the last one of
+// its kind; what it replaced stays in the evidence and the leaf is flagged.
+func (r *reader) repair(items []item) []item {
+	for k := 0; k < len(items); k++ {
+		switch {
+		case items[k].is(kScratch):
+			items = r.scratch(items, k)
+			k = -1
+		case items[k].is(kRepair):
+			if mended, ok := r.replace(items, k, k+1, false); ok {
+				items = mended
+				k = -1
+			}
+		case items[k].is(kNo) && r.bareNo(&items[k]):
+			if mended, ok := r.replace(items, k, k+1, true); ok {
+				items = mended
+				k = -1
+			}
+		}
+	}
+	return items
+}
+
+func (r *reader) bareNo(it *item) bool {
+	return it.end-it.start == 2 && r.text[it.start]|0x20 == 'n'
+}
+
+// slots are the kinds by which a repair is aligned, most telling first.
+var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength}
+
+// sureSlots are those that a bare "no" can repair; elsewhere it denies.
+var sureSlots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour}
+
+func slotOf(it *item, of []kind) (kind, bool) {
+	for _, s := range of {
+		if it.is(s) && !(s == kNum && it.n.article) {
+			return s, true
+		}
+	}
+	return noKind, false
+}
+
+// reach is how many items back a repair looks for what it replaces.
+const reach = 12
+
+// replace aligns the first slot behind the cue with the last of its kind
+// before it.
+func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) {
+	of := slots
+	if bare {
+		of = sureSlots
+	}
+	to := from
+	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe) {
+		if _, ok := slotOf(&items[to], of); ok {
+			break
+		}
+		to++
+	}
+	if to >= len(items) {
+		return items, false
+	}
+	s, ok := slotOf(&items[to], of)
+	if !ok || bare && to != from {
+		return items, false
+	}
+	at := r.replaced(items, cue, to, s, bare)
+	if at < 0 {
+		return items, false
+	}
+	old := &items[at]
+	fresh := items[to]
+	if s == kNum && old.is(kBars) { // "bar five no six"
+		fresh.kinds, fresh.bars = kinds{}, []int{int(fresh.n.lo)}
+		fresh.kinds.add(kBars)
+		s = kBars
+	}
+	if s == kStage && old.is(kContent) { // "open brood, I mean sealed"
+		fresh = r.restaged(*old, r.value(&fresh, kStage))
+	}
+	fresh.mended = true
+	fresh.pause, fresh.bullet = old.pause, old.bullet
+	fresh.was = old.start
+	if (s == kBars || s == kName) && r.findingAhead(items, to+1) {
+		return append(items[:at], append([]item{fresh}, items[to+1:]...)...), true
+	}
+	items[at] = fresh
+	if s == kBars || s == kName {
+		return slices.Delete(items, cue, to+1), true
+	}
+	return slices.Delete(items, at+1, to+1), true
+}
+
+// replaced finds the item that a repair replaces, or -1.
+func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
+	for at := cue - 1; at >= 0 && at >= cue-reach; at-- {
+		it := &items[at]
+		if it.is(s) && !(s == kNum && it.n.article) {
+			return at
+		}
+		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any(kCell, kStage, kMite)) {
+			return at
+		}
+		if s == kStage && it.is(kContent) {
+			return at
+		}
+		if bare || items[at].pause >= stop && items[at].pause < line {
+			return -1
+		}
+	}
+	return -1
+}
+
+// restaged turns brood or honey of one stage into that of another.
+func (r *reader) restaged(it item, stage string) item {
+	want := map[string]string{"capped open_brood": "capped_brood", "capped nectar": "capped_honey", "capped honey": "capped_honey",
+		"capped brood": "capped_brood", "charged capped_brood": "open_brood", "charged capped_honey": "nectar"}[stage+" "+r.value(&it, kContent)]
+	for i := range r.rules {
+		if want != "" && r.rules[i].Kind == kContent && r.rules[i].Value == want {
+			it.rules = []int16{int16(i)}
+			it.kinds = kinds{}
+			it.kinds.add(kContent)
+			break
+		}
+	}
+	return it
+}
+
+// findingAhead reports whether something is found between item i and the next
+// bar or full stop.
+func (r *reader) findingAhead(items []item, i int) bool {
+	for ; i < len(items) && items[i].pause < stop && !items[i].any(kBars, kName); i++ {
+		if items[i].any(kContent, kComb, kCell, kQueen, kSame, kSign) {
+			return true
+		}
+	}
+	return false
+}
+
+// scratch drops the last thing said: back to the bar, the pause or the
+// beginning.
+func (r *reader) scratch(items []item, k int) []item {
+	from := k
+	for from > 0 && from > k-reach {
+		from--
+		if items[from].any(kBars, kName) || items[from].pause >= comma || items[from].any(kAnd, kThen) {
+			break
+		}
+	}
+	if k+1 < len(items) { // what follows may show what is meant
+		if mended, ok := r.replace(items, k, k+1, false); ok {
+			return mended
+		}
+	}
+	first := items[from].pause
+	items = slices.Delete(items, from, k+1)
+	if from < len(items) {
+		items[from].pause = max(items[from].pause, first)
+		items[from].mended = true
+	}
+	return items
+}

@@ -1,0 +1,897 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// scan reads what a clause found on the combs, from left to right.
+type scan struct {
+	r     *reader
+	c     *clause
+	found []*finding
+	list  int
+
+	headed bool // the clause named its bars before the finding
+	bound  int  // findings up to here have their bars
+	whole  bool
+	here   bool // "on it", "there": the bar in hand
+
+	no     int // item of the denial in force, -1 none
+	noLast int // last finding it denied
+	noCue  string
+
+	num       *quantity // a count waiting for its noun
+	numAt     int
+	bars      *quantity // a number of bars: "five bars of …"
+	barsAt    int
+	before    modifiers // said before their noun
+	cells     []*finding
+	kindAt    string
+	stageAt   string
+	stageIx   int
+	stageNum  *quantity
+	stageItem *item
+	kindItem  *item
+}
+
+// modifiers wait for the noun they describe.
+type modifiers struct {
+	cover    float64
+	hasCover bool
+	amount   string
+	pattern  string
+	side     string
+	place    string
+	items    []*item
+	at       int
+}
+
+func (m *modifiers) set() bool {
+	return m.hasCover || m.amount != "" || m.pattern != "" || m.side != "" || m.place != ""
+}
+
+func (r *reader) scan(c *clause) {
+	s := &scan{r: r, c: c, no: -1, stageIx: -1}
+	for i := range c.items {
+		if !c.items[i].used || c.items[i].any(kBars, kSide) {
+			s.item(i)
+		}
+	}
+	s.finish()
+}
+
+func (s *scan) at(i int) *item {
+	if i < 0 || i >= len(s.c.items) {
+		return nil
+	}
+	return &s.c.items[i]
+}
+
+func (s *scan) item(i int) {
+	it := s.at(i)
+	r := s.r
+	switch {
+	case it.is(kBars):
+		s.bar(i)
+	case it.any(kNext, kPrev, kSkip):
+		s.step(i)
+	case it.is(kWhole):
+		s.whole = true
+		it.used = true
+	case it.is(kSame) && !s.contentFollows(i):
+		s.same(i)
+	case it.is(kNo) && !it.is(kContent) && !it.is(kComb):
+		s.no, s.noLast, s.noCue = i, i, r.text[it.start:it.end]
+	case it.is(kBut):
+		s.no = -1
+	case it.is(kNum):
+		s.number(i)
+	case it.is(kBar) && s.num != nil && s.numAt == i-1:
+		s.bars, s.barsAt, s.num = s.num, i, nil
+	case it.is(kBrood):
+		s.broodPattern(i)
+	case it.is(kFull) && !s.isState(i):
+		s.full(i)
+	case it.is(kContent):
+		s.content(i)
+	case it.any(kCell, kCellKind) || it.is(kStage) && s.stageMatters(i):
+		s.cell(i)
+	case it.is(kSign):
+		s.sign(i)
+	case it.is(kComb) && s.comb(i):
+	case it.is(kAmount):
+		s.amount(i)
+	case it.is(kPattern):
+		s.pattern(i)
+	case it.is(kSide):
+		s.side(i)
+	case it.is(kOther):
+		s.otherSide(i)
+	case it.is(kPlace):
+		s.place(i)
+	case it.is(kMeasure):
+		s.length(i)
+	case it.is(kThere):
+		s.here = true
+	case it.is(kNot):
+		s.denyBack(i)
+	case it.is(kEach):
+		it.used = true
+	}
+}
+
+// bar takes a reference to bars: the head of what follows, or the place of
+// what went before.
+func (s *scan) bar(i int) {
+	it, r := s.at(i), s.r
+	if it.taken {
+		return
+	}
+	it.used = true
+	waiting := s.found[s.bound:]
+	head := i == 0 || r.heads(s.c.items, i)
+	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
+		head = false // "eggs b5", "drone brood bar nine."
+	}
+	if !head {
+		for _, f := range waiting {
+			f.bars, f.located = it.bars, true
+			f.items = append(f.items, it)
+		}
+	} else if s.placeEarlier(waiting) {
+		s.settle(waiting)
+	}
+	s.bound = len(s.found)
+	r.take(it.bars, len(it.bars) == 1)
+	r.inHand = thisLine
+	s.headed = head
+	s.before = modifiers{}
+	s.no = -1
+	if head && len(waiting) == 0 {
+		r.inHand = awaiting
+	}
+}
+
+func (s *scan) placeEarlier(waiting []*finding) bool { return len(waiting) > 0 }
+
+// closes reports whether the reference ends its phrase: a pause, the end, or
+// another reference follows.
+func (s *scan) closes(i int) bool {
+	next := s.at(i + 1)
+	return next == nil || next.pause >= comma || next.any(kBars, kAnd, kBut, kThen, kColour, kDot, kQueenIs, kQueen)
+}
+
+// take puts bars in hand and learns the direction of travel.
+func (r *reader) take(bars []int, single bool) {
+	if len(bars) == 0 {
+		return
+	}
+	first, last := bars[0], bars[len(bars)-1]
+	if r.last != 0 && first != r.last {
+		if first > r.last {
+			r.step = 1
+		} else if first == r.last-1 || single && r.step < 0 {
+			r.step = -1
+		}
+	}
+	r.bars, r.last = bars, last
+}
+
+// step moves to the next bar in the direction of travel.
+func (s *scan) step(i int) {
+	it, r := s.at(i), s.r
+	if r.last == 0 {
+		return
+	}
+	it.used = true
+	s.settle(s.found[s.bound:])
+	s.bound = len(s.found)
+	switch {
+	case it.is(kSkip):
+		r.last += r.step
+		r.inHand = thisLine
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	case it.is(kPrev):
+		r.bars = []int{r.last - r.step}
+		r.last -= r.step
+	default:
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	}
+	r.inHand = awaiting
+	r.stepped = true
+	s.headed = true
+	s.no = -1
+	s.before = modifiers{}
+}
+
+func (s *scan) contentFollows(i int) bool {
+	for k := i + 1; k < len(s.c.items); k++ {
+		it := s.at(k)
+		if it.any(kContent) && !it.is(kSame) {
+			return true
+		}
+		if it.is(kBars) {
+			return false
+		}
+	}
+	return false
+}
+
+// same copies what was said of the bar before, or of the bar named after "as".
+func (s *scan) same(i int) {
+	it, r := s.at(i), s.r
+	it.used = true
+	from := r.lastFind
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		if ref := s.at(k); ref.is(kBars) {
+			from = r.saidOf[ref.bars[0]]
+			ref.used, ref.taken = true, true
+		}
+	}
+	if len(from) == 0 || len(r.bars) == 0 {
+		return
+	}
+	for _, f := range from {
+		twin := *f
+		twin.bars, twin.located = slices.Clone(r.bars), true
+		twin.items = []*item{it}
+		twin.doubts = []string{"copied from another bar"}
+		if f.class == ofComb {
+			s.found = append(s.found, &twin)
+		}
+	}
+	s.bound = len(s.found)
+}
+
+// number keeps a count for the noun behind it, or takes a share.
+func (s *scan) number(i int) {
+	it := s.at(i)
+	if it.n.share {
+		s.share(i, it.n.lo)
+		return
+	}
+	if s.num != nil && s.numAt == i-1 && it.n.article {
+		return
+	}
+	q := it.n
+	s.num, s.numAt = &q, i
+}
+
+// share takes a share of the comb: of the content before it or behind it, or of
+// what is drawn.
+func (s *scan) share(i int, v float64) {
+	it := s.at(i)
+	next := s.at(i + 1)
+	for k := i + 1; next != nil && next.any(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
+		next = s.at(k + 1)
+	}
+	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none && !(next.is(kBar) && !s.combHere(next)) {
+		s.before = modifiers{cover: v, hasCover: true, items: []*item{it}, at: i}
+		return
+	}
+	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && !(next != nil && next.any(kContent, kFull) && next.pause == none && (s.before.set() || s.sharedBefore())) {
+		if !(next != nil && next.is(kFull) && next.pause == none && s.fullLeadsOn(i+1)) {
+			last.cover, last.hasCover = v, true
+			last.items = append(last.items, it)
+			return
+		}
+	}
+	s.before.cover, s.before.hasCover, s.before.at = v, true, i
+	s.before.items = append(s.before.items, it)
+}
+
+// sharedBefore: the clause puts shares before their nouns ("half honey half
+// nectar").
+func (s *scan) sharedBefore() bool {
+	for _, f := range s.found {
+		if f.hasCover && f.form == "before" {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scan) combHere(it *item) bool { return true }
+
+// fullLeadsOn reports whether "full of" leads on to a content.
+func (s *scan) fullLeadsOn(i int) bool {
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		it := s.at(k)
+		if it.is(kContent) {
+			return true
+		}
+		if it.pause > none || !it.any(kOf, kArt, kAdv, kPattern, kStage) {
+			return false
+		}
+	}
+	return false
+}
+
+// lastFound is the finding just before item i that a modifier can belong to.
+func (s *scan) lastFound(i int) *finding {
+	if len(s.found) == 0 {
+		return nil
+	}
+	f := s.found[len(s.found)-1]
+	for k := f.at + 1; k < i; k++ {
+		it := s.at(k)
+		if it.any(kBars) && !it.taken && s.headed {
+			return nil
+		}
+		if it.any(kBut, kDo, kQueen) {
+			return nil
+		}
+	}
+	return f
+}
+
+func (s *scan) full(i int) {
+	it := s.at(i)
+	rule := s.r.rule(it, kFull)
+	wall := rule.Value == "wall"
+	leads := s.fullLeadsOn(i)
+	if rule.Form != "after" && !wall && !leads {
+		return
+	}
+	last := s.lastFound(i)
+	if !leads && last != nil && last.class == ofComb {
+		if !last.hasCover {
+			last.cover, last.hasCover = 1, true
+		}
+		if wall && last.brood() {
+			last.pattern = "solid"
+		}
+		last.items = append(last.items, it)
+		return
+	}
+	if !leads {
+		return
+	}
+	if !s.before.hasCover || s.before.at != i-1 {
+		s.before.cover, s.before.hasCover = 1, true
+	}
+	if wall {
+		s.before.pattern = "solid"
+	}
+	s.before.items = append(s.before.items, it)
+	s.before.at = i
+}
+
+// isState reports whether a word such as "full" speaks of a feeder.
+func (s *scan) isState(i int) bool {
+	for k := max(0, i-4); k < i; k++ {
+		if s.at(k).any(kFixture, kStores, kStored) {
+			return true
+		}
+	}
+	return false
+}
+
+// leadsTo reports whether a content follows, over words that can stand
+// between a modifier and its noun.
+func (s *scan) leadsTo(i int, over ...kind) *item {
+	for k := i + 1; k < len(s.c.items) && k <= i+4; k++ {
+		it := s.at(k)
+		if it.pause > none {
+			return nil
+		}
+		if it.any(kContent, kCell, kSign) {
+			return it
+		}
+		if !it.any(over...) {
+			return nil
+		}
+	}
+	return nil
+}
+
+func (s *scan) amount(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kAmount)
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil {
+		s.before.amount, s.before.at = value, i
+		s.before.items = append(s.before.items, it)
+		return
+	}
+	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
+		last.amount = value
+		last.items = append(last.items, it)
+	}
+}
+
+func (s *scan) onlyBetween(from, to int, allowed ...kind) bool {
+	for k := from + 1; k < to; k++ {
+		if !s.at(k).any(allowed...) {
+			return false
+		}
+	}
+	return true
+}
+
+// plainPraise are words that speak of a laying pattern only right beside
+// brood.
+var plainPraise = map[string]bool{"good": true, "nice": true, "lovely": true, "beautiful": true, "even": true, "grand": true,
+	"perfect": true, "excellent": true, "super": true, "evenly": true, "gorgeous": true, "bonny": true, "cracking": true, "smashing": true, "sparse": true, "ragged": true, "here and there": true, "dense": true, "packed tight": true}
+
+func (s *scan) pattern(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kPattern)
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) {
+		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
+			s.before.pattern, s.before.at = value, i
+			s.before.items = append(s.before.items, it)
+			return
+		}
+	}
+	last := s.lastFound(i)
+	if last == nil || !last.brood() {
+		return
+	}
+	plain := plainPraise[lowerASCII(s.r.text[it.start:it.end])]
+	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
+		return
+	}
+	if next := s.at(i + 1); plain && next != nil && next.pause == none && next.any(kWord, kBar, kComb, kContent) {
+		return
+	}
+	s.spreadBack(last, func(f *finding) {
+		if f.brood() && f.pattern == "" {
+			f.pattern = value
+			f.items = append(f.items, it)
+		}
+	})
+}
+
+func (s *scan) adjacentAnd(from, to int) bool {
+	for k := from + 1; k <= to; k++ {
+		if s.at(k).is(kAnd) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scan) broodItem(it *item) bool {
+	v := s.r.value(it, kContent)
+	return strings.Contains(v, "brood") || v == "eggs"
+}
+
+// spreadBack applies a modifier to the last finding, and to those joined to
+// it by "and".
+func (s *scan) spreadBack(last *finding, apply func(*finding)) {
+	for _, f := range s.found {
+		if f == last || f.list == last.list && f.class == last.class && len(f.bars) == len(last.bars) && f.at != last.at && s.bareList(f, last) || f.at == last.at {
+			apply(f)
+		}
+	}
+}
+
+// bareList reports whether only "and" and commas stand between two findings.
+func (s *scan) bareList(a, b *finding) bool {
+	for k := a.at + 1; k < b.at; k++ {
+		if !s.at(k).any(kAnd, kContent) {
+			return false
+		}
+	}
+	return a.side == "" && a.place == "" && a.pattern == "" && !a.hasCover && a.amount == ""
+}
+
+func (s *scan) side(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kSide)
+	if it.used && !it.is(kSide) {
+		return
+	}
+	last := s.lastFound(i)
+	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {
+		if s.contentAhead(i) {
+			s.before.side, s.before.at = value, i
+			s.before.items = append(s.before.items, it)
+			it.used = true
+		}
+		return
+	}
+	if s.turns(i) && s.leadsTo(i, kHave, kBe, kThere, kArt, kAmount, kNum, kPattern, kAdv, kOf, kPron) != nil {
+		s.before.side, s.before.at = value, i
+		s.before.items = append(s.before.items, it)
+		it.used = true
+		return
+	}
+	it.used = true
+	if last.side == "one" && value == "both" {
+		last.side = ""
+	}
+	s.spreadBack(last, func(f *finding) {
+		if f.side == "" {
+			f.side = value
+			f.items = append(f.items, it)
+		}
+	})
+}
+
+// turns reports whether the phrase at i begins a new turn: "and on the back …",
+// ", on the other …".
+func (s *scan) turns(i int) bool {
+	if s.at(i).pause > none {
+		return true
+	}
+	prev := s.at(i - 1)
+	return prev != nil && prev.any(kAnd, kThen, kBut)
+}
+
+func (s *scan) contentAhead(i int) bool {
+	for k := i + 1; k < len(s.c.items) && k <= i+6; k++ {
+		if s.at(k).is(kContent) {
+			return true
+		}
+	}
+	return false
+}
+
+// otherSide is the side that was not named: the opposite of front and back,
+// else one side.
+func (s *scan) otherSide(i int) {
+	it := s.at(i)
+	it.used = true
+	side := "one"
+	for k := len(s.found) - 1; k >= 0; k-- {
+		switch s.found[k].side {
+		case "front":
+			side = "back"
+		case "back":
+			side = "front"
+		case "":
+			continue
+		}
+		break
+	}
+	last := s.lastFound(i)
+	if last != nil && last.class == ofComb && last.side == "" && !(s.turns(i) && s.leadsTo(i, kHave, kBe, kThere, kArt, kAmount, kNum, kPattern, kAdv, kOf, kPron) != nil) {
+		s.spreadBack(last, func(f *finding) {
+			if f.side == "" {
+				f.side = side
+				f.items = append(f.items, it)
+			}
+		})
+		return
+	}
+	if s.contentAhead(i) {
+		s.before.side, s.before.at = side, i
+		s.before.items = append(s.before.items, it)
+	}
+}
+
+func (s *scan) place(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kPlace)
+	last := s.lastFound(i)
+	lead := s.leadsTo(i, kOf, kArt, kAdv, kAmount, kNum, kPattern, kStage, kColour)
+	band := value == "edge" && lead != nil && s.bandWord(it)
+	if (last == nil || last.class != ofComb || last.place != "" || band || s.turns(i) && lead != nil && it.pause > none) && lead != nil {
+		s.before.place, s.before.at = value, i
+		s.before.items = append(s.before.items, it)
+		return
+	}
+	if last != nil && last.class == ofComb && last.place == "" {
+		s.spreadBack(last, func(f *finding) {
+			if f.place == "" {
+				f.place = value
+				f.items = append(f.items, it)
+			}
+		})
+	}
+}
+
+// bandWord: "a band of", "rim of", "edged with" take the noun behind them.
+func (s *scan) bandWord(it *item) bool {
+	text := lowerASCII(s.r.text[it.start:it.end])
+	return strings.HasSuffix(text, " of") || strings.HasSuffix(text, " with") || strings.HasSuffix(text, " by")
+}
+
+func (s *scan) content(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kContent)
+	if s.elsewhere(i) {
+		return
+	}
+	denied := s.denies(i)
+	s.list++
+	if s.joins(i) {
+		s.list--
+	}
+	for what := range strings.FieldsSeq(rule.Value) {
+		f := &finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: []*item{it}, rule: rule.ID, list: s.list}
+		s.describe(f, i)
+		if denied {
+			f.cue = s.noCue
+			f.items = append(f.items, s.at(s.no))
+		}
+		s.found = append(s.found, f)
+	}
+	s.before = modifiers{}
+	s.num = nil
+}
+
+// staged applies a stage said apart from its noun: "sealed and open brood".
+func (s *scan) staged(what string, i int) string {
+	prev := s.at(i - 1)
+	if prev == nil || !prev.is(kStage) || prev.used || s.at(i).pause > none {
+		return what
+	}
+	stage := s.r.value(prev, kStage)
+	switch {
+	case what == "brood" && stage == "capped":
+		prev.used = true
+		return "capped_brood"
+	case what == "brood" && stage == "charged":
+		prev.used = true
+		return "open_brood"
+	case what == "honey" && stage == "capped":
+		prev.used = true
+		return "capped_honey"
+	}
+	return what
+}
+
+// elsewhere: contents that are spoken of without having been found: honey to
+// harvest, pollen on the wing.
+func (s *scan) elsewhere(i int) bool {
+	it := s.at(i)
+	next := s.at(i + 1)
+	text := lowerASCII(s.r.text[it.start:it.end])
+	if text == "drone" && (next == nil || !next.any(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
+		return next != nil
+	}
+	if next != nil && next.pause == none && next.is(kWord) {
+		switch lowerASCII(next.name) {
+		case "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
+			return true
+		}
+	}
+	return false
+}
+
+// joins reports whether the content at i is joined to the one before by "and".
+func (s *scan) joins(i int) bool {
+	if len(s.found) == 0 {
+		return false
+	}
+	last := s.found[len(s.found)-1]
+	if last.at < s.boundAt() {
+		return false
+	}
+	for k := last.at + 1; k < i; k++ {
+		if !s.at(k).any(kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull) {
+			return false
+		}
+	}
+	return s.at(i).pause <= comma
+}
+
+func (s *scan) boundAt() int {
+	if s.bound == 0 || s.bound > len(s.found) {
+		return 0
+	}
+	return s.found[s.bound-1].at
+}
+
+// describe gives the finding what was said before it.
+func (s *scan) describe(f *finding, i int) {
+	m := &s.before
+	if m.set() {
+		f.cover, f.hasCover, f.amount, f.pattern, f.side, f.place = m.cover, m.hasCover, m.amount, m.pattern, m.side, m.place
+		f.items = append(f.items, m.items...)
+		if m.hasCover {
+			f.form = "before"
+		}
+	} else if n := len(s.found); n > 0 && s.joins(i) {
+		last := s.found[n-1]
+		if last.form != "before" && last.amount != "" && last.class == f.class && last.at > 0 && s.amountLeads(last) {
+			f.amount = last.amount
+		}
+	}
+	if s.bars != nil && s.near(s.barsAt, i) {
+		f.counted = *s.bars
+		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
+	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) {
+		f.counted = s.found[n-1].counted
+	}
+	if s.c.doubt != "" {
+		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
+	}
+}
+
+// amountLeads: "a few eggs and larvae" says few of both only where the amount
+// stands first; each speaker means the nearest, so it is not carried.
+func (s *scan) amountLeads(*finding) bool { return false }
+
+// near reports whether "of", "with" or "have" at most stand between a number of
+// bars and the content.
+func (s *scan) near(from, to int) bool {
+	for k := from + 1; k < to; k++ {
+		if !s.at(k).any(kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron) {
+			return false
+		}
+	}
+	return to-from <= 7
+}
+
+// denies decides whether the denial in force reaches the finding at i. It
+// does over bare nouns joined by "or", "and" or commas in a list with "or"; a
+// noun with its own article, count, amount or place ends it.
+func (s *scan) denies(i int) bool {
+	if s.no < 0 {
+		return s.deniedAfter(i)
+	}
+	commas := false
+	for k := s.noLast + 1; k < i; k++ {
+		it := s.at(k)
+		switch {
+		case it.pause == comma && k > s.no+1:
+			commas = true
+		case it.pause > comma:
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		ok := it.any(kOr, kAnd, kContent, kCell, kSign, kStage, kCellKind, kAdv, kColour, kPattern, kAmount, kOf, kNo) || it.is(kArt) && !it.n.article || it.is(kSeen) || it.is(kComb) && !it.is(kSame)
+		if s.noLast > s.no && it.any(kAmount, kPattern) || it.is(kArt) && k > s.no+2 && s.noLast > s.no {
+			ok = false
+		}
+		if it.is(kNum) && it.n.article && k == s.no+1 {
+			ok = true
+		}
+		if !ok {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+	}
+	if s.at(i).pause == comma && i > s.no+1 {
+		commas = true
+	}
+	if s.noLast > s.no { // a further noun
+		joined := s.at(i - 1)
+		if commas && !s.orAhead(i) && !(joined.is(kOr)) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		if joined.is(kAnd) && !s.bareBehind(i) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		if !commas && !joined.any(kOr, kAnd, kStage, kCellKind, kNo) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+	}
+	s.noLast = i
+	s.at(s.no).used = true
+	return true
+}
+
+func (s *scan) orAhead(i int) bool {
+	for k := i; k < len(s.c.items) && k <= i+6; k++ {
+		if s.at(k).is(kOr) {
+			return true
+		}
+		if !s.at(k).any(kContent, kAnd, kCell, kSign, kStage, kCellKind) {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *scan) bareBehind(i int) bool {
+	next := s.at(i + 1)
+	return next == nil || next.pause > none || !next.any(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
+}
+
+// deniedAfter: "drone brood none", "eggs not seen", "larvae: no".
+func (s *scan) deniedAfter(i int) bool {
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		it := s.at(k)
+		if it.is(kNot) || it.is(kUnseen) && !it.used {
+			it.used = true
+			s.noCue = s.r.text[it.start:it.end]
+			s.no = k
+			defer func() { s.no = -1 }()
+			return true
+		}
+		if it.is(kNo) && s.r.bareNo(it) && s.at(i).colon {
+			next := s.at(k + 1)
+			return next == nil || next.pause > none
+		}
+		if !it.any(kBe, kAdv, kOr, kContent) {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *scan) denyBack(i int) {}
+
+// finish gives every finding left over its place and records them all.
+func (s *scan) finish() {
+	s.settle(s.found[s.bound:])
+	s.pendingCells()
+	r := s.r
+	for _, f := range s.found {
+		r.record(f)
+		if f.class == ofComb || f.class == ofCells {
+			r.remember(f)
+		}
+	}
+	if len(s.found) > 0 && r.inHand == awaiting {
+		r.inHand = thisLine
+	}
+}
+
+// remember keeps what was said of a bar for "same again".
+func (r *reader) remember(f *finding) {
+	for _, b := range f.bars {
+		if r.saidBar != b {
+			if len(r.saidOf[b]) == 0 || r.inHand != thisLine {
+				r.saidOf[b] = nil
+			}
+			r.saidBar = b
+		}
+		r.saidOf[b] = append(r.saidOf[b], f)
+	}
+	if len(f.bars) > 0 {
+		r.lastFind = r.saidOf[f.bars[len(f.bars)-1]]
+	}
+}
+
+// settle places findings whose clause named no bar behind them: on the bar in
+// hand, or in the colony as a whole.
+func (s *scan) settle(waiting []*finding) {
+	r := s.r
+	for _, f := range waiting {
+		if f.located || len(f.bars) > 0 {
+			continue
+		}
+		switch {
+		case f.counted.lo > 0 || s.whole:
+		case s.headed:
+			f.bars = r.bars
+		case r.inHand == noBar || len(r.bars) == 0:
+		case f.class == ofSign:
+			if s.here || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence {
+				f.bars = r.bars
+			}
+		case s.here || r.inHand == awaiting:
+			f.bars = r.bars
+		case r.inHand == thisLine && r.sameSentence:
+			f.bars = r.bars
+		case r.inHand == thisLine && f.present && !s.speaksOfColony():
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the sentence before")
+		case r.inHand == thisText && s.leansBack():
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the line before")
+		}
+		f.located = true
+	}
+}
+
+// speaksOfColony: "eggs and larvae present", "we saw eggs".
+func (s *scan) speaksOfColony() bool {
+	for k := range s.c.items {
+		it := s.at(k)
+		if it.any(kSeen, kPron, kBees) && !s.here {
+			text := lowerASCII(s.r.text[it.start:it.end])
+			return text != "it"
+		}
+	}
+	return false
+}
+
+// leansBack: a line that begins with "and", "it" or "there" goes on about the
+// bar in hand.
+func (s *scan) leansBack() bool {
+	first := s.at(0)
+	text := lowerASCII(s.r.text[first.start:first.end])
+	return first.is(kAnd) || text == "it" || text == "there" || text == "also"
+}

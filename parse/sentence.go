@@ -1,0 +1,294 @@
+package parse
+
+import (
+	"strings"
+
+	"barwise/colony"
+)
+
+// sentence reads one sentence: its clauses in order, each with its mood.
+func (r *reader) sentence(items []item) {
+	r.sameSentence = false
+	r.sentenceNo++
+	r.lastFixture = ""
+	r.planDay = nil
+	list := r.clauses(items)
+	r.judge(list)
+	for i := range list {
+		c := &list[i]
+		r.enter(c)
+		r.clause(c)
+		if hasKind(c.items, kBars) || r.stepped {
+			r.sameSentence = true
+			r.stepped = false
+		}
+		for k := range c.items {
+			if c.items[k].is(kFixture) {
+				r.lastFixture = r.value(&c.items[k], kFixture)
+			}
+		}
+	}
+	if r.sentenceNo > 3 {
+		r.opening = false
+	}
+}
+
+// enter follows a hive's name at the head of a clause into its inspection, and
+// takes the day of the inspection from the opening words.
+func (r *reader) enter(c *clause) {
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kName) && !it.used && !r.argument(c.items, k) && c.mood != unasked {
+			r.goTo(it)
+			break
+		}
+	}
+	if r.opening && c.mood == asserted {
+		r.openingDay(c)
+	}
+}
+
+// goTo opens the inspection of a hive, or goes back to it.
+func (r *reader) goTo(it *item) {
+	it.used = true
+	name := strings.TrimSpace(it.name)
+	if !r.named {
+		r.named = true
+		r.cur.hive = name
+		r.hiveLeaf(it)
+		r.pre = r.weatherSoFar()
+		return
+	}
+	if r.cur.hive == name {
+		return
+	}
+	for _, b := range r.all {
+		if b.hive == name {
+			r.cur = b
+			r.leaveBars()
+			return
+		}
+	}
+	b := newBuilder()
+	b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
+	for _, e := range r.pre {
+		b.put(e.path, e.value, source{spans: e.spans, rule: e.rule})
+	}
+	r.all = append(r.all, b)
+	r.cur = b
+	r.hiveLeaf(it)
+	r.leaveBars()
+}
+
+func (r *reader) hiveLeaf(it *item) {
+	r.cur.spans = r.spanOf(it)
+	if it.misheard || it.mended {
+		r.cur.flag("hive", "may be misheard", "")
+	}
+}
+
+// leaveBars forgets the bars in hand when the talk goes to another hive.
+func (r *reader) leaveBars() {
+	r.bars, r.last, r.step, r.inHand = nil, 0, 1, noBar
+	r.lastFind, r.saidOf, r.saidBar = nil, map[int][]*finding{}, 0
+	r.sheLast, r.cellTalk, r.miteMethod = false, false, ""
+	r.heading = asserted
+	r.sameSentence = false
+}
+
+func (r *reader) weatherSoFar() []entry {
+	var out []entry
+	for _, e := range r.cur.entries {
+		if strings.HasPrefix(e.path, "weather.") {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// openingDay takes a date in the opening words as the day of the inspection:
+// one that stands alone or beside the hive's name or the weather.
+func (r *reader) openingDay(c *clause) {
+	for k := range c.items {
+		it := &c.items[k]
+		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
+			continue
+		}
+		if r.hasDeed(c) || hasKind(c.items, kSeen) || hasKind(c.items, kContent) || hasKind(c.items, kPast) || hasKind(c.items, kPlan) {
+			return
+		}
+		if it.day.ago && r.sentenceNo > 1 {
+			return
+		}
+		if it.day.past.Compare(r.today) > 0 {
+			return
+		}
+		on := it.day.past
+		if it.day.future == r.today || r.weekdayToday(it) {
+			on = r.today
+		}
+		if it.day.today {
+			on = r.today
+			it.used = true
+			return
+		}
+		r.today = on
+		for _, b := range r.all {
+			b.at = atDay(b.at, on)
+			b.atFrom = "spoken day"
+		}
+		it.used = true
+		r.opening = false
+		return
+	}
+}
+
+// weekdayToday: a bare weekday in the opening words may be today.
+func (r *reader) weekdayToday(it *item) bool {
+	return it.day.weekday && it.day.future.AddDays(-7) == r.today
+}
+
+// clause reads one clause by its mood.
+func (r *reader) clause(c *clause) {
+	switch c.mood {
+	case unasked:
+		r.barsOnly(c)
+		return
+	case past:
+		r.placements(c)
+		r.deeds(c)
+		r.swarmed(c)
+		r.earlierFindings(c)
+		r.barsOnly(c)
+		return
+	case planned:
+		if c.when != nil && !c.when.ago {
+			r.planDay = c.when
+		}
+		r.deeds(c)
+		if c.heading || !r.findingsToo(c) {
+			return
+		}
+	}
+	r.placements(c)
+	r.swarmed(c)
+	r.deeds(c)
+	r.miteCount(c)
+	r.queen(c)
+	r.colony(c)
+	r.weather(c)
+	r.scan(c)
+	r.nowQueen(c)
+}
+
+// nowQueen remembers whether the queen is still the subject.
+func (r *reader) nowQueen(c *clause) {
+	if hasKind(c.items, kBees) || hasKind(c.items, kBars) && !hasKind(c.items, kQueen) && !hasKind(c.items, kShe) {
+		r.sheLast = r.sheLast && !hasKind(c.items, kBees)
+	}
+}
+
+// findingsToo: a plan's clause may still carry findings of today where the
+// plan has no object of its own.
+func (r *reader) findingsToo(c *clause) bool { return false }
+
+// swarmed is always told of an earlier day, or of today's.
+func (r *reader) swarmed(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if r.isWord(it, "swarmed") && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
+			r.earlier(c, "swarmed", "swarmed", nil, it)
+		}
+	}
+}
+
+// barsOnly follows the bars that an unasserted clause names, so that what
+// comes after is not tied to the wrong one.
+func (r *reader) barsOnly(c *clause) {
+	for i := range c.items {
+		if it := &c.items[i]; it.is(kBars) && i == 0 {
+			r.take(it.bars, len(it.bars) == 1)
+			r.inHand = awaiting
+		}
+	}
+}
+
+// headings reads lines that only set what follows: "Next time:", "To do".
+func (r *reader) headings() {
+	items := r.items
+	if len(items) == 0 {
+		return
+	}
+	last := &items[len(items)-1]
+	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
+		switch {
+		case items[0].is(kPlan) && r.allGrammar(items[1:]):
+			r.heading = planned
+			return
+		}
+	}
+	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].bullet && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
+		r.heading = asserted
+	}
+	if name, ok := r.headingName(items); ok {
+		it := &items[0]
+		it.kinds = kinds{}
+		it.kinds.add(kName)
+		it.name = name
+		it.end = last.end
+		for k := 1; k < len(items); k++ {
+			items[k].used = true
+		}
+		r.items = items[:1]
+	}
+}
+
+func (r *reader) todoLine(items []item) bool {
+	return items[0].is(kDo)
+}
+
+func (r *reader) allGrammar(items []item) bool {
+	for i := range items {
+		if items[i].any(kWord, kContent, kDo) {
+			return false
+		}
+	}
+	return true
+}
+
+// plainHeadings are headings of a note that name no hive.
+var plainHeadings = map[string]bool{}
+
+func init() {
+	for w := range strings.FieldsSeq(`weather notes note summary plan plans todo actions action bees queen brood stores temper mites varroa inspection date time
+		apiary observations hive hives other general comments equipment health feeding treatment next follow-up ps regards thanks cheers love
+		yours today yesterday tomorrow hello hi dear monday tuesday wednesday thursday friday saturday sunday january february march april may june july
+		august september october november december morning afternoon evening homework present apologies raffle verdict conclusion strength pests pollen honey nectar food done report diary entrance floor front back outside inside totals result results remarks memo re subject`) {
+		plainHeadings[w] = true
+	}
+}
+
+// headingName reads a line that is only a name, such as "Willow:".
+func (r *reader) headingName(items []item) (string, bool) {
+	first, last := &items[0], &items[len(items)-1]
+	if first.pause < line || len(items) > 3 || !first.capital {
+		return "", false
+	}
+	text := r.text[first.start:last.end]
+	lower := strings.ToLower(text)
+	if r.names[lower] {
+		return lower, true
+	}
+	if !last.colon {
+		return "", false
+	}
+	for k := range items {
+		it := &items[k]
+		if !it.any(kWord, kPlant, kColour) || !it.capital && k > 0 || plainHeadings[strings.ToLower(r.text[it.start:it.end])] {
+			return "", false
+		}
+	}
+	return lower, true
+}
+
+var _ = colony.Schema
