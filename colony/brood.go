@@ -150,7 +150,7 @@ func emergedShare(youngest, oldest, life, days float64) float64 {
 // Adults is the number of adult bees from the bars (seams) covered: a seam has
 // the facing sides of two combs, the same as both sides of one.
 func Adults(ins *Inspection, box Box) Estimate {
-	if ins.Strength == nil || ins.Strength.BarsOfBees == nil {
+	if ins.Strength == nil || ins.Strength.BarsOfBees == nil || *ins.Strength.BarsOfBees < 0 {
 		return Estimate{}
 	}
 	bars := Exactly(*ins.Strength.BarsOfBees, "")

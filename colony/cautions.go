@@ -95,8 +95,7 @@ func treatmentCaution(recent []Inspection) (Caution, bool) {
 			if t.Do != "treat" {
 				continue
 			}
-			c := Caution{"treatment", dayOf(ins), "follow the product's label and the local rules, on dose, temperature, protection and waiting time", "treatment " + t.What}
-			c.Why = strings.TrimSpace(c.Why)
+			c := Caution{"treatment", dayOf(ins), "follow the product's label and the local rules, on dose, temperature, protection and waiting time", strings.TrimSpace("treatment " + plain(t.What))}
 			if honeyOn(ins) {
 				c.Says += "; there is honey on the hive: most treatments are not allowed then, or the honey is not for people"
 			}

@@ -42,7 +42,7 @@ func (c *Content) cover() (Range, string, *Constant) {
 	var words *Constant
 	said := ""
 	if c.Cover != nil {
-		share, said = Exactly(*c.Cover, ""), amount(*c.Cover)
+		share, said = Exactly(share01(*c.Cover), ""), amount(*c.Cover)
 	} else {
 		k := coverWords[c.Amount]
 		share, said, words = k.Value, k.Name, &k
@@ -55,6 +55,10 @@ func (c *Content) cover() (Range, string, *Constant) {
 	}
 	return share, said + ", " + c.Side + " sides", words
 }
+
+// share01 keeps a share within 0 and 1; records can hold others, which the
+// keeper was asked about.
+func share01(v float64) float64 { return math.Max(0, math.Min(1, v)) }
 
 // ContentArea is the comb area that a content takes on a bar, both sides
 // together, in dm². It is unknown where the content is absent or denied.
@@ -98,8 +102,8 @@ func (b Box) CombTotal(ins *Inspection, what string) Estimate {
 	}
 	formula := "sum over the bars of 2 sides × comb × share"
 	if c := ins.Content(what); known == 0 && c != nil && c.Present && c.Bars != nil {
-		bars := Exactly(*c.Bars, "")
-		if c.BarsMax != nil {
+		bars := Exactly(math.Max(0, *c.Bars), "")
+		if c.BarsMax != nil && *c.BarsMax > *c.Bars && *c.Bars >= 0 {
 			bars = Between(*c.Bars, *c.Bars, *c.BarsMax, "")
 		}
 		fill := countedFill.Value

@@ -172,12 +172,12 @@ func (b Box) CombArea(bar *Bar, origin string) Estimate {
 	}
 	var e Estimate
 	switch {
-	case c.WidthMM != nil && c.DepthMM != nil:
+	case c.WidthMM != nil && c.DepthMM != nil && *c.WidthMM > 0 && *c.DepthMM > 0:
 		e = because(what, b.MeasuredComb(*c.WidthMM, *c.DepthMM), "π/4 × width × depth (2/3 to 1)",
 			in("width × depth", fmt.Sprintf("%g × %g mm", *c.WidthMM, *c.DepthMM)))
 	case c.Drawn != nil:
-		e = because(what, full.Scale(*c.Drawn), "share drawn × full comb", in("share drawn", amount(*c.Drawn)))
-	case c.DepthMM != nil:
+		e = because(what, full.Scale(share01(*c.Drawn)), "share drawn × full comb", in("share drawn", amount(*c.Drawn)))
+	case c.DepthMM != nil && *c.DepthMM > 0:
 		r := b.combDownTo(*c.DepthMM)
 		r.Low = math.Min(r.Low, *c.DepthMM**c.DepthMM*2/3/mm2PerDM2)
 		e = because(what, r, "a comb as wide as the bar down to that depth; at the least a tongue as wide as deep", in("depth", fmt.Sprintf("%g mm", *c.DepthMM)))

@@ -56,10 +56,14 @@ func MeasureNamed(name string) (Measure, error) {
 }
 
 // Series is the measure over one hive's inspections, sorted by time.
-// Inspections that do not tell it are left out; nothing is filled in.
+// Inspections that do not tell it, or are without a time, are left out; nothing
+// is filled in.
 func (m Measure) Series(history []Inspection, set Settings) []Sample {
 	var out []Sample
 	for i := range history {
+		if history[i].At.IsZero() {
+			continue
+		}
 		if r, ok := m.of(history, i, set); ok {
 			r.Unit = m.Unit
 			out = append(out, Sample{dayOf(&history[i]), r, 1})

@@ -24,7 +24,7 @@ const (
 // them.
 func RateOf(ins *Inspection) (MiteRate, bool) {
 	m := ins.Mites
-	if m == nil || m.Count == nil {
+	if m == nil || m.Count == nil || *m.Count < 0 {
 		return MiteRate{}, false
 	}
 	r := MiteRate{On: dayOf(ins), Method: m.Method}

@@ -60,14 +60,14 @@ type QueenEvidence struct {
 }
 
 // JudgeQueen weighs all inspections of one hive, sorted by time, as of a day.
-// Inspections after that day are left out. It claims only what the records
+// Inspections after that day, or without a time, are left out. It claims only what the records
 // carry: eggs say that a queen laid within the last three days, not that she
 // is there now.
 func JudgeQueen(history []Inspection, today Date) QueenEvidence {
 	t := &queenTrack{}
-	for i := range history {
-		f := factsOf(&history[i])
-		if f.on.Compare(today) <= 0 && f.informative() {
+	known := upTo(history, today)
+	for i := range known {
+		if f := factsOf(&known[i]); f.informative() {
 			t.take(f)
 		}
 	}

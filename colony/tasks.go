@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 )
 
 // DueItem is one thing that falls due at a hive.
@@ -84,10 +85,12 @@ func Open(items []DueItem) []DueItem {
 	return slices.DeleteFunc(slices.Clone(items), func(d DueItem) bool { return d.Status != StatusOpen })
 }
 
+// upTo keeps the inspections up to a day; those whose time is not known are
+// of no use for reckoning.
 func upTo(history []Inspection, today Date) []Inspection {
 	var out []Inspection
 	for i := range history {
-		if dayOf(&history[i]).Compare(today) <= 0 {
+		if !history[i].At.IsZero() && dayOf(&history[i]).Compare(today) <= 0 {
 			out = append(out, history[i])
 		}
 	}
@@ -146,15 +149,26 @@ type dueList struct {
 
 // add appends an open item. The pointer it returns holds until the next add.
 func (l *dueList) add(kind string, anchor Date, detail string, on Date, what, why string) *DueItem {
-	id := fmt.Sprintf("%s/%s/%s", l.hive, kind, anchor)
+	id := plain(fmt.Sprintf("%s/%s/%s", l.hive, kind, anchor))
 	if detail != "" {
-		id += "/" + detail
+		id += "/" + plain(detail)
 	}
 	for n, base := 2, id; slices.ContainsFunc(l.items, func(d DueItem) bool { return d.ID == id }); n++ {
 		id = fmt.Sprintf("%s#%d", base, n)
 	}
-	l.items = append(l.items, DueItem{ID: id, Hive: l.hive, Kind: kind, On: on, What: what, Why: why, Status: StatusOpen})
+	l.items = append(l.items, DueItem{ID: id, Hive: plain(l.hive), Kind: kind, On: on, What: plain(what), Why: plain(why), Status: StatusOpen})
 	return &l.items[len(l.items)-1]
+}
+
+// plain takes out what is no printable character: words of a note are not to
+// reach a terminal with anything but letters in them.
+func plain(s string) string {
+	return strings.Map(func(r rune) rune {
+		if !unicode.IsPrint(r) {
+			return -1
+		}
+		return r
+	}, s)
 }
 
 func dueNow(known []Inspection, today Date, set Settings) []DueItem {
