@@ -104,7 +104,7 @@ func (b Box) walls() (a, slope float64) {
 // which is the positive root of a quadratic.
 func (b Box) ellipse(depth float64) float64 {
 	a, slope := b.walls()
-	if depth == 0 {
+	if depth < 1 {
 		return 0
 	}
 	k := slope*slope + b.Top*b.Top/(depth*depth)
@@ -118,7 +118,7 @@ func (b Box) ellipse(depth float64) float64 {
 // Top·(1−(y/depth)²).
 func (b Box) parabola(depth float64) float64 {
 	a, slope := b.walls()
-	if depth == 0 {
+	if depth < 1 {
 		return 0
 	}
 	k := b.Top / (depth * depth)
@@ -172,12 +172,12 @@ func (b Box) CombArea(bar *Bar, origin string) Estimate {
 	}
 	var e Estimate
 	switch {
-	case c.WidthMM != nil && c.DepthMM != nil && *c.WidthMM > 0 && *c.DepthMM > 0:
+	case c.WidthMM != nil && c.DepthMM != nil && *c.WidthMM >= 1 && *c.DepthMM >= 1:
 		e = because(what, b.MeasuredComb(*c.WidthMM, *c.DepthMM), "π/4 × width × depth (2/3 to 1)",
 			in("width × depth", fmt.Sprintf("%g × %g mm", *c.WidthMM, *c.DepthMM)))
 	case c.Drawn != nil:
 		e = because(what, full.Scale(share01(*c.Drawn)), "share drawn × full comb", in("share drawn", amount(*c.Drawn)))
-	case c.DepthMM != nil && *c.DepthMM > 0:
+	case c.DepthMM != nil && *c.DepthMM >= 1:
 		r := b.combDownTo(*c.DepthMM)
 		r.Low = math.Min(r.Low, *c.DepthMM**c.DepthMM*2/3/mm2PerDM2)
 		e = because(what, r, "a comb as wide as the bar down to that depth; at the least a tongue as wide as deep", in("depth", fmt.Sprintf("%g mm", *c.DepthMM)))

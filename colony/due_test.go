@@ -156,6 +156,9 @@ func TestDueIdentifiersAreStable(t *testing.T) {
 			}
 			ids[d.ID] = true
 		}
+		if JudgeQueen(h, today).State != JudgeQueen(h, today.AddDays(1)).State {
+			return
+		}
 		for _, d := range Open(b) {
 			// A day later only the calendar itself can have brought something new.
 			if d.Kind != "queen" && d.Kind != "swarm" && d.Kind != "stores" && d.Kind != "winter" && d.Kind != "space" && !ids[d.ID] {
