@@ -2,7 +2,6 @@ package index
 
 import (
 	"encoding/binary"
-	"encoding/json"
 	"errors"
 	"fmt"
 
@@ -17,7 +16,7 @@ import (
 func packNote(n *colony.Note) ([]byte, error) {
 	bare := *n
 	bare.Text = ""
-	head, err := json.Marshal(bare)
+	head, err := stored(&bare)
 	if err != nil {
 		return nil, err
 	}

@@ -2,7 +2,6 @@ package index
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 
 	bolt "go.etcd.io/bbolt"
@@ -54,7 +53,7 @@ func keepVersion(tx *bolt.Tx, r *colony.Record) error {
 // putRecord writes a record with its keys and notes the change; old is the
 // version it replaces, or nil.
 func putRecord(tx *bolt.Tx, old, r *colony.Record) error {
-	data, err := storedForm(r)
+	data, err := stored(r)
 	if err != nil {
 		return err
 	}
@@ -82,18 +81,6 @@ func putRecord(tx *bolt.Tx, old, r *colony.Record) error {
 		}
 	}
 	return logChange(tx, r.ID)
-}
-
-// storedForm is the record's JSON. That has no way to say bytes that are no
-// UTF-8; where the record holds such, it becomes what can be said, so that its
-// keys are those of what is stored.
-func storedForm(r *colony.Record) ([]byte, error) {
-	data, err := json.Marshal(r)
-	if err == nil && bytes.Contains(data, []byte(`\ufffd`)) {
-		*r = colony.Record{}
-		err = json.Unmarshal(data, r)
-	}
-	return data, err
 }
 
 // numberFor returns the number that a record has had, or the next one for a

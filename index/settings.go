@@ -29,7 +29,7 @@ func getOwnWords(tx *bolt.Tx) (own colony.OwnWords, err error) {
 
 // SetOwnWords replaces the keeper's own words.
 func (s *Store) SetOwnWords(own colony.OwnWords) error {
-	return s.update(func(tx *bolt.Tx) error { return putJSON(tx.Bucket(bucketWords), ownWordsKey, own) })
+	return s.update(func(tx *bolt.Tx) error { return putJSON(tx.Bucket(bucketWords), ownWordsKey, &own) })
 }
 
 // Setting reads the named setting into v and reports whether it was set; where
@@ -54,6 +54,6 @@ func (s *Store) SetSetting(name string, v any) error {
 		if v == nil {
 			return tx.Bucket(bucketSettings).Delete([]byte(name))
 		}
-		return putJSON(tx.Bucket(bucketSettings), []byte(name), v)
+		return putJSON(tx.Bucket(bucketSettings), []byte(name), &v)
 	})
 }

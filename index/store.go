@@ -1,6 +1,7 @@
 package index
 
 import (
+	"bytes"
 	"crypto/rand"
 	"encoding/json"
 	"errors"
@@ -206,8 +207,24 @@ func decode(tx *bolt.Tx, what string, data []byte, into any) error {
 	return nil
 }
 
-func putJSON(b *bolt.Bucket, key []byte, value any) error {
+// stored is the JSON form in which a value is kept. JSON has no way to say
+// bytes that are no UTF-8; where the value holds such, it becomes what can be
+// said, so that its keys are those of what is stored.
+func stored[T any](value *T) ([]byte, error) {
 	data, err := json.Marshal(value)
+	if err != nil || !bytes.Contains(data, []byte(`\ufffd`)) {
+		return data, err
+	}
+	var said T
+	if err := json.Unmarshal(data, &said); err != nil {
+		return nil, err
+	}
+	*value = said
+	return json.Marshal(value)
+}
+
+func putJSON[T any](b *bolt.Bucket, key []byte, value *T) error {
+	data, err := stored(value)
 	if err != nil {
 		return err
 	}
