@@ -182,7 +182,7 @@ func (r *reader) deniedTemper(score string) string {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kDate, kPattern, kCell) &&
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell) &&
 		!c.items[next].any(kBees) && !r.hiveOrBees(c, next) {
 		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
 			return false
@@ -349,19 +349,15 @@ func (r *reader) linked(c *clause, i, k int) bool {
 // barHere: stores "on bar nine" are that bar's honey.
 func (r *reader) barHere(c *clause, i int) bool {
 	for k := i + 1; k < len(c.items) && k <= i+3; k++ {
-		if c.items[k].is(kBars) {
+		if c.items[k].is(kBars) && c.items[k-1].is(kOn) {
 			return true
 		}
 	}
-	for k := i - 1; k >= 0; k-- {
-		if c.items[k].is(kBars) {
-			return true
-		}
-		if c.items[k].pause > none {
-			break
-		}
+	k := i - 1
+	for k >= 0 && c.items[k].any(kHave, kAdv, kBe, kAmount, kStored, kPattern, kFull, kStage) && c.items[k+1].pause == none {
+		k--
 	}
-	return false
+	return k >= 0 && c.items[k].is(kBars) && c.items[k+1].pause <= comma
 }
 
 // fixtures reads entrance, floor, feeder and follower as they were found.
@@ -513,6 +509,9 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	}
 	for hi+1 < to && (only || hi-i < 8) {
 		hi++
+	}
+	if only {
+		lo = 0
 	}
 	r.described(c, path, "colour", kColour, lo, hi)
 	r.described(c, path, "plant", kPlant, lo, hi)

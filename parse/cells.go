@@ -128,7 +128,7 @@ func (s *scan) cellNoun(i int) {
 	}
 	if denied {
 		f.cue, f.kind = s.noCue, ""
-		f.items = append(f.items, s.at(s.no))
+		f.items = append(f.items, s.denier)
 	} else if n := s.countFor(i); n != nil {
 		f.count, f.hasCount = *n, true
 	}
@@ -187,7 +187,7 @@ func (s *scan) sign(i int) {
 	f := &finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: []*item{it}, rule: rule.ID}
 	if denied {
 		f.cue = s.noCue
-		f.items = append(f.items, s.at(s.no))
+		f.items = append(f.items, s.denier)
 	} else {
 		s.signCount(f, i)
 	}

@@ -54,7 +54,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
 		return !prev.any(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
-		return r.exceptOrOnly(items, i)
+		return !r.notOnly(items, i)
 	case it.is(kThen):
 		return !prev.any(kAnd)
 	case it.is(kAnd):
@@ -66,10 +66,14 @@ func (r *reader) begins(items []item, i int) bool {
 	return r.opens(items, i, prev)
 }
 
-// exceptOrOnly keeps "only" and "just" inside where they lean on a number or
-// an article.
-func (r *reader) exceptOrOnly(items []item, i int) bool {
-	return items[i-1].pause == none || items[i].pause > none
+// notOnly: "not only eggs but larvae" is one statement.
+func (r *reader) notOnly(items []item, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-5; k-- {
+		if r.isWord(&items[k], "not only", "not just", "not merely") {
+			return true
+		}
+	}
+	return false
 }
 
 // opens reports whether the item can begin a statement of its own.
@@ -77,7 +81,9 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	it := &items[i]
 	needs := prev.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen) && it.pause == none
 	switch {
-	case it.any(kPlan, kIf, kAsk, kUnsure, kSay, kTheirs, kUndone):
+	case it.is(kAsk):
+		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
+	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
@@ -117,10 +123,29 @@ func (r *reader) heads(items []item, i int) bool {
 		}
 		prev = &items[i-2]
 	}
+	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
+		return false
+	}
 	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
 		return prev.is(kOn) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// closed reports whether a reference to bars ends its phrase.
+func (r *reader) closed(items []item, i int) bool {
+	return i+1 >= len(items) || items[i+1].pause >= comma
+}
+
+// barBefore reports whether bars were named earlier in the sentence, so that a
+// further one begins anew.
+func (r *reader) barBefore(items []item, i int) bool {
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kBars) {
+			return !items[i-1].any(kSeen, kQueen)
+		}
+	}
+	return false
 }
 
 // frontedBar reports whether "on bar six" begins what is said, as in "on bar
@@ -153,8 +178,11 @@ func (r *reader) argument(items []item, i int) bool {
 	}
 	prev := &items[k]
 	text := lowerASCII(r.text[prev.start:prev.end])
-	if prev.any(kTo, kFrom, kWithX) || text == "with" || text == "than" || text == "onto" || text == "like" || text == "for" || text == "of" && r.deedBefore(items, k) {
-		return !prev.is(kTo) || r.deedBefore(items, k)
+	switch {
+	case text == "than", text == "like":
+		return true
+	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for":
+		return r.deedBefore(items, k)
 	}
 	if prev.is(kDo) {
 		switch r.rule(prev, kDo).Value {
@@ -171,11 +199,12 @@ func (r *reader) argument(items []item, i int) bool {
 func (r *reader) deedBefore(items []item, k int) bool {
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
-			switch r.rule(&items[k], kDo).Value {
-			case "inspect":
-				return false
+			for _, rule := range r.senses(&items[k]) {
+				switch rule.Value {
+				case "add_bar", "move_bar", "remove_bar", "unite":
+					return true
+				}
 			}
-			return true
 		}
 		if items[k].pause >= stop || items[k].is(kName) {
 			return false
@@ -212,7 +241,7 @@ func (r *reader) judge(list []clause) {
 		case c.mood == asserted && c.when != nil && c.when.ago:
 			c.mood = past
 		}
-		if c.mood == asserted && carried != asserted && !first.is(kName) {
+		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && !first.is(kName) {
 			c.mood, c.cue = carried, cue
 			if carried == past {
 				c.pastOn = pastOn
@@ -313,6 +342,9 @@ func (r *reader) cues(c *clause) {
 		words := r.text[it.start:it.end]
 		switch {
 		case it.is(kDate) && c.when == nil:
+			if it.day.ago && r.placedBefore(c, k) {
+				continue
+			}
 			d := it.day
 			c.when = &d
 		case it.is(kTheirs), it.is(kSay):
@@ -342,6 +374,18 @@ func (r *reader) cues(c *clause) {
 			c.doubt = words
 		}
 	}
+}
+
+// placedBefore: the date belongs to a bar's putting-in.
+func (r *reader) placedBefore(c *clause, k int) bool {
+	bars := false
+	for i := 0; i < k; i++ {
+		bars = bars || c.items[i].is(kBars)
+		if bars && k-i <= 3 && r.placedRule(&c.items[i]) != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // plainWhen: "when I arrived" tells the time and sets no condition, unless

@@ -97,17 +97,11 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if s.c.doubt != "" {
 		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
 	}
-	if value == "bare" && s.emptyComb(bars) {
-		return true
-	}
 	r.comb(bars, name, value, w)
+	s.combSpoken = true
 	s.touch()
 	return true
 }
-
-// emptyComb: "empty" of a bar whose comb was spoken of is empty comb, and
-// stands in the contents.
-func (s *scan) emptyComb([]int) bool { return false }
 
 // touch marks the bar in hand as spoken of.
 func (s *scan) touch() {
@@ -161,6 +155,7 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
 	}
 	r.comb(bars, "drawn", formatNumber(v), w)
+	s.combSpoken = true
 	s.touch()
 	return true
 }

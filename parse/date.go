@@ -19,6 +19,7 @@ type day struct {
 	ago          bool // said as a distance back, "last …", yesterday
 	ahead        bool // said as a distance ahead, "next …", tomorrow
 	weekday      bool // a bare weekday
+	length       int  // in days, of "in three days"
 }
 
 // dateWord is what a word contributes to a date or duration.
@@ -178,7 +179,7 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 		if w.kind == inWord {
 			if s, j := d.duration(text, toks, i+1); j > i+1 && !s.hours && !d.is(toks, j, agoWord) {
 				at := both(s.from(ref, 1))
-				at.ahead = true
+				at.ahead, at.length = true, s.days
 				return at, d.skipTime(toks, j)
 			}
 		}

@@ -36,6 +36,34 @@ func (r *reader) deeds(c *clause) {
 			r.settleDeed(c, d)
 		}
 	}
+	r.moreFood(c)
+}
+
+// moreFood reads a second helping told without its verb: "two litres of syrup
+// and then half a kilo of fondant".
+func (r *reader) moreFood(c *clause) {
+	list, do, _ := strings.Cut(r.lastDeed, ".")
+	do, _, _ = strings.Cut(do, "#")
+	if do != "feed" && do != "treat" {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kMeasure) || it.used {
+			continue
+		}
+		k := i + 1
+		if k < len(c.items) && c.items[k].is(kOf) {
+			k++
+		}
+		if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {
+			continue
+		}
+		size := it.size
+		d := &deed{do: do, at: i, items: []*item{it, &c.items[k]}, rule: do, size: &size, what: r.substance(&c.items[k])}
+		it.used, c.items[k].used = true, true
+		r.write(list, c, d)
+	}
 }
 
 // senses are the deeds that a verb can stand for, in the order in which they
@@ -66,6 +94,10 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 
 func (r *reader) deed(c *clause, i int) *deed {
 	end := r.argumentsEnd(c, i)
+	if end > i+1 && r.isWord(&c.items[i+1], "nothing", "none", "no", "nowt") {
+		c.items[i].used = true // "fed nothing"
+		return nil
+	}
 	for _, rule := range r.senses(&c.items[i]) {
 		d := &deed{do: rule.Value, at: i, items: []*item{&c.items[i]}, rule: rule.ID}
 		if r.fits(c, d, i, end, rule) {
@@ -137,6 +169,10 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	case "unite":
 		return has(kName) || has(kHive) || has(kBees) || r.wordIn(args, "two", "both", "colonies", "nuc") || len(args) <= 1 && text != "joined"
 	case "cut_cells":
+		if r.wordIn(args, "loose", "free", "away", "clear") && !has(kCell) {
+			d.do = "free_comb"
+			return true
+		}
 		return has(kCell) || r.wordIn(args, "cups") || r.cellTalk && (r.itThem(args) || has(kNum) && !has(kBars) && !has(kMeasure) && len(args) <= 5 || r.wordIn(args, "ones")) || has(kStage) && r.cellTalk
 	case "straighten":
 		return true
@@ -863,7 +899,8 @@ func (r *reader) earlierFindings(c *clause) {
 		}
 		switch {
 		case it.is(kSeen) && (noun >= 0 || r.herself(c)):
-			path := r.earlier(c, "queen_seen", "queen", nil, append(r.pick(c, noun), it)...)
+			on, _ := r.dateNear(c, i)
+			path := r.earlier(c, "queen_seen", "queen", on, append(r.pick(c, noun), it)...)
 			r.earlierBar(c, path)
 		case r.value(it, kContent) == "eggs" && (hasKind(c.items, kSeen) || hasKind(c.items, kHave) || hasKind(c.items, kBe)):
 			path := r.earlier(c, "eggs_seen", "eggs", nil, it)

@@ -101,6 +101,11 @@ func (l *lexer) figure(i int) (item, int) {
 		it.day = d
 		return it, j
 	}
+	if d, j := l.dayOfMonth(i); j > i {
+		it.kinds.add(kDate)
+		it.day = d
+		return it, j
+	}
 	if m, j := l.measures.read(l.text, l.toks, i); j > i {
 		it.kinds.add(kMeasure)
 		it.size = m
@@ -120,6 +125,27 @@ func (l *lexer) figure(i int) (item, int) {
 		return it, j
 	}
 	return it, i
+}
+
+// dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
+// follows that it could count.
+func (l *lexer) dayOfMonth(i int) (day, int) {
+	if i == 0 || !l.dates.is(l.toks, i-1, onWord) && !l.byWords[l.toks[i-1].id] {
+		return day{}, i
+	}
+	d, j := l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
+	if j > i && joined(l.toks, j) {
+		next := l.matcher.longest(l.toks, j, l)
+		for _, n := range next.rules {
+			if l.rules[n].Kind == kBar || l.rules[n].Kind == kSide {
+				return day{}, i
+			}
+		}
+		if next.end == j {
+			return day{}, i
+		}
+	}
+	return d, j
 }
 
 func (l *lexer) place(it *item, i, end int) {

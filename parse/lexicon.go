@@ -16,6 +16,7 @@ type lexicon struct {
 	dates       *dates
 	measures    *measures
 	mishearings map[wordID][]*heard // by first word
+	byWords     map[wordID]bool     // by, since: a day may follow
 }
 
 // heard is a mishearing, compiled.
@@ -82,6 +83,10 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.numbers.dimension = map[wordID]bool{}
 	for _, w := range []string{"wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of"} {
 		l.numbers.dimension[l.words.add(w)] = true
+	}
+	l.byWords = map[wordID]bool{}
+	for _, w := range []string{"by", "since", "until", "till"} {
+		l.byWords[l.words.add(w)] = true
 	}
 	return l, l.addMishearings(f.Mishearing)
 }

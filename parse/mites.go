@@ -199,6 +199,9 @@ func (r *reader) boardDays(c *clause, method, mite int) int {
 		case it.is(kDur) && it.dur.days > 0:
 			it.used = true
 			return it.dur.days
+		case it.is(kDate) && it.day.length > 0:
+			it.used = true
+			return it.day.length
 		case text == "overnight":
 			it.used = true
 			return 1

@@ -71,7 +71,7 @@ func joined(toks []token, i int) bool { return i < len(toks) && toks[i].pause ==
 // read reads the quantity that starts at token i and returns it with the index
 // behind it, or i itself where there is none.
 func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
-	approx := false
+	approx, start := false, i
 	for n.is(toks, i, aboutWord) && joined(toks, i+1) {
 		approx = true
 		i++
@@ -81,7 +81,7 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 	}
 	q, j := n.single(text, toks, i)
 	if j == i {
-		return q, i
+		return q, start
 	}
 	q.bare = j == i+1 && !q.article
 	q.approx = approx
@@ -202,8 +202,11 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		if next.kind == ordinalWord && w.kind == tensWord && next.value < 10 && j == i+1 {
 			return quantity{lo: v + next.value, ordinal: true}, j + 1
 		}
-		if isPart(next) && v < next.value { // two thirds: an ordinal's plural or a part word
-			return quantity{lo: v * partOf(next), share: true}, j + 1
+		if isPart(next) && v*next.value <= 1.01 { // two thirds: an ordinal's plural or a part word
+			return quantity{lo: v * next.value, share: true}, j + 1
+		}
+		if v == 1 && next.kind == ordinalWord && next.value >= 3 && next.value <= 10 && j == i+1 {
+			return quantity{lo: 1 / next.value, share: true}, j + 1 // one third
 		}
 		if next.kind == groupWord && next.value > 2 {
 			return quantity{lo: v * next.value}, n.skipOf(toks, j+1)
@@ -216,8 +219,6 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 }
 
 func isPart(w numberWord) bool { return w.kind == partWord && w.value < 1 }
-
-func partOf(w numberWord) float64 { return w.value }
 
 // article reads "a dozen", "a couple of", "a third", "a hundred"; alone it is
 // the number one and says so.

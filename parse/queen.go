@@ -12,7 +12,7 @@ func (r *reader) queen(c *clause) {
 			continue
 		}
 		switch {
-		case it.is(kUnseen) && !it.is(kNo) && unseen < 0:
+		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
 			unseen = i
 		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun):
 			seen = i
@@ -43,6 +43,20 @@ func (r *reader) queen(c *clause) {
 	case seen >= 0 || noun >= 0 && r.queenPlaced(c, noun) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
+}
+
+// unseenOther: "did not see any eggs" is said of eggs.
+func (r *reader) unseenOther(c *clause, i int) bool {
+	for k := i + 1; k < len(c.items) && k <= i+3; k++ {
+		it := &c.items[k]
+		if it.any(kContent, kCell, kSign, kMite, kStage, kCellKind) && !it.is(kQueen) {
+			return true
+		}
+		if !it.any(kArt, kAdv, kNum, kPattern, kAmount) {
+			return false
+		}
+	}
+	return false
 }
 
 // queenNoun finds the queen among the items, not a queen of cells or of plans.

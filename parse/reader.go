@@ -49,6 +49,8 @@ type reader struct {
 	miteMethod     string
 	lastFixture    string
 	planDay        *day
+
+	onClause func(*clause) // for a look at the stages; nil but in tests
 }
 
 // inHand says how surely the bars in hand are still meant.

@@ -116,6 +116,15 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			if k < len(items) && items[k].is(kBar) {
 				k++
 			}
+		case sep.is(kBar) && sep.pause == comma && r.shortList(items, j):
+			k = j + 1
+		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
+			far := int(items[j+2].n.lo)
+			if near := bars[len(bars)-1]; far > near {
+				bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
+			}
+			j += 3
+			continue
 		case sep.any(kAnd):
 			k, closing = j+1, true
 			if k < len(items) && items[k].is(kBar) && plural {
@@ -143,6 +152,18 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		j = k + 1
 	}
 	return bars, j
+}
+
+// dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar
+// three to bar seven".
+func (r *reader) dashOrTo(it *item) bool {
+	return it.pause == none && (it.is(kTo) || r.isWord(it, "-", "–", "through", "thru"))
+}
+
+// shortList: "b5, b6." lists bars where a pause follows, not a finding.
+func (r *reader) shortList(items []item, j int) bool {
+	return items[j].end-items[j].start == 1 && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].start == items[j].end &&
+		(j+2 >= len(items) || items[j+2].pause >= comma)
 }
 
 func (r *reader) exceptAt(it *item) bool {
@@ -208,7 +229,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.any(kOn, kAfter, kTween) {
 		return r.text[prev.start:prev.end] != "for" && r.text[prev.start:prev.end] != "at"
 	}
-	heads := next != nil && next.pause <= comma && next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere)
+	heads := next != nil && next.pause <= comma && (r.plainList(items, i) || next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
 	headed := next != nil && items[i].colon
 	if items[i].pause >= line || prev == nil {
 		return heads || headed

@@ -2,6 +2,7 @@ package parse
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -20,19 +21,21 @@ type scan struct {
 	no     int // item of the denial in force, -1 none
 	noLast int // last finding it denied
 	noCue  string
+	denier *item // the words of the last denial
 
-	num       *quantity // a count waiting for its noun
-	numAt     int
-	bars      *quantity // a number of bars: "five bars of …"
-	barsAt    int
-	before    modifiers // said before their noun
-	cells     []*finding
-	kindAt    string
-	stageAt   string
-	stageIx   int
-	stageNum  *quantity
-	stageItem *item
-	kindItem  *item
+	num        *quantity // a count waiting for its noun
+	numAt      int
+	bars       *quantity // a number of bars: "five bars of …"
+	barsAt     int
+	before     modifiers // said before their noun
+	cells      []*finding
+	kindAt     string
+	stageAt    string
+	stageIx    int
+	stageNum   *quantity
+	combSpoken bool // the clause said what the comb is like
+	stageItem  *item
+	kindItem   *item
 }
 
 // modifiers wait for the noun they describe.
@@ -74,6 +77,7 @@ func (s *scan) item(i int) {
 	switch {
 	case it.is(kBars):
 		s.bar(i)
+	case it.is(kState) && s.empty(i):
 	case it.any(kNext, kPrev, kSkip):
 		s.step(i)
 	case it.is(kWhole):
@@ -87,6 +91,8 @@ func (s *scan) item(i int) {
 		s.no = -1
 	case it.is(kNum):
 		s.number(i)
+	case it.is(kBar) && i > 0 && r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
+		s.here = true
 	case it.is(kBar) && s.num != nil && s.numAt == i-1:
 		s.bars, s.barsAt, s.num = s.num, i, nil
 	case it.is(kBrood):
@@ -145,6 +151,7 @@ func (s *scan) bar(i int) {
 	s.bound = len(s.found)
 	r.take(it.bars, len(it.bars) == 1)
 	r.inHand = thisLine
+	r.sameSentence = true
 	s.headed = head
 	s.before = modifiers{}
 	s.no = -1
@@ -205,6 +212,29 @@ func (s *scan) step(i int) {
 	s.headed = true
 	s.no = -1
 	s.before = modifiers{}
+}
+
+// empty reads "empty" of a bar in hand: drawn comb with nothing in it where
+// its comb was spoken of, else no comb at all.
+func (s *scan) empty(i int) bool {
+	it, r := s.at(i), s.r
+	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) {
+		return false
+	}
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kContent, kCell) {
+		return false
+	}
+	bars := s.combBars(i)
+	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {
+		return false
+	}
+	if s.combSpoken {
+		s.found = append(s.found, &finding{class: ofComb, what: "empty", present: true, at: i, items: []*item{it}, rule: "empty-comb", bars: bars, located: true})
+		return true
+	}
+	r.comb(bars, "size", "bare", r.why("comb-bare", "", it))
+	s.touch()
+	return true
 }
 
 func (s *scan) contentFollows(i int) bool {
@@ -598,6 +628,7 @@ func (s *scan) content(i int) {
 		return
 	}
 	denied := s.denies(i)
+	besideHer := s.besideHer(i)
 	s.list++
 	if s.joins(i) {
 		s.list--
@@ -607,12 +638,27 @@ func (s *scan) content(i int) {
 		s.describe(f, i)
 		if denied {
 			f.cue = s.noCue
-			f.items = append(f.items, s.at(s.no))
+			f.items = append(f.items, s.denier)
+		}
+		if besideHer > 0 {
+			f.bars, f.located = []int{besideHer}, true
 		}
 		s.found = append(s.found, f)
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// besideHer is the queen's bar where a content is said to lie beside her, else
+// 0.
+func (s *scan) besideHer(i int) int {
+	next, her := s.at(i+1), s.at(i+2)
+	if next == nil || her == nil || !her.is(kShe) || !next.any(kAfter, kOn) && !s.r.isWord(next, "around", "round", "near") {
+		return 0
+	}
+	v, _ := s.r.cur.get("queen.bar")
+	n, _ := strconv.Atoi(v)
+	return n
 }
 
 // staged applies a stage said apart from its noun: "sealed and open brood".
@@ -693,6 +739,9 @@ func (s *scan) describe(f *finding, i int) {
 			f.amount = last.amount
 		}
 	}
+	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && s.r.isWord(s.at(s.numAt+1), "more") {
+		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
+	}
 	if s.bars != nil && s.near(s.barsAt, i) {
 		f.counted = *s.bars
 		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
@@ -767,7 +816,8 @@ func (s *scan) denies(i int) bool {
 		}
 	}
 	s.noLast = i
-	s.at(s.no).used = true
+	s.denier = s.at(s.no)
+	s.denier.used = true
 	return true
 }
 
@@ -795,12 +845,12 @@ func (s *scan) deniedAfter(i int) bool {
 		if it.is(kNot) || it.is(kUnseen) && !it.used {
 			it.used = true
 			s.noCue = s.r.text[it.start:it.end]
-			s.no = k
-			defer func() { s.no = -1 }()
+			s.denier = it
 			return true
 		}
 		if it.is(kNo) && s.r.bareNo(it) && s.at(i).colon {
 			next := s.at(k + 1)
+			s.denier = it
 			return next == nil || next.pause > none
 		}
 		if !it.any(kBe, kAdv, kOr, kContent) {
@@ -858,7 +908,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
-			if s.here || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence {
+			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence {
 				f.bars = r.bars
 			}
 		case s.here || r.inHand == awaiting:

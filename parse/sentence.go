@@ -16,6 +16,9 @@ func (r *reader) sentence(items []item) {
 	r.judge(list)
 	for i := range list {
 		c := &list[i]
+		if r.onClause != nil {
+			r.onClause(c)
+		}
 		r.enter(c)
 		r.clause(c)
 		if hasKind(c.items, kBars) || r.stepped {
@@ -117,7 +120,7 @@ func (r *reader) openingDay(c *clause) {
 		if r.hasDeed(c) || hasKind(c.items, kSeen) || hasKind(c.items, kContent) || hasKind(c.items, kPast) || hasKind(c.items, kPlan) {
 			return
 		}
-		if it.day.ago && r.sentenceNo > 1 {
+		if it.day.ago && r.sentenceNo > 1 || r.verbal(c) {
 			return
 		}
 		if it.day.past.Compare(r.today) > 0 {
@@ -141,6 +144,25 @@ func (r *reader) openingDay(c *clause) {
 		r.opening = false
 		return
 	}
+}
+
+// verbal reports whether the clause tells of something that happened, so that
+// a day in it is the day of that.
+func (r *reader) verbal(c *clause) bool {
+	words := 0
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kWord) {
+			words++
+			if strings.HasSuffix(lowerASCII(it.name), "ed") {
+				return true
+			}
+		}
+		if it.any(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {
+			return true
+		}
+	}
+	return words > 8
 }
 
 // weekdayToday: a bare weekday in the opening words may be today.
