@@ -22,6 +22,7 @@ type Appraisal struct {
 	Gap       Estimate       `json:"gap"`   // to the winter target
 	Weeks     Estimate       `json:"weeks"` // of winter use
 	Mites     *MiteRate      `json:"mites,omitempty"`
+	MiteLoad  Estimate       `json:"mite_load"` // mites in the colony, from a drop while there was brood
 	Verdicts  []MiteVerdict  `json:"verdicts,omitempty"`
 	MiteNote  string         `json:"mite_note,omitempty"` // kinds of means, where a limit is or may be passed
 	Growth    *Growth        `json:"growth,omitempty"`
@@ -43,7 +44,7 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	a.Queen = JudgeQueen(known, today)
 	a.Space = JudgeSpace(known, today, set.Season)
 	a.Cautions = Cautions(known, today, set.Season)
-	a.Due = Open(Due(known, today, set, answers))
+	a.Due = OpenItems(Due(known, today, set, answers))
 	a.readColour(known)
 	a.readBrood(known, set)
 	a.readComb(known, set)
@@ -112,6 +113,7 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 			a.Mites = &r
 			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
 			a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
+			a.MiteLoad, _ = MitesFromDrop(r, broodAbout(known[:i+1]))
 			if a.Today.Sub(r.On) <= CautionDays {
 				a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
 			}
@@ -125,6 +127,22 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 			return
 		}
 	}
+}
+
+// broodAbout reports whether brood was seen in the last inspection that speaks
+// of any, within the life of worker brood before the last one.
+func broodAbout(known []Inspection) bool {
+	last := dayOf(&known[len(known)-1])
+	for i := len(known) - 1; i >= 0 && last.Sub(dayOf(&known[i])) <= int(Worker.Emerge.Value.Best); i-- {
+		f := factsOf(&known[i])
+		if f.anyBrood() {
+			return true
+		}
+		if f.brood["capped_brood"] == denied {
+			return false
+		}
+	}
+	return false
 }
 
 // untilLimit is the time to the lowest limit, where none is passed yet.
@@ -175,6 +193,7 @@ func (a *Appraisal) Explanations() []Explanation {
 	}
 	if a.Mites != nil {
 		add(a.Mites.Rate.Why)
+		add(a.MiteLoad.Why)
 	}
 	if a.Growth != nil {
 		add(a.Growth.Doubling.Why)

@@ -91,7 +91,7 @@ func TestDue(t *testing.T) {
 					t.Errorf("want %q among %q", want, lines)
 				}
 			}
-			for _, d := range Open(items) {
+			for _, d := range OpenItems(items) {
 				if slices.Contains(c.not, d.Kind) {
 					t.Errorf("%s falls due: %s", d.Kind, d)
 				}
@@ -159,7 +159,7 @@ func TestDueIdentifiersAreStable(t *testing.T) {
 		if JudgeQueen(h, today).State != JudgeQueen(h, today.AddDays(1)).State {
 			return
 		}
-		for _, d := range Open(b) {
+		for _, d := range OpenItems(b) {
 			// A day later only the calendar itself can have brought something new.
 			if d.Kind != "queen" && d.Kind != "swarm" && d.Kind != "stores" && d.Kind != "winter" && d.Kind != "space" && !ids[d.ID] {
 				t.Fatalf("%s is new a day later", d.ID)
@@ -218,5 +218,36 @@ func TestAppraiseAnything(t *testing.T) {
 	})
 	if a := Appraise(nil, day("2025-05-20"), DefaultSettings(), nil); a.Queen.State != "" || len(a.Explanations()) != 0 {
 		t.Errorf("an appraisal of nothing: %+v", a)
+	}
+}
+
+func TestAppraisalOfMites(t *testing.T) {
+	h := []Inspection{
+		visit("2025-06-19", "mites.method=drop", "mites.count=20", "mites.days=5", "bars.4.capped_brood=yes"),
+		visit("2025-07-10", "mites.method=drop", "mites.count=75", "mites.days=5", "bars.9.capped_honey=yes"),
+	}
+	set := DefaultSettings()
+	set.MiteSet = "germany"
+	a := Appraise(h, day("2025-07-11"), set, nil)
+	switch {
+	case a.Mites == nil || a.Mites.Rate.Best != 15:
+		t.Errorf("rate %+v", a.Mites)
+	case len(a.Verdicts) != 1 || a.Verdicts[0].Over != "over":
+		t.Errorf("verdicts %+v", a.Verdicts)
+	case !strings.Contains(a.MiteNote, "follow the label") || !strings.Contains(a.MiteNote, "honey on the hive"):
+		t.Errorf("note %q", a.MiteNote)
+	case a.Growth == nil || !a.Growth.Doubling.Known():
+		t.Errorf("growth %+v", a.Growth)
+	case a.MiteLimit.Known():
+		t.Errorf("days until a limit that is passed: %v", a.MiteLimit.Range)
+	case !a.MiteLoad.Contains(450):
+		t.Errorf("load %v", a.MiteLoad.Range)
+	}
+	if late := Appraise(h, day("2025-12-11"), set, nil); late.MiteNote != "" {
+		t.Errorf("a July count advises in December: %q", late.MiteNote)
+	}
+	bare := append(h, visit("2025-08-10", "contents.brood=no"), visit("2025-08-11", "mites.method=drop", "mites.count=5", "mites.days=5"))
+	if e := Appraise(bare, day("2025-08-12"), set, nil).MiteLoad; e.Known() {
+		t.Errorf("a load without brood: %v", e.Range)
 	}
 }

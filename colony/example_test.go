@@ -33,18 +33,18 @@ func ExampleJudgeQueen() {
 	// last egg 7 to 14 May 2025
 	// egg laid                         2 to 9 May 2025
 	// queen cell sealed                10 to 17 May 2025
-	// prime swarm, weather permitting  10 to 19 May 2025
+	// prime swarm, weather permitting  10 to 21 May 2025
 	// queen emerges                    18 to 25 May 2025
 	// casts possible                   18 to 29 May 2025
 	// mating flights                   24 May to 4 Jun 2025
 	// first eggs                       26 May to 10 Jun 2025
-	// first sealed brood               4 to 19 Jun 2025
-	// first new workers                16 Jun to 1 Jul 2025
+	// first sealed brood               3 to 20 Jun 2025
+	// first new workers                15 Jun to 2 Jul 2025
 }
 
 func ExampleDue() {
 	today := colony.Date{Year: 2025, Month: time.May, Day: 18}
-	for _, d := range colony.Open(colony.Due(twoVisits(), today, colony.DefaultSettings(), nil)) {
+	for _, d := range colony.OpenItems(colony.Due(twoVisits(), today, colony.DefaultSettings(), nil)) {
 		fmt.Println(d)
 	}
 	// Output:

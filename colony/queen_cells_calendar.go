@@ -150,10 +150,11 @@ func calendar(kind string, laid, emerges Window) QueenCalendar {
 		add(MilestoneLaid, laid, "")
 		add(MilestoneCapped, capped, "")
 		if kind == "swarm" || kind == "" {
-			// The prime swarm usually goes when the first cell is sealed; it can go
+			// The prime swarm usually goes when the first cell is sealed, or within
+			// some days of it as the weather allows (common practice: four); it can go
 			// earlier, above all after cells were cut, or later in bad weather, but
 			// hardly after the first virgin is out.
-			swarm := Window{capped.Usual.After(0, 2), DateRange{capped.Outer.From.AddDays(-5), emerges.Outer.To}}.ordered()
+			swarm := Window{capped.Usual.After(0, 4), DateRange{capped.Outer.From.AddDays(-5), emerges.Outer.To}}.ordered()
 			add(MilestoneSwarm, swarm, "earlier after cells were cut, later in bad weather")
 		}
 	}
@@ -170,9 +171,14 @@ func calendar(kind string, laid, emerges Window) QueenCalendar {
 func afterEggs(eggs Window) []Milestone {
 	return []Milestone{
 		{MilestoneEggs, eggs, ""},
-		{MilestoneSealed, Worker.CapWindow(eggs), ""},
-		{MilestoneNewBees, Worker.EmergeWindow(eggs), ""},
+		{MilestoneSealed, eggs.After(aDayEitherWay(Worker.Cap), Worker.Cap.Value), ""},
+		{MilestoneNewBees, eggs.After(aDayEitherWay(Worker.Emerge), Worker.Emerge.Value), ""},
 	}
+}
+
+// aDayEitherWay is the usual span of a development in calendar days.
+func aDayEitherWay(c Constant) Range {
+	return Between(c.Value.Best-1, c.Value.Best, c.Value.Best+1, unitDays)
 }
 
 // notBefore cuts off what lies before the day on which the bee was still seen

@@ -25,6 +25,12 @@ func TestJudgeQueen(t *testing.T) {
 			"2025-05-25", Laying, Sure, "17 to 20 May 2025", "", noWorry},
 		"larvae alone leave the eggs open": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes")},
 			"2025-05-20", Laying, Likely, "11 to 20 May 2025", "", "larvae on 20 May"},
+		"larvae and the queen herself": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes", "queen.seen=yes")},
+			"2025-05-20", Laying, Sure, "11 to 20 May 2025", "", "larvae on 20 May"},
+		"no cell is no cell, however it is said": {[]Inspection{visit("2025-05-20", "queen_cells.charged=yes", "queen_cells.charged.count=0", "contents.eggs=no")},
+			"2025-05-20", NoSign, Unsure, "not known", "", "no sign"},
+		"brood after the cells that the old queen cannot have laid": {[]Inspection{visit("2025-05-20", "queen_cells.capped=yes", "contents.eggs=no"), visit("2025-07-20", "bars.4.brood=yes")},
+			"2025-07-20", WasLaying, Unsure, "29 Jun to 20 Jul 2025", "", "not spoken of"},
 		"larvae and no eggs: she stopped": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes", "contents.eggs=no")},
 			"2025-05-20", WasLaying, Likely, "11 to 17 May 2025", "2025-07-01", "was laying until"},
 		"only sealed brood": {[]Inspection{visit("2025-05-20", "bars.4.capped_brood=yes", "contents.eggs=no", "contents.open_brood=no")},
@@ -107,7 +113,7 @@ func TestCellsBesideALayingQueen(t *testing.T) {
 		t.Fatalf("judged %s also %v", e.State, e.Also)
 	}
 	swarm := e.Calendar.When(MilestoneSwarm)
-	if got, want := swarm.Usual.String(), "20 to 30 May 2025"; got != want {
+	if got, want := swarm.Usual.String(), "20 May to 1 Jun 2025"; got != want {
 		t.Errorf("swarm %s, want %s", got, want)
 	}
 }

@@ -54,7 +54,7 @@ type simDeed struct {
 const never = 1e9
 
 func newSimColony(rng *rand.Rand) *simColony {
-	c := &simColony{rng: rng, hatch: uniform(rng, 2.8, 3.2), cap: uniform(rng, 8.3, 9.5), emerge: uniform(rng, 19.4, 22.0),
+	c := &simColony{rng: rng, hatch: uniform(rng, 2.7, 3.6), cap: uniform(rng, 8.3, 9.6), emerge: uniform(rng, 19.4, 23.0),
 		oldQueen: never, virgin: never, newEggs: never}
 	start := uniform(rng, 25, 110)
 	switch p := rng.Float64(); {

@@ -80,8 +80,8 @@ func SortDue(items []DueItem) {
 	})
 }
 
-// Open keeps the items that still fall due.
-func Open(items []DueItem) []DueItem {
+// OpenItems keeps the items that still fall due.
+func OpenItems(items []DueItem) []DueItem {
 	return slices.DeleteFunc(slices.Clone(items), func(d DueItem) bool { return d.Status != StatusOpen })
 }
 

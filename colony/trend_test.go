@@ -38,6 +38,34 @@ func TestKendallExactAgainstAllOrders(t *testing.T) {
 	}
 }
 
+// The variance of S with ties in value and in time is the mean of S² over every
+// order of the values.
+func TestKendallVarianceAgainstAllOrders(t *testing.T) {
+	for _, c := range []struct {
+		days   []int
+		values []float64
+	}{
+		{[]int{0, 1, 2, 3, 4, 5}, []float64{1, 2, 3, 4, 5, 6}},
+		{[]int{0, 1, 2, 3, 4, 5}, []float64{1, 1, 2, 2, 2, 3}},
+		{[]int{0, 0, 2, 3, 3, 3}, []float64{1, 2, 3, 4, 5, 6}},
+		{[]int{0, 0, 2, 3, 3, 3}, []float64{1, 1, 2, 2, 2, 3}},
+	} {
+		n, squares := len(c.values), 0.0
+		orders := combin.Permutations(n, n)
+		for _, order := range orders {
+			values := make([]float64, n)
+			for i, v := range order {
+				values[i] = c.values[v]
+			}
+			s := float64(MannKendall(series(c.days, values)).S)
+			squares += s * s
+		}
+		if got, want := MannKendall(series(c.days, c.values)).Variance, squares/float64(len(orders)); math.Abs(got-want) > 1e-9 {
+			t.Errorf("days %v, values %v: variance %v, over all orders %v", c.days, c.values, got, want)
+		}
+	}
+}
+
 // S over the number of pairs is Kendall's tau, which gonum computes too.
 func TestKendallAgainstGonum(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
