@@ -1,0 +1,276 @@
+package voice
+
+import (
+	"bufio"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"sort"
+	"strings"
+)
+
+// Model is what the recogniser works with: acoustics, a language model, and
+// the pronunciations of its words.
+type Model struct {
+	Acoustic   string // folder
+	Language   string // file
+	Dictionary string // file
+	Key        string // changes with what it was built from
+}
+
+// modelVersion is raised when the same inputs give another model.
+const modelVersion = "3"
+
+// ErrNoModel says that the recogniser's own model is not installed.
+var ErrNoModel = errors.New("the recogniser's English model is not installed (Debian package pocketsphinx-en-us)")
+
+// modelHomes are where packages put the English model.
+var modelHomes = []string{
+	"/usr/share/pocketsphinx/model/en-us",
+	"/usr/local/share/pocketsphinx/model/en-us",
+	"/opt/homebrew/share/pocketsphinx/model/en-us",
+}
+
+// StockModel finds the model as it was installed: in dir, or with an empty dir
+// where POCKETSPHINX_PATH says or packages put it.
+func StockModel(dir string) (Model, error) {
+	homes := modelHomes
+	if dir != "" {
+		homes = []string{dir}
+	} else if p := os.Getenv("POCKETSPHINX_PATH"); p != "" {
+		homes = append([]string{filepath.Join(p, "en-us"), p}, homes...)
+	}
+	for _, home := range homes {
+		m := Model{
+			Acoustic:   filepath.Join(home, "en-us"),
+			Language:   filepath.Join(home, "en-us.lm.bin"),
+			Dictionary: filepath.Join(home, "cmudict-en-us.dict"),
+			Key:        "stock",
+		}
+		if isFile(filepath.Join(m.Acoustic, "mdef")) && isFile(m.Language) && isFile(m.Dictionary) {
+			return m, nil
+		}
+	}
+	return Model{}, fmt.Errorf("%w: looked in %s", ErrNoModel, strings.Join(homes, ", "))
+}
+
+func isFile(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && info.Mode().IsRegular()
+}
+
+// ModelOptions say what a model is built from and where it is kept.
+type ModelOptions struct {
+	Dir            string              // the cache folder; made when missing
+	Phrases        []Phrases           // what the keeper may say; the built-in templates where empty
+	Pronunciations map[string][]string // the keeper's own, by word, each in CMU phones
+	Share          float64             // of the trade in the mixture, 0 to 1; 0 takes the default of 0.75
+	General        int                 // words of general English; 0 takes the default of 5000
+}
+
+// BuildModel makes the keeper's model out of the stock one: a trigram model of
+// the phrases mixed with general English, and a dictionary of all its words.
+// A model of the same inputs that is kept in Dir is taken as it is; otherwise
+// it takes some seconds. Older models in Dir are removed.
+func BuildModel(ctx context.Context, stock Model, o ModelOptions) (Model, error) {
+	if len(o.Phrases) == 0 {
+		o.Phrases = []Phrases{BuiltinTemplates(20000)}
+	}
+	if o.Share == 0 {
+		o.Share = 0.75
+	}
+	if o.General == 0 {
+		o.General = 5000
+	}
+	key, err := o.key(stock)
+	if err != nil {
+		return Model{}, err
+	}
+	dir := filepath.Join(o.Dir, "model-"+key[:16])
+	m := Model{Acoustic: stock.Acoustic, Language: filepath.Join(dir, "language.arpa"), Dictionary: filepath.Join(dir, "words.dict"), Key: key}
+	if isFile(m.Language) && isFile(m.Dictionary) {
+		return m, nil
+	}
+	if err := o.build(ctx, stock, dir); err != nil {
+		return Model{}, fmt.Errorf("language model: %w", err)
+	}
+	return m, removeOthers(o.Dir, filepath.Base(dir))
+}
+
+// key is a hash of everything that goes into the model.
+func (o *ModelOptions) key(stock Model) (string, error) {
+	h := sha256.New()
+	fmt.Fprintln(h, modelVersion, o.Share, o.General, stock.Acoustic)
+	for _, path := range []string{stock.Language, stock.Dictionary} {
+		info, err := os.Stat(path)
+		if err != nil {
+			return "", err
+		}
+		fmt.Fprintln(h, path, info.Size(), info.ModTime().UnixNano())
+	}
+	for _, name := range []string{"data/classes.txt", "data/pronunciations.dict"} {
+		text, err := fs.ReadFile(data, name)
+		if err != nil {
+			return "", err
+		}
+		h.Write(text)
+	}
+	for _, p := range o.Phrases {
+		for s, w := range p.Sentences() {
+			fmt.Fprintln(h, w, s)
+		}
+	}
+	for _, w := range sortedKeys(o.Pronunciations) {
+		fmt.Fprintln(h, w, o.Pronunciations[w])
+	}
+	return hex.EncodeToString(h.Sum(nil)), nil
+}
+
+// build writes the model's files into a new folder, which appears whole or not
+// at all.
+func (o *ModelOptions) build(ctx context.Context, stock Model, dir string) error {
+	dict, err := readDictionary(stock.Dictionary)
+	if err != nil {
+		return err
+	}
+	for w, phones := range builtinPronunciations() {
+		for _, p := range phones {
+			dict.add(w, p)
+		}
+	}
+	for w, phones := range o.Pronunciations {
+		dict[strings.ToLower(w)] = phones
+	}
+	general, err := readTrieLM(stock.Language)
+	if err != nil {
+		return err
+	}
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	tokens, trade, classes := newTokenTable(), newCounts(), builtinClasses()
+	tokens.count(trade, classes, o.Phrases)
+	words := vocabulary(tokens, classes, general, o.General, dict)
+	mix := newMixture(words, tokens, classes, trade, general, o.Share)
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	lm := mix.explicit(modelSizes{expand: 1000, least: 2, threshold: 1e-7}, spellOut(tokens, classes, mix.ids))
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	if err := os.MkdirAll(filepath.Dir(dir), 0o700); err != nil {
+		return err
+	}
+	tmp, err := os.MkdirTemp(filepath.Dir(dir), "building-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(tmp)
+	if err := writeFile(filepath.Join(tmp, "language.arpa"), lm.write); err != nil {
+		return err
+	}
+	if err := writeFile(filepath.Join(tmp, "words.dict"), func(w io.Writer) error { return writeDictionary(w, words, dict) }); err != nil {
+		return err
+	}
+	return os.Rename(tmp, dir)
+}
+
+// vocabulary is every word of the phrases that can be pronounced, and the n
+// most common of general English that the dictionary holds.
+func vocabulary(tokens tokenTable, classes classSet, general *trieLM, n int, dict dictionary) []string {
+	set := map[string]bool{}
+	for t := range tokens {
+		class := strings.Trim(t, "<>")
+		switch {
+		case t == "<s>" || t == "</s>":
+		case classes.has(class) && t != class:
+			for _, m := range classes.members[class] {
+				set[m.word] = true
+			}
+		case len(dict.pronounce(t)) > 0:
+			set[t] = true
+		}
+	}
+	for _, w := range general.commonWords(n, func(w string) bool { return len(dict[w]) > 0 }) {
+		set[w] = true
+	}
+	return append([]string{"<s>", "</s>"}, sortedKeys(set)...)
+}
+
+// spellOut gives the words that each token may be.
+func spellOut(tokens tokenTable, classes classSet, ids map[string]int32) tokenClasses {
+	out := make(tokenClasses, len(tokens))
+	for t, n := range tokens {
+		if id, ok := ids[t]; ok {
+			out[n] = []int32{id}
+			continue
+		}
+		for _, m := range classes.members[strings.Trim(t, "<>")] {
+			out[n] = append(out[n], ids[m.word])
+		}
+	}
+	return out
+}
+
+func writeDictionary(w io.Writer, words []string, dict dictionary) error {
+	out := bufio.NewWriter(w)
+	for _, word := range words[2:] {
+		for i, phones := range dict.pronounce(word) {
+			if i == 0 {
+				fmt.Fprintf(out, "%s %s\n", word, phones)
+			} else {
+				fmt.Fprintf(out, "%s(%d) %s\n", word, i+1, phones)
+			}
+		}
+	}
+	return out.Flush()
+}
+
+// writeFile writes a new file and syncs it.
+func writeFile(path string, write func(io.Writer) error) (err error) {
+	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o600)
+	if err != nil {
+		return err
+	}
+	defer func() {
+		if e := f.Close(); err == nil {
+			err = e
+		}
+	}()
+	if err := write(f); err != nil {
+		return err
+	}
+	return f.Sync()
+}
+
+// removeOthers removes models but the one named.
+func removeOthers(dir, keep string) error {
+	old, err := filepath.Glob(filepath.Join(dir, "model-*"))
+	if err != nil {
+		return err
+	}
+	for _, path := range old {
+		if filepath.Base(path) != keep {
+			if err := os.RemoveAll(path); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func sortedKeys[V any](m map[string]V) []string {
+	out := make([]string, 0, len(m))
+	for k := range m {
+		out = append(out, k)
+	}
+	sort.Strings(out)
+	return out
+}

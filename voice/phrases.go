@@ -1,0 +1,195 @@
+package voice
+
+import (
+	"bufio"
+	"embed"
+	"fmt"
+	"iter"
+	"math/rand/v2"
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+//go:embed data
+var data embed.FS
+
+// Phrases are sentences that a keeper may say, each with its weight: how often
+// it is to count. Case, punctuation and digits do not matter. A word of the
+// form <num> stands for any word of a class of data/classes.txt.
+type Phrases interface {
+	Sentences() iter.Seq2[string, float64]
+}
+
+// Texts are phrases given one by one, each counting once: confirmed notes, own
+// words, names of hives.
+type Texts []string
+
+// Sentences gives the texts line by line.
+func (t Texts) Sentences() iter.Seq2[string, float64] {
+	return func(yield func(string, float64) bool) {
+		for _, text := range t {
+			for line := range strings.Lines(text) {
+				if !yield(line, 1) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// Templates are rules from which sentences are drawn.
+type Templates struct {
+	rules map[string][]alternative
+	n     int    // sentences to draw
+	seed  uint64 // the same seed draws the same sentences
+}
+
+type alternative struct {
+	parts  []part // literal words and references, in order
+	weight int
+}
+
+type part struct {
+	text string
+	ref  bool
+}
+
+// BuiltinTemplates are the templates of data/phrases.txt, drawn n times.
+func BuiltinTemplates(n int) *Templates {
+	text, err := data.ReadFile("data/phrases.txt")
+	if err != nil {
+		panic("voice: " + err.Error())
+	}
+	t, err := ParseTemplates("data/phrases.txt", string(text))
+	if err != nil {
+		panic("voice: " + err.Error())
+	}
+	t.n = n
+	return t
+}
+
+// ParseTemplates reads templates; data/phrases.txt shows the form. A name that
+// is used but not defined, defined twice or without alternatives is an error.
+func ParseTemplates(name, text string) (*Templates, error) {
+	t := &Templates{rules: map[string][]alternative{}, n: 20000, seed: 1}
+	classes := builtinClasses()
+	in := bufio.NewScanner(strings.NewReader(text))
+	in.Buffer(nil, 1<<20)
+	line := 0
+	where := map[string]int{}
+	for in.Scan() {
+		line++
+		s := strings.TrimSpace(in.Text())
+		if s == "" || strings.HasPrefix(s, "#") {
+			continue
+		}
+		rule, body, ok := strings.Cut(s, "=")
+		rule = strings.TrimSpace(rule)
+		switch {
+		case !ok:
+			return nil, fmt.Errorf("%s:%d: no \"=\" behind the name", name, line)
+		case where[rule] > 0:
+			return nil, fmt.Errorf("%s:%d: %s stands on line %d already", name, line, rule, where[rule])
+		}
+		where[rule] = line
+		for _, alt := range strings.Split(body, "|") {
+			a, err := parseAlternative(alt)
+			if err != nil {
+				return nil, fmt.Errorf("%s:%d: %w", name, line, err)
+			}
+			t.rules[rule] = append(t.rules[rule], a)
+		}
+	}
+	for rule, alts := range t.rules {
+		for _, a := range alts {
+			for _, p := range a.parts {
+				if p.ref && t.rules[p.text] == nil && !classes.has(p.text) {
+					return nil, fmt.Errorf("%s:%d: {%s} is defined nowhere", name, where[rule], p.text)
+				}
+			}
+		}
+	}
+	if t.rules["note"] == nil {
+		return nil, fmt.Errorf("%s: no rule named note", name)
+	}
+	return t, nil
+}
+
+var (
+	timesSuffix = regexp.MustCompile(`\*(\d+)$`)
+	reference   = regexp.MustCompile(`\{([a-z]+)\}`)
+)
+
+func parseAlternative(s string) (alternative, error) {
+	s = strings.TrimSpace(s)
+	a := alternative{weight: 1}
+	if m := timesSuffix.FindStringSubmatch(s); m != nil {
+		a.weight, _ = strconv.Atoi(m[1])
+		s = strings.TrimSpace(strings.TrimSuffix(s, m[0]))
+	}
+	if s == "" || a.weight == 0 {
+		return a, fmt.Errorf("an empty alternative")
+	}
+	for s != "" {
+		loc := reference.FindStringSubmatchIndex(s)
+		if loc == nil {
+			loc = []int{len(s), len(s), len(s), len(s)}
+		}
+		if lit := strings.TrimSpace(s[:loc[0]]); lit != "" {
+			if strings.ContainsAny(lit, "{}*") {
+				return a, fmt.Errorf("%q is neither words nor a {name}", lit)
+			}
+			a.parts = append(a.parts, part{text: lit})
+		}
+		if loc[0] < len(s) {
+			a.parts = append(a.parts, part{text: s[loc[2]:loc[3]], ref: true})
+		}
+		s = s[loc[1]:]
+	}
+	return a, nil
+}
+
+// Sentences draws sentences, each with weight one.
+func (t *Templates) Sentences() iter.Seq2[string, float64] {
+	return func(yield func(string, float64) bool) {
+		rnd := rand.New(rand.NewPCG(t.seed, 0))
+		for range t.n {
+			var words []string
+			t.draw(rnd, "note", &words, 0)
+			if !yield(strings.Join(words, " "), 1) {
+				return
+			}
+		}
+	}
+}
+
+// maxDepth ends rules that call themselves.
+const maxDepth = 20
+
+func (t *Templates) draw(rnd *rand.Rand, rule string, out *[]string, depth int) {
+	alts := t.rules[rule]
+	if alts == nil { // a class
+		*out = append(*out, "<"+rule+">")
+		return
+	}
+	total := 0
+	for _, a := range alts {
+		total += a.weight
+	}
+	pick := rnd.IntN(total)
+	for _, a := range alts {
+		if pick -= a.weight; pick >= 0 {
+			continue
+		}
+		for _, p := range a.parts {
+			switch {
+			case !p.ref:
+				*out = append(*out, p.text)
+			case depth < maxDepth:
+				t.draw(rnd, p.text, out, depth+1)
+			}
+		}
+		return
+	}
+}

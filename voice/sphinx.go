@@ -1,0 +1,192 @@
+package voice
+
+import (
+	"bufio"
+	"context"
+	"fmt"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"time"
+)
+
+// Sphinx recognises with PocketSphinx, run as a process for each part. It knows
+// the three programs under which PocketSphinx comes:
+//
+//	pocketsphinx_batch       of 5prealpha and of 5.x
+//	pocketsphinx             of 5.x, with the command "single"
+//	pocketsphinx_continuous  of 5prealpha
+//
+// The first is preferred: like the second it hears a part as a whole before it
+// settles the channel's mean, which the third learns as it goes; on voices
+// unlike its own a fifth of the errors hangs on it.
+type Sphinx struct {
+	Program string // path
+	Model   Model
+	Limit   time.Duration // for a part; 0 takes a minute and ten times its length
+}
+
+// sphinxPrograms are the programs in the order of preference.
+var sphinxPrograms = []string{"pocketsphinx_batch", "pocketsphinx", "pocketsphinx_continuous"}
+
+// NewSphinx finds PocketSphinx. ErrNoRecogniser where there is none.
+func NewSphinx(model Model) (*Sphinx, error) {
+	for _, name := range sphinxPrograms {
+		if path, err := exec.LookPath(name); err == nil {
+			return &Sphinx{Program: path, Model: model}, nil
+		}
+	}
+	return nil, ErrNoRecogniser
+}
+
+// Key names program, model and settings.
+func (s *Sphinx) Key() string {
+	return strings.Join(append([]string{filepath.Base(s.Program), s.Model.Key}, sphinxSettings...), " ")
+}
+
+// sphinxSettings are ours for every form. Silence stays in, since the times of
+// words are counted without it otherwise; noise removal costs more words of a
+// clear voice than it saves in wind.
+var sphinxSettings = []string{"-remove_noise", "no", "-remove_silence", "no"}
+
+// Recognise runs PocketSphinx on one part.
+func (s *Sphinx) Recognise(ctx context.Context, part Part) ([]Word, error) {
+	limit := s.Limit
+	if limit == 0 {
+		limit = time.Minute + time.Duration(10*part.Seconds*float64(time.Second))
+	}
+	model := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.Model.Dictionary}
+	switch strings.TrimSuffix(filepath.Base(s.Program), ".exe") {
+	case "pocketsphinx":
+		return s.single(ctx, part, limit, model)
+	case "pocketsphinx_continuous":
+		return s.continuous(ctx, part, limit, append(model, sphinxSettings...))
+	}
+	return s.batch(ctx, part, limit, append(model, sphinxSettings...))
+}
+
+// batch uses the control file form, which writes word times and posteriors as
+// CTM: name, channel, start, length, word, posterior.
+func (s *Sphinx) batch(ctx context.Context, part Part, limit time.Duration, args []string) ([]Word, error) {
+	dir, err := os.MkdirTemp("", "barwise-part-")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	ctl, ctm := filepath.Join(dir, "ctl"), filepath.Join(dir, "ctm")
+	name := strings.TrimSuffix(filepath.Base(part.File), ".wav")
+	if err := os.WriteFile(ctl, []byte(name+"\n"), 0o600); err != nil {
+		return nil, err
+	}
+	args = append(args, "-adcin", "yes", "-adchdr", "44", "-cepdir", filepath.Dir(part.File), "-cepext", ".wav",
+		"-ctl", ctl, "-ctm", ctm, "-cmn", "batch")
+	var out tail
+	if err := (command{path: s.Program, args: args, limit: limit}).run(ctx, &out); err != nil {
+		return nil, err
+	}
+	text, err := os.ReadFile(ctm)
+	if err != nil {
+		return nil, fmt.Errorf("%s wrote no result: %w", s.Program, err)
+	}
+	return parseCTM(string(text))
+}
+
+// parseCTM reads words from a CTM file.
+func parseCTM(text string) ([]Word, error) {
+	var words []Word
+	for line := range strings.Lines(text) {
+		f := strings.Fields(line)
+		if len(f) < 5 || strings.HasPrefix(line, ";;") {
+			continue
+		}
+		w, err := timedWord(f[4], f[2], f[3], append(f, "0")[5])
+		if err != nil {
+			return nil, fmt.Errorf("the recogniser's answer %s: %w", quoteShort(line), err)
+		}
+		w.To += w.From
+		if w.Text != "" {
+			words = append(words, w)
+		}
+	}
+	return words, nil
+}
+
+// timedWord reads a word and its numbers. Marks of silence and noise come out
+// without text; the number of a pronunciation is taken off.
+func timedWord(text, from, to, confidence string) (Word, error) {
+	w := Word{Text: variant.ReplaceAllString(text, "")}
+	if markers.MatchString(text) {
+		w.Text = ""
+	}
+	for _, v := range []struct {
+		dst *float64
+		src string
+	}{{&w.From, from}, {&w.To, to}, {&w.Confidence, confidence}} {
+		n, err := strconv.ParseFloat(v.src, 64)
+		if err != nil || math.IsNaN(n) || n < 0 || n > 1e9 {
+			return Word{}, fmt.Errorf("%s is not a number of seconds or a share", quoteShort(v.src))
+		}
+		*v.dst = n
+	}
+	w.Confidence = min(w.Confidence, 1) // they reach 1.0001
+	return w, nil
+}
+
+// continuous uses the form of 5prealpha that prints each phrase on a line and
+// then its words, a line each: word, start, end, posterior.
+func (s *Sphinx) continuous(ctx context.Context, part Part, limit time.Duration, args []string) ([]Word, error) {
+	args = append(args, "-infile", part.File, "-time", "yes")
+	var out strings.Builder
+	if err := (command{path: s.Program, args: args, limit: limit}).run(ctx, &out); err != nil {
+		return nil, err
+	}
+	var words []Word
+	in := bufio.NewScanner(strings.NewReader(out.String()))
+	for in.Scan() {
+		f := strings.Fields(in.Text())
+		if len(f) != 4 {
+			continue // the phrase itself
+		}
+		if w, err := timedWord(f[0], f[1], f[2], f[3]); err == nil && w.Text != "" {
+			words = append(words, w)
+		}
+	}
+	return words, in.Err()
+}
+
+// single uses the form of 5.x that prints a JSON object for the whole part.
+func (s *Sphinx) single(ctx context.Context, part Part, limit time.Duration, args []string) ([]Word, error) {
+	args = append(args, "-remove_noise", "no", "single", part.File)
+	var out strings.Builder
+	if err := (command{path: s.Program, args: args, limit: limit}).run(ctx, &out); err != nil {
+		return nil, err
+	}
+	pieces, faults := readTimedJSON(out.String())
+	if len(faults) > 0 {
+		return nil, fmt.Errorf("%s: %s", s.Program, faults[0].what)
+	}
+	return pieceWords(pieces, part.Seconds), nil
+}
+
+// pieceWords makes words of the pieces of a transcript; what has no times is
+// spread over the part.
+func pieceWords(pieces []piece, seconds float64) []Word {
+	var words []Word
+	for _, p := range pieces {
+		fields := strings.Fields(cleanText(p.text))
+		if len(fields) == 0 {
+			continue
+		}
+		if !p.timed {
+			p.from, p.to = 0, seconds
+		}
+		times := spread(fields, p.from, p.to)
+		for i, f := range fields {
+			words = append(words, Word{Text: f, From: times[i], To: times[i+1], Confidence: p.confidence})
+		}
+	}
+	return words
+}
