@@ -75,7 +75,7 @@ func (a *Appraisal) readBrood(known []Inspection, set Settings) {
 		a.Emerging = Emerging(b, int(SealedDays.Value.Best))
 		if a.Adults = Adults(ins, set.Box); a.Adults.Known() {
 			laying := a.Queen.State == Laying || a.Queen.State == QueenThere
-			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying); ok {
+			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying, set.Season); ok {
 				a.Forecast = &f
 			}
 		}

@@ -242,7 +242,7 @@ func TestForecast(t *testing.T) {
 	adults := Estimate{Exactly(bees, unitBees), Explanation{What: "adults"}}
 	rate := 12000.0 / 12
 	steady := BroodCount{Capped: cellsOf(12000), Open: cellsOf(6000), Eggs: cellsOf(3000)}
-	f, ok := ForecastColony(day("2025-05-20"), adults, steady, true)
+	f, ok := ForecastColony(day("2025-05-20"), adults, steady, true, Season{})
 	if !ok || len(f.Weeks) != ForecastWeeks || f.Weeks[5].On != day("2025-07-01") {
 		t.Fatalf("forecast %v %+v", ok, f.Weeks)
 	}
@@ -258,11 +258,15 @@ func TestForecast(t *testing.T) {
 			t.Errorf("week %d: %v", i, w.Adults)
 		}
 	}
-	none, _ := ForecastColony(day("2025-05-20"), adults, steady, false)
+	none, _ := ForecastColony(day("2025-05-20"), adults, steady, false, Season{})
 	if none.Weeks[5].Brood.Best != 0 || none.Weeks[5].Adults.Best >= f.Weeks[5].Adults.Best {
 		t.Errorf("without a queen: %v", none.Weeks[5])
 	}
-	if _, ok := ForecastColony(day("2025-05-20"), Estimate{}, steady, true); ok {
+	winter, _ := ForecastColony(day("2025-12-20"), adults, steady, false, Season{})
+	if winter.Weeks[5].Adults.Best <= none.Weeks[5].Adults.Best {
+		t.Errorf("winter bees die off as fast as summer bees: %v", winter.Weeks[5])
+	}
+	if _, ok := ForecastColony(day("2025-05-20"), Estimate{}, steady, true, Season{}); ok {
 		t.Error("a forecast without adults")
 	}
 }
@@ -273,6 +277,12 @@ func TestBuilding(t *testing.T) {
 	rates := BarBuilding(&placed, DefaultBox)
 	if len(rates) != 1 || rates[0].Bar != 7 || math.Abs(rates[0].Rate.Best-full.Best/8) > 1e-9 {
 		t.Errorf("half a comb, both sides, in eight days: %+v", rates)
+	}
+	// Combs about 5 by 6 inches on three bars, five days after the bees were put
+	// in (deweysbees.blogspot.com, April 2009): 1.8 dm² a day in all.
+	swarm := visit("2025-05-20", "bars.1.placed=2025-05-15", "bars.1.comb.width_mm=127", "bars.1.comb.depth_mm=152.4")
+	if r := BarBuilding(&swarm, DefaultBox); math.Abs(3*r[0].Rate.Best-1.824) > 0.001 {
+		t.Errorf("three combs of 5 by 6 inches in five days: %v each", r[0].Rate.Range)
 	}
 	before := visit("2025-05-20", "bars.7.comb.drawn=0.5", "bars.8.comb.drawn=0")
 	after := visit("2025-05-30", "bars.7.comb.drawn=1", "bars.8.comb.drawn=0.5", "bars.9.comb.drawn=1")

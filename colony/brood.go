@@ -16,8 +16,8 @@ var (
 	someBrood   = Constant{"cells filled, pattern not said", Between(0.5, 0.85, 1, ""), "", from("PRACTICE")}
 
 	// Lives of workers after emergence.
-	SummerLife = Constant{"life of a summer bee", Between(21, 32, 42, unitDays), "3 to 6 weeks", from("AGROLIFE")}
-	WinterLife = Constant{"life of a winter bee", Between(90, 135, 180, unitDays), "3 to 6 months", from("AGROLIFE")}
+	SummerLife = Constant{"life of a summer bee", Between(15, 32, 42, unitDays), "3 to 6 weeks in one source, 15 to 38 days in another", from("AGROLIFE", "AMBEE")}
+	WinterLife = Constant{"life of a winter bee", Between(90, 135, 320, unitDays), "3 to 6 months in one source, 140 to 320 days in another", from("AGROLIFE", "AMBEE")}
 
 	// QueenPeak bounds what a queen can lay in a day.
 	QueenPeak = Constant{"most eggs a day", Between(1440, 2000, 2000, unitEggs), "", from("UCANR87", "FELSER")}

@@ -9,8 +9,8 @@ import (
 // cells on one side of a dm² of comb. A regular hexagon of width d has the
 // area (√3/2)·d².
 var (
-	WorkerCell = Constant{"worker cell", Between(4.6, 5.2, 5.4, "mm"), "natural comb; 4.64 in Ethiopia, 5.2 European, 5.4 foundation",
-		from("SEELEY76", "BANDASII19", "FELSER", "HEXAGON")}
+	WorkerCell = Constant{"worker cell", Between(4.6, 5.2, 5.7, "mm"), "natural comb; 4.64 in Ethiopia, 5.2 European, up to 5.67 along a top bar",
+		from("SEELEY76", "BANDASII19", "FELSER", "BEEL05", "HEXAGON")}
 	DroneCell = Constant{"drone cell", Between(6.2, 6.6, 7.1, "mm"), "natural comb 6.2; 6.66 to 7.09 from counts",
 		from("SEELEY76", "BEEB-STR", "HEXAGON")}
 )

@@ -64,6 +64,6 @@ func ExampleExplanation() {
 	//   from     mites = 20 [10 May, mites]
 	//            days = 5 [10 May, mites]
 	//   source   Dietemann et al. 2013, BEEBOOK II, varroa
-	//            Byar's approximation to the exact Poisson limits (textbook figure, not looked up)
+	//            Byar's approximation, tested against the exact Poisson limits (worked out here)
 	//   mind     the drop varies from day to day and with the brood that emerges; read it with the size of the colony
 }

@@ -23,10 +23,10 @@ type Forecast struct {
 // ForecastColony carries the counted brood and the adults forward by six
 // weeks: brood emerges at 21 days, the queen goes on laying as the sealed
 // brood implies (or not at all, where laying is false), and bees die off
-// evenly over a summer life. The low end takes the low of everything, the high
+// evenly over the life of a summer or, out of the season, of a winter bee. The low end takes the low of everything, the high
 // end the high. It returns false without adults or without capped brood: there
 // is nothing to start from.
-func ForecastColony(from Date, adults Estimate, brood BroodCount, laying bool) (Forecast, bool) {
+func ForecastColony(from Date, adults Estimate, brood BroodCount, laying bool, season Season) (Forecast, bool) {
 	if !adults.Known() || !brood.Capped.Known() {
 		return Forecast{}, false
 	}
@@ -34,7 +34,11 @@ func ForecastColony(from Date, adults Estimate, brood BroodCount, laying bool) (
 	if !laying {
 		rate = Exactly(0, unitEggs)
 	}
-	life, emerge := SummerLife.Value, Worker.Emerge.Value
+	bees := WinterLife
+	if season.Active(from) {
+		bees = SummerLife
+	}
+	life, emerge := bees.Value, Worker.Emerge.Value
 	low := runForecast(adults.Low, lowOf(brood), rate.Low, life.Low, int(emerge.High))
 	best := runForecast(adults.Best, bestOf(brood), rate.Best, life.Best, int(emerge.Best))
 	high := runForecast(adults.High, highOf(brood), rate.High, life.High, int(emerge.Low))
@@ -55,7 +59,7 @@ func ForecastColony(from Date, adults Estimate, brood BroodCount, laying bool) (
 	last := f.Weeks[ForecastWeeks-1]
 	f.Why = because("bees in six weeks", last.Adults, "day by day: adults − adults ÷ life + brood that turns 21 days; new eggs as now", []Input{
 		{"adults now", adults.Range.String(), ""}, {"capped brood now", brood.Capped.Range.String(), ""}, {"laying", rate.String(), ""}},
-		SummerLife, Worker.Emerge, SealedDays).Why
+		bees, Worker.Emerge, SealedDays).Why
 	f.Why.Caveats = f.Assumptions
 	return f, true
 }

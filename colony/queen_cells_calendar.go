@@ -5,12 +5,12 @@ import "fmt"
 // How a young queen goes on, in days after she has left her cell. Weather that
 // keeps her in shifts everything to the late ends.
 var (
-	virginFlies = Constant{"mating flights after emergence", Between(5, 8, 21, unitDays), "5 to 6 days read, about 10 in another source; 21 in bad weather",
-		from("MCNEIL15", "UCANR87", "WINSTON87")}
+	virginFlies = Constant{"mating flights after emergence", Between(5, 8, 21, unitDays), "5 to 6 days read, about 10 in another source; three weeks at most",
+		from("MCNEIL15", "UCANR87", "WILDFLOWER")}
 	virginFliesUsually = Between(6, 8, 10, unitDays)
 
 	firstEggs = Constant{"first eggs after emergence", Between(6, 11, 28, unitDays), "7 to 25 days read by season; observed 10 to 25 days after ripe cells were given",
-		from("GOODHG", "TRIBES", "CONNOR", "AURELL25")}
+		from("GOODHG", "TRIBES", "CONNOR", "EVERSWEET", "AURELL25")}
 	firstEggsUsually = Between(8, 11, 16, unitDays)
 )
 

@@ -85,16 +85,16 @@ func OpenItems(items []DueItem) []DueItem {
 	return slices.DeleteFunc(slices.Clone(items), func(d DueItem) bool { return d.Status != StatusOpen })
 }
 
-// upTo keeps the inspections up to a day; those whose time is not known are
-// of no use for reckoning.
+// upTo is the part of a history, sorted by time, up to a day. Inspections whose
+// time is not known sort first; they are of no use for reckoning and left out.
 func upTo(history []Inspection, today Date) []Inspection {
-	var out []Inspection
-	for i := range history {
-		if !history[i].At.IsZero() && dayOf(&history[i]).Compare(today) <= 0 {
-			out = append(out, history[i])
-		}
+	for len(history) > 0 && history[0].At.IsZero() {
+		history = history[1:]
 	}
-	return out
+	for len(history) > 0 && dayOf(&history[len(history)-1]).Compare(today) > 0 {
+		history = history[:len(history)-1]
+	}
+	return history
 }
 
 // answer applies what a person said; the last answer counts. An item put off
