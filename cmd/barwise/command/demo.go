@@ -1,0 +1,75 @@
+package command
+
+import (
+	"context"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+
+	"github.com/spf13/cobra"
+
+	"barwise/cmd/barwise/demo"
+	"barwise/index"
+)
+
+func (a *app) demo() *cobra.Command {
+	var review bool
+	cmd := &cobra.Command{
+		Use:   "demo",
+		Short: "Take in an invented apiary to look at",
+		Long: `Demo takes in the notes of an invented apiary, four hives over two seasons, the
+way take would, into a new folder for temporary files (or into --data DIR, which
+must hold no records), and says what to try. Your own records are not touched.`,
+		Example: `  barwise demo
+  barwise demo --review
+  barwise demo --data /tmp/bees`,
+		Args: wants(0, 0, ""),
+		RunE: func(cmd *cobra.Command, _ []string) error { return a.runDemo(cmd.Context(), review) },
+	}
+	cmd.Flags().BoolVar(&review, "review", false, "open the review at once")
+	return cmd
+}
+
+func (a *app) runDemo(ctx context.Context, review bool) error {
+	if a.data == "" {
+		dir, err := os.MkdirTemp("", "barwise-demo-")
+		if err != nil {
+			return fmt.Errorf("no folder for the demo: %w", err)
+		}
+		a.data = dir
+	} else if a.hasStore() {
+		return wrongUse("--data %s holds records already; the demo wants a folder of its own", shown(a.data))
+	}
+	files, err := fs.Glob(demo.Notes, "notes/*")
+	if err != nil {
+		return err
+	}
+	l := &loader{open: func(name string) (fs.File, error) { return demo.Notes.Open(path.Clean(name)) }, now: a.now()}
+	t := taker{app: a, load: l, quiet: true}
+	if err := a.withStore(func(s *index.Store) error { return t.all(ctx, s, files) }); err != nil {
+		return err
+	}
+	if t.failed > 0 {
+		return fmt.Errorf("%d of %d notes of the demo could not be used", t.failed, len(files))
+	}
+	a.tellDemo(&t)
+	if review {
+		return a.runReview(ctx, reviewOptions{})
+	}
+	return nil
+}
+
+// tellDemo says what was made and what to try on it.
+func (a *app) tellDemo(t *taker) {
+	at := " --data " + quoted(a.data)
+	fmt.Fprintf(a.out, `An invented apiary, 2025 and 2026: the hives orchard, barn, hedge and pond.
+%s taken in: %s, %s to check. They lie in %s
+
+Try:
+  barwise review%[5]s
+  barwise find%[5]s queen cells orchard hive
+  barwise find%[5]s chalkbrood since july 2026
+  barwise export%[5]s --csv bars
+`, amount(t.taken, "note"), amount(t.inspections, "inspection"), amount(t.checks, "leaf"), clean(a.data), at)
+}

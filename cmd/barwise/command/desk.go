@@ -1,0 +1,168 @@
+package command
+
+import (
+	"fmt"
+	"strings"
+
+	"barwise/colony"
+	"barwise/index"
+	"barwise/parse"
+	"barwise/tui"
+)
+
+// desk is what the review screen has at hand beside the store: a parser that
+// learns, the past, and drafts.
+type desk struct {
+	store  *index.Store
+	parser *parse.Parser
+}
+
+// Parse reads with the words as they are known now.
+func (d *desk) Parse(note *colony.Note) []colony.Inspection { return d.parser.Parse(note) }
+
+func (d *desk) past(hive string) ([]colony.Record, error) {
+	var out []colony.Record
+	for r, err := range d.store.Records(index.Filter{Hive: hive}) {
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, r)
+	}
+	return out, nil
+}
+
+// Draft is the unfinished text kept under the name.
+func (d *desk) Draft(name string) (text string, err error) {
+	_, err = d.store.Setting("draft "+name, &text)
+	return text, err
+}
+
+// KeepDraft keeps an unfinished text; the empty text removes it.
+func (d *desk) KeepDraft(name, text string) error {
+	if text == "" {
+		return d.store.SetSetting("draft "+name, nil)
+	}
+	return d.store.SetSetting("draft "+name, text)
+}
+
+// Teach remembers that heard stands for said.
+func (d *desk) Teach(heard, said string) error {
+	own, parser, err := d.with(heard, said)
+	if err != nil {
+		return err
+	}
+	if err := d.store.SetOwnWords(own); err != nil {
+		return err
+	}
+	d.parser = parser
+	return nil
+}
+
+// with is what the keeper's own words, and a parser, would be with one alias
+// more.
+func (d *desk) with(heard, said string) (colony.OwnWords, *parse.Parser, error) {
+	own, err := d.store.OwnWords()
+	if err != nil {
+		return own, nil, err
+	}
+	aliases := map[string]string{heard: said}
+	for h, s := range own.Aliases {
+		if h != heard {
+			aliases[h] = s
+		}
+	}
+	own.Aliases = aliases
+	parser, err := parse.New(own)
+	if err != nil {
+		return own, nil, fmt.Errorf("%q cannot be remembered for %q: %w", clean(said), clean(heard), err)
+	}
+	return own, parser, nil
+}
+
+// Preview lists the leaves of waiting notes that the alias would change. It
+// parses a note twice, as it is read now and as it would be, so that changes
+// of the rules since it was taken in do not show.
+func (d *desk) Preview(heard, said string) ([]tui.Effect, error) {
+	_, parser, err := d.with(heard, said)
+	if err != nil {
+		return nil, err
+	}
+	waiting, err := d.store.Waiting()
+	if err != nil {
+		return nil, err
+	}
+	var out []tui.Effect
+	seen := map[string]bool{}
+	for _, r := range waiting {
+		if seen[r.NoteHash] {
+			continue
+		}
+		seen[r.NoteHash] = true
+		note, err := d.store.Note(r.NoteHash)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, differences(d.parser.Parse(&note), parser.Parse(&note))...)
+	}
+	return out, nil
+}
+
+// differences lists the leaves that two readings of a note do not share.
+func differences(was, will []colony.Inspection) []tui.Effect {
+	var out []tui.Effect
+	for i := range max(len(was), len(will)) {
+		before, after := leavesOf(was, i), leavesOf(will, i)
+		of := will
+		if i >= len(will) {
+			of = was
+		}
+		for _, leaf := range before {
+			if now := valueAt(after, leaf.Path); now != leaf.Value {
+				out = append(out, tui.Effect{Hive: of[i].Hive, On: colony.DateOf(of[i].At), Path: leaf.Path, Was: leaf.Value, Will: now})
+			}
+		}
+		for _, leaf := range after {
+			if valueAt(before, leaf.Path) == "" {
+				out = append(out, tui.Effect{Hive: of[i].Hive, On: colony.DateOf(of[i].At), Path: leaf.Path, Will: leaf.Value})
+			}
+		}
+	}
+	return out
+}
+
+func leavesOf(read []colony.Inspection, i int) []colony.Leaf {
+	if i >= len(read) {
+		return nil
+	}
+	return colony.Leaves(&read[i])
+}
+
+func valueAt(leaves []colony.Leaf, path string) string {
+	for _, l := range leaves {
+		if l.Path == path {
+			return l.Value
+		}
+	}
+	return ""
+}
+
+func (d *desk) find(words string) ([]tui.Found, error) {
+	hits, err := d.store.Find(index.Query{Words: words})
+	if err != nil {
+		return nil, err
+	}
+	var out []tui.Found
+	for _, h := range hits.Hits {
+		out = append(out, tui.Found{ID: h.ID, Hive: h.Hive, On: h.Day, Bar: h.Bar, Quote: quoteOf(h)})
+	}
+	return out, nil
+}
+
+// quoteOf joins the words that made the hit.
+func quoteOf(h index.Hit) string {
+	var texts []string
+	for _, q := range h.Quotes {
+		texts = append(texts, q.Text)
+	}
+	return strings.Join(texts, " … ")
+}

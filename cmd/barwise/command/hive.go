@@ -1,0 +1,152 @@
+package command
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"barwise/colony"
+	"barwise/index"
+)
+
+type hiveOptions struct {
+	on      string
+	json    bool
+	explain bool
+}
+
+func (a *app) hive() *cobra.Command {
+	var o hiveOptions
+	cmd := &cobra.Command{
+		Use:   "hive [NAME]",
+		Short: "One colony today, or all of them in a line each",
+		Long: `Hive shows what the inspections of one colony come to: its combs as last found,
+the evidence of a queen, brood and bees, room, food, mites, and what falls due.
+A number is given as a range where what was said leaves one; --explain shows how
+each came about and who says so. Without a name every hive gets a line, the one
+that most needs a look first.`,
+		Example: `  barwise hive orchard
+  barwise hive
+  barwise hive pond --on 2026-05-20 --explain`,
+		Args:              wants(0, 1, "hive"),
+		ValidArgsFunction: a.hiveNames,
+		RunE:              func(_ *cobra.Command, args []string) error { return a.runHive(args, o) },
+	}
+	cmd.Flags().StringVar(&o.on, "on", "", "as it looked on `DAY` (default today)")
+	cmd.Flags().BoolVar(&o.json, "json", false, "print JSON Lines, one hive a line")
+	cmd.Flags().BoolVar(&o.explain, "explain", false, "how each number came about, with its source")
+	return cmd
+}
+
+func (a *app) runHive(args []string, o hiveOptions) error {
+	today, err := a.dayOr(o.on)
+	if err != nil {
+		return err
+	}
+	name := ""
+	if len(args) > 0 {
+		name = strings.ToLower(strings.TrimSpace(args[0]))
+	}
+	return a.withRecords(func(s *index.Store) error {
+		ap, err := loadApiary(s, name)
+		if err != nil {
+			return err
+		}
+		all := ap.appraise(today)
+		switch {
+		case len(all) == 0 && name != "":
+			return a.noSuchHive(s, name, today)
+		case len(all) == 0:
+			return undone("no inspection of a named hive up to %s", today)
+		case o.json:
+			return writeJSONLines(a.out, all)
+		case name == "":
+			a.printHives(all, today)
+			return nil
+		}
+		h := hiveSheet{sheet{out: guard{a.out}, style: stylesFor(a.out), wide: a.width()}}
+		h.print(&all[0], ap, o.explain)
+		return nil
+	})
+}
+
+// appraise works out every loaded hive that had been inspected by the day.
+func (ap *apiary) appraise(today colony.Date) []colony.Appraisal {
+	var all []colony.Appraisal
+	for _, name := range ap.names() {
+		if history := ap.upTo(name, today); len(history) > 0 {
+			all = append(all, colony.Appraise(history, today, ap.settings, ap.answers))
+		}
+	}
+	return all
+}
+
+func (a *app) noSuchHive(s *index.Store, name string, today colony.Date) error {
+	names, err := s.Hives()
+	if err != nil {
+		return err
+	}
+	return undone("no inspection of hive %q up to %s; there are: %s", clean(name), today, clean(strings.Join(names, ", ")))
+}
+
+// dayOr reads --on; without it the day is today.
+func (a *app) dayOr(text string) (colony.Date, error) {
+	if text == "" {
+		return colony.DateOf(a.now()), nil
+	}
+	return dayFlag("--on", text)
+}
+
+// printHives prints a line a hive, the one that most needs a look first.
+func (a *app) printHives(all []colony.Appraisal, today colony.Date) {
+	slices.SortStableFunc(all, func(x, y colony.Appraisal) int { return cmp.Compare(urgency(&y, today), urgency(&x, today)) })
+	style := stylesFor(a.out)
+	out := guard{a.out}
+	for i := range all {
+		ap := &all[i]
+		parts := []string{"seen " + ap.Last.String(), "queen: " + string(ap.Queen.State)}
+		if ap.Mites != nil {
+			parts = append(parts, "mites: "+ap.Mites.Rate.Range.String()+" ("+ap.Mites.On.String()+")")
+		}
+		if n := overdue(ap, today); n > 0 {
+			parts = append(parts, fmt.Sprintf("%d overdue", n))
+		}
+		if len(ap.Due) > 0 {
+			parts = append(parts, "next: "+ap.Due[0].On.String()+" "+oneLine(ap.Due[0].What))
+		}
+		fmt.Fprintf(out, "%s  %s\n", style.head.Render(oneLine(ap.Hive)), strings.Join(parts, "; "))
+	}
+}
+
+// urgency orders hives for a look: trouble with the queen and signs of disease
+// before things overdue. It is an order of this list and no measure of
+// anything.
+func urgency(ap *colony.Appraisal, today colony.Date) int {
+	n := overdue(ap, today)
+	switch ap.Queen.State {
+	case colony.LayingWorkers, colony.Queenless:
+		n += 100
+	case colony.NoSign:
+		n += 50
+	case colony.RaisingQueen, colony.VirginMating:
+		n += 10
+	}
+	for _, c := range ap.Cautions {
+		if c.Kind == "disease" {
+			n += 200
+		}
+	}
+	return n
+}
+
+func overdue(ap *colony.Appraisal, today colony.Date) (n int) {
+	for _, d := range ap.Due {
+		if cmp.Or(d.Until, d.On).Compare(today) < 0 {
+			n++
+		}
+	}
+	return n
+}

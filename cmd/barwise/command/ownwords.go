@@ -1,0 +1,128 @@
+package command
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"barwise/colony"
+	"barwise/index"
+	"barwise/parse"
+)
+
+func (a *app) words() *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "words",
+		Short: "Your own words: what is misheard, plants, hive names",
+		Long: `Words lists what you have taught barwise: words that a recogniser or your thumb
+writes for others, plants, and names of hives. They are used whenever a note is
+read from now on; what was read before stays as it is.`,
+		Example: `  barwise words
+  barwise words alias "queen's ells" "queen cells"
+  barwise words plant phacelia
+  barwise words hive "the old lady"
+  barwise words forget phacelia`,
+		Args: wants(0, 0, ""),
+		RunE: func(*cobra.Command, []string) error { return a.listWords() },
+	}
+	cmd.AddCommand(
+		a.teach("alias HEARD SAID", "When you read HEARD, I said SAID", 2, func(own *colony.OwnWords, args []string) {
+			if own.Aliases == nil {
+				own.Aliases = map[string]string{}
+			}
+			own.Aliases[strings.ToLower(args[0])] = strings.ToLower(args[1])
+		}),
+		a.teach("plant NAME", "NAME is a plant", 1, func(own *colony.OwnWords, args []string) {
+			own.Plants = added(own.Plants, args[0])
+		}),
+		a.teach("hive NAME", "NAME is a hive", 1, func(own *colony.OwnWords, args []string) {
+			own.Hives = added(own.Hives, args[0])
+		}),
+		a.forget(),
+	)
+	return cmd
+}
+
+func added(list []string, word string) []string {
+	list = append(slices.Clone(list), strings.ToLower(strings.TrimSpace(word)))
+	slices.Sort(list)
+	return slices.Compact(list)
+}
+
+// teach is a subcommand that adds to the own words.
+func (a *app) teach(use, short string, n int, add func(*colony.OwnWords, []string)) *cobra.Command {
+	return &cobra.Command{Use: use, Short: short, Args: wants(n, n, strings.Join(strings.Fields(use)[1:], " and ")),
+		Example: "  barwise words " + strings.NewReplacer("HEARD", `"bear three"`, "SAID", `"bar three"`, "NAME", "phacelia").Replace(use),
+		RunE: func(_ *cobra.Command, args []string) error {
+			return a.changeWords(func(own *colony.OwnWords) error {
+				for _, word := range args {
+					if strings.TrimSpace(word) == "" {
+						return wrongUse("words: an empty word cannot be taught")
+					}
+				}
+				add(own, args)
+				return nil
+			})
+		}}
+}
+
+func (a *app) forget() *cobra.Command {
+	return &cobra.Command{Use: "forget WORD", Short: "Take one of your own words back", Args: wants(1, 1, "WORD"),
+		Example: "  barwise words forget phacelia",
+		RunE: func(_ *cobra.Command, args []string) error {
+			word := strings.ToLower(strings.TrimSpace(args[0]))
+			return a.changeWords(func(own *colony.OwnWords) error {
+				is := func(w string) bool { return w == word }
+				_, alias := own.Aliases[word]
+				if !alias && !slices.ContainsFunc(own.Plants, is) && !slices.ContainsFunc(own.Hives, is) {
+					return undone("%q is none of your own words", clean(word))
+				}
+				delete(own.Aliases, word)
+				own.Plants, own.Hives = slices.DeleteFunc(own.Plants, is), slices.DeleteFunc(own.Hives, is)
+				return nil
+			})
+		}}
+}
+
+// changeWords keeps the changed words if a parser can be made with them.
+func (a *app) changeWords(change func(*colony.OwnWords) error) error {
+	return a.withStore(func(s *index.Store) error {
+		own, err := s.OwnWords()
+		if err != nil {
+			return err
+		}
+		own.Aliases = maps.Clone(own.Aliases)
+		if err := change(&own); err != nil {
+			return err
+		}
+		if _, err := parse.New(own); err != nil {
+			return wrongUse("%w", err)
+		}
+		return s.SetOwnWords(own)
+	})
+}
+
+func (a *app) listWords() error {
+	return a.withRecords(func(s *index.Store) error {
+		own, err := s.OwnWords()
+		if err != nil {
+			return err
+		}
+		for _, heard := range slices.Sorted(maps.Keys(own.Aliases)) {
+			fmt.Fprintf(a.out, "alias  %s → %s\n", oneLine(heard), oneLine(own.Aliases[heard]))
+		}
+		for _, plant := range own.Plants {
+			fmt.Fprintf(a.out, "plant  %s\n", oneLine(plant))
+		}
+		for _, hive := range own.Hives {
+			fmt.Fprintf(a.out, "hive   %s\n", oneLine(hive))
+		}
+		if len(own.Aliases)+len(own.Plants)+len(own.Hives) == 0 {
+			return undone("no words of your own yet; barwise words --help says how")
+		}
+		return nil
+	})
+}

@@ -1,0 +1,91 @@
+package command
+
+import (
+	"cmp"
+	"errors"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+	"unicode"
+
+	"github.com/adrg/xdg"
+	"github.com/charmbracelet/x/term"
+	"github.com/spf13/cobra"
+
+	"barwise/index"
+	"barwise/parse"
+)
+
+// dataDir is the folder that holds the records: --data, else BARWISE_DATA,
+// else the system's place for the data of a program.
+func (a *app) dataDir() string {
+	return cmp.Or(a.data, os.Getenv("BARWISE_DATA"), filepath.Join(xdg.DataHome, "barwise"))
+}
+
+// withStore opens the store for one command and closes it after. An error of
+// closing counts: it may be a write that did not happen.
+func (a *app) withStore(do func(*index.Store) error, opts ...index.Option) (err error) {
+	store, err := index.Open(a.dataDir(), opts...)
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, store.Close()) }()
+	return do(store)
+}
+
+// withRecords is withStore for a command that only looks. Where nothing was ever
+// taken in it says so, and makes no store.
+func (a *app) withRecords(do func(*index.Store) error, opts ...index.Option) error {
+	if !a.hasStore() {
+		return undone("nothing has been taken in yet in %s; begin with: barwise take FILE", clean(a.dataDir()))
+	}
+	return a.withStore(do, append(opts, index.ReadOnly())...)
+}
+
+// hasStore reports whether the data folder holds a store, without making one.
+func (a *app) hasStore() bool {
+	_, err := os.Stat(filepath.Join(a.dataDir(), index.StoreFile))
+	return err == nil
+}
+
+// parserFor makes a parser that knows the keeper's own words.
+func parserFor(store *index.Store) (*parse.Parser, error) {
+	own, err := store.OwnWords()
+	if err != nil {
+		return nil, err
+	}
+	return parse.New(own)
+}
+
+// hiveNames completes the name of a hive from those in the store. A person who
+// presses Tab is not kept waiting for a store in use.
+func (a *app) hiveNames(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+	var names []string
+	if err := a.withRecords(func(s *index.Store) (err error) {
+		names, err = s.Hives()
+		return err
+	}, index.LockWait(50*time.Millisecond)); err != nil {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	for i, name := range names {
+		names[i] = oneLine(name)
+	}
+	return names, cobra.ShellCompDirectiveNoFileComp
+}
+
+// quoted is a file name as it can be pasted into a shell.
+func quoted(name string) string {
+	if strings.IndexFunc(name, func(r rune) bool {
+		return !strings.ContainsRune("/._-+:@%", r) && !unicode.IsLetter(r) && !unicode.IsDigit(r)
+	}) < 0 {
+		return name
+	}
+	return "'" + strings.ReplaceAll(name, "'", `'\''`) + "'"
+}
+
+// onTerminal reports whether a person sits at both ends.
+func (a *app) onTerminal() bool {
+	in, ok := a.in.(*os.File)
+	return ok && term.IsTerminal(in.Fd()) && a.width() > 0
+}

@@ -1,0 +1,55 @@
+package command
+
+import (
+	"context"
+
+	"github.com/spf13/cobra"
+
+	"barwise/index"
+	"barwise/tui"
+)
+
+type reviewOptions struct{ plain, blank bool }
+
+func (a *app) review() *cobra.Command {
+	var o reviewOptions
+	cmd := &cobra.Command{
+		Use:   "review",
+		Short: "Confirm or correct what was read",
+		Long: `Review opens a screen on the inspections that wait: the note with the words
+behind each value, and what should be looked at first. Everything is kept as it
+is done; leaving at any moment loses nothing. --plain asks and answers line by
+line instead, for a screen reader or a terminal without a screen.`,
+		Example: `  barwise review
+  barwise review --plain`,
+		Args: wants(0, 0, ""),
+		RunE: func(cmd *cobra.Command, _ []string) error { return a.runReview(cmd.Context(), o) },
+	}
+	cmd.Flags().BoolVar(&o.plain, "plain", false, "questions and answers line by line")
+	cmd.Flags().BoolVar(&o.blank, "new", false, "begin with an empty note, to type an inspection")
+	return cmd
+}
+
+func (a *app) runReview(ctx context.Context, o reviewOptions) error {
+	if !o.plain && !a.onTerminal() {
+		return wrongUse("review wants a terminal; without one, say: barwise review --plain")
+	}
+	return a.withStore(func(s *index.Store) error {
+		n, err := s.Counts()
+		if err != nil {
+			return err
+		}
+		if n.Notes == 0 && !o.blank {
+			return undone("nothing has been taken in yet; begin with: barwise take FILE, or type an inspection with: barwise review --new")
+		}
+		parser, err := parserFor(s)
+		if err != nil {
+			return err
+		}
+		desk := &desk{store: s, parser: parser}
+		return tui.Review(ctx, s, desk, tui.Options{
+			In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank,
+			Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk,
+		})
+	})
+}

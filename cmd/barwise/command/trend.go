@@ -1,0 +1,178 @@
+package command
+
+import (
+	"encoding/csv"
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"barwise/colony"
+	"barwise/index"
+)
+
+type trendOptions struct {
+	hive, from, to, by string
+	json, csv, explain bool
+}
+
+func (a *app) trend() *cobra.Command {
+	var o trendOptions
+	var list strings.Builder
+	var names []string
+	for _, m := range colony.Measures {
+		fmt.Fprintf(&list, "  %-12s %s (%s)\n", m.Name, m.What, m.Unit)
+		names = append(names, m.Name)
+	}
+	cmd := &cobra.Command{
+		Use:   "trend MEASURE",
+		Short: "A measure over time, by hive",
+		Long: `Trend prints a measure over the inspections of each hive, and in words what the
+values carry: a robust slope where there are enough of them and they rise or
+fall by more than chance, and nothing where not. An inspection that did not say
+is a gap, never a zero.
+
+The measures:
+` + list.String(),
+		Example: `  barwise trend mite_drop --hive orchard
+  barwise trend temper --by month
+  barwise trend brood_bars --from 2026-03-01 --csv`,
+		Args:      wants(1, 1, "MEASURE"),
+		ValidArgs: names,
+		RunE:      func(_ *cobra.Command, args []string) error { return a.runTrend(args[0], o) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
+	f.StringVar(&o.from, "from", "", "only from `DAY` on")
+	f.StringVar(&o.to, "to", "", "only up to `DAY`")
+	f.StringVar(&o.by, "by", "", "gather by `week, month or season`")
+	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hive a line")
+	f.BoolVar(&o.csv, "csv", false, "print a table: hive, day, value and its range")
+	f.BoolVar(&o.explain, "explain", false, "how the trend was worked out")
+	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
+	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("by", cobra.FixedCompletions([]string{"week", "month", "season"}, cobra.ShellCompDirectiveNoFileComp)))
+	return cmd
+}
+
+// hiveTrend is the course of a measure in one hive.
+type hiveTrend struct {
+	Hive    string          `json:"hive"`
+	Measure string          `json:"measure"`
+	Unit    string          `json:"unit"`
+	Says    string          `json:"says"`
+	Samples []colony.Sample `json:"samples"`
+	trend   colony.Trend
+}
+
+func (a *app) runTrend(name string, o trendOptions) error {
+	m, err := colony.MeasureNamed(strings.ReplaceAll(name, "-", "_"))
+	if err != nil {
+		return wrongUse("%w", err)
+	}
+	from, err := dayFlag("--from", o.from)
+	if err != nil {
+		return err
+	}
+	to, err := dayFlag("--to", o.to)
+	if err != nil {
+		return err
+	}
+	return a.withRecords(func(s *index.Store) error {
+		ap, err := loadApiary(s, strings.ToLower(o.hive))
+		if err != nil {
+			return err
+		}
+		trends, err := ap.trends(m, period{from, to}, o.by)
+		switch {
+		case err != nil:
+			return wrongUse("--by: %w", err)
+		case len(trends) == 0:
+			return undone("no inspection says anything of %s (%s)", m.Name, m.What)
+		case o.json:
+			return writeJSONLines(a.out, trends)
+		case o.csv:
+			return printTrendTable(a.out, trends)
+		}
+		return a.printTrends(trends, m, o.explain)
+	})
+}
+
+// trends follows the measure through each hive that speaks of it.
+func (ap *apiary) trends(m colony.Measure, when period, by string) ([]hiveTrend, error) {
+	var out []hiveTrend
+	for _, name := range ap.names() {
+		samples := slices.DeleteFunc(m.Series(ap.hives[name], ap.settings), func(s colony.Sample) bool { return !when.holds(s.On) })
+		if by != "" {
+			var err error
+			if samples, err = colony.GroupBy(samples, by); err != nil {
+				return nil, err
+			}
+		}
+		if len(samples) > 0 {
+			t := colony.TrendOf(colony.Points(samples))
+			out = append(out, hiveTrend{name, m.Name, m.Unit, t.Says(m.Unit), samples, t})
+		}
+	}
+	return out, nil
+}
+
+// holds reports whether the day is within the period.
+func (p period) holds(d colony.Date) bool {
+	return (p.from.IsZero() || d.Compare(p.from) >= 0) && (p.to.IsZero() || d.Compare(p.to) <= 0)
+}
+
+// printTrends prints a line a value with a bar as long as the value, on one
+// scale for all hives, and what it comes to.
+func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) error {
+	out, style := guard{a.out}, stylesFor(a.out)
+	most := 0.0
+	for _, t := range trends {
+		for _, s := range t.Samples {
+			most = math.Max(most, s.Value.Best)
+		}
+	}
+	for i, t := range trends {
+		if i > 0 {
+			fmt.Fprintln(out)
+		}
+		fmt.Fprintf(out, "%s, %s\n", style.head.Render("hive "+oneLine(t.Hive)), m.What)
+		for _, s := range t.Samples {
+			fmt.Fprintf(out, "  %s  %-*s %s\n", s.On, trendColumns, strings.Repeat("▇", barLength(s.Value.Best, most)), s.Value)
+		}
+		if _, err := fmt.Fprintln(out, "  "+t.Says); err != nil {
+			return err
+		}
+		if explain {
+			fmt.Fprintln(out, clean(t.trend.Explain(m.What, m.Unit).String()))
+		}
+	}
+	return nil
+}
+
+// trendColumns is the length of the longest bar.
+const trendColumns = 32
+
+func barLength(value, most float64) int {
+	if most == 0 || value <= 0 {
+		return 0
+	}
+	return max(1, int(math.Round(trendColumns*value/most)))
+}
+
+func printTrendTable(out io.Writer, trends []hiveTrend) error {
+	rows := [][]string{{"hive", "day", trends[0].Measure, "low", "high"}}
+	for _, t := range trends {
+		for _, s := range t.Samples {
+			rows = append(rows, []string{oneLine(t.Hive), s.On.String(), decimal(s.Value.Best), decimal(s.Value.Low), decimal(s.Value.High)})
+		}
+	}
+	w := csv.NewWriter(out)
+	w.UseCRLF = true // RFC 4180
+	return w.WriteAll(rows)
+}
+
+func decimal(v float64) string { return strconv.FormatFloat(v, 'g', 6, 64) }
