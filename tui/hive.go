@@ -53,12 +53,13 @@ type hive struct {
 	last      int
 	column    int // cells across one comb
 	used      map[string]bool
+	combs     map[int][]face // by bar, filled as they are drawn
 }
 
 const wall = 2 // columns of the front wall with the entrance
 
 func newHive(ins, prev *colony.Inspection, width, rows, selected int, th theme) *hive {
-	h := &hive{ins: ins, prev: prev, width: width, rows: max(rows, 2), selected: selected, theme: th, used: map[string]bool{}}
+	h := &hive{ins: ins, prev: prev, width: width, rows: max(rows, 2), selected: selected, theme: th, used: map[string]bool{}, combs: map[int][]face{}}
 	if prev != nil {
 		h.changes = compare(prev, ins)
 	}
@@ -192,13 +193,33 @@ func (h *hive) comb(number, row int) string {
 	if row >= tall {
 		return ""
 	}
-	front, back, differ := faces(bar.Contents)
+	if h.combs[number] == nil {
+		h.combs[number] = h.newComb(bar.Contents, tall)
+	}
+	out := ""
+	for _, f := range h.combs[number] {
+		out += h.cells(f, row)
+	}
+	return out
+}
+
+// face is what is drawn of a comb: all of it, or one of its sides.
+type face struct {
+	cells       []string // from the top bar down, what each holds
+	width       int
+	left, right int // cells that the lowest line lacks on each side
+}
+
+// newComb fills a comb, both faces as one where they are the same.
+func (h *hive) newComb(contents []colony.Content, tall int) []face {
+	front, back, differ := faces(contents)
 	slim := h.slim(tall)
 	if !differ || h.column < 2 {
-		return h.cells(front, row, tall, h.column, slim, slim)
+		return []face{{fill(front, tall*h.column-2*slim), h.column, slim, slim}}
 	}
 	left := (h.column + 1) / 2
-	return h.cells(front, row, tall, left, slim, 0) + h.cells(back, row, tall, h.column-left, 0, slim)
+	right := h.column - left
+	return []face{{fill(front, tall*left-slim), left, slim, 0}, {fill(back, tall*right-slim), right, 0, slim}}
 }
 
 // slim is how much narrower the lowest line of a comb is on each side: combs
@@ -210,14 +231,12 @@ func (h *hive) slim(tall int) int {
 	return 0
 }
 
-// cells paints one line of a face, runs of one content together. The lowest
-// line lacks a few cells at the left and at the right.
-func (h *hive) cells(contents []colony.Content, row, tall, width, left, right int) string {
-	face := fill(contents, tall*width-left-right)
-	line := face[row*width : min((row+1)*width, len(face))]
+// cells paints one line of a face, runs of one content together.
+func (h *hive) cells(f face, row int) string {
+	line := f.cells[row*f.width : min((row+1)*f.width, len(f.cells))]
 	var b strings.Builder
-	if row == tall-1 {
-		b.WriteString(strings.Repeat(" ", left))
+	if len(line) < f.width {
+		b.WriteString(strings.Repeat(" ", f.left))
 	}
 	for at := 0; at < len(line); {
 		to := at

