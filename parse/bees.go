@@ -197,6 +197,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 			return true
 		}
 	}
+	if r.subject == kBees && r.sameStatement(c, i) {
+		return true
+	}
 	alone := true
 	for k := range c.items {
 		it := &c.items[k]
@@ -208,6 +211,20 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		}
 	}
 	return alone && !r.weatherNear(c, i)
+}
+
+// sameStatement: the clause goes on about the bees of the one before: it
+// names nothing else.
+func (r *reader) sameStatement(c *clause, i int) bool {
+	if !c.items[0].any(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
+		return false
+	}
+	for k := range c.items {
+		if c.items[k].any(kContent, kQueen, kShe, kComb, kCell, kFixture, kSky, kStores, kDo) && !c.items[k].is(kTemper) {
+			return false
+		}
+	}
+	return r.sentenceNo == r.beesSentence
 }
 
 func (r *reader) hiveOrBees(c *clause, k int) bool {

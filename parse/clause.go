@@ -46,7 +46,7 @@ func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	switch {
 	case it.pause >= colon:
-		return !(prev.any(kBars, kName) && prev.colon)
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kStrength, kHive))
 	case it.is(kName):
 		return !r.argument(items, i)
 	case it.is(kBars):
@@ -60,10 +60,28 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kAnd):
 		return i+1 < len(items) && r.opens(items, i+1, it)
 	}
+	if it.pause == comma && r.backToNow(items, i) {
+		return true
+	}
 	if prev.any(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow) && it.pause == none {
 		return false
 	}
 	return r.opens(items, i, prev)
+}
+
+// backToNow: after something of an earlier day, a comma and "today" begin
+// anew.
+func (r *reader) backToNow(items []item, i int) bool {
+	now := false
+	for k := i; k < len(items) && k <= i+4; k++ {
+		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
+	}
+	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kPast) || items[k].is(kDate) && items[k].day.ago {
+			return true
+		}
+	}
+	return false
 }
 
 // notOnly: "not only eggs but larvae" is one statement.
@@ -76,6 +94,19 @@ func (r *reader) notOnly(items []item, i int) bool {
 	return false
 }
 
+// leadIn reports whether only a date and its little words stand before item i
+// in the sentence: "on 17 May, I gave them a bar".
+func (r *reader) leadIn(items []item, i int) bool {
+	dated := false
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if !items[k].any(kDate, kOn, kAnd, kThen, kNow, kPast, kAdv, kArt, kDur, kFore) {
+			return false
+		}
+		dated = dated || items[k].any(kDate, kPast, kDur)
+	}
+	return dated
+}
+
 // opens reports whether the item can begin a statement of its own.
 func (r *reader) opens(items []item, i int, prev *item) bool {
 	it := &items[i]
@@ -85,6 +116,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.is(kPron) && r.leadIn(items, i):
+		return false
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
 	case it.is(kShe):
@@ -134,7 +167,7 @@ func (r *reader) heads(items []item, i int) bool {
 
 // closed reports whether a reference to bars ends its phrase.
 func (r *reader) closed(items []item, i int) bool {
-	return i+1 >= len(items) || items[i+1].pause >= comma
+	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
 }
 
 // barBefore reports whether bars were named earlier in the sentence, so that a
@@ -151,6 +184,9 @@ func (r *reader) barBefore(items []item, i int) bool {
 // frontedBar reports whether "on bar six" begins what is said, as in "on bar
 // six I found her": nothing that could hang there stands before it.
 func (r *reader) frontedBar(items []item, on int) bool {
+	if items[on].pause > none && r.findingBehind(items, on+2) {
+		return true // "eggs on bar three, on bar four sealed brood"
+	}
 	for k := on - 1; k >= 0; k-- {
 		it := &items[k]
 		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {
@@ -164,6 +200,19 @@ func (r *reader) frontedBar(items []item, on int) bool {
 		}
 	}
 	return true
+}
+
+// findingBehind reports whether a finding follows before the next pause.
+func (r *reader) findingBehind(items []item, i int) bool {
+	for ; i < len(items) && items[i].pause == none; i++ {
+		if items[i].any(kContent, kCell, kComb) {
+			return true
+		}
+		if items[i].is(kBars) {
+			return false
+		}
+	}
+	return false
 }
 
 // argument reports whether a hive's name is part of what is said of another:
@@ -367,7 +416,7 @@ func (r *reader) cues(c *clause) {
 			c.undone, c.cue = true, words
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
 			c.mood, c.cue = planned, words
-		case it.is(kPast) && c.mood == asserted:
+		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
 			c.mood, c.cue = past, words
 		}
 		if it.is(kMaybe) && c.doubt == "" {

@@ -112,13 +112,16 @@ func (s *scan) touch() {
 
 // combInHand reports whether a bar or comb is spoken of right here.
 func (s *scan) combInHand(i int) bool {
-	if s.headed {
+	if s.headed && !hasKind(s.c.items, kShe) {
 		return true
 	}
 	for k := max(0, i-4); k < len(s.c.items) && k <= i+4; k++ {
 		if s.at(k).any(kBar, kBars) {
 			return true
 		}
+	}
+	if hasKind(s.c.items, kShe) || hasKind(s.c.items, kQueen) {
+		return false
 	}
 	first := lowerASCII(s.r.text[s.at(0).start:s.at(0).end])
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)

@@ -37,6 +37,40 @@ func (r *reader) deeds(c *clause) {
 		}
 	}
 	r.moreFood(c)
+	r.bareFood(c)
+}
+
+// bareFood reads "so she got half a litre of syrup", "care given: 1 kg
+// fondant": an amount of food in a clause without another verb was fed.
+func (r *reader) bareFood(c *clause) {
+	if c.mood != asserted || c.undone || hasKind(c.items, kDo) && !r.givenWord(c) || hasKind(c.items, kBars) || hasKind(c.items, kNo) {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kMeasure) || it.used {
+			continue
+		}
+		k := i + 1
+		for k < len(c.items) && c.items[k].any(kOf, kArt, kComb, kAdv) {
+			k++
+		}
+		if k < len(c.items) && c.items[k].is(kSubstance) && !c.items[k].used && r.rule(&c.items[k], kSubstance).Value == "feed" {
+			size := it.size
+			d := &deed{do: "feed", at: i, items: []*item{it, &c.items[k]}, rule: "food", size: &size, what: r.substance(&c.items[k])}
+			r.write("actions", c, d)
+			return
+		}
+	}
+}
+
+func (r *reader) givenWord(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed") {
+			return false
+		}
+	}
+	return true
 }
 
 // moreFood reads a second helping told without its verb: "two litres of syrup
@@ -124,7 +158,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 		if has(kFixture) || has(kMite) || c.placed {
 			return false
 		}
-		return r.looseBars(args) || (has(kBars) && hasKind(args, kName)) || r.beforeIs(pre, kBar) && c.mood == planned
+		return r.looseBars(args) || r.passive(c, i, kBar) || (has(kBars) && hasKind(args, kName)) || r.beforeIs(pre, kBar) && c.mood == planned
 	case "remove_bar":
 		if has(kCell) || has(kStage) && r.cellTalk {
 			d.do = "cut_cells"
@@ -175,7 +209,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 		}
 		return has(kCell) || r.wordIn(args, "cups") || r.cellTalk && (r.itThem(args) || has(kNum) && !has(kBars) && !has(kMeasure) && len(args) <= 5 || r.wordIn(args, "ones")) || has(kStage) && r.cellTalk
 	case "straighten":
-		return true
+		return len(r.bars) > 0 || has(kBars) || has(kBar)
 	case "trim_comb":
 		return !has(kCell) && (has(kBars) || has(kBar) || r.itBar(c, args) || text != "shaved")
 	case "free_comb":
@@ -254,6 +288,11 @@ func (r *reader) contentIn(args []item, what string) bool {
 		}
 	}
 	return false
+}
+
+// passive: "more bars were added".
+func (r *reader) passive(c *clause, i int, subject kind) bool {
+	return i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].is(subject)
 }
 
 // honeyBars: bars of honey that were taken are a harvest.
@@ -341,7 +380,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		if what != "entrance" && what != "floor" || what == "floor" && d.do == "reduce" {
 			return false
 		}
-		if i > 0 && c.items[i-1].any(kBe, kFixture) && !c.items[i-1].is(kPron) {
+		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
 			return false
 		}
 		d.do += "_" + what
@@ -445,7 +484,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
 		use()
 	case it.is(kContent) && (d.do == "harvest" || d.do == "move_bar" || d.do == "add_bar" || d.do == "remove_bar" || d.do == "inspect" || d.do == "feed" || d.do == "unite" || d.do == "smoke"):
-		if d.do == "inspect" || d.size == nil || k < i+6 {
+		if d.do == "inspect" && c.mood == planned || d.do != "inspect" && (d.size == nil || k < i+6) {
 			use()
 		}
 	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
@@ -465,6 +504,12 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		}
 		if r.isWord(prev, "another") && d.count == nil {
 			d.count = &quantity{lo: 1}
+		}
+		use()
+	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "all three", "all four", "the pair"):
+		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[lowerASCII(r.text[it.start:it.end])]}
+		if d.count.lo == 0 {
+			d.count.lo = 2
 		}
 		use()
 	case d.do == "move_follower" && r.isWord(it, "back", "backwards", "forward", "forwards", "up", "in", "out", "towards", "rearward"):
@@ -539,6 +584,9 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 			return
 		}
 		d.bars = it.bars
+		if n := len(it.bars); d.do == "move_bar" && it.ranged && n > 1 { // "moved bar three to nine"
+			d.bars, d.to = it.bars[:1], it.bars[n-1]
+		}
 		it.taken = d.do == "remove_bar" || d.do == "harvest" || d.do == "move_bar"
 		d.items = append(d.items, it)
 	}
@@ -814,6 +862,8 @@ func (r *reader) consequences(list string, d *deed, why source) {
 		r.sheLast = true
 	case "clip_queen":
 		r.setAfter("queen.clipped", "yes", why)
+		r.sheLast = true
+	case "requeen", "release_queen":
 		r.sheLast = true
 	}
 }

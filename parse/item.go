@@ -23,6 +23,7 @@ type item struct {
 	colon    bool // a colon follows
 	bullet   bool
 	plural   bool // of a bar word
+	ranged   bool // of bars: one range, from one to another
 	used     bool // some rule took it
 	taken    bool // of bars: an argument of a deed, not a place of findings
 

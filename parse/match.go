@@ -45,34 +45,71 @@ func (g *graph) node() int32 {
 // add threads one way of saying into the graph: words, <slots>, (a|b) for
 // either and [a] for a or nothing.
 func (g *graph) add(say string, rule int16) error {
-	at, rest := int32(0), say
-	for rest != "" {
-		open := strings.IndexAny(rest, "([")
-		if open < 0 {
-			open = len(rest)
-		}
-		var err error
-		if at, err = g.run(at, rest[:open]); err != nil {
-			return err
-		}
-		if open == len(rest) {
-			break
-		}
-		closing := map[byte]string{'(': ")", '[': "]"}[rest[open]]
-		end := strings.Index(rest[open:], closing)
-		if end < 0 {
-			return fmt.Errorf("%q: %c is not closed", say, rest[open])
-		}
-		if at, err = g.either(at, rest[open+1:open+end], closing == "]"); err != nil {
-			return err
-		}
-		rest = rest[open+end+1:]
-	}
-	if at == 0 {
+	at, rest, err := g.sequence(0, say)
+	switch {
+	case err != nil:
+		return fmt.Errorf("%q: %w", say, err)
+	case rest != "":
+		return fmt.Errorf("%q: stray %q", say, rest[:1])
+	case at == 0:
 		return fmt.Errorf("%q: says nothing", say)
 	}
 	g.nodes[at].accepts = append(g.nodes[at].accepts, rule)
 	return nil
+}
+
+// sequence leads from a node through words and groups up to the end of the
+// text or, inside a group, up to its | or closing bracket, and returns the
+// rest.
+func (g *graph) sequence(at int32, text string) (int32, string, error) {
+	for {
+		stop := strings.IndexAny(text, "([|])")
+		if stop < 0 {
+			stop = len(text)
+		}
+		var err error
+		if at, err = g.run(at, text[:stop]); err != nil {
+			return 0, "", err
+		}
+		text = text[stop:]
+		if text == "" || text[0] != '(' && text[0] != '[' {
+			return at, text, nil
+		}
+		if at, text, err = g.group(at, text); err != nil {
+			return 0, "", err
+		}
+	}
+}
+
+// group leads through (a|b), either of them, or [a], a or nothing.
+func (g *graph) group(at int32, text string) (int32, string, error) {
+	closing, optional := byte(')'), text[0] == '['
+	if optional {
+		closing = ']'
+	}
+	end := g.node()
+	for {
+		to, rest, err := g.sequence(at, text[1:])
+		if err != nil {
+			return 0, "", err
+		}
+		if rest == "" {
+			return 0, "", fmt.Errorf("%c is not closed", text[0])
+		}
+		if to != end {
+			g.nodes[to].empty = append(g.nodes[to].empty, end)
+		}
+		if rest[0] == closing {
+			if optional {
+				g.nodes[at].empty = append(g.nodes[at].empty, end)
+			}
+			return end, rest[1:], nil
+		}
+		if rest[0] != '|' {
+			return 0, "", fmt.Errorf("%c closed by %c", map[bool]byte{true: '[', false: '('}[optional], rest[0])
+		}
+		text = rest
+	}
 }
 
 // run leads from a node through plain words and slots.
@@ -115,21 +152,6 @@ func (g *graph) asRead(word string) []wordID {
 		}
 	}
 	return ids
-}
-
-func (g *graph) either(at int32, options string, optional bool) (int32, error) {
-	end := g.node()
-	for option := range strings.SplitSeq(options, "|") {
-		to, err := g.run(at, option)
-		if err != nil {
-			return 0, err
-		}
-		g.nodes[to].empty = append(g.nodes[to].empty, end)
-	}
-	if optional {
-		g.nodes[at].empty = append(g.nodes[at].empty, end)
-	}
-	return end, nil
 }
 
 // matcher walks the graph. It turns sets of nodes into single states as they

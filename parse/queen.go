@@ -193,7 +193,7 @@ func (r *reader) shePlaced(c *clause) bool {
 		if c.items[i].is(kShe) && i+1 < len(c.items) && c.items[i+1].is(kBe) {
 			for k := i + 2; k < len(c.items) && k <= i+4; k++ {
 				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe) {
-					return r.sheLast
+					return true
 				}
 			}
 		}
@@ -208,6 +208,7 @@ func (r *reader) useQueen(c *clause, noun int) {
 }
 
 func (r *reader) notSeen(c *clause, noun, unseen int) {
+	r.sheLast = true
 	items := r.pick(c, noun, unseen)
 	if noun >= 0 && noun > 0 && c.items[noun-1].is(kNo) {
 		items = append(items, &c.items[noun-1])
@@ -236,6 +237,7 @@ func (r *reader) pick(c *clause, indices ...int) []*item {
 }
 
 func (r *reader) wasSeen(c *clause, noun, seen int) {
+	r.sheLast = true
 	items := r.pick(c, noun, seen)
 	if old, ok := r.cur.get("queen.seen"); ok && old == "no" {
 		r.cur.drop("queen.seen")

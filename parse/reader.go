@@ -45,9 +45,14 @@ type reader struct {
 	stepped        bool
 	sentenceNo     int
 	temperSentence int
+	beesSentence   int  // the last sentence that named the bees
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string
 	lastFixture    string
+	topic          string   // of a line that begins with "Brood:"
+	prevBrood      *finding // the brood named last
+	subject        kind     // kBees or kQueen, whichever was spoken of last
+	queenWaits     bool     // she was named with nothing said of her yet
 	planDay        *day
 
 	onClause func(*clause) // for a look at the stages; nil but in tests
@@ -117,14 +122,15 @@ func (r *reader) line(text string, base int, first pause) {
 	}
 	r.addPauses()
 	r.mended = r.mend(r.toks, r.mended)
+	r.topic = ""
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
 	}
 	r.items = r.lex.items(r.mended, r.items)
 	r.items = slices.DeleteFunc(r.items, func(it item) bool { return it.is(kFill) && !it.any(kSame) })
 	carryPauses(r.items, first)
-	r.items = r.repair(r.items)
 	r.items = r.refer(r.items)
+	r.items = r.repair(r.items)
 	r.headings()
 	for _, s := range sentences(r.items) {
 		r.sentence(r.items[s[0]:s[1]])

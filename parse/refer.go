@@ -80,6 +80,7 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	r.listing = true
 	ref := r.merged(items, i, next, bars)
 	ref.plural = it.plural
+	ref.ranged = items[j].n.hi > items[j].n.lo && next == j+1 || next == j+4 && r.dashOrTo(&items[j+1])
 	return ref, next
 }
 
@@ -119,10 +120,11 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		case sep.is(kBar) && sep.pause == comma && r.shortList(items, j):
 			k = j + 1
 		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
-			far := int(items[j+2].n.lo)
-			if near := bars[len(bars)-1]; far > near {
-				bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
+			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
+			if far <= near {
+				return bars, j
 			}
+			bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
 			j += 3
 			continue
 		case sep.any(kAnd):
@@ -213,7 +215,7 @@ func spread(bars []int, q quantity) []int {
 // bars are being numbered, or where it is the next in the count and a finding
 // follows.
 func (r *reader) bareBar(items []item, i int, before []item) bool {
-	if !r.listing || items[i].n.ordinal {
+	if items[i].n.ordinal {
 		return false
 	}
 	var prev, next *item
@@ -224,6 +226,16 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		next = &items[i+1]
 	}
 	if next != nil && next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || next.is(kStage) && !next.is(kComb)) {
+		return false
+	}
+	ends := next == nil || next.pause >= comma
+	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell) && r.isWord(prev, "on") {
+		return true
+	}
+	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {
+		return true
+	}
+	if !r.listing {
 		return false
 	}
 	if prev != nil && items[i].pause == none && prev.any(kOn, kAfter, kTween) {
@@ -263,8 +275,8 @@ var noNames = map[string]bool{}
 func init() {
 	for w := range strings.FieldsSeq(`good bad angry strong weak new old big small other second same whole entire empty next my his their our the a an this that
 		these those each every per one two three first last only quiet busy nice lovely grumpy mean hot heavy light happy sad poor little
-		great healthy sick queenless queenright booming populous any some which what no bee top bar topbar long horizontal observation
-		honey bait single back front side in into of at on open opened and or with from to for inside is was it's it me them us up out
+		great healthy sick queenless queenright booming populous any some which what no bee bar topbar long horizontal observation
+		honey bait single in into of at on open opened and or with from to for inside is was it's it me them us up out
 		neighbour's neighbor's mother daughter parent donor receiving wooden cedarwood best worst oldest youngest strongest weakest
 		certain final main named called numbered both all half full real fine decent dead live wild feral kenyan tbh club's see saw through
 		mad crazy sorry lively scruffy splendid dreadful beautiful miserable shared own through i we they around per near by behind
@@ -281,7 +293,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 		return item{}, 0, i
 	}
 	word := lowerASCII(r.text[it.start:it.end])
-	if j := i + 1; j < len(items) && items[j].pause == none || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2
@@ -347,7 +359,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		text := lowerASCII(r.text[it.start:it.end])
-		if !it.any(kWord, kPlant, kColour, kPlace) || it.any(kBar, kArt) && !it.any(kPlant) || noNames[text] || strings.ContainsAny(text, "#%°=/") {
+		if !r.nameWord(it) || noNames[text] || softNames[text] && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
 		if it.end < end-2 {
@@ -368,6 +380,18 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		return "", 0
 	}
 	return strings.Join(words, " "), back
+}
+
+// softNames describe a hive unless another word makes them part of a name: the
+// back fence hive.
+var softNames = map[string]bool{"back": true, "front": true, "top": true, "far": true, "near": true, "lower": true, "upper": true, "end": true, "side": true, "low": true, "high": true, "lot": true}
+
+func (r *reader) nameWord(it *item) bool {
+	return it.to-it.from == 1 && !it.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
+}
+
+func (r *reader) nameWordBefore(before []item, k int) bool {
+	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !softNames[lowerASCII(r.text[before[k-1].start:before[k-1].end])] && !noNames[lowerASCII(r.text[before[k-1].start:before[k-1].end])]
 }
 
 // headsName reports whether what stands before the name lets it begin there.

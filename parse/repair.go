@@ -109,7 +109,7 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if s == kStage && it.is(kContent) {
 			return at
 		}
-		if bare || items[at].pause >= stop && items[at].pause < line {
+		if bare || s != kName && s != kBars && items[at].pause >= stop && items[at].pause < line {
 			return -1
 		}
 	}

@@ -121,7 +121,9 @@ func (s *scan) item(i int) {
 	case it.is(kThere):
 		s.here = true
 	case it.is(kNot):
-		s.denyBack(i)
+		s.noneAtAll(i)
+	case it.is(kStage) && r.topic == "brood":
+		s.stagedBrood(i)
 	case it.is(kEach):
 		it.used = true
 	}
@@ -457,6 +459,10 @@ func (s *scan) pattern(i int) {
 		}
 	}
 	last := s.lastFound(i)
+	if last == nil && len(s.found) == 0 {
+		s.patternOfBefore(i, value)
+		return
+	}
 	if last == nil || !last.brood() {
 		return
 	}
@@ -467,12 +473,30 @@ func (s *scan) pattern(i int) {
 	if next := s.at(i + 1); plain && next != nil && next.pause == none && next.any(kWord, kBar, kComb, kContent) {
 		return
 	}
-	s.spreadBack(last, func(f *finding) {
+	s.spreadSame(last, func(f *finding) {
 		if f.brood() && f.pattern == "" {
 			f.pattern = value
 			f.items = append(f.items, it)
 		}
 	})
+}
+
+// patternOfBefore: "but it looks spotty to me" speaks of the brood named in
+// the clause before.
+func (s *scan) patternOfBefore(i int, value string) {
+	it, r := s.at(i), s.r
+	f := r.prevBrood
+	if f == nil || !r.sameSentence && !s.leansBack() || plainPraise[lowerASCII(r.text[it.start:it.end])] {
+		return
+	}
+	for k := range s.c.items {
+		if s.at(k).any(kQueen, kBees, kTemper, kStores, kCell, kFixture) {
+			return
+		}
+	}
+	for _, b := range f.bars {
+		r.cur.put("bars."+strconv.Itoa(b)+"."+f.what+".pattern", value, r.why(r.rule(it, kPattern).ID, "", it))
+	}
 }
 
 func (s *scan) adjacentAnd(from, to int) bool {
@@ -499,10 +523,24 @@ func (s *scan) spreadBack(last *finding, apply func(*finding)) {
 	}
 }
 
+// spreadSame applies a modifier to the findings of the same words ("E+L").
+func (s *scan) spreadSame(last *finding, apply func(*finding)) {
+	for _, f := range s.found {
+		if f == last || f.at == last.at && f.class == last.class {
+			apply(f)
+		}
+	}
+}
+
 // bareList reports whether only "and" and commas stand between two findings.
 func (s *scan) bareList(a, b *finding) bool {
 	for k := a.at + 1; k < b.at; k++ {
 		if !s.at(k).any(kAnd, kContent) {
+			return false
+		}
+	}
+	for k := a.at + 1; k <= b.at; k++ {
+		if s.at(k).pause > none {
 			return false
 		}
 	}
@@ -606,7 +644,7 @@ func (s *scan) place(i int) {
 		return
 	}
 	if last != nil && last.class == ofComb && last.place == "" {
-		s.spreadBack(last, func(f *finding) {
+		s.spreadSame(last, func(f *finding) {
 			if f.place == "" {
 				f.place = value
 				f.items = append(f.items, it)
@@ -625,6 +663,10 @@ func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
 	if s.elsewhere(i) {
+		return
+	}
+	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" {
+		r.topic, it.used = "brood", true // a heading, not a finding
 		return
 	}
 	denied := s.denies(i)
@@ -693,7 +735,7 @@ func (s *scan) elsewhere(i int) bool {
 	}
 	if next != nil && next.pause == none && next.is(kWord) {
 		switch lowerASCII(next.name) {
-		case "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
+		case "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
 			return true
 		}
 	}
@@ -860,7 +902,27 @@ func (s *scan) deniedAfter(i int) bool {
 	return false
 }
 
-func (s *scan) denyBack(i int) {}
+// noneAtAll: "bar fifteen: none" says that no comb hangs there.
+func (s *scan) noneAtAll(i int) {
+	it := s.at(i)
+	if s.headed && i == len(s.c.items)-1 && i <= 1 && len(s.r.bars) > 0 {
+		s.r.comb(s.r.bars, "size", "bare", s.r.why("comb-bare", "", it))
+		s.touch()
+	}
+}
+
+// stagedBrood reads "sealed" below a heading that says brood.
+func (s *scan) stagedBrood(i int) {
+	it := s.at(i)
+	what := map[string]string{"capped": "capped_brood", "charged": "open_brood"}[s.r.value(it, kStage)]
+	if what == "" {
+		return
+	}
+	f := &finding{class: ofComb, what: what, present: true, at: i, items: []*item{it}, rule: s.r.rule(it, kStage).ID, list: s.list}
+	s.describe(f, i)
+	s.found = append(s.found, f)
+	s.before = modifiers{}
+}
 
 // finish gives every finding left over its place and records them all.
 func (s *scan) finish() {
@@ -871,6 +933,9 @@ func (s *scan) finish() {
 		r.record(f)
 		if f.class == ofComb || f.class == ofCells {
 			r.remember(f)
+		}
+		if f.class == ofComb && f.brood() && f.present {
+			r.prevBrood = f
 		}
 	}
 	if len(s.found) > 0 && r.inHand == awaiting {

@@ -205,6 +205,9 @@ func (r *reader) clause(c *clause) {
 
 // nowQueen remembers whether the queen is still the subject.
 func (r *reader) nowQueen(c *clause) {
+	if hasKind(c.items, kBees) {
+		r.subject, r.beesSentence = kBees, r.sentenceNo
+	}
 	if hasKind(c.items, kBees) || hasKind(c.items, kBars) && !hasKind(c.items, kQueen) && !hasKind(c.items, kShe) {
 		r.sheLast = r.sheLast && !hasKind(c.items, kBees)
 	}
@@ -306,7 +309,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if !it.any(kWord, kPlant, kColour) || !it.capital && k > 0 || plainHeadings[strings.ToLower(r.text[it.start:it.end])] {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || plainHeadings[strings.ToLower(r.text[it.start:it.end])] {
 			return "", false
 		}
 	}
