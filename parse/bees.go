@@ -244,7 +244,7 @@ func (r *reader) beBetween(c *clause, k, i int) bool {
 // the whole time", "calm with me".
 func (r *reader) lightWord(it *item) bool {
 	switch lowerASCII(r.text[it.start:it.end]) {
-	case "today", "whole", "time", "me", "day", "considering", "me.", "them", "lot", "ever", "usual", "about", "to", "how", "what", "minute", "morning", "afternoon", "visit", "throughout", "whole time", "from", "start", "till", "handle", "girls", "lovely", "enough", "mood", "bit", "little", "touch", "that", "until", "lid", "roof", "off", "came", "it", "temperament", "nature", "whole visit":
+	case "today", "whole", "time", "me", "day", "considering", "me.", "them", "lot", "ever", "usual", "about", "to", "how", "what", "minute", "morning", "afternoon", "visit", "throughout", "whole time", "from", "start", "till", "handle", "girls", "lovely", "enough", "mood", "bit", "little", "touch", "that", "until", "lid", "roof", "off", "came", "it", "temperament", "nature", "whole visit", "always", "turned", "plain", "got", "started", "sort", "kind", "mostly", "today's", "again", "real", "right", "downright", "a":
 		return true
 	}
 	return false
@@ -432,7 +432,7 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 		if it.is(kNum) && it.n.share && what == "feeder" {
 			return k
 		}
-		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) {
+		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "run", "gone", "ran", "licked", "now", "down", "to", "as") {
 			break
 		}
 	}
@@ -520,6 +520,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 		return
 	}
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
+	r.lastCargo = path
 	lo, hi := i, i
 	for lo > from && c.items[lo-1].any(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none {
 		lo--

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // stageMatters reports whether "sealed", "open" or "empty" speaks of a queen
 // cell here: a cell, a kind of cell or another stage stands near, or cells were
@@ -53,6 +56,9 @@ func (s *scan) cell(i int) {
 			last.items = append(last.items, it)
 			return
 		}
+		if s.cellAhead(i) < 0 && r.kindOfBefore(it) {
+			return
+		}
 		s.kindAt = r.value(it, kCellKind)
 		s.kindItem = it
 	default:
@@ -74,6 +80,27 @@ func (s *scan) cell(i int) {
 			s.num = nil
 		}
 	}
+}
+
+// kindOfBefore: "one sealed cell, looks like supersedure".
+func (r *reader) kindOfBefore(it *item) bool {
+	f := r.lastCells
+	if f == nil || f.kind != "" || r.sentenceNo != r.cellsSentence {
+		return false
+	}
+	base := "queen_cells." + f.what
+	paths := []string{base}
+	if len(f.bars) > 0 {
+		paths = nil
+		for _, b := range f.bars {
+			paths = append(paths, "bars."+strconv.Itoa(b)+"."+base)
+		}
+	}
+	for _, p := range paths {
+		r.cur.put(p+".kind", r.value(it, kCellKind), r.why("cell-kind", "", it))
+	}
+	f.kind = r.value(it, kCellKind)
+	return true
 }
 
 // cellAhead is the item of the cell noun that follows, or -1.
@@ -118,6 +145,7 @@ func (s *scan) cellNoun(i int) {
 		what = s.stageAt
 	}
 	r.cellTalk = true
+	r.cellsSentence = r.sentenceNo
 	denied := s.denies(i)
 	f := &finding{class: ofCells, what: what, present: !denied, at: i, items: []*item{it}, rule: rule.ID, kind: s.kindAt}
 	if s.stageItem != nil {

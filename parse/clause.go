@@ -141,6 +141,18 @@ func (r *reader) heads(items []item, i int) bool {
 		return true
 	}
 	prev := &items[i-1]
+	if prev.is(kYes) && i > 1 {
+		prev = &items[i-2]
+	}
+	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) {
+		return false // "larvae: bar six"
+	}
+	if prev.any(kSeen, kQueen) && items[i].pause == comma && r.closed(items, i) {
+		return false // "queen still there, bar five, white mark"
+	}
+	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
+		return false
+	}
 	if items[i].pause >= colon {
 		return true
 	}
@@ -163,6 +175,22 @@ func (r *reader) heads(items []item, i int) bool {
 		return prev.is(kOn) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// shortRef is a bar written "b4".
+func (r *reader) shortRef(it *item) bool {
+	return r.text[it.start]|0x20 == 'b' && it.end > it.start+1 && isDigit(r.text[it.start+1])
+}
+
+// postposed reports whether the sentence puts its bars behind what they hold.
+func (r *reader) postposed(items []item, i int) bool {
+	first := i
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kBars) {
+			first = k
+		}
+	}
+	return first > 0 && items[first].pause == none && items[first-1].any(kContent, kCell, kSeen, kQueen)
 }
 
 // closed reports whether a reference to bars ends its phrase.
@@ -266,6 +294,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 // until a bar, a hive, "but" or a full stop; the past until "now"; a plan as
 // long as deeds follow.
 func (r *reader) judge(list []clause) {
+	r.dayHeading(list)
 	all := asserted
 	carried, cue := asserted, ""
 	var pastOn colony.Date
@@ -308,10 +337,36 @@ func (r *reader) judge(list []clause) {
 	}
 	// a condition that trails its plan takes it back
 	for i := len(list) - 1; i > 0; i-- {
-		if list[i].mood == unasked && r.conditional(&list[i]) && list[i-1].mood == planned {
+		if list[i].mood == unasked && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
 			list[i-1].mood = unasked
 		}
 	}
+}
+
+// dayHeading: "Sat: put two bars in" is a plan for that day.
+func (r *reader) dayHeading(list []clause) {
+	if len(list) < 2 || len(list[0].items) != 1 || !list[0].items[0].is(kDate) || !list[0].items[0].colon {
+		return
+	}
+	for k := range list[1].items {
+		if it := &list[1].items[k]; it.is(kDo) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
+			d := list[0].items[0].day
+			list[1].mood, list[1].when = planned, &d
+			list[0].items[0].used = true
+			return
+		}
+	}
+}
+
+// looksWhether: "look again if there is a young queen" is a look, whatever
+// comes of it.
+func (r *reader) looksWhether(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDo) {
+			return r.rule(&c.items[k], kDo).Value == "inspect"
+		}
+	}
+	return false
 }
 
 func (r *reader) conditional(c *clause) bool {

@@ -217,7 +217,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	case "open", "close", "reduce":
 		return r.fixtureDeed(d, c, i, args)
 	case "clean_floor":
-		return hasFixture(r, args, "floor") || r.wordIn(args, "tray", "board")
+		return hasFixture(r, args, "floor") || r.wordIn(args, "tray", "board") || i > 1 && pre[i-1].is(kBe) && hasFixture(r, pre, "floor") || i > 0 && hasFixture(r, pre[i-1:], "floor")
 	case "smoke":
 		return text != "smoke" || c.mood == planned || i == 0
 	case "inspect":
@@ -587,6 +587,8 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 		if n := len(it.bars); d.do == "move_bar" && it.ranged && n > 1 { // "moved bar three to nine"
 			d.bars, d.to = it.bars[:1], it.bars[n-1]
 		}
+		r.take(it.bars, len(it.bars) == 1)
+		r.inHand = thisLine
 		it.taken = d.do == "remove_bar" || d.do == "harvest" || d.do == "move_bar"
 		d.items = append(d.items, it)
 	}
@@ -731,6 +733,7 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	if d.do == "inspect" && list != "plans" {
 		return
 	}
+	r.deedSentence = r.sentenceNo
 	b := r.cur
 	if path, again := r.repeated(list, d); again {
 		for _, it := range d.items {

@@ -84,6 +84,10 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	for _, w := range []string{"wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of"} {
 		l.numbers.dimension[l.words.add(w)] = true
 	}
+	l.graph.loose = map[wordID]bool{}
+	for _, w := range []string{"actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right", "completely", "now", "only", "pretty", "rather", "definitely", "all", "well"} {
+		l.graph.loose[l.words.add(w)] = true
+	}
 	l.byWords = map[wordID]bool{}
 	for _, w := range []string{"by", "since", "until", "till"} {
 		l.byWords[l.words.add(w)] = true

@@ -12,6 +12,7 @@ import (
 type graph struct {
 	words *vocabulary
 	nodes []node
+	loose map[wordID]bool // adverbs that may stand inside any way of saying
 }
 
 type node struct {
@@ -251,11 +252,13 @@ func (m *matcher) step(from int32, word wordID) int32 {
 
 // match is the longest way of saying that starts at a token.
 type match struct {
-	rules []int16
-	end   int      // index behind its last token
-	n     quantity // what stood for <n>
-	dur   span     // what stood for <dur>
-	size  measure  // what stood for <measure>
+	rules    []int16
+	end      int      // index behind its last token
+	n        quantity // what stood for <n>
+	dur      span     // what stood for <dur>
+	skipped  bool     // an adverb was passed over
+	dangling bool     // it was the last word
+	size     measure  // what stood for <measure>
 }
 
 // slotReader reads what can stand for a slot.
@@ -275,7 +278,7 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 
 func (m *matcher) walk(at int32, toks []token, i int, slots slotReader, soFar match, best *match) {
 	st := &m.states[at]
-	if len(st.accepts) > 0 && i > best.end {
+	if len(st.accepts) > 0 && i > best.end && !soFar.dangling {
 		*best = soFar
 		best.rules, best.end = st.accepts, i
 	}
@@ -285,7 +288,13 @@ func (m *matcher) walk(at int32, toks []token, i int, slots slotReader, soFar ma
 	slotted := st.slots
 	if word := toks[i].id; word >= firstWordID {
 		if to := m.step(at, word); to >= 0 {
-			m.walk(to, toks, i+1, slots, soFar, best)
+			next := soFar
+			next.dangling = false
+			m.walk(to, toks, i+1, slots, next, best)
+		} else if at != 0 && m.graph.loose[word] && !soFar.skipped {
+			next := soFar // "chewing their way right out", "is still open"
+			next.skipped, next.dangling = true, true
+			m.walk(at, toks, i+1, slots, next, best)
 		}
 	}
 	if to := slotted[slotNumber]; to >= 0 {

@@ -29,6 +29,9 @@ func (r *reader) miteCount(c *clause) {
 			return
 		}
 	}
+	if mite < 0 && r.miteMethod != "" && !hasKind(c.items, kNum) && !hasKind(c.items, kNot) {
+		return // "a wash would have been more honest"
+	}
 	kindOf := ""
 	if method >= 0 {
 		kindOf = r.value(&c.items[method], kMethod)

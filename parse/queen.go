@@ -33,7 +33,11 @@ func (r *reader) queen(c *clause) {
 	if named {
 		r.sheLast = true
 	}
-	r.attributes(c, noun)
+	if noun < 0 && seen >= 0 {
+		r.attributes(c, seen)
+	} else {
+		r.attributes(c, noun)
+	}
 	switch {
 	case c.queenUnsure:
 		r.useQueen(c, noun)
@@ -190,8 +194,11 @@ func (r *reader) closesHere(c *clause, k int) bool {
 
 func (r *reader) shePlaced(c *clause) bool {
 	for i := range c.items {
-		if c.items[i].is(kShe) && i+1 < len(c.items) && c.items[i+1].is(kBe) {
-			for k := i + 2; k < len(c.items) && k <= i+4; k++ {
+		if c.items[i].is(kShe) {
+			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
+				if c.items[k].any(kContent, kCell, kDo, kHave) {
+					break
+				}
 				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe) {
 					return true
 				}

@@ -45,10 +45,17 @@ type reader struct {
 	stepped        bool
 	sentenceNo     int
 	temperSentence int
+	deedSentence   int
 	beesSentence   int  // the last sentence that named the bees
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string
 	lastFixture    string
+	cellsSentence  int
+	wholeSentence  bool // the sentence speaks of the colony as a whole
+	lastContent    *finding
+	lastCells      *finding
+	lastSign       string
+	lastCargo      string   // what was last said to be carried in
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
 	subject        kind     // kBees or kQueen, whichever was spoken of last
@@ -129,9 +136,11 @@ func (r *reader) line(text string, base int, first pause) {
 	r.items = r.lex.items(r.mended, r.items)
 	r.items = slices.DeleteFunc(r.items, func(it item) bool { return it.is(kFill) && !it.any(kSame) })
 	carryPauses(r.items, first)
+	r.listing = r.listing || numbered(r.items)
 	r.items = r.refer(r.items)
 	r.items = r.repair(r.items)
 	r.headings()
+	r.lastSign, r.lastCargo = "", ""
 	for _, s := range sentences(r.items) {
 		r.sentence(r.items[s[0]:s[1]])
 	}

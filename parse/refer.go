@@ -26,6 +26,31 @@ func (r *reader) refer(items []item) []item {
 	return out
 }
 
+// numbered reports whether a line lists bars by bare numbers: three or more
+// counts that rise or fall by one, each followed by a finding.
+func numbered(items []item) bool {
+	last, run := 0, 0
+	for i := range items {
+		it := &items[i]
+		if !barNumber(it) || it.n.lo > maxBar || i > 0 && it.pause == none || i+1 >= len(items) {
+			continue
+		}
+		if next := &items[i+1]; next.pause > comma || !next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv) {
+			continue
+		}
+		n := int(it.n.lo)
+		if run == 0 || n == last+1 || n == last-1 {
+			run++
+		} else {
+			run = 1
+		}
+		if last = n; run >= 3 {
+			return true
+		}
+	}
+	return false
+}
+
 // maxBar bounds what can be a bar's number when no noun says so.
 const maxBar = 40
 
@@ -235,6 +260,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {
 		return true
 	}
+	if prev != nil && items[i].pause == none && prev.any(kAfter, kTween) && deedNear(before) {
+		return true
+	}
 	if !r.listing {
 		return false
 	}
@@ -252,6 +280,20 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return heads && (follows || items[i].n.hi > items[i].n.lo || r.plainList(items, i))
 	}
 	return heads && follows && !prev.any(kArt, kNum, kAdv, kOf, kHave, kBe, kNo, kDo, kTo)
+}
+
+// deedNear reports whether a deed or a bar stands a few words back: "added a
+// bar between 8 and 9".
+func deedNear(before []item) bool {
+	for k := len(before) - 1; k >= 0 && k >= len(before)-6; k-- {
+		if before[k].any(kDo, kBar, kFixture) {
+			return true
+		}
+		if before[k].pause >= stop {
+			return false
+		}
+	}
+	return false
 }
 
 // plainList reports whether the number is one of several joined by "and".

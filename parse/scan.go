@@ -122,6 +122,7 @@ func (s *scan) item(i int) {
 		s.here = true
 	case it.is(kNot):
 		s.noneAtAll(i)
+	case it.is(kStage) && s.restage(i):
 	case it.is(kStage) && r.topic == "brood":
 		s.stagedBrood(i)
 	case it.is(kEach):
@@ -143,13 +144,12 @@ func (s *scan) bar(i int) {
 		head = false // "eggs b5", "drone brood bar nine."
 	}
 	if !head {
-		for _, f := range waiting {
+		for _, f := range r.reaches(waiting) {
 			f.bars, f.located = it.bars, true
 			f.items = append(f.items, it)
 		}
-	} else if s.placeEarlier(waiting) {
-		s.settle(waiting)
 	}
+	s.settle(waiting)
 	s.bound = len(s.found)
 	r.take(it.bars, len(it.bars) == 1)
 	r.inHand = thisLine
@@ -162,7 +162,17 @@ func (s *scan) bar(i int) {
 	}
 }
 
-func (s *scan) placeEarlier(waiting []*finding) bool { return len(waiting) > 0 }
+// reaches are the findings that a place named behind them belongs to: back to
+// where denial turns into finding ("no eggs, no larvae, sealed brood on bar
+// four").
+func (r *reader) reaches(waiting []*finding) []*finding {
+	for k := len(waiting) - 1; k > 0; k-- {
+		if waiting[k-1].present != waiting[k].present {
+			return waiting[k:]
+		}
+	}
+	return waiting
+}
 
 // closes reports whether the reference ends its phrase: a pause, the end, or
 // another reference follows.
@@ -285,11 +295,22 @@ func (s *scan) number(i int) {
 		s.share(i, it.n.lo)
 		return
 	}
-	if s.num != nil && s.numAt == i-1 && it.n.article {
+	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) {
 		return
 	}
 	q := it.n
 	s.num, s.numAt = &q, i
+}
+
+// moreCells: "three queen cells on bar seven and one on bar nine".
+func (s *scan) moreCells(i int) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	last := s.lastCell(i)
+	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
+		return false
+	}
+	s.found = append(s.found, &finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: []*item{s.at(i)}, rule: last.rule})
+	return true
 }
 
 // share takes a share of the comb: of the content before it or behind it, or of
@@ -428,10 +449,25 @@ func (s *scan) amount(i int) {
 		s.before.items = append(s.before.items, it)
 		return
 	}
+	if s.elsewhereToo(i, value) {
+		return
+	}
 	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
 		last.amount = value
 		last.items = append(last.items, it)
 	}
+}
+
+// elsewhereToo: "no eggs on bar eight but lots on seven" says the content once
+// for both.
+func (s *scan) elsewhereToo(i int, amount string) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	f := s.r.lastContent
+	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !s.r.sameSentence {
+		return false
+	}
+	s.found = append(s.found, &finding{class: ofComb, what: f.what, present: true, amount: amount, at: i, items: []*item{s.at(i)}, rule: f.rule})
+	return true
 }
 
 func (s *scan) onlyBetween(from, to int, allowed ...kind) bool {
@@ -784,6 +820,11 @@ func (s *scan) describe(f *finding, i int) {
 	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && s.r.isWord(s.at(s.numAt+1), "more") {
 		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
 	}
+	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none && s.num != nil && s.numAt == i-1 && !s.num.article {
+		f.counted = *s.num // "seven brood bars"
+		f.items = append(f.items, s.at(s.numAt), next)
+		return
+	}
 	if s.bars != nil && s.near(s.barsAt, i) {
 		f.counted = *s.bars
 		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
@@ -911,6 +952,21 @@ func (s *scan) noneAtAll(i int) {
 	}
 }
 
+// restage: "honey, capped", "brood on bars three to five, all sealed".
+func (s *scan) restage(i int) bool {
+	last := s.lastFound(i)
+	if last == nil || last.class != ofComb || !s.onlyBetween(last.at, i, kBars, kAdv, kBe, kOn, kFull, kYes, kSide) {
+		return false
+	}
+	to := map[string]string{"honey capped": "capped_honey", "honey charged": "nectar", "brood capped": "capped_brood", "brood charged": "open_brood"}[last.what+" "+s.r.value(s.at(i), kStage)]
+	if to == "" {
+		return false
+	}
+	last.what = to
+	last.items = append(last.items, s.at(i))
+	return true
+}
+
 // stagedBrood reads "sealed" below a heading that says brood.
 func (s *scan) stagedBrood(i int) {
 	it := s.at(i)
@@ -933,6 +989,15 @@ func (s *scan) finish() {
 		r.record(f)
 		if f.class == ofComb || f.class == ofCells {
 			r.remember(f)
+		}
+		if f.class == ofComb {
+			r.lastContent = f
+		}
+		if f.class == ofSign && f.present && !f.hasCount {
+			r.lastSign = f.what
+		}
+		if f.class == ofCells && f.present {
+			r.lastCells = f
 		}
 		if f.class == ofComb && f.brood() && f.present {
 			r.prevBrood = f
@@ -968,7 +1033,7 @@ func (s *scan) settle(waiting []*finding) {
 			continue
 		}
 		switch {
-		case f.counted.lo > 0 || s.whole:
+		case f.counted.lo > 0 || s.whole || r.wholeSentence && !s.headed:
 		case s.headed:
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
@@ -1008,5 +1073,5 @@ func (s *scan) speaksOfColony() bool {
 func (s *scan) leansBack() bool {
 	first := s.at(0)
 	text := lowerASCII(s.r.text[first.start:first.end])
-	return first.is(kAnd) || text == "it" || text == "there" || text == "also"
+	return first.is(kAnd) || text == "it" || text == "also"
 }

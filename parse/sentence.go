@@ -12,6 +12,7 @@ func (r *reader) sentence(items []item) {
 	r.sentenceNo++
 	r.lastFixture = ""
 	r.planDay = nil
+	r.wholeSentence = hasKind(items, kWhole) || hasKind(items, kBrood)
 	list := r.clauses(items)
 	r.judge(list)
 	for i := range list {
@@ -200,7 +201,32 @@ func (r *reader) clause(c *clause) {
 	r.colony(c)
 	r.weather(c)
 	r.scan(c)
+	r.afterthoughts(c)
 	r.nowQueen(c)
+}
+
+// afterthoughts are counts, plants and amounts told in a clause of their own:
+// "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar
+// eleven: three pounds".
+func (r *reader) afterthoughts(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		switch {
+		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count"):
+			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
+		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
+			r.described(c, r.lastCargo, "plant", kPlant, i, i)
+		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.deedSentence == r.sentenceNo:
+			if _, ok := r.cur.get(r.lastDeed + ".amount"); !ok && it.size.unit != "mm" && it.size.unit != "cm" && it.size.unit != "in" {
+				w := r.why("harvest-done", "", it)
+				r.cur.put(r.lastDeed+".amount", formatNumber(it.size.amount.lo), w)
+				r.cur.put(r.lastDeed+".unit", it.size.unit, w)
+			}
+		}
+	}
 }
 
 // nowQueen remembers whether the queen is still the subject.
