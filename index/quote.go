@@ -7,7 +7,6 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"github.com/blevesearch/bleve/v2/analysis"
 	"github.com/blevesearch/bleve/v2/analysis/lang/en"
 
 	"barwise/colony"
@@ -81,13 +80,26 @@ func (w *quoter) textQuotes(text string, parts []colony.Span, ins *colony.Inspec
 // english analyses a text as the index does.
 var english = newMapping().AnalyzerNamed(en.AnalyzerName)
 
+// matches finds the words of the query in the text; in a large one not all of
+// them, but each at least once.
 func (w *quoter) matches(text string, parts []colony.Span) []match {
 	var list []match
+	missing := map[int]bool{}
+	for i := range w.words {
+		missing[i] = true
+	}
+	read := 0
 	for _, part := range parts {
-		var tokens analysis.TokenStream = english.Analyze([]byte(text[part[0]:part[1]]))
-		for _, token := range tokens {
-			if word, ok := w.stems[string(token.Term)]; ok {
-				list = append(list, match{colony.Span{part[0] + token.Start, part[0] + token.End}, word})
+		for piece := range pieces(text, part) {
+			if read > largeText && len(missing) == 0 {
+				return list
+			}
+			read += piece[1] - piece[0]
+			for _, token := range english.Analyze([]byte(text[piece[0]:piece[1]])) {
+				if word, ok := w.stems[string(token.Term)]; ok {
+					list = append(list, match{colony.Span{piece[0] + token.Start, piece[0] + token.End}, word})
+					delete(missing, word)
+				}
 			}
 		}
 	}

@@ -1,8 +1,11 @@
 package index
 
 import (
+	"iter"
 	"maps"
 	"slices"
+	"strings"
+	"unicode/utf8"
 
 	bolt "go.etcd.io/bbolt"
 
@@ -24,11 +27,70 @@ func (t *texts) of(r *colony.Record) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	text := make([]string, len(spans))
-	for i, span := range spans {
-		text[i] = t.note.Text[span[0]:span[1]]
+	var text []string
+	size := 0
+	for _, span := range spans {
+		text = append(text, t.note.Text[span[0]:span[1]])
+		size += span[1] - span[0]
+	}
+	if size > largeText {
+		return vocabulary(t.note.Text, spans), nil
 	}
 	return text, nil
+}
+
+const (
+	// largeText is from how many bytes on a text goes into the index as the
+	// list of its words. It finds the same, and a note of a hundred megabytes
+	// would otherwise take gigabytes of memory.
+	largeText = 1 << 20
+	// maxWords is how many different words of a large text can be found.
+	maxWords = 200_000
+	// pieceSize is how much of a text is analysed at once.
+	pieceSize = 1 << 16
+)
+
+// vocabulary lists the words of a text, each stem once, in one string.
+func vocabulary(text string, parts []colony.Span) []string {
+	seen := map[string]bool{}
+	var words strings.Builder
+	for _, part := range parts {
+		for piece := range pieces(text, part) {
+			here := text[piece[0]:piece[1]]
+			for _, token := range english.Analyze([]byte(here)) {
+				if stem := string(token.Term); !seen[stem] && len(seen) < maxWords {
+					seen[stem] = true
+					words.WriteString(here[token.Start:token.End])
+					words.WriteByte(' ')
+				}
+			}
+		}
+	}
+	return []string{words.String()}
+}
+
+// pieces cuts a stretch of text between words into pieces of about pieceSize.
+// Where there are no words, as in a line of five megabytes without a space, it
+// cuts between runes.
+func pieces(text string, span colony.Span) iter.Seq[colony.Span] {
+	return func(yield func(colony.Span) bool) {
+		from, end := span[0], span[1]
+		for end-from > pieceSize {
+			to := from + pieceSize
+			if i := strings.LastIndexAny(text[from:to], space); i > 0 {
+				to = from + i
+			} else {
+				for to > from+pieceSize-utf8.UTFMax && !utf8.RuneStart(text[to]) {
+					to--
+				}
+			}
+			if !yield(colony.Span{from, to}) {
+				return
+			}
+			from = to
+		}
+		yield(colony.Span{from, end})
+	}
 }
 
 // stretches returns where in its note the record's words stand.
