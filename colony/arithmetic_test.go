@@ -183,6 +183,31 @@ func TestContentsToCellsAndFood(t *testing.T) {
 	}
 }
 
+// The pattern said of a bar, or of the colony, fills the cells; both words
+// together say nothing.
+func TestPatternFillsCells(t *testing.T) {
+	brood := []string{"bars.4.comb.drawn=1", "bars.4.capped_brood=yes", "bars.4.capped_brood.cover=0.5"}
+	for name, c := range map[string]struct {
+		leaves []string
+		fill   Constant
+	}{
+		"nothing said":       {nil, someBrood},
+		"solid on the bar":   {[]string{"bars.4.capped_brood.pattern=solid"}, solidBrood},
+		"patchy on the bar":  {[]string{"bars.4.capped_brood.pattern=patchy"}, patchyBrood},
+		"patchy as a whole":  {[]string{"brood_pattern=patchy"}, patchyBrood},
+		"one solid, all not": {[]string{"bars.4.capped_brood.pattern=solid", "brood_pattern=patchy"}, someBrood},
+	} {
+		ins := visit("2025-05-20", append(brood[:3:3], c.leaves...)...)
+		if got := filling(&ins, "capped_brood"); got.Name != c.fill.Name {
+			t.Errorf("%s: %s", name, got.Name)
+		}
+		want := DefaultBox.FullComb().Best * CellsPerDM2(5.2) * c.fill.Value.Best
+		if got := CountBrood(&ins, DefaultBox).Capped.Best; math.Abs(got-want) > 1e-6 {
+			t.Errorf("%s: %v cells, want %v", name, got, want)
+		}
+	}
+}
+
 func TestCountedBars(t *testing.T) {
 	ins := visit("2025-05-20", "contents.capped_brood=yes", "contents.capped_brood.bars=3", "contents.capped_brood.bars_max=4")
 	area := DefaultBox.CombTotal(&ins, "capped_brood")
@@ -312,6 +337,11 @@ func TestSpace(t *testing.T) {
 	}
 	if s.FullOn.Usual.From != day("2025-05-27") || s.Give != 4 || !s.Swarmy {
 		t.Errorf("full on %s, give %d, swarmy %v", s.FullOn, s.Give, s.Swarmy)
+	}
+	// One bar in five days is 2.8 in a fortnight: three are given.
+	slow := JudgeSpace([]Inspection{visit("2025-05-15", "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}, day("2025-05-20"), Season{})
+	if slow.Give != 3 {
+		t.Errorf("give %d bars at a bar in five days, want 3", slow.Give)
 	}
 	for name, c := range map[string]struct {
 		leaves []string

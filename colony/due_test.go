@@ -251,3 +251,20 @@ func TestAppraisalOfMites(t *testing.T) {
 		t.Errorf("a load without brood: %v", e.Range)
 	}
 }
+
+// The forecast lets the queen lay on only where the evidence says that she
+// does.
+func TestAppraisalForecastsByTheQueen(t *testing.T) {
+	brood := []string{"strength.bars_of_bees=6", "bars.4.comb.drawn=1", "bars.4.capped_brood=yes", "bars.4.capped_brood.cover=0.8"}
+	forecast := func(leaves ...string) Forecast {
+		a := Appraise([]Inspection{visit("2025-05-20", append(brood[:4:4], leaves...)...)}, day("2025-05-20"), DefaultSettings(), nil)
+		if a.Forecast == nil {
+			t.Fatal("no forecast")
+		}
+		return *a.Forecast
+	}
+	laying, not := forecast("bars.4.eggs=yes"), forecast("contents.eggs=no", "contents.open_brood=no")
+	if laying.Weeks[5].Brood.Best == 0 || not.Weeks[5].Brood.Best != 0 {
+		t.Errorf("brood in six weeks: %v laying, %v not", laying.Weeks[5].Brood, not.Weeks[5].Brood)
+	}
+}
