@@ -1,6 +1,7 @@
 package command
 
 import (
+	"cmp"
 	"regexp"
 	"slices"
 	"strings"
@@ -22,20 +23,22 @@ type asked struct {
 	plain string   // all words that mean something, but for time and hive
 }
 
-// understand reads a question asked on the given day.
-func understand(words string, parser *parse.Parser, today colony.Date) asked {
+// understand reads a question asked on the given day, of an apiary with the
+// given hives.
+func understand(words string, parser *parse.Parser, hives []string, today colony.Date) asked {
 	var q asked
 	rest, when := cutPeriod(words, today)
 	q.when, q.From, q.To = when, when.from, when.to
 	rest, q.Pick = cutPick(rest)
+	rest, named := cutHive(asStatement(rest), hives)
 	note := colony.Note{Text: rest, Given: today.Time()}
 	read := parser.Parse(&note)
 	if len(read) == 0 {
-		q.Words = unread(rest, nil)
+		q.Hive, q.Words = named, unread(rest, nil)
 		return q
 	}
 	ins := &read[0]
-	q.Hive = ins.Hive
+	q.Hive = cmp.Or(ins.Hive, named)
 	for _, leaf := range colony.Leaves(ins) {
 		if clause := clauseOf(leaf); clause != nil {
 			q.Where = append(q.Where, clause)
@@ -45,7 +48,7 @@ func understand(words string, parser *parse.Parser, today colony.Date) asked {
 	if asksForBars.MatchString(rest) {
 		q.Per, q.Where = index.Bars, aboutBars(q.Where)
 	}
-	q.Words = unread(rest, ins.Evidence)
+	q.Words = withoutTopics(unread(rest, ins.Evidence), q.Where)
 	q.plain = unread(rest, map[string][]colony.Span{"hive": ins.Evidence["hive"]})
 	return q
 }
@@ -163,10 +166,53 @@ func cutPick(words string) (string, index.Pick) {
 	return strings.Join(rest, " "), pick
 }
 
+var (
+	asksWho  = regexp.MustCompile(`(?i)^\s*(?:who|which (?:hives?|colony|colonies)) (?:is|are|was|were|has been|had been)\b`)
+	asksSeen = regexp.MustCompile(`(?i)^\s*(?:where |how often |how many times )?(?:did|do|have|had|was|were|is|are) (?:i|we|you|they|it)?\s*(?:see|saw|seen|find|found|spot|spotted)?\b`)
+	queen    = regexp.MustCompile(`(?i)\bqueen\b`)
+	seen     = regexp.MustCompile(`(?i)\b(?:see|saw|seen|find|found|spot|spotted)\b`)
+)
+
+// asStatement turns a question round into what it asks for, since the rules of
+// notes take a question for no observation: "did I see the queen" → "queen
+// seen", "who was nasty" → "bees nasty".
+func asStatement(words string) string {
+	if asksWho.MatchString(words) {
+		return strings.TrimSpace(asksWho.ReplaceAllString(words, "bees"))
+	}
+	opening := asksSeen.FindString(words)
+	if opening == "" {
+		return words
+	}
+	rest := strings.TrimSpace(strings.TrimPrefix(words, opening))
+	rest = strings.TrimSpace(strings.TrimPrefix(rest, "the "))
+	if seen.MatchString(opening) && !strings.Contains(strings.ToLower(rest), "queen c") {
+		rest = queen.ReplaceAllString(rest, "queen seen")
+	}
+	return rest
+}
+
+// cutHive takes out the name of a hive, with the word hive after it or without.
+// Numbers are left to the rules: they count too many other things.
+func cutHive(words string, hives []string) (rest, hive string) {
+	lower := " " + strings.ToLower(words) + " "
+	for _, name := range hives {
+		if name == "" || strings.Trim(name, "0123456789") == "" {
+			continue
+		}
+		for _, form := range []string{name + " hive", name} {
+			if i := strings.Index(lower, " "+form+" "); i >= 0 {
+				return strings.TrimSpace(words[:i] + words[min(i+len(form), len(words)):]), name
+			}
+		}
+	}
+	return words, ""
+}
+
 // asking are words that make a question and ask for nothing by themselves.
 var asking = strings.Fields(`a an the i we me my you it its is was were are be been did do does done has have had
 	what which who whose where how many much often long show tell find list all any ever every each
-	of in on at to with for from by and or that there this these those about see saw seen time times hive hives bar bars`)
+	bees of in into on at to with for from by and or that there this these those about see saw seen time times hive hives bar bars`)
 
 // unread joins the words of the question that no rule took and that mean
 // something.
@@ -190,6 +236,19 @@ func unread(text string, evidence map[string][]colony.Span) string {
 			out = append(out, word)
 		}
 		i = end + 1
+	}
+	return strings.Join(out, " ")
+}
+
+// withoutTopics drops the words that only name what a condition is about: the
+// queen of "queen marked".
+func withoutTopics(words string, where []index.Clause) string {
+	var out []string
+	for word := range strings.FieldsSeq(words) {
+		topic := strings.ToLower(strings.TrimSuffix(word, "s"))
+		if !slices.ContainsFunc(where, func(c index.Clause) bool { return strings.Contains(c[0].Path, topic) }) {
+			out = append(out, word)
+		}
 	}
 	return strings.Join(out, " ")
 }

@@ -3,14 +3,12 @@ package command
 import (
 	"bufio"
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"barwise/colony"
 	"barwise/index"
-	"barwise/parse"
 )
 
 type findOptions struct {
@@ -58,11 +56,15 @@ func (a *app) runFind(words string, o findOptions) error {
 		return wrongUse("--limit is a number of hits, not %d", o.limit)
 	}
 	return a.withRecords(func(s *index.Store) error {
-		parser, err := parserForAsking(s)
+		parser, err := parserFor(s)
 		if err != nil {
 			return err
 		}
-		q := understand(words, parser, colony.DateOf(a.now()))
+		hives, err := s.Hives()
+		if err != nil {
+			return err
+		}
+		q := understand(words, parser, hives, colony.DateOf(a.now()))
 		q.narrow(o.hive, period{from, to}, o.limit)
 		if text := q.String(); text != "" {
 			fmt.Fprintln(a.err, "Looking for: "+clean(text))
@@ -83,21 +85,6 @@ func (a *app) runFind(words string, o findOptions) error {
 		}
 		return a.printHits(hits, o)
 	})
-}
-
-// parserForAsking knows the keeper's words and the names of all hives, so that
-// a name alone is understood.
-func parserForAsking(s *index.Store) (*parse.Parser, error) {
-	own, err := s.OwnWords()
-	if err != nil {
-		return nil, err
-	}
-	hives, err := s.Hives()
-	if err != nil {
-		return nil, err
-	}
-	own.Hives = append(slices.Clone(own.Hives), hives...)
-	return parse.New(own)
 }
 
 func dayFlag(name, value string) (colony.Date, error) {
@@ -123,10 +110,13 @@ func (a *app) printHits(hits index.Hits, o findOptions) error {
 	for _, h := range hits.Hits {
 		s.hit(h)
 	}
-	if rest := hits.Total - len(hits.Hits); rest > 0 {
+	if err := out.Flush(); err != nil {
+		return err
+	}
+	if rest := hits.Total - len(hits.Hits); rest > 0 && o.limit > 0 {
 		fmt.Fprintf(a.err, "%d more; --limit 0 prints all\n", rest)
 	}
-	return out.Flush()
+	return nil
 }
 
 // hit prints where and when, and below the words with what was found in them
@@ -140,8 +130,10 @@ func (s sheet) hit(h index.Hit) {
 		where += " (waiting for review)"
 	}
 	fmt.Fprintf(s.out, "%s  %s\n", h.Day.Time().Format("Mon 2 Jan 2006"), s.style.head.Render(where))
-	for _, q := range h.Quotes {
-		fmt.Fprintf(s.out, "    “%s”\n", s.marked(q))
+	for i, q := range h.Quotes {
+		if i == 0 || q.Span != h.Quotes[i-1].Span { // one sentence may say it twice
+			fmt.Fprintf(s.out, "    “%s”\n", s.marked(q))
+		}
 	}
 }
 
