@@ -50,6 +50,7 @@ type app struct {
 	batch   *batch // while the clean ones are looked through
 	line    *line  // the line of typing at the bottom; nil for none
 	slips   slips
+	hive    bool // the hive instead of the note, where there is no room for both
 	helping bool
 	helpTop int
 

@@ -65,7 +65,7 @@ func valueChoices(o *opened, field colony.Field, typed string, now time.Time) []
 
 // barChoices offer to move the leaf's thing, or all of its bar.
 func barChoices(o *opened, field colony.Field, typed string) []choice {
-	from, rest, ok := splitBar(field.Path)
+	from, _, ok := splitBar(field.Path)
 	if !ok {
 		return nil
 	}
@@ -80,7 +80,8 @@ func barChoices(o *opened, field colony.Field, typed string) []choice {
 	whole := choice{show: fmt.Sprintf("all of bar %d is bar %d", from, to), hint: hint,
 		do: func(now time.Time) (colony.Record, error) { return moveBar(o.rec, from, to, now) }}
 	item := itemOf(field.Path)
-	if _, rest, _ = splitBar(item); rest == "" {
+	_, rest, _ := splitBar(item)
+	if rest == "" {
 		return []choice{whole}
 	}
 	return []choice{{show: fmt.Sprintf("%s is on bar %d", words(rest), to),

@@ -2,6 +2,7 @@ package tui
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/charmbracelet/bubbles/key"
@@ -257,8 +258,24 @@ func gist(ins *colony.Inspection) string {
 	if n := len(ins.Actions); n > 0 {
 		parts = append(parts, plural(n, "thing done", "things done"))
 	}
+	if len(parts) < 2 {
+		parts = append(parts, topics(ins)...)
+	}
 	if len(parts) == 0 {
 		parts = append(parts, plural(len(ins.Remarks), "remark", "remarks"))
 	}
 	return strings.Join(parts, ", ")
+}
+
+// topics names what an inspection speaks of besides its bars.
+func topics(ins *colony.Inspection) []string {
+	var out []string
+	for _, l := range colony.Leaves(ins) {
+		name := groupOf(l.Path)
+		if _, _, onBar := splitBar(l.Path); !onBar && l.Path != "hive" && l.Path != "at" && !slices.Contains(out, name) &&
+			name != "queen" && name != "done" {
+			out = append(out, name)
+		}
+	}
+	return out
 }

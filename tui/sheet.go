@@ -13,8 +13,6 @@ import (
 type sheet struct {
 	*opened
 	row, chip int
-	top       int  // first line of the rows that is shown
-	hive      bool // the hive instead of the note, where there is no room for both
 	words     *wordWalk
 	sure      bool // confirming with questions left was asked for once
 
@@ -186,7 +184,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.Words):
 		a.startWords()
 	case key.Matches(msg, k.Hive):
-		s.hive = !s.hive
+		a.hive = !a.hive
 	case key.Matches(msg, k.SheetAside):
 		cmd := a.step(stand(s.rec, colony.SetAside, a.desk.now()), "")
 		a.say("hive %s is set aside", s.ins.Hive)
@@ -264,8 +262,12 @@ func (a *app) confirm() tea.Cmd {
 		a.say("%s left to check. %s again confirms all the same.", plural(n, "leaf is", "leaves are"), a.keys.Confirm.Help().Key)
 		return nil
 	}
-	if a.batch != nil {
+	switch {
+	case a.batch != nil:
 		return a.lookedRight()
+	case s.rec.State == colony.Confirmed:
+		a.say("it is confirmed already")
+		return nil
 	}
 	cmd := a.step(stand(s.rec, colony.Confirmed, a.desk.now()), "")
 	a.say("hive %s is confirmed; %s brings it back", s.ins.Hive, a.keys.Undo.Help().Key)

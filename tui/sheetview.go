@@ -67,7 +67,7 @@ func (a *app) upperPanels(width, room int) []string {
 		hive := a.hivePanel(width, room/3)
 		return append(a.notePanel(width, min(share, max(room-len(hive)-12, 4))), hive...)
 	}
-	if a.sheet.hive {
+	if a.hive {
 		return a.hivePanel(width, share+2)
 	}
 	return a.notePanel(width, share)
@@ -339,6 +339,8 @@ func (a *app) endText(selected bool) string {
 	switch n := len(s.asked); {
 	case s.rec.State == colony.Confirmed:
 		text = "Confirmed. Type to add a leaf."
+	case s.rec.State == colony.SetAside:
+		text = "Set aside: " + enter + " confirms all the same. Type to add a leaf."
 	case a.batch != nil:
 		text = "Nothing left to check: " + enter + " if it looks right."
 	case n > 0:

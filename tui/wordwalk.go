@@ -40,7 +40,7 @@ func (a *app) startWords() {
 	if spans := s.evidence(); len(spans) > 0 {
 		at = p.wordAt(spans[0][0])
 	}
-	s.words, s.hive = &wordWalk{from: at, to: at, leaf: -1}, false
+	s.words, a.hive = &wordWalk{from: at, to: at, leaf: -1}, false
 }
 
 func (a *app) pressWords(msg tea.KeyMsg) tea.Cmd {
