@@ -62,14 +62,19 @@ func (a *app) runDemo(ctx context.Context, review bool) error {
 
 // tellDemo says what was made and what to try on it.
 func (a *app) tellDemo(t *taker) {
-	at := " --data " + quoted(a.data)
 	fmt.Fprintf(a.out, `An invented apiary, 2025 and 2026: the hives orchard, barn, hedge and pond.
 %s taken in: %s, %s to check. They lie in %s
 
 Try:
-  barwise review%[5]s
-  barwise find%[5]s queen cells orchard hive
-  barwise find%[5]s chalkbrood since july 2026
-  barwise export%[5]s --csv bars
-`, amount(t.taken, "note"), amount(t.inspections, "inspection"), amount(t.checks, "leaf"), clean(a.data), at)
+`, amount(t.taken, "note"), amount(t.inspections, "inspection"), amount(t.checks, "leaf"), clean(a.data))
+	for _, try := range []struct{ verb, rest string }{
+		{"review", ""},
+		{"find", "when did I last see the queen in the pond hive"},
+		{"find", "chalkbrood since july"},
+		{"hive", "pond --on 2026-05-12"},
+		{"due", "--on 2026-05-12"},
+		{"trend", "temper --hive hedge"},
+	} {
+		fmt.Fprintln(a.out, "  "+a.suggest(try.verb, try.rest))
+	}
 }

@@ -23,6 +23,19 @@ func (a *app) dataDir() string {
 	return cmp.Or(a.data, os.Getenv("BARWISE_DATA"), filepath.Join(xdg.DataHome, "barwise"))
 }
 
+// suggest is a command line that works here as it stands: with --data where it
+// was given, and by go run where the program was not installed.
+func (a *app) suggest(verb, rest string) string {
+	line := "barwise " + verb
+	if self, err := os.Executable(); err == nil && strings.Contains(self, "go-build") {
+		line = "go run ./cmd/barwise " + verb
+	}
+	if a.data != "" {
+		line += " --data " + quoted(a.data)
+	}
+	return strings.TrimSpace(line + " " + rest)
+}
+
 // withStore opens the store for one command and closes it after. An error of
 // closing counts: it may be a write that did not happen.
 func (a *app) withStore(do func(*index.Store) error, opts ...index.Option) (err error) {

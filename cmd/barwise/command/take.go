@@ -169,7 +169,7 @@ func (t *taker) outcome(files int) error {
 	}
 	fmt.Fprintln(talk)
 	if t.taken > 0 && !t.json {
-		fmt.Fprintln(t.err, "Next: barwise review")
+		fmt.Fprintln(t.err, "Next: "+t.suggest("review", ""))
 	}
 	switch {
 	case t.failed == files:
