@@ -71,9 +71,12 @@ func (a *Appraisal) readBrood(known []Inspection, set Settings) {
 		if !b.Capped.Known() && !b.Open.Known() && !b.Mixed.Known() {
 			continue
 		}
-		a.BroodOn, a.Brood, a.Laying = dayOf(ins), b, LayingRate(b.Capped)
-		a.Emerging = Emerging(b, int(SealedDays.Value.Best))
-		if a.Adults = Adults(ins, set.Box); a.Adults.Known() {
+		a.BroodOn, a.Brood, a.Adults = dayOf(ins), b, Adults(ins, set.Box)
+		if b.Capped.Vague() {
+			return // what would follow from it is vaguer still
+		}
+		a.Laying, a.Emerging = LayingRate(b.Capped), Emerging(b, int(SealedDays.Value.Best))
+		if a.Adults.Known() {
 			laying := a.Queen.State == Laying || a.Queen.State == QueenThere
 			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying, set.Season); ok {
 				a.Forecast = &f

@@ -32,7 +32,7 @@ func cellsPerDM2(width Range) Range {
 var coverWords = map[string]Constant{
 	"little": {"a little", Between(0.01, 0.08, 0.25, ""), "share of the comb", from("PRACTICE")},
 	"much":   {"a lot", Between(0.35, 0.65, 1, ""), "share of the comb", from("PRACTICE")},
-	"":       {"there, no share said", Between(0.01, 0.3, 1, ""), "share of the comb", from("PRACTICE")},
+	"":       {"there, no share said", Between(0.05, 0.35, 1, ""), "share of the comb", from("PRACTICE")},
 }
 
 // cover is the share of both sides together that the content takes, and how it

@@ -185,7 +185,7 @@ func (b Box) CombArea(bar *Bar, origin string) Estimate {
 		k := combWords[c.Size]
 		e = because(what, full.Times(k.Value, unitArea), "share for the word × full comb", in("size", c.Size), k)
 	case bar.holdsComb():
-		e = because(what, Between(0.1*full.Low, 0.75*full.Best, full.High, unitArea), "some comb, up to a full one: its size was not said", in("comb", "size not said"))
+		e = because(what, Between(0.25*full.Low, 0.75*full.Best, full.High, unitArea), "some comb, up to a full one: its size was not said", in("comb", "size not said"))
 		e.Why.From = from("PRACTICE")
 	default:
 		return Estimate{}

@@ -23,7 +23,11 @@ func (l *dueList) queen(q QueenEvidence) {
 	switch q.State {
 	case RaisingQueen, VirginMating:
 		eggs := q.Calendar.When(MilestoneEggs)
-		d := l.add("queen", q.Calendar.Anchor, "eggs", eggs.Usual.To, "look for eggs; leave the hive shut until then",
+		what := "look for eggs; leave the hive shut until then"
+		if q.SwarmRisk {
+			what = "look for eggs"
+		}
+		d := l.add("queen", q.Calendar.Anchor, "eggs", eggs.Usual.To, what,
 			fmt.Sprintf("%s, first eggs %s; act if there are none by %s", q.Calendar.Begin, eggs.Usual, longDay(q.ExpectBy)))
 		d.Until = q.ExpectBy
 	case QueenThere:
@@ -46,16 +50,14 @@ func (l *dueList) queen(q QueenEvidence) {
 	}
 }
 
-// swarm warns where there are queen cells beside a laying queen.
-func (l *dueList) swarm(q QueenEvidence, today Date) {
-	if len(q.Also) == 0 || q.Calendar == nil {
+// swarm warns where there are queen cells and the old queen is or may be there.
+func (l *dueList) swarm(q QueenEvidence) {
+	if !q.SwarmRisk {
 		return
 	}
 	swarm := q.Calendar.When(MilestoneSwarm)
-	if swarm.IsZero() || today.Compare(swarm.Outer.To) > 0 {
-		return
-	}
-	d := l.add("swarm", q.Calendar.Anchor, "", earlierOf(swarm.Usual.From, q.AsOf.AddDays(lookWithCells)), "decide on the queen cells before a swarm leaves",
+	on := laterOf(q.AsOf, earlierOf(swarm.Usual.From, q.AsOf.AddDays(lookWithCells)))
+	d := l.add("swarm", q.Calendar.Anchor, "", on, "decide on the queen cells before a swarm leaves",
 		fmt.Sprintf("%s; the swarm usually leaves %s", q.Calendar.Begin, swarm.Usual))
 	d.Until = swarm.Outer.To
 }
@@ -66,7 +68,7 @@ func (l *dueList) swarm(q QueenEvidence, today Date) {
 func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence, set Settings) {
 	last := &known[len(known)-1]
 	on := dayOf(last)
-	if today.Sub(on) > staleDays || q.State == RaisingQueen || q.State == VirginMating {
+	if today.Sub(on) > staleDays || q.State == RaisingQueen && !q.SwarmRisk || q.State == VirginMating {
 		return
 	}
 	for _, p := range last.Plans {
@@ -76,7 +78,7 @@ func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence
 	}
 	next, why := on.AddDays(lookInSeason), "every two weeks in the season"
 	switch {
-	case len(q.Also) > 0:
+	case len(q.Also) > 0 || q.SwarmRisk:
 		next, why = on.AddDays(lookWithCells), "queen cells: every five days"
 	case set.Season.SwarmTime(on):
 		next, why = on.AddDays(lookInSwarming), "swarm season: every seven days sees each queen cell before it is sealed"

@@ -58,16 +58,18 @@ func TestAddingDifferentUnitsIsRefused(t *testing.T) {
 
 func TestRangePrints(t *testing.T) {
 	for want, r := range map[string]Range{
-		"8.89 dm²":                          Exactly(8.89, unitArea),
-		"8.2 dm² (7.1 to 8.89)":             Between(7.1, 8.2, 8.889, unitArea),
-		"1,110 bees":                        Exactly(1111, unitBees),
-		"17,000 bees (12,300 to 1,230,000)": Between(12345, 17000, 1234567, unitBees),
-		"3% (1.2 to 6.46)":                  Between(1.2, 3, 6.46, "%"),
-		"20 days (12 to no limit)":          Between(12, 20, math.Inf(1), unitDays),
-		"-5 kg":                             Exactly(-5, unitKg),
-		"0":                                 Exactly(0, ""),
-		"999 cells":                         Exactly(999.4, unitCells),
-		"124 g (99.6 to 200)":               Between(99.6, 124, 200, "g"),
+		"8.89 dm²":                        Exactly(8.89, unitArea),
+		"8.2 dm² (7.1 to 8.89)":           Between(7.1, 8.2, 8.889, unitArea),
+		"1,110 bees":                      Exactly(1111, unitBees),
+		"17,000 bees (12,300 to 124,000)": Between(12345, 17000, 123567, unitBees),
+		"9 to 19,400 cells, no closer":    Between(9.02, 2970, 19432, unitCells),
+		"0 kg (0 to 3)":                   Between(0, 0, 3, unitKg),
+		"3% (1.2 to 6.46)":                Between(1.2, 3, 6.46, "%"),
+		"20 days (12 to no limit)":        Between(12, 20, math.Inf(1), unitDays),
+		"-5 kg":                           Exactly(-5, unitKg),
+		"0":                               Exactly(0, ""),
+		"999 cells":                       Exactly(999.4, unitCells),
+		"124 g (99.6 to 200)":             Between(99.6, 124, 200, "g"),
 	} {
 		if got := r.String(); got != want {
 			t.Errorf("got %q, want %q", got, want)

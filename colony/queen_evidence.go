@@ -44,19 +44,20 @@ type Finding struct {
 
 // QueenEvidence is what all inspections together say of the queen.
 type QueenEvidence struct {
-	AsOf     Date           `json:"as_of,omitzero"` // last inspection that says anything of queen or brood
-	State    QueenState     `json:"state"`
-	Also     []QueenState   `json:"also,omitempty"` // at the same time: raising a queen while the old one lays
-	Sureness Sureness       `json:"sureness"`
-	LastEgg  Window         `json:"last_egg,omitzero"` // when the last egg was laid, as of AsOf; zero where no brood was ever seen
-	Seen     Date           `json:"queen_seen,omitzero"`
-	For      []Finding      `json:"for,omitempty"`
-	Against  []Finding      `json:"against,omitempty"`
-	Calendar *QueenCalendar `json:"calendar,omitempty"` // of the queen being raised or put in
-	ExpectBy Date           `json:"expect_by,omitzero"` // eggs or a queen should be seen by then; act after it
-	Says     string         `json:"says"`
-	Notes    []string       `json:"notes,omitempty"`
-	Why      Explanation    `json:"why"`
+	AsOf      Date           `json:"as_of,omitzero"` // last inspection that says anything of queen or brood
+	State     QueenState     `json:"state"`
+	Also      []QueenState   `json:"also,omitempty"` // at the same time: raising a queen while the old one lays
+	Sureness  Sureness       `json:"sureness"`
+	LastEgg   Window         `json:"last_egg,omitzero"` // when the last egg was laid, as of AsOf; zero where no brood was ever seen
+	Seen      Date           `json:"queen_seen,omitzero"`
+	For       []Finding      `json:"for,omitempty"`
+	Against   []Finding      `json:"against,omitempty"`
+	Calendar  *QueenCalendar `json:"calendar,omitempty"`   // of the queen being raised or put in
+	ExpectBy  Date           `json:"expect_by,omitzero"`   // eggs or a queen should be seen by then; act after it
+	SwarmRisk bool           `json:"swarm_risk,omitempty"` // queen cells, and the old queen is or may be there
+	Says      string         `json:"says"`
+	Notes     []string       `json:"notes,omitempty"`
+	Why       Explanation    `json:"why"`
 }
 
 // JudgeQueen weighs all inspections of one hive, sorted by time, as of a day.
@@ -99,6 +100,7 @@ type cellCohort struct {
 	seen     Date
 	strength Sureness // Sure never: cells are no queen
 	cut      bool
+	swarmed  bool // a swarm has left since
 }
 
 func (t *queenTrack) take(f queenFacts) {
@@ -135,13 +137,14 @@ func (t *queenTrack) takeEarlier(e pastFact) {
 // leaves when the first cell is sealed.
 func (t *queenTrack) startSwarmed(on Date) {
 	if t.cohort != nil {
+		t.cohort.swarmed = true
 		return
 	}
 	laid := Window{DateRange{on.AddDays(-10), on.AddDays(-8)}, DateRange{on.AddDays(-17), on.AddDays(-3)}}
 	cal := calendar("swarm", laid, QueenBee.EmergeWindow(laid).notBefore(on))
 	cal.Anchor, cal.Begin = on, "swarmed on "+longDay(on)
 	cal.explain()
-	t.cohort = &cellCohort{calendar: cal, laid: laid, stage: "capped", seen: on, strength: Unsure}
+	t.cohort = &cellCohort{calendar: cal, laid: laid, stage: "capped", seen: on, strength: Unsure, swarmed: true}
 }
 
 // takeBrood moves the earliest day of the last egg forward. While laying
@@ -221,6 +224,7 @@ func (t *queenTrack) joinCohort(f queenFacts, stage string) {
 // narrow makes use of what was known of the same cells before. Cells that
 // cannot be the same leave the cohort as it is.
 func (c *cellCohort) narrow(old *cellCohort) {
+	c.swarmed = old.swarmed
 	emerges := c.calendar.When(MilestoneEmerges)
 	if !old.laid.IsZero() && !c.laid.IsZero() {
 		both, ok := old.laid.Meet(c.laid)

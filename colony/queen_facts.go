@@ -29,7 +29,6 @@ type queenFacts struct {
 	released bool
 	split    bool
 	cut      bool // queen cells cut
-	swarmed  bool
 
 	earlier []pastFact
 }

@@ -46,19 +46,22 @@ func (t *queenTrack) lastEggWindow() Window {
 
 func (t *queenTrack) chooseState(e *QueenEvidence, today Date) {
 	f := t.last
+	// Eggs and larvae that laying workers may have laid are no word of a queen.
+	counted := t.eggsOn == f.on
 	eggs, open := f.brood["eggs"], f.brood["open_brood"]
 	switch {
 	case !t.layers.IsZero():
 		t.judgeLayingWorkers(e)
-	case eggs == shown:
+	case eggs == shown && counted:
 		e.State, e.Sureness = Laying, Sure
 		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid within %s", shortDay(f.on), e.LastEgg.Usual)
-	case open == shown && eggs == unsaid:
+	case open == shown && eggs == unsaid && counted:
 		e.State, e.Sureness = Laying, Likely
+		e.Says = fmt.Sprintf("laying, very likely: larvae on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
 		if f.queenSeen == shown && !f.virgin {
 			e.Sureness = Sure
+			e.Says = fmt.Sprintf("laying: larvae and the queen on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
 		}
-		e.Says = fmt.Sprintf("laying, very likely: larvae on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
 	case f.queenSeen == shown && !f.virgin && t.beforeEmergence():
 		e.State, e.Sureness = QueenThere, Sure
 		e.Says = fmt.Sprintf("a queen was seen on %s; whether she lays, the record does not say", shortDay(f.on))
@@ -216,22 +219,27 @@ func (t *queenTrack) addSightings(e *QueenEvidence) {
 	}
 }
 
-// addAlso tells of queen cells beside a laying queen: swarming or supersedure.
+// addAlso tells of queen cells while the old queen is, or may be, still there:
+// swarming or supersedure.
 func (t *queenTrack) addAlso(e *QueenEvidence, today Date) {
-	if t.cohort == nil || e.State != Laying && e.State != QueenThere || t.cohort.stage == "put in" || t.cohort.stage == "emerged" {
+	c := t.cohort
+	if c == nil || c.stage == "put in" || c.stage == "emerged" || c.stage == "virgin seen" || today.Compare(c.calendar.When(MilestoneEggs).Outer.To) > 0 {
 		return
 	}
-	cal := t.cohort.calendar
-	if today.Compare(cal.When(MilestoneEggs).Outer.To) > 0 {
-		return
+	swarm := c.calendar.When(MilestoneSwarm)
+	open := !swarm.IsZero() && today.Compare(swarm.Outer.To) <= 0
+	switch {
+	case e.State == Laying || e.State == QueenThere:
+		e.Calendar, e.SwarmRisk = &c.calendar, open
+		e.Also = append(e.Also, RaisingQueen)
+		e.Notes = append(e.Notes, "queen cells beside a laying queen: swarming or supersedure")
+	case e.State == RaisingQueen && t.last.brood["eggs"] != denied && !c.swarmed:
+		e.SwarmRisk = open
+		e.Notes = append(e.Notes, "whether the old queen is still there was not said")
 	}
-	e.Calendar = &cal
-	e.Also = append(e.Also, RaisingQueen)
-	note := "queen cells beside a laying queen: swarming or supersedure"
-	if swarm := cal.When(MilestoneSwarm); !swarm.IsZero() {
-		note += ", the swarm usually " + swarm.Usual.String()
+	if e.SwarmRisk {
+		e.Notes = append(e.Notes, "a swarm usually leaves "+swarm.Usual.String())
 	}
-	e.Notes = append(e.Notes, note)
 }
 
 // recentFindings is how many of the latest findings an explanation lists.

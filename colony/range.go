@@ -94,18 +94,34 @@ func (r Range) Bounded() bool {
 	return true
 }
 
-// String is for people: "8.2 dm² (7.1 to 8.9)", or one number where the ends
-// print alike.
+// Vague reports whether the ends are so far apart, more than twenty to one,
+// that a best value would pretend to a knowledge that is not there.
+func (r Range) Vague() bool { return r.Bounded() && r.Low >= 0 && r.Best > 0 && r.High > 20*r.Low }
+
+// String is for people: "8.2 dm² (7.1 to 8.9)", one number where the ends print
+// alike, and only the ends where the range is vague.
 func (r Range) String() string {
-	low, best, high := amount(r.Low), amount(r.Best), amount(r.High)
+	low, best, high := r.print(r.Low), r.print(r.Best), r.print(r.High)
 	unit := r.Unit
 	if unit != "" && unit != "%" {
 		unit = " " + unit
 	}
-	if low == high {
+	switch {
+	case low == high:
 		return best + unit
+	case r.Vague():
+		return fmt.Sprintf("%s to %s%s, no closer", low, high, unit)
 	}
 	return fmt.Sprintf("%s%s (%s to %s)", best, unit, low, high)
+}
+
+// print is the number without parts of things that come whole.
+func (r Range) print(v float64) string {
+	switch r.Unit {
+	case unitCells, unitBees, unitEggs:
+		v = math.Round(v)
+	}
+	return amount(v)
 }
 
 func spread(best float64, unit string, ends ...float64) Range {

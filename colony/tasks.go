@@ -176,7 +176,7 @@ func dueNow(known []Inspection, today Date, set Settings) []DueItem {
 	queen := JudgeQueen(known, today)
 	l.plans(known, today)
 	l.queen(queen)
-	l.swarm(queen, today)
+	l.swarm(queen)
 	l.nextInspection(known, today, queen, set)
 	l.space(known, today, set)
 	l.followUps(known)
