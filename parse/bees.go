@@ -30,6 +30,9 @@ func (r *reader) plainLeaves(c *clause) {
 			continue
 		}
 		rule := r.rule(it, kLeaf)
+		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any(kContent, kStage, kPattern, kAnd) && it.pause == none && hasKind(c.items[:i], kContent) {
+			continue // of what stands before: "brood on five bars"
+		}
 		for _, set := range rule.Set {
 			path, value, _ := strings.Cut(set, "=")
 			if v, ok := r.filled(it, value); ok {

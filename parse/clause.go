@@ -1,6 +1,10 @@
 package parse
 
-import "barwise/colony"
+import (
+	"strings"
+
+	"barwise/colony"
+)
 
 // mood says how a clause is meant.
 type mood uint8
@@ -56,7 +60,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBut):
 		return !r.notOnly(items, i)
 	case it.is(kThen):
-		return !prev.any(kAnd)
+		return !prev.any(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
 		return i+1 < len(items) && r.opens(items, i+1, it)
 	}
@@ -67,6 +71,14 @@ func (r *reader) begins(items []item, i int) bool {
 		return false
 	}
 	return r.opens(items, i, prev)
+}
+
+// soMuch: "so calm that …" begins nothing.
+func (r *reader) soMuch(items []item, i int) bool {
+	if !r.isWord(&items[i], "so") || i+1 >= len(items) || items[i].pause > none {
+		return false
+	}
+	return items[i-1].any(kBe, kHave, kAdv) || items[i+1].any(kTemper, kStrength, kAmount)
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin
@@ -303,7 +315,8 @@ func (r *reader) judge(list []clause) {
 		last := list[n-1].items
 		asked = last[len(last)-1].asked
 	}
-	if asked && !r.selfAnswered(list) {
+	tag := len(list) > 1 && len(list[len(list)-1].items) <= 6 && !hasKind(list[0].items[:1], kAsk)
+	if asked && !tag && !r.selfAnswered(list) {
 		all = unasked
 	}
 	for i := range list {
@@ -314,7 +327,7 @@ func (r *reader) judge(list []clause) {
 		}
 		r.cues(c)
 		switch {
-		case all == unasked:
+		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
 		case c.mood == asserted && c.when != nil && c.when.ago:
 			c.mood = past
@@ -389,7 +402,7 @@ func (r *reader) selfAnswered(list []clause) bool {
 			}
 		}
 	}
-	return len(list[len(list)-1].items) <= 3 && len(list) == 1 && list[0].items[0].any(kBars, kContent, kCell)
+	return len(list[len(list)-1].items) <= 3 && len(list) == 1 && hasKind(list[0].items, kBars)
 }
 
 func (r *reader) resets(c *clause, carried mood) bool {
@@ -471,6 +484,10 @@ func (r *reader) cues(c *clause) {
 			c.undone, c.cue = true, words
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
 			c.mood, c.cue = planned, words
+		case it.is(kPlan) && c.mood == asserted && r.sureFuture(it):
+			c.mood, c.cue = unasked, words
+		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
+			c.mood, c.cue = past, words
 		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
 			c.mood, c.cue = past, words
 		}
@@ -478,6 +495,12 @@ func (r *reader) cues(c *clause) {
 			c.doubt = words
 		}
 	}
+}
+
+// sureFuture: a clause about what is to come that names no deed of the trade
+// says nothing of today.
+func (r *reader) sureFuture(it *item) bool {
+	return r.isWord(it, "next time", "next visit", "going to", "will", "'ll", "shall", "must", "should", "need to", "needs to", "want to", "wants to", "hope to", "hoping to", "have to", "time to", "next inspection", "would like to", "i'd like to", "ought to")
 }
 
 // placedBefore: the date belongs to a bar's putting-in.
@@ -496,6 +519,9 @@ func (r *reader) placedBefore(c *clause, k int) bool {
 // something is to come.
 func (r *reader) plainWhen(c *clause, k int) bool {
 	text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+	if strings.HasSuffix(text, "long as") && !hasKind(c.items, kPlan) {
+		return true
+	}
 	if text != "when" && text != "once" && text != "as soon as" && text != "until" && text != "whenever" {
 		return false
 	}

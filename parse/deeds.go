@@ -224,6 +224,9 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 		if c.mood == past {
 			return true
 		}
+		if rule.Form == "doing" && c.when != nil && !c.when.ago && !c.when.today {
+			return true
+		}
 		return c.mood == planned || r.imperative(c, i)
 	}
 	return false
@@ -382,6 +385,9 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		}
 		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
 			return false
+		}
+		if d.do == "close" && what == "entrance" && r.wordIn(args[k+1:], "down") {
+			d.do = "reduce" // "shut the entrance down to a bee's width"
 		}
 		d.do += "_" + what
 		args[k].used = true
@@ -610,6 +616,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	d.items = append(d.items, it)
 	text := lowerASCII(r.text[prev.start:prev.end])
 	switch {
+	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
 		d.fromHive = it.name
 	case d.do == "unite" && prev.is(kDo):
@@ -678,7 +685,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("plans", c, d)
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && rule.Form == "done":
 		r.earlierDeed(c, d)
-	case d.due != nil && d.due.ahead && rule.Form != "done":
+	case d.due != nil && (d.due.ahead || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
 		r.write("plans", c, d)
 	case rule.Form == "done" || before == kHave || r.twofold(it):
 		if d.do == "inspect" {

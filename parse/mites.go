@@ -21,7 +21,7 @@ func (r *reader) miteCount(c *clause) {
 			mite = i
 		}
 	}
-	if method < 0 && mite < 0 {
+	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !hasKind(c.items, kNum) {
 		return
 	}
 	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteAhead(c, method) {

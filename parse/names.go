@@ -2,9 +2,275 @@ package parse
 
 import "strings"
 
-// properNames finds names that the note uses for its hives without the word
-// hive.
+// namesWithin is how much of a note is searched for the names of its hives.
+const namesWithin = 1 << 16
+
+// enough is the weight of evidence at which a proper name is a hive's.
+const enough = 3
+
+// properNames finds the names that the note gives its hives without the word
+// hive: "opened Juniper", "Clementine was bursting at the seams". A name is
+// weighed by the words around it; people are told from hives by their titles
+// and by what they do.
 func (r *reader) properNames() map[string]bool {
-	_ = strings.ToLower
-	return map[string]bool{}
+	text := r.text[:min(len(r.text), namesWithin)]
+	if text == strings.ToLower(text) {
+		return nil
+	}
+	toks := r.split.tokens(text, 0, blank)
+	byWord := r.namedByWord(toks)
+	weight, hint := map[string]int{}, map[string]bool{}
+	for i := 0; i < len(toks); i++ {
+		end := r.properRun(toks, i)
+		if end == i {
+			continue
+		}
+		name := strings.ToLower(r.text[toks[i].start:toks[end-1].end])
+		weight[name] += r.weigh(toks, i, end, byWord)
+		hint[name] = hint[name] || !byWord && r.isSubject(toks, i, end)
+		i = end - 1
+	}
+	names := map[string]bool{}
+	for name, w := range weight {
+		if w >= enough {
+			names[name] = true
+		}
+	}
+	for name := range hint { // "Lightning was another story", where one hive has a name
+		if len(names) > 0 && hint[name] && weight[name] >= 0 {
+			names[name] = true
+		}
+	}
+	return names
 }
+
+// namedByWord reports whether the note names its hives with the word hive
+// ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
+// sentence is no hive's.
+func (r *reader) namedByWord(toks []token) bool {
+	for i := range toks {
+		word := lowerASCII(r.text[toks[i].start:toks[i].end])
+		next := i+1 < len(toks) && toks[i+1].pause <= comma
+		switch word {
+		case "hive", "colony":
+			if next && (toks[i+1].has(digits) || r.numbers.of(toks[i+1]).kind == unitWord || toks[i+1].end-toks[i+1].start == 1 && toks[i+1].has(capital) && r.text[toks[i+1].start] != 'I') {
+				return true
+			}
+			if next && toks[i+1].has(capital) && r.mayName(toks, i+1) {
+				return true
+			}
+			if word == "hive" && i > 1 && toks[i].pause == none && r.wordNames(toks[i-1]) {
+				return true
+			}
+		case "h":
+			if next && toks[i+1].has(digits) && toks[i+1].has(glued) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// wordNames reports whether a word before "hive" names it.
+func (r *reader) wordNames(t token) bool {
+	word := lowerASCII(r.text[t.start:t.end])
+	if noNames[word] || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
+		return false
+	}
+	return t.id == idUnknown || r.plantOrColour(t)
+}
+
+func (r *reader) plantOrColour(t token) bool {
+	best := r.lex.matcher.longest([]token{t}, 0, plainWalk{})
+	for _, n := range best.rules {
+		if r.rules[n].Kind == kPlant || r.rules[n].Kind == kColour {
+			return true
+		}
+	}
+	return false
+}
+
+// isSubject reports whether a run begins a sentence and a verb of being
+// follows.
+func (r *reader) isSubject(toks []token, i, end int) bool {
+	return (i == 0 || toks[i].pause >= stop) && r.beFollows(toks, end) >= 0
+}
+
+// beFollows is the index of the verb of being or having behind a name, over an
+// aside in commas or brackets; -1 where there is none.
+func (r *reader) beFollows(toks []token, end int) int {
+	k := end
+	if k < len(toks) && toks[k].pause == comma {
+		for k++; k < len(toks) && k < end+14 && toks[k].pause < comma; k++ {
+		}
+	}
+	if k >= len(toks) || toks[k].pause >= stop {
+		return -1
+	}
+	switch lowerASCII(r.text[toks[k].start:toks[k].end]) {
+	case "is", "was", "are", "were", "has", "had", "weighed", "weighs", "looks", "looked", "seems", "seemed", "came", "feels", "felt", "'s":
+		return k
+	}
+	return -1
+}
+
+// properRun is the end of a run of up to three words that may be a proper
+// name: capitals, and no word of the trade or of grammar.
+func (r *reader) properRun(toks []token, i int) int {
+	end := i
+	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
+		end++
+	}
+	return end
+}
+
+func (r *reader) mayName(toks []token, i int) bool {
+	word := strings.ToLower(r.text[toks[i].start:toks[i].end])
+	if noNames[word] || plainHeadings[word] || titles[word] || plainWords[word] || len(word) < 3 && word != "st" {
+		return false
+	}
+	if r.dates.of(toks[i]).kind != notDate || r.numbers.of(toks[i]).kind != notNumber {
+		return false
+	}
+	if toks[i].id == idUnknown {
+		return true
+	}
+	best := r.lex.matcher.longest(toks[:i+1], i, plainWalk{})
+	if best.end == i {
+		return true
+	}
+	for _, n := range best.rules {
+		if r.rules[n].Kind != kPlant && r.rules[n].Kind != kColour {
+			return false
+		}
+	}
+	return true
+}
+
+// titles stand before the names of people.
+var titles = map[string]bool{}
+
+// plainWords begin sentences with a capital and name nothing.
+var plainWords = map[string]bool{}
+
+// visits are words of opening or looking into a hive.
+var visits = map[string]bool{}
+
+// handles are words by which a person speaks.
+var handles = map[string]bool{}
+
+func init() {
+	for set, words := range map[*map[string]bool]string{
+		&titles: `mr mrs miss ms dr sister brother father auntie aunt aunty uncle cousin dear hi hello hey granny grandma grandpa grandad nan mum dad mam mammy mama's old young
+			little my our master captain professor rev reverend lady sir president with and`,
+		&plainWords: `well then when then this that there they then the our your his her its thank thanks because after before just back got had did does was were what where why
+			how once only also again still here see sorry note please maybe perhaps first second third last finally honestly today yesterday tomorrow sunday
+			opened found looked checked saw counted hefted population crew ambient hers temperament behaviour behavior numbers conditions pattern gave robbed location review care observations signs numbers colonies went came took gave put added removed moved left walked lifted quick started finished everyone everything nothing
+			nobody somebody something anyway god lord mass church christmas easter pentecost english irish scottish american german swedish kenyan european
+			apiary association club school bible monday's brood capped frames frame combs comb bars bar lots plenty warm cold sunny overcast cloudy dry wet rain
+			nice good great lovely poor strong weak temper inside outside meanwhile while though although if unless should could would might whatever
+			all both each every some any many few most more less such same other another otherwise instead however therefore moreover not never always often
+			usually sometimes overall altogether spotted heard felt tried decided meant wanted hoped planned expected whether neither either beautiful grand
+			tea coffee cake lunch dinner breakfast kind regards best yours sincerely love cheers greetings faithfully truly respectfully fingers pulled harvested`,
+		&visits: `opened open into opening visit visited inspected lid roof front began started start peek peeked keek look looked through inside called call calls named name
+			with on at up to in did cracked dug back unwrapped checked went`,
+		&handles: `said says asked asks thinks reckons told tells wants would took found spotted held passed saw brought swears snorted laughed came's`,
+	} {
+		m := map[string]bool{}
+		for w := range strings.FieldsSeq(words) {
+			m[w] = true
+		}
+		*set = m
+	}
+}
+
+// weigh adds up what the words around a run say for a hive's name.
+func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
+	word := func(k int) string {
+		if k < 0 || k >= len(toks) {
+			return ""
+		}
+		return strings.ToLower(r.text[toks[k].start:toks[k].end])
+	}
+	if i > 0 && toks[i].pause == none && titles[word(i-1)] && word(i-1) != "with" && word(i-1) != "and" || handles[word(end)] && toks[min(end, len(toks)-1)].pause == none {
+		return -enough
+	}
+	w := 0
+	prev := word(i - 1)
+	first := i == 0 || toks[i].pause >= stop
+	switch {
+	case first && !byWord:
+		w += r.weighSubject(toks, i, end)
+	case prev == "opened" || prev == "inspected" || prev == "called" || prev == "named" || prev == "call" || prev == "into" || prev == "check" || prev == "visited":
+		w += enough
+	case (word(i-2) == "call" || word(i-2) == "called" || word(i-2) == "named") && (prev == "her" || prev == "him" || prev == "it" || prev == "them" || prev == "we"):
+		w += enough
+	case prev == "of" && (word(i-2) == "bees" || word(i-2) == "colony"):
+		w += enough
+	case prev == "had" && word(end) == "open":
+		w += enough
+	case prev == "in" || prev == "on" || prev == "of" || prev == "at" || prev == "with" || prev == "through" || prev == "inside" || prev == "to" || prev == "off" || prev == "up" || prev == "did" || prev == "checked":
+		for k := i - 2; k >= 0 && k >= i-4; k-- {
+			if visits[word(k)] && word(k) != "in" && word(k) != "on" && word(k) != "at" && word(k) != "with" && word(k) != "to" && word(k) != "up" {
+				w += enough
+				break
+			}
+		}
+	}
+	return w
+}
+
+// weighSubject weighs a name that begins a sentence by what is said of it: a
+// heading of its own, or a verb of being and a word for bees.
+func (r *reader) weighSubject(toks []token, i, end int) int {
+	if toks[i].pause >= line && end < len(toks) {
+		if toks[end-1].has(coloned) && end-i <= 2 {
+			return enough
+		}
+		if toks[end].pause >= line && r.linesAfter(toks, end) {
+			return enough
+		}
+	}
+	k := r.beFollows(toks, end)
+	if k < 0 {
+		return 0
+	}
+	for last := k + 10; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+		for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
+			switch rule := &r.rules[n]; rule.Kind {
+			case kTemper, kStrength, kStores, kBees, kDo:
+				return enough
+			case kQueen, kContent, kMite:
+				return enough - 1
+			case kLeaf:
+				if rule.ID != "stung-once" && rule.ID != "stung-twice" && rule.ID != "no-stings" && rule.ID != "drones" {
+					return enough
+				}
+			}
+		}
+		if word := lowerASCII(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
+			return enough
+		}
+	}
+	return 0
+}
+
+// linesAfter reports whether a text follows a line that is only a name: a
+// heading has one, a signature has not.
+func (r *reader) linesAfter(toks []token, end int) bool {
+	n := 0
+	for k := end; k < len(toks); k++ {
+		if k > end && toks[k].pause >= line {
+			break
+		}
+		n++
+	}
+	return n >= 5
+}
+
+// plainWalk matches words alone, without numbers.
+type plainWalk struct{}
+
+func (plainWalk) quantityAt(i int) (quantity, int) { return quantity{}, i }
+func (plainWalk) durationAt(i int) (span, int)     { return span{}, i }
+func (plainWalk) measureAt(i int) (measure, int)   { return measure{}, i }

@@ -22,6 +22,9 @@ func (r *reader) queen(c *clause) {
 	if !subject && seen >= 0 && r.showsHer(c, seen) {
 		subject = true
 	}
+	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !hasKind(c.items, kContent) {
+		subject = true // "the queen I searched but did not see"
+	}
 	if !subject && unseen >= 0 && r.bareQNS(c, unseen) {
 		subject = true
 	}
@@ -32,6 +35,7 @@ func (r *reader) queen(c *clause) {
 	}
 	if named {
 		r.sheLast = true
+		r.queenSentence = r.sentenceNo
 	}
 	if noun < 0 && seen >= 0 {
 		r.attributes(c, seen)
@@ -82,6 +86,9 @@ func (r *reader) queenNoun(c *clause) (int, bool) {
 func (r *reader) herself(c *clause) bool {
 	for i := range c.items {
 		it := &c.items[i]
+		if r.isWord(it, "whom") && r.queenSentence == r.sentenceNo {
+			return true
+		}
 		if !it.is(kShe) || it.used {
 			continue
 		}
@@ -199,7 +206,7 @@ func (r *reader) shePlaced(c *clause) bool {
 				if c.items[k].any(kContent, kCell, kDo, kHave) {
 					break
 				}
-				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe) {
+				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe, kArt) {
 					return true
 				}
 			}
@@ -326,7 +333,7 @@ func (r *reader) attributes(c *clause, noun int) {
 			}
 		case it.is(kColour):
 			r.queenColour(c, i, noun, dotted)
-		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && noun >= 0 && i > noun-4 && r.yearHere(c, i):
+		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
 		}
 	}

@@ -46,6 +46,7 @@ type reader struct {
 	sentenceNo     int
 	temperSentence int
 	deedSentence   int
+	queenSentence  int
 	beesSentence   int  // the last sentence that named the bees
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string
@@ -137,6 +138,7 @@ func (r *reader) line(text string, base int, first pause) {
 	r.items = slices.DeleteFunc(r.items, func(it item) bool { return it.is(kFill) && !it.any(kSame) })
 	carryPauses(r.items, first)
 	r.listing = r.listing || numbered(r.items)
+	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
 	r.items = r.repair(r.items)
 	r.headings()

@@ -311,6 +311,28 @@ func lastBar(items []item) int {
 	return 0
 }
 
+// nameHives makes references of the proper names that the note uses for hives.
+func (r *reader) nameHives(items []item) []item {
+	if len(r.names) == 0 {
+		return items
+	}
+	for i := 0; i < len(items); i++ {
+		if !items[i].capital {
+			continue
+		}
+		for n := min(3, len(items)-i); n > 0; n-- {
+			name := strings.ToLower(r.text[items[i].start:items[i+n-1].end])
+			if !r.names[name] || i+n < len(items) && items[i+n].is(kHive) {
+				continue
+			}
+			items[i] = r.asHive(r.merged(items, i, i+n, nil), name)
+			items = slices.Delete(items, i+1, i+n)
+			break
+		}
+	}
+	return items
+}
+
 // noNames are the words before "hive" that describe it and do not name it.
 var noNames = map[string]bool{}
 
@@ -335,6 +357,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 		return item{}, 0, i
 	}
 	word := lowerASCII(r.text[it.start:it.end])
+	word = word[strings.LastIndexByte(word, ' ')+1:]
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok {
 			ref := r.merged(items, i, i+2, nil)
@@ -380,7 +403,8 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	if single && lower != "i" && (lower != "a" || next.capital) && next.pause == none {
 		return lower, true
 	}
-	if next.capital && next.pause == none && (next.any(kWord, kPlant, kColour)) && !noNames[lower] {
+	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
+	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !noNames[lower] {
 		return lower, true
 	}
 	if r.names[lower] {

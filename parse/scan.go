@@ -118,8 +118,12 @@ func (s *scan) item(i int) {
 		s.place(i)
 	case it.is(kMeasure):
 		s.length(i)
+	case it.is(kLeaf) && r.rule(it, kLeaf).ID == "bars-total":
+		s.onSoMany(i)
 	case it.is(kThere):
-		s.here = true
+		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any(kBe, kHave) {
+			s.here = true
+		}
 	case it.is(kNot):
 		s.noneAtAll(i)
 	case it.is(kStage) && s.restage(i):
@@ -144,7 +148,7 @@ func (s *scan) bar(i int) {
 		head = false // "eggs b5", "drone brood bar nine."
 	}
 	if !head {
-		for _, f := range r.reaches(waiting) {
+		for _, f := range s.reaches(waiting) {
 			f.bars, f.located = it.bars, true
 			f.items = append(f.items, it)
 		}
@@ -162,12 +166,22 @@ func (s *scan) bar(i int) {
 	}
 }
 
+// onSoMany: "brood on five bars" counts the bars of what stands before.
+func (s *scan) onSoMany(i int) {
+	for _, f := range s.found[s.bound:] {
+		if f.class == ofComb && !f.located {
+			f.counted = s.at(i).n
+			f.items = append(f.items, s.at(i))
+		}
+	}
+}
+
 // reaches are the findings that a place named behind them belongs to: back to
 // where denial turns into finding ("no eggs, no larvae, sealed brood on bar
 // four").
-func (r *reader) reaches(waiting []*finding) []*finding {
+func (s *scan) reaches(waiting []*finding) []*finding {
 	for k := len(waiting) - 1; k > 0; k-- {
-		if waiting[k-1].present != waiting[k].present {
+		if waiting[k-1].present != waiting[k].present || s.headed && waiting[k-1].list != waiting[k].list {
 			return waiting[k:]
 		}
 	}
@@ -487,6 +501,9 @@ var plainPraise = map[string]bool{"good": true, "nice": true, "lovely": true, "b
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
+	if next := s.at(i + 1); next != nil && next.is(kBrood) && next.pause == none {
+		return // "solid laying pattern" is read with its noun
+	}
 	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) {
 		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
 			s.before.pattern, s.before.at = value, i
@@ -699,6 +716,9 @@ func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
 	if s.elsewhere(i) {
+		return
+	}
+	if r.isWord(it, "the nest") && !hasKind(s.c.items, kBars) {
 		return
 	}
 	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" {
