@@ -35,6 +35,9 @@ const (
 // String names the degree.
 func (s Sureness) String() string { return [...]string{"unsure", "likely", "sure"}[s] }
 
+// MarshalText writes the degree's name.
+func (s Sureness) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
 // Finding is one observation that speaks for or against a state.
 type Finding struct {
 	On   Date   `json:"on"`
