@@ -102,11 +102,12 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	}
 	a := newApp(k, r, o, newTheme(out, o.Colour, o.Background))
 	_, err := tea.NewProgram(a, opts...).Run()
-	if errors.Is(err, tea.ErrProgramKilled) && ctx.Err() != nil {
-		return ctx.Err()
+	if ctx.Err() != nil && errors.Is(err, tea.ErrProgramKilled) {
+		err = ctx.Err()
 	}
-	if err == nil && a.queue.err != nil {
-		err = fmt.Errorf("%s not saved: %w", plural(len(a.queue.jobs), "step was", "steps were"), a.queue.err)
+	if left := a.queue.drain(); left != nil {
+		left = fmt.Errorf("%s not saved: %w", plural(len(a.queue.jobs), "step was", "steps were"), left)
+		err = errors.Join(err, left)
 	}
 	return err
 }

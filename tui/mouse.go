@@ -18,6 +18,8 @@ func (a *app) mouse(msg tea.MouseMsg) tea.Cmd {
 	}
 	const head = 2 // the title and the line below it
 	switch a.screen {
+	case onSheet:
+		a.pickRow(msg.X, msg.Y)
 	case onList:
 		room := a.listRoom()
 		pickLine(&a.list.at, window(len(a.list.items), room, a.list.at)+msg.Y-head, len(a.list.items))
@@ -26,6 +28,17 @@ func (a *app) mouse(msg tea.MouseMsg) tea.Cmd {
 		pickLine(&a.past.at, window(len(a.past.items), room, a.past.at)+msg.Y-head, len(a.past.items))
 	}
 	return nil
+}
+
+// pickRow selects the row of the sheet at a place on the screen.
+func (a *app) pickRow(x, y int) {
+	l := a.sheetLayout(a.height - len(a.foot()))
+	_, owners, top := a.rowsPanel(l.width, l.height)
+	line := y - l.y + top
+	if x < l.x || y < l.y || y >= l.y+l.height || line >= len(owners) || owners[line] < 0 {
+		return
+	}
+	a.sheet.row, a.sheet.chip, a.sheet.words = owners[line], 0, nil
 }
 
 func pickLine(at *int, line, n int) {

@@ -1,6 +1,10 @@
 package tui
 
-import tea "github.com/charmbracelet/bubbletea"
+import (
+	"sync"
+
+	tea "github.com/charmbracelet/bubbletea"
+)
 
 // job is one piece of work on the Keeper: a save, or a reading that must see
 // the saves before it.
@@ -20,7 +24,7 @@ type jobDone struct {
 // the head and stops the queue: nothing is dropped, and it can be tried again.
 type queue struct {
 	jobs    []job
-	running bool
+	running func() (tea.Msg, error) // the head, once under way; nil for none
 	err     error
 }
 
@@ -32,11 +36,11 @@ func (q *queue) add(j job) tea.Cmd {
 
 // next starts the head of the queue, unless it is running or has failed.
 func (q *queue) next() tea.Cmd {
-	if q.running || q.err != nil || len(q.jobs) == 0 {
+	if q.running != nil || q.err != nil || len(q.jobs) == 0 {
 		return nil
 	}
-	q.running = true
-	run := q.jobs[0].run
+	run := sync.OnceValues(q.jobs[0].run)
+	q.running = run
 	return func() tea.Msg {
 		msg, err := run()
 		return jobDone{msg, err}
@@ -45,7 +49,7 @@ func (q *queue) next() tea.Cmd {
 
 // done takes the head off, or stops there.
 func (q *queue) done(d jobDone) tea.Cmd {
-	q.running = false
+	q.running = nil
 	if q.err = d.err; d.err != nil {
 		return nil
 	}
@@ -65,6 +69,21 @@ func (q *queue) drop() tea.Cmd {
 		q.jobs = q.jobs[1:]
 	}
 	return q.again()
+}
+
+// drain does what is left, after the program was ended from outside: it waits
+// for the job under way and runs the others. The first error ends it.
+func (q *queue) drain() error {
+	for q.err == nil && !q.idle() {
+		run := q.jobs[0].run
+		if q.running != nil {
+			run = q.running
+		}
+		_, err := run()
+		q.done(jobDone{err: err})
+		q.running = nil
+	}
+	return q.err
 }
 
 func (q *queue) idle() bool { return len(q.jobs) == 0 }

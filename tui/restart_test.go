@@ -158,3 +158,24 @@ func TestLeavingWaitsForTheLastSave(t *testing.T) {
 		t.Errorf("left with %d saves", k.saves)
 	}
 }
+
+func TestEndedFromOutsideKeepsWhatWasAsked(t *testing.T) {
+	k := take(t, sampleNotes...)
+	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
+	l.cmds = append(l.cmds, l.app.Init())
+	for l.answer() {
+	}
+	l.send(keyOf("down"))
+	l.send(keyOf("enter"))
+	for l.answer() {
+	}
+	l.send(keyOf("space"))
+	l.send(keyOf("tab"))
+	if err := l.app.queue.drain(); err != nil || k.saves != 2 {
+		t.Errorf("%d saves, %v", k.saves, err)
+	}
+	l.cmds[0]() // the job that was under way ends late: it is not done twice
+	if k.saves != 2 {
+		t.Errorf("%d saves", k.saves)
+	}
+}

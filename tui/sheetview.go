@@ -18,15 +18,31 @@ const (
 // viewSheet draws the record: note and hive above or at the left, the rows of
 // leaves below or at the right.
 func (a *app) viewSheet(room int) []string {
+	l := a.sheetLayout(room)
+	rows, _, _ := a.rowsPanel(l.width, l.height)
 	out := []string{a.sheetHead()}
-	room--
+	if l.x > 0 {
+		return append(out, beside(l.panels, l.x-3, rows, l.height, a.theme)...)
+	}
+	return append(append(out, l.panels...), rows...)
+}
+
+// layout is where on the sheet the rows stand, and what is drawn beside or
+// above them.
+type layout struct {
+	panels              []string
+	x, y, width, height int
+}
+
+func (a *app) sheetLayout(room int) layout {
+	const head = 1
+	room -= head
 	if a.width >= wide {
 		left := a.width * 9 / 20
-		return append(out, beside(a.leftPanels(left, room), left, a.rowsPanel(a.width-left-3, room), room, a.theme)...)
+		return layout{a.leftPanels(left, room), left + 3, head, a.width - left - 3, room}
 	}
 	upper := a.upperPanels(a.width, room)
-	out = append(out, upper...)
-	return append(out, a.rowsPanel(a.width, room-len(upper))...)
+	return layout{upper, 0, head + len(upper), a.width, room - len(upper)}
 }
 
 // beside puts two panels next to each other with a line between.
@@ -202,30 +218,35 @@ func (a *app) hiveLines(width, rows int) []string {
 	return append(out, legend[:min(len(legend), 4)]...)
 }
 
-// rowsPanel draws the rows around the cursor.
-func (a *app) rowsPanel(width, room int) []string {
-	lines, from, to := a.rowLines(width)
-	top := min(window(len(lines), room, (from+to)/2), from)
-	return lines[top:min(top+room, len(lines))]
+// rowsPanel draws the rows around the cursor. For each line of all the rows it
+// tells which row it is of, -1 for a heading, and which line is drawn first.
+func (a *app) rowsPanel(width, room int) (lines []string, owners []int, top int) {
+	lines, owners = a.rowLines(width)
+	from := slices.Index(owners, a.sheet.row)
+	to := len(owners) - 1
+	for to > from && owners[to] != a.sheet.row {
+		to--
+	}
+	top = min(window(len(lines), room, (from+to)/2), from)
+	return lines[top:min(top+room, len(lines))], owners, top
 }
 
-// rowLines lays all rows out and tells which lines the selected row takes.
-func (a *app) rowLines(width int) (lines []string, from, to int) {
+// rowLines lays all rows out and tells which row each line is of.
+func (a *app) rowLines(width int) (lines []string, owners []int) {
 	s := a.sheet
 	group, kind := "", rowKind(-1)
 	for i, r := range s.rows {
 		if r.kind != kind {
-			lines = append(lines, a.ruleOf(a.kindTitle(r.kind), width))
+			lines, owners = append(lines, a.ruleOf(a.kindTitle(r.kind), width)), append(owners, -1)
 			kind, group = r.kind, ""
 		}
-		at := len(lines)
 		lines = append(lines, a.rowLine(&r, i == s.row, r.group != group, width)...)
-		if i == s.row {
-			from, to = at, len(lines)-1
+		for len(owners) < len(lines) {
+			owners = append(owners, i)
 		}
 		group = r.group
 	}
-	return lines, from, to
+	return lines, owners
 }
 
 func (a *app) kindTitle(k rowKind) string {
