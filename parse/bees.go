@@ -136,6 +136,9 @@ func init() {
 	ambiguousTempers["a little busy"] = true
 }
 
+// needBees are words of assent as well.
+var needBees = map[string]bool{"alright": true, "all right": true, "fine": true, "okay": true, "ok": true}
+
 // temper reads the temper score; the last word said wins.
 func (r *reader) temper(c *clause) {
 	for i := range c.items {
@@ -144,6 +147,9 @@ func (r *reader) temper(c *clause) {
 			continue
 		}
 		text := lowerASCII(r.text[it.start:it.end])
+		if needBees[text] && !hasKind(c.items, kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+			continue
+		}
 		if ambiguousTempers[text] && !r.ofBees(c, i) {
 			continue
 		}
@@ -536,6 +542,9 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	}
 	r.described(c, path, "colour", kColour, lo, hi)
 	r.described(c, path, "plant", kPlant, lo, hi)
+	if _, ok := r.cur.get(path + ".plant"); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
+		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
+	}
 }
 
 func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {

@@ -26,7 +26,7 @@ func (s *scan) stageMatters(i int) bool {
 			break
 		}
 	}
-	if last := s.lastCell(i); last != nil && last.what == "any" && s.onlyBetween(last.at, i, kAdv, kBe, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
+	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
 		return true
 	}
 	return false
@@ -64,7 +64,7 @@ func (s *scan) cell(i int) {
 	default:
 		stage := r.value(it, kStage)
 		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
-			if last.what == "any" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
+			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
 				last.what = stage
 				last.items = append(last.items, it)
 			}
@@ -239,7 +239,7 @@ func (s *scan) signCount(f *finding, i int) {
 		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
 			prev, next := s.at(k-1), s.at(k+1)
 			counted := strings.HasPrefix(lowerASCII(s.r.text[prev.start:prev.end]), "count")
-			if counted || next == nil && prev.pause == none && prev.is(kWord) && k == i+1 {
+			if counted || it.n.approx && (next == nil || next.is(kAnd) || next.pause > none) || next == nil && prev.pause == none && prev.is(kWord) && k == i+1 {
 				f.count, f.hasCount = it.n, true
 				f.items = append(f.items, it)
 			}

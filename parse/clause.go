@@ -28,6 +28,7 @@ type clause struct {
 	pastOn      colony.Date
 	queenUnsure bool
 	heading     bool // the mood was set by a heading
+	alone       bool // the mood holds for this clause only
 	placed      bool // a bar's putting-in was read
 }
 
@@ -106,6 +107,20 @@ func (r *reader) notOnly(items []item, i int) bool {
 	return false
 }
 
+// orderAt: "check them on the twenty-eighth" is an order to oneself where a day
+// ahead or "again" follows.
+func (r *reader) orderAt(items []item, i int) bool {
+	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) {
+		return false
+	}
+	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < stop; k++ {
+		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") {
+			return true
+		}
+	}
+	return false
+}
+
 // leadIn reports whether only a date and its little words stand before item i
 // in the sentence: "on 17 May, I gave them a bar".
 func (r *reader) leadIn(items []item, i int) bool {
@@ -138,6 +153,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !needs && !prev.any(kSeen, kBe, kHave, kAdv)
 	case it.is(kMaybe):
 		return !prev.any(kPron, kBe, kHave) && !needs
+	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf):
+		return true
 	case it.is(kDo):
 		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
@@ -268,6 +285,8 @@ func (r *reader) argument(items []item, i int) bool {
 	prev := &items[k]
 	text := lowerASCII(r.text[prev.start:prev.end])
 	switch {
+	case k > 0 && r.isWord(&items[k-1], "back"):
+		return false
 	case text == "than", text == "like":
 		return true
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for":
@@ -332,7 +351,7 @@ func (r *reader) judge(list []clause) {
 		case c.mood == asserted && c.when != nil && c.when.ago:
 			c.mood = past
 		}
-		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && !first.is(kName) {
+		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
 			c.mood, c.cue = carried, cue
 			if carried == past {
 				c.pastOn = pastOn
@@ -344,7 +363,7 @@ func (r *reader) judge(list []clause) {
 		if c.mood == past && c.when != nil && !c.when.week {
 			pastOn = c.when.past
 		}
-		if c.mood != asserted {
+		if c.mood != asserted && !c.alone {
 			carried, cue = c.mood, c.cue
 		}
 	}
@@ -407,7 +426,10 @@ func (r *reader) selfAnswered(list []clause) bool {
 
 func (r *reader) resets(c *clause, carried mood) bool {
 	first := &c.items[0]
-	if first.any(kName) || first.is(kBars) {
+	if first.is(kName) && carried == planned && r.hasDeed(c) {
+		return false
+	}
+	if first.any(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
 		return true
 	}
 	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
@@ -485,7 +507,7 @@ func (r *reader) cues(c *clause) {
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
 			c.mood, c.cue = planned, words
 		case it.is(kPlan) && c.mood == asserted && r.sureFuture(it):
-			c.mood, c.cue = unasked, words
+			c.mood, c.cue, c.alone = unasked, words, true
 		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
 			c.mood, c.cue = past, words
 		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):

@@ -198,6 +198,14 @@ func (s *scan) length(i int) {
 		}
 	}
 	if next := s.at(i + 1); next != nil && s.byWord(next) {
+		if far := s.at(i + 2); far != nil && far.is(kNum) && !far.n.article { // "five inches by four"
+			far.used, next.used = true, true
+			w.spans = append(w.spans, r.spanOf(far)...)
+			put("width_mm", mm)
+			put("depth_mm", far.n.lo*millimetres[it.size.unit])
+			s.touch()
+			return
+		}
 		return // the width of "12 cm by 7 cm", read with the depth
 	}
 	put(s.direction(i), mm)

@@ -482,10 +482,8 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.size = &size
 			use()
 		}
-	case it.is(kSubstance) && (d.do == "feed" || d.do == "treat"):
-		if d.what == "" {
-			d.what = r.substance(it)
-		}
+	case it.is(kSubstance) && (d.do == "feed" || d.do == "treat") && d.what == "":
+		d.what = r.substance(it)
 		use()
 	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
 		use()

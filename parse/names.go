@@ -100,18 +100,22 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // aside in commas or brackets; -1 where there is none.
 func (r *reader) beFollows(toks []token, end int) int {
 	k := end
-	if k < len(toks) && toks[k].pause == comma {
-		for k++; k < len(toks) && k < end+14 && toks[k].pause < comma; k++ {
+	for k < len(toks) && k < end+16 && toks[k].pause == comma && !r.isBe(toks[k]) {
+		for k++; k < len(toks) && k < end+16 && toks[k].pause < comma; k++ {
 		}
 	}
-	if k >= len(toks) || toks[k].pause >= stop {
+	if k >= len(toks) || toks[k].pause >= stop || !r.isBe(toks[k]) {
 		return -1
 	}
-	switch lowerASCII(r.text[toks[k].start:toks[k].end]) {
+	return k
+}
+
+func (r *reader) isBe(t token) bool {
+	switch lowerASCII(r.text[t.start:t.end]) {
 	case "is", "was", "are", "were", "has", "had", "weighed", "weighs", "looks", "looked", "seems", "seemed", "came", "feels", "felt", "'s":
-		return k
+		return true
 	}
-	return -1
+	return false
 }
 
 // properRun is the end of a run of up to three words that may be a proper
@@ -162,9 +166,9 @@ var handles = map[string]bool{}
 func init() {
 	for set, words := range map[*map[string]bool]string{
 		&titles: `mr mrs miss ms dr sister brother father auntie aunt aunty uncle cousin dear hi hello hey granny grandma grandpa grandad nan mum dad mam mammy mama's old young
-			little my our master captain professor rev reverend lady sir president with and`,
+			little dearest my our master captain professor rev reverend lady sir president with and`,
 		&plainWords: `well then when then this that there they then the our your his her its thank thanks because after before just back got had did does was were what where why
-			how once only also again still here see sorry note please maybe perhaps first second third last finally honestly today yesterday tomorrow sunday
+			how once only also again still here see sorry note please maybe perhaps first second third last finally honestly today yesterday tomorrow sunday spring summer autumn winter fall secretary treasurer dearest darling chairman committee minutes
 			opened found looked checked saw counted hefted population crew ambient hers temperament behaviour behavior numbers conditions pattern gave robbed location review care observations signs numbers colonies went came took gave put added removed moved left walked lifted quick started finished everyone everything nothing
 			nobody somebody something anyway god lord mass church christmas easter pentecost english irish scottish american german swedish kenyan european
 			apiary association club school bible monday's brood capped frames frame combs comb bars bar lots plenty warm cold sunny overcast cloudy dry wet rain

@@ -196,6 +196,9 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 	default:
 		return quantity{}, i
 	}
+	if q, j := n.year(toks, i); j > i {
+		return q, j
+	}
 	v, j := n.cardinal(toks, i)
 	if joined(toks, j) {
 		next := n.of(toks[j])
@@ -216,6 +219,15 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		}
 	}
 	return n.withPart(text, toks, quantity{lo: v}, j)
+}
+
+// year reads "twenty twenty three".
+func (n *numbers) year(toks []token, i int) (quantity, int) {
+	if n.of(toks[i]).value != 20 || !joined(toks, i+1) || n.of(toks[i+1]).kind != tensWord || n.of(toks[i+1]).value != 20 {
+		return quantity{}, i
+	}
+	v, j := n.belowHundred(toks, i+1)
+	return quantity{lo: 2000 + v}, j
 }
 
 func isPart(w numberWord) bool { return w.kind == partWord && w.value < 1 }

@@ -341,7 +341,7 @@ func (r *reader) attributes(c *clause, noun int) {
 
 // yearHere: a year stands with the queen, not with a date.
 func (r *reader) yearHere(c *clause, i int) bool {
-	return c.items[i].end-c.items[i].start == 4
+	return c.items[i].end-c.items[i].start >= 4
 }
 
 func (r *reader) queenIs(c *clause, i int) {

@@ -56,6 +56,8 @@ type reader struct {
 	lastContent    *finding
 	lastCells      *finding
 	lastSign       string
+	flowering      string // a plant said to be out, for the load that follows
+	flowerSentence int
 	lastCargo      string   // what was last said to be carried in
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
@@ -135,7 +137,7 @@ func (r *reader) line(text string, base int, first pause) {
 		r.inHand = thisText
 	}
 	r.items = r.lex.items(r.mended, r.items)
-	r.items = slices.DeleteFunc(r.items, func(it item) bool { return it.is(kFill) && !it.any(kSame) })
+	r.items = dropFillers(r.items)
 	carryPauses(r.items, first)
 	r.listing = r.listing || numbered(r.items)
 	r.items = r.nameHives(r.items)
@@ -147,6 +149,24 @@ func (r *reader) line(text string, base int, first pause) {
 		r.sentence(r.items[s[0]:s[1]])
 	}
 	r.remark(r.items)
+}
+
+// dropFillers leaves out um and er; "well" between an article and "hive" is a
+// name.
+func dropFillers(items []item) []item {
+	out := items[:0]
+	for i := range items {
+		it := items[i]
+		if it.is(kFill) && !it.is(kSame) {
+			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
+				continue
+			}
+			it.kinds, it.rules = kinds{}, nil
+			it.kinds.add(kWord)
+		}
+		out = append(out, it)
+	}
+	return out
 }
 
 // addPauses marks silences of timed words as weak punctuation.

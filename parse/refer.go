@@ -157,7 +157,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			if k < len(items) && items[k].is(kBar) && plural {
 				k++
 			}
-		case barNumber(sep) && plural && len(bars) < 30:
+		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
 		default:
 			return bars, j
 		}
@@ -187,6 +187,15 @@ func (r *reader) dashOrTo(it *item) bool {
 	return it.pause == none && (it.is(kTo) || r.isWord(it, "-", "–", "through", "thru"))
 }
 
+// risingTo: "bar four five and six" is a list although the noun is singular.
+func (r *reader) risingTo(items []item, j int, bars []int) bool {
+	n := bars[len(bars)-1]
+	for ; j < len(items) && barNumber(&items[j]) && items[j].pause == none && int(items[j].n.lo) == n+1; j++ {
+		n++
+	}
+	return n > bars[len(bars)-1] && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
+}
+
 // shortList: "b5, b6." lists bars where a pause follows, not a finding.
 func (r *reader) shortList(items []item, j int) bool {
 	return items[j].end-items[j].start == 1 && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].start == items[j].end &&
@@ -210,7 +219,7 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 		if next.any(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
 			return false
 		}
-		if next.is(kBar) {
+		if next.is(kBar) && !(k+2 < len(items) && barNumber(&items[k+2])) {
 			return false // "bars three and four, two bars of honey"
 		}
 	}
@@ -266,6 +275,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if !r.listing {
 		return false
 	}
+	if prev != nil && items[i].pause == none && (prev.is(kDo) && next != nil && r.isWord(next, "free", "loose", "out", "straight") || r.isWord(prev, "off") && deedNear(before)) {
+		return true
+	}
 	if prev != nil && items[i].pause == none && prev.any(kOn, kAfter, kTween) {
 		return r.text[prev.start:prev.end] != "for" && r.text[prev.start:prev.end] != "at"
 	}
@@ -275,11 +287,15 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return heads || headed
 	}
 	n := int(items[i].n.lo)
-	follows := r.last != 0 && (n == r.last+1 || n == r.last-1) || lastBar(before) != 0 && (n == lastBar(before)+1 || n == lastBar(before)-1)
+	follows := r.last != 0 && (n == r.last+1 || n == r.last-1) || r.lastBar(before) != 0 && (n == r.lastBar(before)+1 || n == r.lastBar(before)-1)
 	if items[i].pause >= comma || prev.any(kAnd, kThen) {
 		return heads && (follows || items[i].n.hi > items[i].n.lo || r.plainList(items, i))
 	}
-	return heads && follows && !prev.any(kArt, kNum, kAdv, kOf, kHave, kBe, kNo, kDo, kTo)
+	if r.plainList(items, i) && i+3 < len(items) && items[i+3].any(kContent, kComb) && !prev.any(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
+		return true
+	}
+	closes := !prev.is(kAdv) || r.isWord(prev, "as well", "too", "again")
+	return heads && follows && closes && !prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
 
 // deedNear reports whether a deed or a bar stands a few words back: "added a
@@ -302,10 +318,14 @@ func (r *reader) plainList(items []item, i int) bool {
 }
 
 // lastBar is the bar named last among the items, or 0.
-func lastBar(items []item) int {
+func (r *reader) lastBar(items []item) int {
+	steps := 0
 	for i := len(items) - 1; i >= 0; i-- {
+		if items[i].any(kNext, kPrev, kSkip) {
+			steps++
+		}
 		if items[i].is(kBars) && len(items[i].bars) > 0 {
-			return items[i].bars[len(items[i].bars)-1]
+			return items[i].bars[len(items[i].bars)-1] + steps*r.step
 		}
 	}
 	return 0
@@ -467,7 +487,7 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true
 	}
 	prev := &before[k-1]
-	return prev.any(kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+	return prev.any(kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
 }
 
 func trimNumber(v float64) string { return formatNumber(v) }

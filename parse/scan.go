@@ -279,6 +279,9 @@ func (s *scan) contentFollows(i int) bool {
 // same copies what was said of the bar before, or of the bar named after "as".
 func (s *scan) same(i int) {
 	it, r := s.at(i), s.r
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kDate, kBar) && !r.isWord(next, "both", "as", "for", "again", "three") {
+		return // "the same day"
+	}
 	it.used = true
 	from := r.lastFind
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
@@ -323,7 +326,7 @@ func (s *scan) moreCells(i int) bool {
 	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
 		return false
 	}
-	s.found = append(s.found, &finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: []*item{s.at(i)}, rule: last.rule})
+	s.found = append(s.found, &finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: []*item{s.at(i)}, rule: last.rule, form: "more"})
 	return true
 }
 

@@ -200,9 +200,39 @@ func (r *reader) clause(c *clause) {
 	r.queen(c)
 	r.colony(c)
 	r.weather(c)
+	r.plantInFlower(c)
+	r.weighed(c)
 	r.scan(c)
 	r.afterthoughts(c)
 	r.nowQueen(c)
+}
+
+// plantInFlower keeps the plant of "red gum's out and they're bringing in
+// nectar" for the load that follows.
+func (r *reader) plantInFlower(c *clause) {
+	if hasKind(c.items, kContent) || hasKind(c.items, kBring) {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if it.is(kPlant) && i+1 < len(c.items) && c.items[i+1].is(kBe) && !it.used {
+			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
+		}
+	}
+}
+
+// weighed: a hive's name with nothing but a mass of ten kilograms or more is
+// its weight ("hive five twenty six kilos", going down the row with the scale).
+func (r *reader) weighed(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any(kName, kAdv, kBe) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
+			continue
+		}
+		if kg, ok := it.size.kg(); ok && kg >= 10 {
+			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
+		}
+	}
 }
 
 // afterthoughts are counts, plants and amounts told in a clause of their own:
@@ -215,7 +245,7 @@ func (r *reader) afterthoughts(c *clause) {
 			continue
 		}
 		switch {
-		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count"):
+		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
 			r.described(c, r.lastCargo, "plant", kPlant, i, i)
