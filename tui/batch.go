@@ -54,7 +54,7 @@ func (a *app) lookedOver() tea.Cmd {
 		a.say("none was marked as right; all go on waiting")
 		return nil
 	}
-	l := a.startLine(fmt.Sprintf("%d of %d looked right. Confirm them? y or n", n, len(b.ids)), "")
+	l := a.startLine(fmt.Sprintf("%d of %d looked right. Confirm them? y or n", n, len(b.ids)), "y")
 	l.take = func(typed string) tea.Cmd {
 		if !startsLike("yes", typed) {
 			a.batch = nil
@@ -63,8 +63,6 @@ func (a *app) lookedOver() tea.Cmd {
 		}
 		return a.confirmBatch()
 	}
-	l.input.SetValue("y")
-	l.input.CursorEnd()
 	return nil
 }
 

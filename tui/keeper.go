@@ -54,7 +54,8 @@ type Effect struct {
 type Teacher interface {
 	// Preview tells what the alias would change, and changes nothing.
 	Preview(heard, said string) ([]Effect, error)
-	// Teach remembers the alias.
+	// Teach remembers the alias; from then on the Reader knows it. Notes that
+	// wait are read again by the review.
 	Teach(heard, said string) error
 }
 

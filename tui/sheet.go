@@ -194,7 +194,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.Find):
 		a.startFind()
 	case key.Matches(msg, k.Teach):
-		a.startTeach()
+		return a.startTeach()
 	case key.Matches(msg, k.Play):
 		return a.play(1)
 	case key.Matches(msg, k.Slower):

@@ -123,33 +123,46 @@ func TestStoryTenInspectionsAreConfirmed(t *testing.T) {
 	}
 }
 
-// fakeTeacher remembers aliases and says that each changes one value.
-type fakeTeacher struct{ taught [][2]string }
+// fakeTeacher is a reader that learns: it reads a note with what it was taught
+// put in the place of what was heard.
+type fakeTeacher struct {
+	fakeReader
+	heard, said string
+}
+
+func (f *fakeTeacher) Parse(note *colony.Note) []colony.Inspection {
+	as := *note
+	if f.heard != "" {
+		as.Text = strings.ReplaceAll(as.Text, f.heard, f.said)
+	}
+	return f.fakeReader.Parse(&as)
+}
 
 func (f *fakeTeacher) Preview(heard, said string) ([]Effect, error) {
 	return []Effect{{Hive: "7", On: colony.DateOf(evening), Path: "bars.2.honey", Will: "yes"}}, nil
 }
 
 func (f *fakeTeacher) Teach(heard, said string) error {
-	f.taught = append(f.taught, [2]string{heard, said})
+	f.heard, f.said = heard, said
 	return nil
 }
 
 func TestStoryMishearingIsRemembered(t *testing.T) {
-	k := take(t, "Hive 3. Bar 7 hunny.")
+	k := take(t, "Hive 3. Bar 7 hunny.", "Hive 7. Bar 2 hunny.")
 	o := options(k)
 	teacher := &fakeTeacher{}
 	o.Teacher = teacher
-	s := tell(t, k, o).waits("1 inspection waits")
-	s.press("enter").waits("Nothing left to check").press("ctrl+e").waits("The note of hive 3")
+	a := newApp(k, teacher, o, newTheme(io.Discard, NoColour, Dark))
+	s := &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30)), k}
+	s.waits("2 inspections wait").press("enter").waits("Nothing left to check").press("ctrl+e").waits("The note of hive 3")
 	for range len("hunny.") {
 		s.press("backspace")
 	}
 	s.press("honey.").waits("+ bar 7 honey yes").press("ctrl+s").waits("“hunny” was “honey”: ctrl+t remembers it")
-	s.press("ctrl+t").waits("hunny = honey").press("enter").waits("1 waiting value changes", "hive 7", "bar 2 honey")
-	s.press("y", "enter").waits("remembered: hunny is honey").leaves()
-	if len(teacher.taught) != 1 || teacher.taught[0] != [2]string{"hunny", "honey"} {
-		t.Errorf("taught %v", teacher.taught)
+	s.press("ctrl+t").waits("1 waiting value changes", "hive 7", "bar 2 honey")
+	s.press("enter").waits("remembered: “hunny” is “honey”").leaves()
+	if got := leaf(t, k, "r002", "bars.2.honey"); got != "yes" {
+		t.Errorf("the other note that waits has %q", got)
 	}
 }
 

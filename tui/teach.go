@@ -58,18 +58,19 @@ func replaced(old, edited string) (heard, said string) {
 	return trim(old[a[head][0]:a[len(a)-1-tail][1]]), trim(edited[b[head][0]:b[len(b)-1-tail][1]])
 }
 
-// startTeach asks what the words behind the leaf were meant to be.
-func (a *app) startTeach() {
+// startTeach remembers the mishearing that was corrected last, or asks what the
+// words behind the leaf were meant to be.
+func (a *app) startTeach() tea.Cmd {
 	s := a.sheet
 	heard, said := a.slips.last()
-	if heard == "" {
-		heard = strings.ToLower(s.quote(s.evidence()))
+	if heard != "" {
+		return a.preview(heard, said)
 	}
-	if heard == "" {
-		a.say("choose a leaf that has words behind it, or walk the words with %s", a.keys.Words.Help().Key)
-		return
+	if heard = strings.ToLower(s.quote(s.evidence())); heard == "" {
+		a.say("choose a leaf that has words behind it")
+		return nil
 	}
-	l := a.startLine("heard = said", heard+" = "+said)
+	l := a.startLine("heard = said", heard+" = ")
 	l.take = func(typed string) tea.Cmd {
 		heard, said, ok := strings.Cut(typed, "=")
 		heard, said = strings.TrimSpace(heard), strings.TrimSpace(said)
@@ -79,6 +80,7 @@ func (a *app) startTeach() {
 		}
 		return a.preview(heard, said)
 	}
+	return nil
 }
 
 // preview asks what else the alias would change.
@@ -93,7 +95,7 @@ func (a *app) preview(heard, said string) tea.Cmd {
 // showEffects shows what would change in waiting notes, and asks.
 func (a *app) showEffects(m effectsMsg) {
 	l := a.startLine(fmt.Sprintf("“%s” is “%s” from now on: %s. y or n", clean(m.heard), clean(m.said),
-		plural(len(m.effects), "waiting value changes", "waiting values change")), "")
+		plural(len(m.effects), "waiting value changes", "waiting values change")), "y")
 	for _, e := range m.effects[:min(len(m.effects), mostChoices)] {
 		l.choices = append(l.choices, choice{
 			show: fmt.Sprintf("%s, %s: %s", hiveName(e.Hive), showDay(e.On), fullName(e.Path)),
@@ -109,11 +111,47 @@ func (a *app) showEffects(m effectsMsg) {
 	}
 }
 
+// teach remembers the alias, reads the waiting notes that have the words again,
+// and loads the sheet anew.
 func (a *app) teach(heard, said string) tea.Cmd {
-	teacher := a.desk.opts.Teacher
-	return tea.Batch(a.queue.add(job{"remember the word", func() (tea.Msg, error) {
-		return savedMsg{"remembered: " + heard + " is " + said}, teacher.Teach(heard, said)
-	}}), a.loadWaiting())
+	id := a.sheet.rec.ID
+	a.opening = true
+	return a.queue.add(job{"remember the word", func() (tea.Msg, error) {
+		if err := a.desk.teach(heard, said); err != nil {
+			return nil, err
+		}
+		again, err := a.desk.open(id)
+		return rereadMsg{opened: again, text: "remembered: “" + heard + "” is “" + said + "”"}, err
+	}})
+}
+
+// teach remembers the alias and reads what waits again, where the words occur.
+func (d *desk) teach(heard, said string) error {
+	if err := d.opts.Teacher.Teach(heard, said); err != nil {
+		return err
+	}
+	waiting, err := d.keeper.Waiting()
+	if err != nil {
+		return err
+	}
+	done := map[string]bool{}
+	for _, r := range waiting {
+		if done[r.NoteHash] {
+			continue
+		}
+		done[r.NoteHash] = true
+		note, err := d.keeper.Note(r.NoteHash)
+		if err != nil {
+			return err
+		}
+		if !strings.Contains(strings.ToLower(note.Text), strings.ToLower(heard)) {
+			continue
+		}
+		if err := d.keeper.Edit(note.Hash, note.Text, d.reader.Parse(&note)); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // play plays the seconds of the recording that the selected words took.
