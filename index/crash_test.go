@@ -316,3 +316,40 @@ func TestFarBehind(t *testing.T) {
 		t.Errorf("%d changes not seen", s.Unseen())
 	}
 }
+
+// The log of changes does not grow for ever, and still mends after it was cut.
+func TestLogOfChangesIsShortened(t *testing.T) {
+	dir := t.TempDir()
+	s := indextest.Reopen(t, dir)
+	r := mustTake(t, s, write("3", noon(2026, 5, 1)))[0]
+	mustFind(t, s, index.Query{})
+	s.Forge(t, r.ID, 3000)
+	mustFind(t, s, index.Query{})
+	if n := s.LogLength(); n > 1 {
+		t.Errorf("%d changes are still logged", n)
+	}
+	mustTake(t, s, write("4", noon(2026, 5, 2)))
+	if err := s.Abandon(); err != nil {
+		t.Fatal(err)
+	}
+	var said []string
+	s = indextest.Reopen(t, dir, index.Log(func(m string) { said = append(said, m) }))
+	defer s.Close()
+	indextest.MustAgree(t, s)
+	if len(said) > 0 {
+		t.Errorf("mending one change took more: %q", said)
+	}
+}
+
+// An index of another version of the program is built anew.
+func TestOtherMapping(t *testing.T) {
+	dir := filled(t, 3)
+	index.Disown(t, dir)
+	var said []string
+	s := indextest.Reopen(t, dir, index.Log(func(m string) { said = append(said, m) }))
+	defer s.Close()
+	indextest.MustAgree(t, s)
+	if len(said) != 1 || !strings.Contains(said[0], "another version") {
+		t.Errorf("said %q", said)
+	}
+}

@@ -69,11 +69,8 @@ func inspect(path, indexDir string) error {
 func promisedSize(f io.ReaderAt) (int64, error) {
 	var newest, size uint64
 	found := false
-	offsets := []int64{0}
-	for _, page := range []int64{1 << 9, 1 << 10, 1 << 11, 1 << 12, 1 << 13, 1 << 14, 1 << 15, 1 << 16} {
-		offsets = append(offsets, page)
-	}
-	for _, at := range offsets {
+	// The second meta page begins where the first ends, at the page size.
+	for _, at := range []int64{0, 1 << 9, 1 << 10, 1 << 11, 1 << 12, 1 << 13, 1 << 14, 1 << 15, 1 << 16} {
 		page := make([]byte, metaEnd)
 		if n, err := f.ReadAt(page, at); n < metaEnd {
 			if err != nil && !errors.Is(err, io.EOF) {

@@ -1,6 +1,7 @@
 package index
 
 import (
+	"path/filepath"
 	"testing"
 
 	bolt "go.etcd.io/bbolt"
@@ -53,6 +54,32 @@ func (s *Store) Forge(t *testing.T, id string, changes int) {
 		return nil
 	})
 	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+// LogLength is how many changes are logged.
+func (s *Store) LogLength() (n int) {
+	if err := s.view(func(tx *bolt.Tx) error {
+		n = countKeys(tx.Bucket(bucketChanges))
+		return nil
+	}); err != nil {
+		panic(err)
+	}
+	return n
+}
+
+// Disown makes a closed store's index look as if another version had made it.
+func Disown(t *testing.T, dir string) {
+	t.Helper()
+	w := searcher{dir: filepath.Join(dir, IndexDir)}
+	if err := w.open(true); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.idx.SetInternal(internalMapping, []byte("0 other")); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.close(); err != nil {
 		t.Fatal(err)
 	}
 }

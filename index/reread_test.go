@@ -196,3 +196,26 @@ func TestEdit(t *testing.T) {
 		t.Error("the edited text is not found")
 	}
 }
+
+// A record that the edited note no longer has keeps its evidence where its
+// words still stand.
+func TestEditMovesTheEvidenceOfWhatItNoLongerHas(t *testing.T) {
+	s := indextest.MustOpen(t)
+	v := twoHives()
+	records := mustTake(t, s, v)
+	text := "Today: " + strings.Replace(v.Note.Text, "grumpy", "calm", 1)
+	read := twoHives().Read[:1]
+	read[0].Evidence = nil
+	if err := s.Edit(v.Note.Hash, text, read); err != nil {
+		t.Fatal(err)
+	}
+	evidence := mustRecord(t, s, records[1].ID).Read.Evidence
+	for path, spans := range evidence {
+		for _, span := range spans {
+			t.Errorf("%s still rests on %q", path, text[span[0]:span[1]])
+		}
+	}
+	if err := s.Edit(v.Note.Hash, text+" Late.", nil); err != nil {
+		t.Fatal(err)
+	}
+}

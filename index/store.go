@@ -14,6 +14,7 @@ import (
 
 	"github.com/oklog/ulid/v2"
 	bolt "go.etcd.io/bbolt"
+	bolterrors "go.etcd.io/bbolt/errors"
 
 	"barwise/colony"
 )
@@ -127,9 +128,9 @@ func (s *Store) openFile() error {
 	switch {
 	case err == nil || errors.Is(err, ErrDamaged):
 		return err
-	case errors.Is(err, bolt.ErrTimeout):
+	case errors.Is(err, bolterrors.ErrTimeout):
 		return fmt.Errorf("%s: %w, which holds the lock on this file: close the other barwise (a review or take that is still open) and try again", s.path, ErrLocked)
-	case errors.Is(err, bolt.ErrInvalid), errors.Is(err, bolt.ErrVersionMismatch), errors.Is(err, bolt.ErrChecksum):
+	case errors.Is(err, bolterrors.ErrInvalid), errors.Is(err, bolterrors.ErrVersionMismatch), errors.Is(err, bolterrors.ErrChecksum):
 		return damaged(s.path, err)
 	}
 	return explain(s.path, err)
