@@ -125,7 +125,7 @@ func (a *app) Init() tea.Cmd {
 }
 
 func (a *app) loadWaiting() tea.Cmd {
-	return a.queue.add(job{"read what waits", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "read what waits", looked: true, run: func() (tea.Msg, error) {
 		records, err := a.desk.keeper.Waiting()
 		return waitingMsg{records}, err
 	}})
@@ -158,11 +158,12 @@ func (a *app) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 
 // jobDone takes what a job brought and starts the next.
 func (a *app) jobDone(d jobDone) tea.Cmd {
+	what := a.queue.jobs[0].what
 	next := a.queue.done(d)
 	if d.err != nil {
-		a.opening, a.finished = false, false
-		a.fail("not done: could not %s: %v", a.queue.jobs[0].what, d.err)
-		return nil
+		a.opening, a.finished = false, a.finished && a.queue.err == nil
+		a.fail("could not %s: %v", what, d.err)
+		return next
 	}
 	return tea.Batch(next, a.bring(d.msg))
 }
@@ -207,7 +208,7 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 // open asks for a record; until it is there, keys are not taken.
 func (a *app) open(id string) tea.Cmd {
 	a.opening = true
-	return a.queue.add(job{"open the inspection", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "open the inspection", looked: true, run: func() (tea.Msg, error) {
 		o, err := a.desk.open(id)
 		return openedMsg{o}, err
 	}})
@@ -224,7 +225,8 @@ func (a *app) show(o *opened) {
 // press takes a key: what holds everywhere first, then the place it falls on.
 func (a *app) press(msg tea.KeyMsg) tea.Cmd {
 	a.message, a.trouble = "", false
-	if msg.Type == tea.KeyRunes { // what is pasted is no safer than a note
+	if msg.Type == tea.KeyRunes { // what is pasted is no safer than a note, and is no key's name
+		msg.Paste = len(msg.Runes) > 1
 		msg.Runes = []rune(cleanLines(string(msg.Runes)))
 	}
 	switch {

@@ -70,7 +70,7 @@ func (d *desk) before(ins *colony.Inspection) (*colony.Inspection, error) {
 		return nil, err
 	}
 	for _, r := range records {
-		if r.State == colony.SetAside || r.ID == ins.ID {
+		if r.State == colony.SetAside || r.ID == ins.ID || r.Read.At.After(ins.At) && len(r.Corrections) == 0 {
 			continue
 		}
 		if was := r.Inspection(); was.Hive == ins.Hive && was.At.Before(ins.At) {

@@ -148,7 +148,7 @@ func (a *app) keepOf(was, r colony.Record, text string) tea.Cmd {
 // undoOf undoes or redoes the last step of a record that is not on the sheet:
 // it is loaded first, since the list holds no history.
 func (a *app) undoOf(id string, back bool) tea.Cmd {
-	return a.queue.add(job{"undo", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "undo", run: func() (tea.Msg, error) {
 		o, err := a.desk.open(id)
 		if err != nil {
 			return nil, err

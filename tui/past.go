@@ -29,7 +29,7 @@ func (p *past) load(title string, items []pastItem) { *p = past{title: title, it
 // lookUp lists a hive's inspections.
 func (a *app) lookUp(hive string) tea.Cmd {
 	look := a.desk.opts.Past
-	return a.queue.add(job{"look up " + hiveName(hive), func() (tea.Msg, error) {
+	return a.queue.add(job{what: "look up " + hiveName(hive), looked: true, run: func() (tea.Msg, error) {
 		records, err := look(hive)
 		items := make([]pastItem, len(records))
 		for i := range records {
@@ -44,7 +44,7 @@ func (a *app) lookUp(hive string) tea.Cmd {
 // find asks the history.
 func (a *app) find(typed string) tea.Cmd {
 	find := a.desk.opts.Find
-	return a.queue.add(job{"find " + clean(typed), func() (tea.Msg, error) {
+	return a.queue.add(job{what: "find " + clean(typed), looked: true, run: func() (tea.Msg, error) {
 		hits, err := find(typed)
 		items := make([]pastItem, len(hits))
 		for i, h := range hits {

@@ -34,6 +34,11 @@ func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
 	}
 	p := &plain{desk: &desk{keeper: k, reader: r, opts: o}, lines: bufio.NewScanner(in), out: outOf(o)}
 	p.lines.Buffer(nil, longestEdit)
+	if o.New {
+		if err := p.newNote(); err != nil {
+			return err
+		}
+	}
 	waiting, err := k.Waiting()
 	if err != nil {
 		return err
@@ -73,6 +78,29 @@ func (p *plain) ask(prompt string) (string, bool) {
 		return "", false
 	}
 	return strings.TrimSpace(clean(p.lines.Text())), true
+}
+
+// newNote takes in a note that is typed line by line, up to an empty line.
+func (p *plain) newNote() error {
+	p.say("Type the note; an empty line ends it.")
+	var lines []string
+	for {
+		line, ok := p.ask(">")
+		if !ok || line == "" {
+			break
+		}
+		lines = append(lines, line)
+	}
+	if len(lines) == 0 {
+		return p.err
+	}
+	note := newNote(strings.Join(lines, "\n")+"\n", p.desk.now())
+	records, err := p.desk.keeper.Take(note, p.desk.reader.Parse(&note))
+	if err != nil {
+		return err
+	}
+	p.say("Kept: %s.", plural(len(records), "inspection", "inspections"))
+	return p.err
 }
 
 // review goes through one inspection. It reports whether to go on to another.

@@ -68,3 +68,16 @@ func TestPlainReviewEndsWithItsInput(t *testing.T) {
 		t.Errorf("the answer before the end is lost: %q", got)
 	}
 }
+
+func TestPlainReviewTakesANewNote(t *testing.T) {
+	k := take(t)
+	var out strings.Builder
+	o := options(k)
+	o.Plain, o.New, o.Out, o.In = true, true, &out, strings.NewReader("Hive 9. Bar 1 honey.\nBar 2 eggs.\n\n\n")
+	if err := Review(context.Background(), k, fakeReader{}, o); err != nil {
+		t.Fatal(err)
+	}
+	if got := leaf(t, k, "r001", "bars.2.eggs"); got != "yes" || state(t, k, "r001") != colony.Confirmed {
+		t.Errorf("bar 2 %q, %s\n%s", got, state(t, k, "r001"), out.String())
+	}
+}

@@ -9,8 +9,9 @@ import (
 // job is one piece of work on the Keeper: a save, or a reading that must see
 // the saves before it.
 type job struct {
-	what string // for the message when it fails: "save hive 3"
-	run  func() (tea.Msg, error)
+	what   string // for the message when it fails: "save hive 3"
+	run    func() (tea.Msg, error)
+	looked bool // it only looks: when it fails, nothing is lost
 }
 
 // jobDone says how the job at the head of the queue ended.
@@ -20,8 +21,9 @@ type jobDone struct {
 }
 
 // queue runs jobs one after another, in the order they were asked for, so that
-// a later step is never kept before an earlier one. A job that fails stays at
+// a later step is never kept before an earlier one. A step that fails stays at
 // the head and stops the queue: nothing is dropped, and it can be tried again.
+// What only looks is dropped when it fails.
 type queue struct {
 	jobs    []job
 	running func() (tea.Msg, error) // the head, once under way; nil for none
@@ -50,7 +52,8 @@ func (q *queue) next() tea.Cmd {
 // done takes the head off, or stops there.
 func (q *queue) done(d jobDone) tea.Cmd {
 	q.running = nil
-	if q.err = d.err; d.err != nil {
+	if d.err != nil && !q.jobs[0].looked {
+		q.err = d.err
 		return nil
 	}
 	q.jobs = q.jobs[1:]

@@ -377,3 +377,29 @@ func TestMouseSelects(t *testing.T) {
 		}
 	}
 }
+
+func TestFailedSearchBlocksNothing(t *testing.T) {
+	k := take(t, sampleNotes...)
+	o := options(k)
+	o.Find = func(string) ([]Found, error) { return nil, errors.New("no such month: febtober") }
+	d := newDriver(t, k, o, 80, 24)
+	d.press("/", "since febtober", "enter")
+	d.sees("no such month", "saved")
+	o.Find = func(string) ([]Found, error) {
+		return []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: "larvae, eggs"}}, nil
+	}
+	d = newDriver(t, k, o, 80, 24)
+	d.press("/", "eggs", "enter")
+	d.sees("Found: eggs", "bar 4: “larvae, eggs”")
+	d.press("enter")
+	d.sees("hive 3 · Mon 11 May")
+}
+
+func TestPastedNameOfAKeyIsText(t *testing.T) {
+	d, k := openSecond(t)
+	d.send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("ctrl+s")})
+	d.sees("bar 3 eggs: ctrl+s")
+	if got := state(t, k, second); got != colony.Waiting {
+		t.Errorf("state is %q", got)
+	}
+}

@@ -119,7 +119,7 @@ func (s *sheet) goToPath(path string) bool {
 
 func (a *app) saveJob(r colony.Record) job {
 	hive, _ := headline(&r)
-	return job{"save " + hiveName(hive), func() (tea.Msg, error) { return savedMsg{}, a.desk.keeper.Save(r) }}
+	return job{what: "save " + hiveName(hive), run: func() (tea.Msg, error) { return savedMsg{}, a.desk.keeper.Save(r) }}
 }
 
 func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {

@@ -86,7 +86,7 @@ func (a *app) startTeach() tea.Cmd {
 // preview asks what else the alias would change.
 func (a *app) preview(heard, said string) tea.Cmd {
 	teacher := a.desk.opts.Teacher
-	return a.queue.add(job{"look what else it would change", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "look what else it would change", looked: true, run: func() (tea.Msg, error) {
 		effects, err := teacher.Preview(heard, said)
 		return effectsMsg{heard, said, effects}, err
 	}})
@@ -116,7 +116,7 @@ func (a *app) showEffects(m effectsMsg) {
 func (a *app) teach(heard, said string) tea.Cmd {
 	id := a.sheet.rec.ID
 	a.opening = true
-	return a.queue.add(job{"remember the word", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "remember the word", run: func() (tea.Msg, error) {
 		if err := a.desk.teach(heard, said); err != nil {
 			return nil, err
 		}

@@ -21,7 +21,7 @@ func (a *app) walk(back bool) tea.Cmd {
 		return cmd
 	}
 	a.opening = true
-	return a.queue.add(job{"read the note again", func() (tea.Msg, error) {
+	return a.queue.add(job{what: "read the note again", run: func() (tea.Msg, error) {
 		again, what, err := a.desk.walk(s.opened, back)
 		return rereadMsg{opened: again, text: walked(back) + what}, err
 	}})

@@ -129,7 +129,7 @@ func (a *app) keepPage() tea.Cmd {
 	if w.of == nil {
 		note := newNote(text, a.desk.now())
 		read := w.read
-		return tea.Batch(end, a.queue.add(job{"keep the note", func() (tea.Msg, error) {
+		return tea.Batch(end, a.queue.add(job{what: "keep the note", run: func() (tea.Msg, error) {
 			records, err := a.desk.keeper.Take(note, read)
 			return takenMsg{records}, err
 		}}))
@@ -138,7 +138,7 @@ func (a *app) keepPage() tea.Cmd {
 }
 
 func (a *app) rereadJob(o *opened, text string) job {
-	return job{"read the note again", func() (tea.Msg, error) {
+	return job{what: "read the note again", run: func() (tea.Msg, error) {
 		again, err := a.desk.edit(o, text)
 		heard, said := replaced(o.note.Text, text)
 		return rereadMsg{again, "the note was read again; what you had corrected stays", heard, said}, err
@@ -195,7 +195,7 @@ func (a *app) endDraft(w *writing) tea.Cmd {
 		return nil
 	}
 	name := draftName(w.of)
-	return a.queue.add(job{"remove the draft", func() (tea.Msg, error) { return savedMsg{}, drafts.KeepDraft(name, "") }})
+	return a.queue.add(job{what: "remove the draft", run: func() (tea.Msg, error) { return savedMsg{}, drafts.KeepDraft(name, "") }})
 }
 
 // viewPage draws the text and what it means so far.
