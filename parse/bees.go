@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // splitLeaves reads "marked=yes worn=yes".
 func splitLeaves(s string) [][2]string {
@@ -191,7 +194,7 @@ func (r *reader) deniedTemper(score string) string {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell) &&
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&
 		!c.items[next].any(kBees) && !r.hiveOrBees(c, next) {
 		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
 			return false
@@ -212,6 +215,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	alone := true
 	for k := range c.items {
 		it := &c.items[k]
+		if it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them") {
+			return false // "somebody's been busy"
+		}
 		if it.any(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen) && !it.any(kTemper) && !r.lightWord(it) && k != i {
 			alone = false
 		}
@@ -310,7 +316,7 @@ func (r *reader) strengthNamed(c *clause, it *item) bool {
 
 func (r *reader) ofColony(c *clause, i int) bool {
 	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot) &&
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot, kDo) &&
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
@@ -554,6 +560,10 @@ func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 		it := &c.items[j]
 		if it.is(k) && !it.used {
 			v := r.value(it, k)
+			if slices.Contains(values, v) {
+				it.used = true
+				continue
+			}
 			if it.is(kPlant) && it.is(kColour) && k == kColour {
 				continue
 			}
@@ -608,6 +618,9 @@ var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
 	text := lowerASCII(r.text[it.start:it.end])
+	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
+		return false // "cloudy now, it was sunny when I set off"
+	}
 	if !ambiguousSkies[text] {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any(kFore, kAfter, kIf)) {
 			return false

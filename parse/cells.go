@@ -181,7 +181,13 @@ func (s *scan) cellNoun(i int) {
 // colonyWide: "no queen cells" said for itself denies them of the colony, not
 // of the bar in hand.
 func (s *scan) colonyWide(f *finding) {
-	if !s.headed && !s.r.sameSentence && !s.here {
+	spoken := s.denier != nil && s.denier.pause == none && s.denier != s.at(0) || s.denier == s.at(0) && s.denier.pause == none
+	for k := f.at + 1; k < len(s.c.items); k++ {
+		if s.at(k).any(kBars, kBar) {
+			return
+		}
+	}
+	if !s.here && (spoken || !s.headed && !s.r.sameSentence) {
 		f.located = true
 	}
 }
@@ -196,13 +202,6 @@ func (s *scan) countFor(i int) *quantity {
 	return nil
 }
 
-// pendingCells drops a stage whose noun never came.
-func (s *scan) pendingCells() {
-	if s.kindAt != "" || s.stageAt == "" {
-		return
-	}
-}
-
 // sign reads a sign of pest, disease or trouble, with its count.
 func (s *scan) sign(i int) {
 	it, r := s.at(i), s.r
@@ -212,7 +211,10 @@ func (s *scan) sign(i int) {
 		return
 	}
 	denied := s.denies(i)
-	f := &finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: []*item{it}, rule: rule.ID}
+	if !s.joins(i) {
+		s.list++
+	}
+	f := &finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: []*item{it}, rule: rule.ID, list: s.list}
 	if denied {
 		f.cue = s.noCue
 		f.items = append(f.items, s.denier)

@@ -28,6 +28,7 @@ type clause struct {
 	pastOn      colony.Date
 	queenUnsure bool
 	heading     bool // the mood was set by a heading
+	asks        bool // the mood is that of a question
 	alone       bool // the mood holds for this clause only
 	placed      bool // a bar's putting-in was read
 }
@@ -53,7 +54,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.pause >= colon:
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kStrength, kHive))
 	case it.is(kName):
-		return !r.argument(items, i)
+		return !r.argument(items, i) && !r.lookedAt(items, i)
 	case it.is(kBars):
 		return r.heads(items, i)
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
@@ -63,7 +64,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.any(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
-		return i+1 < len(items) && r.opens(items, i+1, it)
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1))
 	}
 	if it.pause == comma && r.backToNow(items, i) {
 		return true
@@ -72,6 +73,14 @@ func (r *reader) begins(items []item, i int) bool {
 		return false
 	}
 	return r.opens(items, i, prev)
+}
+
+// datedTurn: "and on Thursday I'm going to …".
+func (r *reader) datedTurn(items []item, i int) bool {
+	if items[i].is(kOn) {
+		i++
+	}
+	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron)
 }
 
 // soMuch: "so calm that …" begins nothing.
@@ -107,13 +116,26 @@ func (r *reader) notOnly(items []item, i int) bool {
 	return false
 }
 
+// seesHer: "saw the old queen" begins a statement without its subject.
+func (r *reader) seesHer(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+3; k++ {
+		if items[k].any(kQueen, kShe) {
+			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed")
+		}
+	}
+	return false
+}
+
 // orderAt: "check them on the twenty-eighth" is an order to oneself where a day
 // ahead or "again" follows.
 func (r *reader) orderAt(items []item, i int) bool {
 	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) {
 		return false
 	}
-	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < stop; k++ {
+	if i > 0 && items[i-1].is(kBe) || items[i].any(kState, kStage) {
+		return false
+	}
+	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < colon; k++ {
 		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") {
 			return true
 		}
@@ -141,6 +163,10 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	switch {
 	case it.is(kAsk):
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
+	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
+		return false
+	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
+		return true
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && r.leadIn(items, i):
@@ -272,6 +298,15 @@ func (r *reader) findingBehind(items []item, i int) bool {
 	return false
 }
 
+// lookedAt: "I'll look at hive three again" names the hive inside the plan.
+func (r *reader) lookedAt(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].any(kArt, kOn) && items[k+1].pause == none {
+		k--
+	}
+	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
+}
+
 // argument reports whether a hive's name is part of what is said of another:
 // moved to hive two, united with hive nine, from hive six.
 func (r *reader) argument(items []item, i int) bool {
@@ -285,6 +320,8 @@ func (r *reader) argument(items []item, i int) bool {
 	prev := &items[k]
 	text := lowerASCII(r.text[prev.start:prev.end])
 	switch {
+	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
+		return false
 	case k > 0 && r.isWord(&items[k-1], "back"):
 		return false
 	case text == "than", text == "like":
@@ -363,6 +400,7 @@ func (r *reader) judge(list []clause) {
 		if c.mood == past && c.when != nil && !c.when.week {
 			pastOn = c.when.past
 		}
+		r.askedOnly = c.asks
 		if c.mood != asserted && !c.alone {
 			carried, cue = c.mood, c.cue
 		}
@@ -426,6 +464,9 @@ func (r *reader) selfAnswered(list []clause) bool {
 
 func (r *reader) resets(c *clause, carried mood) bool {
 	first := &c.items[0]
+	if carried == unasked && r.askedOnly && !first.any(kAnd, kOr) {
+		return true
+	}
 	if first.is(kName) && carried == planned && r.hasDeed(c) {
 		return false
 	}
@@ -501,7 +542,7 @@ func (r *reader) cues(c *clause) {
 			}
 			c.mood, c.cue = unasked, words
 		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen)):
-			c.mood, c.cue = unasked, words
+			c.mood, c.cue, c.asks = unasked, words, true
 		case it.is(kUndone) && r.doesFollow(c, k):
 			c.undone, c.cue = true, words
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
@@ -510,6 +551,7 @@ func (r *reader) cues(c *clause) {
 			c.mood, c.cue, c.alone = unasked, words, true
 		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
 			c.mood, c.cue = past, words
+		case it.is(kPast) && r.thisMonth(it):
 		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
 			c.mood, c.cue = past, words
 		}
@@ -517,6 +559,12 @@ func (r *reader) cues(c *clause) {
 			c.doubt = words
 		}
 	}
+}
+
+// thisMonth: "wasps already, in June" said in June is said of now.
+func (r *reader) thisMonth(it *item) bool {
+	w := r.dates.of(r.mended[it.to-1])
+	return it.to-it.from == 2 && w.kind == monthWord && w.value == int(r.today.Month)
 }
 
 // sureFuture: a clause about what is to come that names no deed of the trade

@@ -32,7 +32,7 @@ func (s *scan) combBars(i int) []int {
 // weakCombWords speak of comb only right where a bar or comb is in hand.
 var weakCombWords = map[string]bool{"small": true, "large": true, "dark": true, "bent": true, "true": true, "complete": true,
 	"done": true, "finished": true, "comb": true, "of comb": true, "completed": true, "started": true, "starting": true,
-	"broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
+	"straight": true, "broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
 	"starter": true, "curled": true, "of the way": true, "beginning": true, "not drawn": true, "fresh white": true, "bends": true, "curves": true, "fallen": true, "snapped": true, "collapsed": true, "very old": true, "a large one": true, "blank": true, "naked": true, "a big one": true, "warped": true}
 
 // comb reads the state of the wax at item i and reports whether it took it.
@@ -57,7 +57,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if name == "../placed" {
 		return false
 	}
-	if weakCombWords[text] && !s.combInHand(i) {
+	if weakCombWords[text] && !s.combInHand(i) || strings.Contains(text, "size") && len(s.found) > s.bound {
 		return false
 	}
 	bars := s.combBars(i)

@@ -516,6 +516,9 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.count.lo = 2
 		}
 		use()
+	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kAfter) && barNumber(it):
+		d.to = int(it.n.lo)
+		use()
 	case d.do == "move_follower" && r.isWord(it, "back", "backwards", "forward", "forwards", "up", "in", "out", "towards", "rearward"):
 		if d.direction == "" {
 			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]

@@ -48,7 +48,7 @@ func (r *reader) queen(c *clause) {
 		return
 	case unseen >= 0 || r.queenDenied(c, noun):
 		r.notSeen(c, noun, unseen)
-	case seen >= 0 || noun >= 0 && r.queenPlaced(c, noun) || r.shePlaced(c):
+	case seen >= 0 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
 }
@@ -195,6 +195,11 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 	return false
 }
 
+// thereIs: "and there's herself".
+func (r *reader) thereIs(c *clause, noun int) bool {
+	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
+}
+
 func (r *reader) closesHere(c *clause, k int) bool {
 	return k+1 >= len(c.items) || c.items[k+1].pause >= comma
 }
@@ -203,7 +208,7 @@ func (r *reader) shePlaced(c *clause) bool {
 	for i := range c.items {
 		if c.items[i].is(kShe) {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
-				if c.items[k].any(kContent, kCell, kDo, kHave) {
+				if c.items[k].any(kContent, kCell, kHave) {
 					break
 				}
 				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe, kArt) {

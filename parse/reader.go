@@ -43,6 +43,7 @@ type reader struct {
 	saidBar        int
 	sameSentence   bool // the bars in hand were named in this sentence
 	stepped        bool
+	askedOnly      bool // the last clause was a question
 	sentenceNo     int
 	temperSentence int
 	deedSentence   int
@@ -51,6 +52,7 @@ type reader struct {
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string
 	lastFixture    string
+	hereColon      bool // "did the test on it:", the bar in hand goes on
 	cellsSentence  int
 	wholeSentence  bool // the sentence speaks of the colony as a whole
 	lastContent    *finding
@@ -158,6 +160,11 @@ func dropFillers(items []item) []item {
 	for i := range items {
 		it := items[i]
 		if it.is(kFill) && !it.is(kSame) {
+			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && it.pause == none {
+				it.kinds[kFill>>6] &^= 1 << (kFill & 63) // "stores okay"
+				out = append(out, it)
+				continue
+			}
 			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
 				continue
 			}

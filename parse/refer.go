@@ -32,13 +32,16 @@ func numbered(items []item) bool {
 	last, run := 0, 0
 	for i := range items {
 		it := &items[i]
-		if !barNumber(it) || it.n.lo > maxBar || i > 0 && it.pause == none || i+1 >= len(items) {
+		if !barNumber(it) || it.n.lo > maxBar || i+1 >= len(items) || it.n.approx {
 			continue
 		}
 		if next := &items[i+1]; next.pause > comma || !next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv) {
 			continue
 		}
 		n := int(it.n.lo)
+		if items[i].pause == none && i > 0 && !items[i+1].any(kBe, kComb, kContent, kFull, kSame) {
+			continue
+		}
 		if run == 0 || n == last+1 || n == last-1 {
 			run++
 		} else {
@@ -152,6 +155,10 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
 			j += 3
 			continue
+		case r.dashOrTo(sep) && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) < bars[len(bars)-1] && plural && len(bars) == 1:
+			bars = spread(nil, quantity{lo: items[j+1].n.lo, hi: float64(bars[0])}) // "three to one"
+			j += 2
+			continue
 		case sep.any(kAnd):
 			k, closing = j+1, true
 			if k < len(items) && items[k].is(kBar) && plural {
@@ -263,6 +270,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	}
 	ends := next == nil || next.pause >= comma
+	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 2 && before[len(before)-2].is(kBe) && before[len(before)-3].is(kShe) {
+		return true
+	}
 	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell) && r.isWord(prev, "on") {
 		return true
 	}
@@ -274,6 +284,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	}
 	if !r.listing {
 		return false
+	}
+	if prev != nil && items[i].pause == none && prev.is(kDo) && (r.plainList(items, i) || i+1 < len(items) && barNumber(&items[i+1])) && r.takesBars(r.rule(prev, kDo).Value) {
+		return true
 	}
 	if prev != nil && items[i].pause == none && (prev.is(kDo) && next != nil && r.isWord(next, "free", "loose", "out", "straight") || r.isWord(prev, "off") && deedNear(before)) {
 		return true
@@ -287,7 +300,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return heads || headed
 	}
 	n := int(items[i].n.lo)
-	follows := r.last != 0 && (n == r.last+1 || n == r.last-1) || r.lastBar(before) != 0 && (n == r.lastBar(before)+1 || n == r.lastBar(before)-1)
+	follows := r.follows(n, before)
 	if items[i].pause >= comma || prev.any(kAnd, kThen) {
 		return heads && (follows || items[i].n.hi > items[i].n.lo || r.plainList(items, i))
 	}
@@ -312,23 +325,29 @@ func deedNear(before []item) bool {
 	return false
 }
 
+// follows reports whether a bar is the next in the count, up or down, from
+// those named last; at the start of a count any bar is.
+func (r *reader) follows(n int, before []item) bool {
+	lo, hi := r.last, r.last
+	if len(r.bars) > 0 {
+		lo, hi = slices.Min(r.bars), slices.Max(r.bars)
+	}
+	steps := 0
+	for i := len(before) - 1; i >= 0; i-- {
+		if before[i].any(kNext, kPrev, kSkip) {
+			steps++
+		}
+		if before[i].is(kBars) && len(before[i].bars) > 0 {
+			lo, hi = slices.Min(before[i].bars)+steps*r.step, slices.Max(before[i].bars)+steps*r.step
+			break
+		}
+	}
+	return hi == 0 || n == lo-1 || n == hi+1 || n == hi-1 && hi == lo
+}
+
 // plainList reports whether the number is one of several joined by "and".
 func (r *reader) plainList(items []item, i int) bool {
 	return i+2 < len(items) && items[i+1].is(kAnd) && barNumber(&items[i+2])
-}
-
-// lastBar is the bar named last among the items, or 0.
-func (r *reader) lastBar(items []item) int {
-	steps := 0
-	for i := len(items) - 1; i >= 0; i-- {
-		if items[i].any(kNext, kPrev, kSkip) {
-			steps++
-		}
-		if items[i].is(kBars) && len(items[i].bars) > 0 {
-			return items[i].bars[len(items[i].bars)-1] + steps*r.step
-		}
-	}
-	return 0
 }
 
 // nameHives makes references of the proper names that the note uses for hives.
@@ -378,7 +397,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	}
 	word := lowerASCII(r.text[it.start:it.end])
 	word = word[strings.LastIndexByte(word, ' ')+1:]
-	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2

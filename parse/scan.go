@@ -87,8 +87,13 @@ func (s *scan) item(i int) {
 		s.same(i)
 	case it.is(kNo) && !it.is(kContent) && !it.is(kComb):
 		s.no, s.noLast, s.noCue = i, i, r.text[it.start:it.end]
+	case it.is(kEnd):
+		r.inHand = noBar
 	case it.is(kBut):
 		s.no = -1
+		if i == 0 && r.exceptAt(it) {
+			s.except()
+		}
 	case it.is(kNum):
 		s.number(i)
 	case it.is(kBar) && i > 0 && r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
@@ -238,6 +243,25 @@ func (s *scan) step(i int) {
 	s.headed = true
 	s.no = -1
 	s.before = modifiers{}
+}
+
+// except takes a bar out of what was just said of several: "bars one to three
+// capped honey except two".
+func (s *scan) except() {
+	f, next := s.r.lastContent, s.at(1)
+	if f == nil || next == nil || len(f.bars) < 2 {
+		return
+	}
+	out := next.bars
+	if barNumber(next) && next.is(kNum) {
+		out = []int{int(next.n.lo)}
+	}
+	for _, b := range out {
+		if slices.Contains(f.bars, b) {
+			s.r.cur.drop("bars." + strconv.Itoa(b) + "." + f.what)
+			next.used, next.taken = true, true
+		}
+	}
 }
 
 // empty reads "empty" of a bar in hand: drawn comb with nothing in it where
@@ -792,8 +816,8 @@ func (s *scan) elsewhere(i int) bool {
 	if text == "drone" && (next == nil || !next.any(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
 		return next != nil
 	}
-	if next != nil && next.pause == none && next.is(kWord) {
-		switch lowerASCII(next.name) {
+	if next != nil && next.pause == none && next.any(kWord, kDo) {
+		switch lowerASCII(s.r.text[next.start:next.end]) {
 		case "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
 			return true
 		}
@@ -1005,9 +1029,10 @@ func (s *scan) stagedBrood(i int) {
 
 // finish gives every finding left over its place and records them all.
 func (s *scan) finish() {
-	s.settle(s.found[s.bound:])
-	s.pendingCells()
 	r := s.r
+	s.here = s.here || r.hereColon
+	s.settle(s.found[s.bound:])
+	r.hereColon = s.here
 	for _, f := range s.found {
 		r.record(f)
 		if f.class == ofComb || f.class == ofCells {

@@ -12,7 +12,8 @@ func (r *reader) sentence(items []item) {
 	r.sentenceNo++
 	r.lastFixture = ""
 	r.planDay = nil
-	r.wholeSentence = hasKind(items, kWhole) || hasKind(items, kBrood)
+	r.wholeSentence = hasKind(items, kBrood)
+	r.hereColon = false
 	list := r.clauses(items)
 	r.judge(list)
 	for i := range list {

@@ -260,6 +260,12 @@ func (s *splitter) symbol(r rune, size int) {
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<':
 		s.emit(s.words.find([]byte(string(r))), from, s.at, 0)
 		return
+	case '\'', '’':
+		if len(s.out) > 0 && s.out[len(s.out)-1].has(digits) && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
+			s.at++
+			s.emit(s.words.find([]byte("'s")), from, s.at, 0)
+			return
+		}
 	case '•', '·':
 		s.breakAt(stop)
 		s.flags |= bullet
