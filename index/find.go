@@ -46,6 +46,9 @@ func (s *Store) Find(q Query) (Hits, error) {
 func (s *Store) ask(q Query) (found, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	if s.closed {
+		return found{}, errors.New("the store is closed")
+	}
 	if s.asked != nil {
 		return found{}, s.asked
 	}

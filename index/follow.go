@@ -119,9 +119,13 @@ func (s *Store) flush() error {
 	if err != nil || last == s.words.seen && (s.words.idx != nil || last == mark{}) {
 		return err
 	}
-	if last.number-s.words.seen.number > rebuildAt {
-		if n, err := s.countRecords(); err != nil || last.number-s.words.seen.number > uint64(n/4) {
-			return errors.Join(err, s.rebuild(nil))
+	if missing := last.number - s.words.seen.number; missing > rebuildAt {
+		n, err := s.countRecords()
+		if err != nil {
+			return err
+		}
+		if missing > uint64(n/4) {
+			return s.startOver(fmt.Errorf("%d changes came together", missing))
 		}
 	}
 	if err := s.makeWritable(); err != nil {

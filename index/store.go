@@ -34,9 +34,10 @@ type Store struct {
 	db   *bolt.DB
 	ids  io.Reader // entropy of new IDs, rising within a millisecond; used inside write transactions only
 
-	mu    sync.Mutex // guards what follows
-	words searcher
-	asked error // why the index cannot be used, or nil
+	mu     sync.Mutex // guards what follows
+	words  searcher
+	asked  error // why the index cannot be used, or nil
+	closed bool
 }
 
 type options struct {
@@ -137,11 +138,12 @@ func (s *Store) openFile() error {
 }
 
 // Close brings the index up to date and lets go of the directory. What the
-// index cannot take now it gets at the next Open.
+// index cannot take now it gets at the next Open. A second Close does nothing,
+// and all else fails from then on.
 func (s *Store) Close() error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if s.db == nil {
+	if s.closed {
 		return nil
 	}
 	if !s.opts.readOnly && s.asked == nil {
@@ -153,16 +155,15 @@ func (s *Store) Close() error {
 }
 
 func (s *Store) closeAll() error {
-	err := errors.Join(s.words.close(), s.db.Close())
-	s.db = nil
-	return err
+	s.closed = true
+	return errors.Join(s.words.close(), s.db.Close())
 }
 
 // Closed reports whether Close was called.
 func (s *Store) Closed() bool {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	return s.db == nil
+	return s.closed
 }
 
 // Dir is the data directory.

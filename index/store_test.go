@@ -87,6 +87,24 @@ func TestTake(t *testing.T) {
 	})
 }
 
+func TestClosed(t *testing.T) {
+	s := indextest.Reopen(t, t.TempDir())
+	v := write("3", noon(2026, 5, 14))
+	r := mustTake(t, s, v)[0]
+	for range 2 {
+		if err := s.Close(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	_, errRecord := s.Record(r.ID)
+	_, errFind := s.Find(index.Query{})
+	for i, err := range []error{errRecord, errFind, s.Save(r)} {
+		if err == nil || errors.Is(err, index.ErrDamaged) {
+			t.Errorf("%d: %v", i, err)
+		}
+	}
+}
+
 func TestUnknown(t *testing.T) {
 	s := indextest.MustOpen(t)
 	_, errNote := s.Note("x")
