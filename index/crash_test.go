@@ -15,6 +15,8 @@ import (
 	"testing"
 	"time"
 
+	bolt "go.etcd.io/bbolt"
+
 	"barwise/colony"
 	"barwise/index"
 	"barwise/index/indextest"
@@ -350,6 +352,34 @@ func TestOtherMapping(t *testing.T) {
 	defer s.Close()
 	indextest.MustAgree(t, s)
 	if len(said) != 1 || !strings.Contains(said[0], "another version") {
+		t.Errorf("said %q", said)
+	}
+}
+
+// While another process reads, the index cannot be mended; the records can be
+// read all the same.
+func TestReadingWhileTheIndexCannotBeMended(t *testing.T) {
+	dir := t.TempDir()
+	s := indextest.Reopen(t, dir)
+	mustTake(t, s, write("3", noon(2026, 5, 1)))
+	if err := s.Abandon(); err != nil {
+		t.Fatal(err)
+	}
+	other, err := bolt.Open(filepath.Join(dir, index.StoreFile), 0o600, &bolt.Options{ReadOnly: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer other.Close()
+	var said []string
+	s = indextest.Reopen(t, dir, index.ReadOnly(), index.LockWait(10*time.Millisecond), index.Log(func(m string) { said = append(said, m) }))
+	defer s.Close()
+	if got := collect(t, s, index.Filter{}); len(got) != 1 {
+		t.Errorf("%d records", len(got))
+	}
+	if _, err := s.Find(index.Query{}); err == nil || !strings.Contains(err.Error(), "behind") {
+		t.Errorf("err = %v", err)
+	}
+	if len(said) != 1 || !strings.Contains(said[0], "in use by another process") {
 		t.Errorf("said %q", said)
 	}
 }
