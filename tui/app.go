@@ -335,7 +335,6 @@ func (a *app) switchKeys() {
 	a.keys.Again.SetEnabled(a.queue.err != nil)
 	a.keys.Drop.SetEnabled(a.queue.err != nil)
 	a.keys.Clean.SetEnabled(a.list.clean() > 0)
-	a.keys.Hive.SetEnabled(true)
 	if a.sheet != nil {
 		a.switchSheetKeys()
 	}

@@ -18,6 +18,7 @@ type keyMap struct {
 	// the sheet
 	Left, Right, Yes, Other, Change, Confirm, ConfirmNow, Remove, Type, Add key.Binding
 	Skip, Edit, Words, Hive, SheetAside, SheetOlder, Teach, Play, Slower    key.Binding
+	BarBefore, BarAfter                                                     key.Binding
 	// words
 	WordLeft, WordRight, Grow, Shrink, ToLeaf, FromWords key.Binding
 	// a line of typing
@@ -74,6 +75,9 @@ func newKeyMap() keyMap {
 		Play:       bind("ctrl+p", "play the words", "ctrl+p"),
 		Slower:     bind("ctrl+l", "play them slower", "ctrl+l"),
 
+		BarBefore: bind("shift+←", "the bar before", "shift+left"),
+		BarAfter:  bind("shift+→", "the bar after", "shift+right"),
+
 		WordLeft:  bind("←", "word to the left", "left"),
 		WordRight: bind("→", "word to the right", "right"),
 		Grow:      bind("shift+→", "more words", "shift+right"),
@@ -99,7 +103,7 @@ type keySection struct {
 func (k keyMap) sections() []keySection {
 	return []keySection{
 		{"On the sheet", []key.Binding{k.Yes, k.Other, k.Type, k.Change, k.Remove, k.Add, k.Confirm, k.ConfirmNow, k.Skip,
-			k.Left, k.Right, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play, k.Slower}},
+			k.Left, k.Right, k.BarBefore, k.BarAfter, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play, k.Slower}},
 		{"In the list", []key.Binding{k.Open, k.Clean, k.New, k.Aside, k.Older, k.Find}},
 		{"On the words of the note", []key.Binding{k.WordLeft, k.WordRight, k.Grow, k.Shrink, k.ToLeaf, k.FromWords}},
 		{"While typing", []key.Binding{k.Take, k.NextChoice, k.PrevChoice, k.Keep}},

@@ -189,7 +189,11 @@ func moved(at *int, n, room int, msg tea.KeyMsg, k keyMap) bool {
 	return true
 }
 
-func (a *app) listRoom() int { return max(a.height-6, 1) }
+// listRoom is how many lines of a list fit between its head and the foot.
+func (a *app) listRoom() int {
+	const head = 2
+	return max(a.height-len(a.foot())-head, 1)
+}
 
 // viewList draws the list of what waits.
 func (a *app) viewList() []string {

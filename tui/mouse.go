@@ -24,7 +24,7 @@ func (a *app) mouse(msg tea.MouseMsg) tea.Cmd {
 		room := a.listRoom()
 		pickLine(&a.list.at, window(len(a.list.items), room, a.list.at)+msg.Y-head, len(a.list.items))
 	case onPast:
-		room := a.height - head
+		room := a.listRoom()
 		pickLine(&a.past.at, window(len(a.past.items), room, a.past.at)+msg.Y-head, len(a.past.items))
 	}
 	return nil

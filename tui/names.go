@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"time"
@@ -138,7 +139,7 @@ func showValue(path, value string) string {
 	switch last {
 	case "cover", "drawn":
 		if share, err := strconv.ParseFloat(value, 64); err == nil {
-			return strconv.FormatFloat(share*100, 'f', -1, 64) + " %"
+			return strconv.FormatFloat(math.Round(share*1000)/10, 'f', -1, 64) + " %"
 		}
 	case "temp_c":
 		return value + " °C"

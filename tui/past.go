@@ -74,13 +74,13 @@ func (a *app) pressPast(msg tea.KeyMsg) tea.Cmd {
 	return nil
 }
 
-func (a *app) viewPast(room int) []string {
+func (a *app) viewPast() []string {
 	p := &a.past
 	out := []string{a.headLine(a.theme.title.paint(clean(p.title)), plural(len(p.items), "inspection", "inspections")), a.rule("")}
 	if len(p.items) == 0 {
 		return append(out, "  nothing found")
 	}
-	room -= 2
+	room := a.listRoom()
 	top := window(len(p.items), room, p.at)
 	for i, item := range p.items[top:min(top+room, len(p.items))] {
 		name := hiveName(item.hive)

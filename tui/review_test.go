@@ -403,3 +403,27 @@ func TestPastedNameOfAKeyIsText(t *testing.T) {
 		t.Errorf("state is %q", got)
 	}
 }
+
+func TestBarsAreWalked(t *testing.T) {
+	d, _ := openSecond(t)
+	at := func() string {
+		_, path := d.app.sheet.current()
+		return path
+	}
+	for _, step := range [][2]string{{"end", ""}, {"shift+right", "bars.1.honey"}, {"shift+right", "bars.2.honey"}, {"shift+left", "bars.1.honey"},
+		{"shift+left", "bars.1.honey"}, {"end", ""}, {"shift+left", "bars.9.empty"}, {"shift+right", "bars.9.empty"}} {
+		if d.press(step[0]); at() != step[1] {
+			t.Fatalf("after %s at %q, want %q", step[0], at(), step[1])
+		}
+	}
+}
+
+func TestTradeWordOnAThingSaysMoreOfIt(t *testing.T) {
+	d, k := openSecond(t)
+	d.press("down", "sp")
+	d.sees("pattern patchy", "spotty")
+	d.press("enter")
+	if got := leaf(t, k, second, "bars.5.capped_brood.pattern"); got != "patchy" {
+		t.Errorf("pattern = %q", got)
+	}
+}

@@ -60,6 +60,30 @@ func (s *sheet) bar() int {
 	return 0
 }
 
+// goToBar selects the first leaf of the next bar that something is said of, up
+// or down in number; from no bar, of the first or the last.
+func (s *sheet) goToBar(way int) {
+	bars := s.ins.Bars
+	if len(bars) == 0 {
+		return
+	}
+	here, at := s.bar(), 0
+	if way < 0 {
+		at = len(bars) - 1
+	}
+	for ; here > 0 && at >= 0 && at < len(bars) && (bars[at].Bar-here)*way <= 0; at += way {
+	}
+	if at < 0 || at >= len(bars) {
+		return
+	}
+	for i, r := range s.rows {
+		if n, _, ok := splitBar(r.item); r.kind == rowItem && ok && n == bars[at].Bar {
+			s.row, s.chip = i, 0
+			return
+		}
+	}
+}
+
 // evidence is the words behind the selected leaf: its own, else those of the
 // thing it is said of.
 func (s *sheet) evidence() []colony.Span {
@@ -137,6 +161,12 @@ func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {
 		return nil
 	case key.Matches(msg, k.Right):
 		s.chip = max(min(s.chip+1, len(r.chips)-1), 0)
+		return nil
+	case key.Matches(msg, k.BarBefore):
+		s.goToBar(-1)
+		return nil
+	case key.Matches(msg, k.BarAfter):
+		s.goToBar(+1)
 		return nil
 	case moved(&s.row, len(s.rows), max(a.height/3, 1), msg, k):
 		s.chip = 0

@@ -150,3 +150,24 @@ func TestReplacedWords(t *testing.T) {
 		}
 	}
 }
+
+func TestShowValue(t *testing.T) {
+	for _, c := range [][3]string{
+		{"bars.4.eggs.cover", "0.333", "33.3 %"}, {"bars.4.comb.drawn", "1", "100 %"}, {"bars.4.comb.drawn", "0.07", "7 %"},
+		{"temper.score", "4", "4 (gentle)"}, {"temper.score", "9", "9"}, {"plans.feed.due", "2026-05-17", "Sun 17 May 2026"},
+		{"at", "2026-05-14T16:00:00Z", "Thu 14 May 2026, 16:00"}, {"bars.4.comb.length_mm", "150", "150 mm"}, {"queen.colour", "green", "green"},
+	} {
+		if got := showValue(c[0], c[1]); got != c[2] {
+			t.Errorf("%s=%s shows %q, want %q", c[0], c[1], got, c[2])
+		}
+	}
+}
+
+func TestFullName(t *testing.T) {
+	for path, want := range map[string]string{"bars.4.capped_brood.cover": "bar 4 capped brood cover", "queen.seen": "queen seen",
+		"actions.feed#2.what": "done feed (2) what", "contents.eggs": "colony eggs", "bars.7.queen_cells.capped.count": "bar 7 queen cells capped count"} {
+		if got := fullName(path); got != want {
+			t.Errorf("%s is %q, want %q", path, got, want)
+		}
+	}
+}

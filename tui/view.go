@@ -34,7 +34,7 @@ func (a *app) View() string {
 	case onPage:
 		body = a.viewPage(room)
 	case onPast:
-		body = a.viewPast(room)
+		body = a.viewPast()
 	default:
 		body = a.viewList()
 	}
