@@ -320,8 +320,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
+	sized := text == "small" || text == "tiny" || text == "wee" || text == "big" || text == "huge"
 	for k := range c.items {
-		if c.items[k].any(kBees, kName, kHive) && k != i {
+		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
 			return true
 		}
 		if c.items[k].any(kShe) && k < i && text != "small" && text != "big" && text != "large" {

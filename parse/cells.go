@@ -131,6 +131,9 @@ func (s *scan) cellNoun(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kCell)
 	bare := rule.Value == "cells"
+	if r.isWord(it, "ones") && (r.cellsSentence != r.sentenceNo || s.stageAt == "") {
+		return
+	}
 	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(s.num != nil && s.numAt == i-1 && r.cellTalk) {
 		return
 	}
@@ -159,6 +162,9 @@ func (s *scan) cellNoun(i int) {
 		f.items = append(f.items, s.denier)
 	} else if n := s.countFor(i); n != nil {
 		f.count, f.hasCount = *n, true
+	}
+	if r.isWord(it, "ones") && r.lastCells != nil && f.kind == "" {
+		f.kind = r.lastCells.kind
 	}
 	if s.c.doubt != "" {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
@@ -196,7 +202,7 @@ func (s *scan) countFor(i int) *quantity {
 	if s.stageNum != nil {
 		return s.stageNum
 	}
-	if s.num != nil && s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState, kOf, kArt, kAmount, kWord) && i-s.numAt <= 4 {
+	if s.num != nil && s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState, kOf, kArt, kAmount, kWord, kFull) && i-s.numAt <= 4 {
 		return s.num
 	}
 	return nil

@@ -169,7 +169,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
-	case it.is(kPron) && r.leadIn(items, i):
+	case it.is(kPron) && (r.leadIn(items, i) || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
@@ -227,7 +227,7 @@ func (r *reader) heads(items []item, i int) bool {
 		return false
 	}
 	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
-		return prev.is(kOn) && r.frontedBar(items, i-1)
+		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
 }
@@ -479,6 +479,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kYes) && carried == unasked {
+			return true
+		}
+		if carried == past && first.is(kThen) && r.isWord(first, "so") && len(c.items) > 1 && c.items[1].is(kPron) {
 			return true
 		}
 		if carried == past && (it.is(kNow) || it.is(kDate) && it.day.today) {

@@ -112,16 +112,16 @@ func (s *scan) touch() {
 
 // combInHand reports whether a bar or comb is spoken of right here.
 func (s *scan) combInHand(i int) bool {
-	if s.headed && !hasKind(s.c.items, kShe) {
+	if hasKind(s.c.items, kShe) || hasKind(s.c.items, kQueen) {
+		return false
+	}
+	if s.headed {
 		return true
 	}
 	for k := max(0, i-4); k < len(s.c.items) && k <= i+4; k++ {
 		if s.at(k).any(kBar, kBars) {
 			return true
 		}
-	}
-	if hasKind(s.c.items, kShe) || hasKind(s.c.items, kQueen) {
-		return false
 	}
 	first := lowerASCII(s.r.text[s.at(0).start:s.at(0).end])
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
@@ -254,7 +254,7 @@ func (s *scan) broodPattern(i int) {
 		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe) {
 			continue
 		}
-		if last := s.lastFound(i); last != nil && last.brood() && last.pattern == "" && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
+		if last := s.lastFound(i); last != nil && s.headed && last.brood() && last.pattern == "" && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
 			last.pattern = r.value(p, kPattern)
 			last.items = append(last.items, it, p)
 			it.used, p.used = true, true

@@ -235,6 +235,11 @@ func (d *dates) distance(text string, toks []token, i int, ref colony.Date) (day
 			return at, j + 2
 		}
 		return at, j + 1
+	case todayWord, tomorrowWord: // "a week today"
+		base, k := d.relative(text, toks, j, ref)
+		at := both(s.from(base.future, 1))
+		at.ahead = true
+		return at, k
 	case fromWord, onWord:
 		if d.is(toks, j+1, nowWord) || d.is(toks, j+1, todayWord) {
 			at := both(s.from(ref, 1))
@@ -331,6 +336,9 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 		return day{}, i
 	}
 	w := d.of(toks[j]).value
+	if toks[j].end-toks[j].start == 3 && !d.plainShort(toks, j) {
+		return day{}, i
+	}
 	j++
 	if d.follows(toks, j, spanWord) && d.of(toks[j]).value == 7 {
 		at := both(ahead(ref, w).AddDays(7))
@@ -338,6 +346,18 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 		return at, j + 1
 	}
 	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
+}
+
+// plainShort tells Sun and Sat the days from the sun and what sat: "on", "next"
+// and the like stand before the day, or it heads a line.
+func (d *dates) plainShort(toks []token, j int) bool {
+	if j > 0 && toks[j].pause == none {
+		switch d.of(toks[j-1]).kind {
+		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
+			return true
+		}
+	}
+	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
 }
 
 func isoDay(d colony.Date) int { return (int(d.Weekday())+6)%7 + 1 }

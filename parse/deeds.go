@@ -151,7 +151,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	pre := c.items[:i]
 	switch rule.Value {
 	case "add_bar":
-		if s := r.substanceIn(args, ""); s != nil && !has(kBars) {
+		if s := r.substanceIn(args, ""); s != nil && !has(kBars) && !has(kQueen) {
 			d.do = s.Value
 			return true
 		}
@@ -168,6 +168,12 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 			d.do = "harvest"
 			return true
 		}
+		if len(pre) > 1 && pre[i-1].any(kPron) && pre[i-2].is(kBar) && len(r.bars) > 0 {
+			return true // "that bar I took away"
+		}
+		if r.isWord(&c.items[i], "took", "take", "taken") && !has(kBars) && !r.looseBars(args) && !r.wordIn(args, "out", "away", "off") {
+			return false
+		}
 		return has(kBars) && !r.onlyPlace(args) || r.looseBars(args) || r.itBar(c, args)
 	case "move_bar":
 		if hasFixture(r, args, "follower") {
@@ -176,7 +182,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 		}
 		return has(kBars) || r.looseBars(args) || r.itBar(c, args) && (has(kTo) || has(kName))
 	case "harvest":
-		return has(kBars) || r.looseBars(args) || has(kMeasure) || r.contentIn(args, "honey") || r.contentIn(args, "capped_honey") || strings.Contains(text, "honey") || len(args) <= 2
+		return has(kBars) || r.looseBars(args) || has(kMeasure) || r.contentIn(args, "honey") || r.contentIn(args, "capped_honey") || strings.Contains(text, "honey") || len(args) <= 2 && !has(kBees)
 	case "feed":
 		if strings.HasPrefix(text, "fill") || text == "left" || text == "poured" || text == "laid" || strings.HasPrefix(text, "refill") && false || strings.HasPrefix(text, "top") {
 			return r.substanceIn(args, "feed") != nil || strings.Contains(text, "feeder") || hasFixture(r, args, "feeder") && text != "left"
@@ -221,7 +227,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	case "smoke":
 		return text != "smoke" || c.mood == planned || i == 0
 	case "inspect":
-		if c.mood == past {
+		if c.mood == past || rule.Form == "done" && r.lastLooked(c, i) {
 			return true
 		}
 		if rule.Form == "doing" && c.when != nil && !c.when.ago && !c.when.today {
@@ -258,6 +264,9 @@ func (r *reader) beforeIs(items []item, k kind) bool {
 // more").
 func (r *reader) looseBars(args []item) bool {
 	for k := range args {
+		if r.emptyBar(&args[k]) {
+			return true
+		}
 		if args[k].is(kBar) && !args[k].is(kBars) {
 			return k == 0 || args[k-1].any(kNum, kArt, kAdv, kComb, kContent, kWord, kAmount, kState, kStage, kPattern, kOf) || true
 		}
@@ -269,6 +278,11 @@ func (r *reader) looseBars(args []item) bool {
 		}
 	}
 	return false
+}
+
+// emptyBar: "an empty bar" that is put in says nothing of a comb.
+func (r *reader) emptyBar(it *item) bool {
+	return it.is(kComb) && strings.HasSuffix(lowerASCII(r.text[it.start:it.end]), " bar")
 }
 
 func (r *reader) isWord(it *item, words ...string) bool {
@@ -386,7 +400,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
 			return false
 		}
-		if d.do == "close" && what == "entrance" && r.wordIn(args[k+1:], "down") {
+		if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
 			d.do = "reduce" // "shut the entrance down to a bee's width"
 		}
 		d.do += "_" + what
@@ -403,6 +417,16 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 	if len(args) > 0 && r.isWord(&args[0], "it") && r.lastFixture != "" && !(r.lastFixture == "floor" && d.do == "reduce") {
 		d.do += "_" + r.lastFixture
 		return true
+	}
+	return false
+}
+
+// downTo: the entrance closed "down to a finger's width" is reduced.
+func (r *reader) downTo(args []item) bool {
+	for k := range args {
+		if strings.HasPrefix(lowerASCII(r.text[args[k].start:args[k].end]), "down") {
+			return true
+		}
 	}
 	return false
 }
@@ -498,6 +522,11 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
 		q := it.n
 		d.count = &q
+		use()
+	case r.emptyBar(it) && r.takesCount(d.do):
+		if d.count == nil {
+			d.count = &quantity{lo: 1}
+		}
 		use()
 	case it.is(kEach) && d.do == "harvest" && len(d.bars) == 0 && d.count == nil && r.inHand == thisLine:
 		d.bars = slices.Clone(r.bars)

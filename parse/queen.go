@@ -14,6 +14,8 @@ func (r *reader) queen(c *clause) {
 		switch {
 		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
 			unseen = i
+		case it.is(kSeen) && i > 0 && r.isWord(&c.items[i-1], "neither", "never", "not") && unseen < 0:
+			unseen = i
 		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun):
 			seen = i
 		}

@@ -630,8 +630,8 @@ func (s *scan) bareList(a, b *finding) bool {
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
-	if it.used && !it.is(kSide) {
-		return
+	if s.bars != nil && s.barsAt == i-1 {
+		return // "three combs at the back are capped honey"
 	}
 	last := s.lastFound(i)
 	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {
@@ -891,7 +891,7 @@ func (s *scan) amountLeads(*finding) bool { return false }
 // bars and the content.
 func (s *scan) near(from, to int) bool {
 	for k := from + 1; k < to; k++ {
-		if !s.at(k).any(kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron) {
+		if !s.at(k).any(kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron, kSide, kPlace) {
 			return false
 		}
 	}
