@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"sync"
 
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
@@ -35,9 +36,10 @@ const (
 
 // app is the root of the screen.
 type app struct {
-	desk  *desk
-	keys  keyMap
-	theme theme
+	desk    *desk
+	keys    keyMap
+	theme   theme
+	waiting func() ([]colony.Record, error) // what waits as the review begins
 
 	width, height int
 
@@ -84,14 +86,20 @@ type (
 )
 
 func newApp(k Keeper, r Reader, o Options, th theme) *app {
-	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, width: 80, height: 24}
+	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, waiting: k.Waiting, width: 80, height: 24}
 	a.switchKeys()
 	return a
 }
 
+// framesPerSecond is how often the screen may be drawn: a frame waits for the
+// next beat, so a quick beat is what makes a key feel immediate.
+const framesPerSecond = 120
+
 // runScreen runs the full screen until the person leaves.
 func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
-	opts := []tea.ProgramOption{tea.WithContext(ctx), tea.WithAltScreen()}
+	waiting := sync.OnceValues(k.Waiting)
+	go waiting() // while the terminal is being asked what it can do
+	opts := []tea.ProgramOption{tea.WithContext(ctx), tea.WithAltScreen(), tea.WithFPS(framesPerSecond)}
 	if o.In != nil {
 		opts = append(opts, tea.WithInput(o.In))
 	}
@@ -101,6 +109,7 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 		opts = append(opts, tea.WithMouseCellMotion())
 	}
 	a := newApp(k, r, o, newTheme(out, o.Colour, o.Background))
+	a.waiting = waiting
 	_, err := tea.NewProgram(a, opts...).Run()
 	if ctx.Err() != nil && errors.Is(err, tea.ErrProgramKilled) {
 		err = ctx.Err()
@@ -117,7 +126,7 @@ func (a *app) Init() tea.Cmd {
 	if a.desk.opts.New {
 		a.startPage(nil)
 	}
-	cmd := a.loadWaiting()
+	cmd := a.queue.add(waitingJob(a.waiting))
 	if id := a.desk.opts.Open; id != "" {
 		cmd = tea.Batch(cmd, a.open(id))
 	}
@@ -125,10 +134,14 @@ func (a *app) Init() tea.Cmd {
 }
 
 func (a *app) loadWaiting() tea.Cmd {
-	return a.queue.add(job{what: "read what waits", looked: true, run: func() (tea.Msg, error) {
-		records, err := a.desk.keeper.Waiting()
+	return a.queue.add(waitingJob(a.desk.keeper.Waiting))
+}
+
+func waitingJob(waiting func() ([]colony.Record, error)) job {
+	return job{what: "read what waits", looked: true, run: func() (tea.Msg, error) {
+		records, err := waiting()
 		return waitingMsg{records}, err
-	}})
+	}}
 }
 
 // Update takes one message. It does no input or output of its own: that is in
