@@ -1,7 +1,9 @@
 package main
 
 import (
+	"encoding/binary"
 	"errors"
+	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -93,6 +95,21 @@ var storeCommands = map[string]func(*testscript.TestScript, bool, []string){
 			data = append(data, text...)
 		}
 		ts.Check(os.WriteFile(ts.MkAbs(args[0]), data, 0o600))
+	},
+	// sound FILE writes a recording of two seconds, one of them loud.
+	"sound": func(ts *testscript.TestScript, _ bool, args []string) {
+		const rate, seconds = 16000, 2
+		wav := []byte("RIFF\x00\x00\x00\x00WAVEfmt \x10\x00\x00\x00\x01\x00\x01\x00\x80\x3e\x00\x00\x00\x7d\x00\x00\x02\x00\x10\x00data\x00\x00\x00\x00")
+		binary.LittleEndian.PutUint32(wav[4:], 36+2*rate*seconds)
+		binary.LittleEndian.PutUint32(wav[40:], 2*rate*seconds)
+		for i := range rate * seconds {
+			v := 0.0
+			if i > rate/2 && i < rate*3/2 {
+				v = 9000 * math.Sin(2*math.Pi*220*float64(i)/rate)
+			}
+			wav = binary.LittleEndian.AppendUint16(wav, uint16(int16(v)))
+		}
+		ts.Check(os.WriteFile(ts.MkAbs(args[0]), wav, 0o600))
 	},
 	// plain FILE fails where the file holds a control character.
 	"plain": func(ts *testscript.TestScript, _ bool, args []string) {

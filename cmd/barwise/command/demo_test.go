@@ -26,7 +26,7 @@ func TestDemoIsReadForItsHives(t *testing.T) {
 	l := &loader{open: func(name string) (fs.File, error) { return demo.Notes.Open(name) }, now: noon}
 	all := []string{"barn", "hedge", "orchard", "pond"}
 	for _, file := range files {
-		note, warnings, err := l.load(file)
+		note, warnings, err := l.load(t.Context(), file)
 		if err != nil || len(warnings) > 0 {
 			t.Errorf("%s: %v, %v", file, err, warnings)
 			continue

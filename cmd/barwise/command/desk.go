@@ -18,7 +18,7 @@ type desk struct {
 }
 
 // Parse reads with the words as they are known now.
-func (d *desk) Parse(note *colony.Note) []colony.Inspection { return d.parser.Parse(note) }
+func (d *desk) Parse(note *colony.Note) []colony.Inspection { return readNote(d.parser, note) }
 
 func (d *desk) past(hive string) ([]colony.Record, error) {
 	var out []colony.Record
@@ -102,7 +102,7 @@ func (d *desk) Preview(heard, said string) ([]tui.Effect, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, differences(d.parser.Parse(&note), parser.Parse(&note))...)
+		out = append(out, differences(readNote(d.parser, &note), readNote(parser, &note))...)
 	}
 	return out, nil
 }

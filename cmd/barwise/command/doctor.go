@@ -9,6 +9,7 @@ import (
 
 	"barwise/index"
 	"barwise/parse"
+	"barwise/voice"
 )
 
 func (a *app) doctor() *cobra.Command {
@@ -16,8 +17,8 @@ func (a *app) doctor() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "doctor",
 		Short: "Say where the data lies and whether it is sound",
-		Long: `Doctor says where the records lie, how many there are, and whether the search
-index agrees with the store. The store is the truth; the index is made from it
+		Long: `Doctor says where the records lie, how many there are, what is installed for
+recordings, and whether the search index agrees with the store. The store is the truth; the index is made from it
 and can be made again with --rebuild at any time.`,
 		Example: `  barwise doctor
   barwise doctor --rebuild`,
@@ -32,6 +33,7 @@ func (a *app) runDoctor(rebuild bool) error {
 	dir := a.dataDir()
 	fmt.Fprintf(a.out, "data     %s\n", clean(dir))
 	fmt.Fprintf(a.out, "rules    %s\n", parse.Version())
+	a.tools()
 	if _, err := os.Stat(filepath.Join(dir, index.StoreFile)); os.IsNotExist(err) {
 		fmt.Fprintln(a.out, "store    none yet; barwise take makes it")
 		return nil
@@ -45,6 +47,22 @@ func (a *app) runDoctor(rebuild bool) error {
 		}
 		return a.examine(s)
 	}, index.Log(mended))
+}
+
+// tools prints what is there for recordings, and the one command that installs
+// the rest.
+func (a *app) tools() {
+	tools := voice.Probe()
+	for i, t := range tools {
+		found := t.Found
+		if found == "" {
+			found = "not there"
+		}
+		fmt.Fprintf(a.out, "%-8s %s: %s\n", first(i, "sound"), t.Does, clean(found))
+	}
+	if install := voice.InstallCommand(tools); install != "" {
+		fmt.Fprintf(a.out, "%-8s %s\n", "", install)
+	}
 }
 
 func (a *app) rebuild(s *index.Store) error {

@@ -7,10 +7,12 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"barwise/voice"
 )
 
-// noteEndings are the file names that are taken from a folder. A file that is
-// named outright is taken whatever it is called.
+// noteEndings are the file names that are taken from a folder, beside those of
+// recordings. A file that is named outright is taken whatever it is called.
 var noteEndings = []string{"", ".txt", ".text", ".md", ".note", ".vtt", ".srt", ".json"}
 
 // notesUnder lists the files to take: those named, and of a folder every note
@@ -33,11 +35,15 @@ func notesUnder(names []string) (files []string, bad []error) {
 			case err != nil:
 				bad = append(bad, fmt.Errorf("%s: %w", shown(path), readable(err)))
 				return nil
-			case entry.Type().IsRegular() && slices.Contains(noteEndings, strings.ToLower(filepath.Ext(path))):
+			case entry.Type().IsRegular() && isNoteName(path):
 				files = append(files, path)
 			}
 			return nil
 		})
 	}
 	return files, bad
+}
+
+func isNoteName(path string) bool {
+	return slices.Contains(noteEndings, strings.ToLower(filepath.Ext(path))) || voice.IsRecording(path, nil)
 }

@@ -2,6 +2,7 @@ package command
 
 import (
 	"bytes"
+	"context"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -31,11 +32,18 @@ type loader struct {
 	now   time.Time
 	at    time.Time // as the caller gave it, for every note
 	hive  string    // likewise
+
+	ears  *ears                                             // nil: recordings are refused
+	keep  func(name, hash string) (colony.Recording, error) // nil: recordings are not kept
+	taken func(hash string) (bool, error)                   // nil: none was; saves hearing a recording again
 }
 
 // load reads one note. The name "-" is the standard input. The error names the
 // file, the place in it where there is one, the reason and what would help.
-func (l *loader) load(name string) (note colony.Note, warnings []error, err error) {
+func (l *loader) load(ctx context.Context, name string) (note colony.Note, warnings []error, err error) {
+	if isRecording(name) {
+		return l.loadRecording(ctx, name)
+	}
 	data, changed, err := l.bytesOf(name)
 	if err != nil {
 		return note, nil, fmt.Errorf("%s: %w", shown(name), err)
@@ -80,6 +88,9 @@ func (l *loader) given(name string, changed time.Time) time.Time {
 // again. A time that is merely the file's own says nothing, since copying
 // changes it.
 func (l *loader) tellsApart(before, note *colony.Note) bool {
+	if before.Recording != nil {
+		return false // the same sound is the same visit
+	}
 	_, named := whenNamed(note.Name, l.now.Location())
 	otherDay := (named || !l.at.IsZero()) && colony.DateOf(before.Given) != colony.DateOf(note.Given)
 	return otherDay || l.hive != "" && before.Hive != l.hive
@@ -158,6 +169,9 @@ func decode(data []byte) (string, error) {
 		return decodeUTF16(data)
 	}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
+	if voice.IsRecording("", data[:min(len(data), 64)]) {
+		return "", errors.New("is a recording; barwise hears one that is named as a file")
+	}
 	if kind := knownBinary(data); kind != "" {
 		return "", fmt.Errorf("is %s, not a note; barwise reads plain text and transcripts", kind)
 	}

@@ -36,7 +36,7 @@ func TestLoadRefuses(t *testing.T) {
 		"broken.vtt":  {&fstest.MapFile{Data: []byte("WEBVTT\n\nno time --> at all\n")}, "broken.vtt"},
 		"esc\x1b[2J":  {&fstest.MapFile{}, "esc·[2J: is empty"},
 	} {
-		_, _, err := loading(fstest.MapFS{name: c.file}).load(name)
+		_, _, err := loading(fstest.MapFS{name: c.file}).load(t.Context(), name)
 		if err == nil || !strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%q:\n got %v\nwant %s…", name, err, c.want)
 		}
@@ -51,7 +51,7 @@ func TestLoadSaysWhyAFileCannotBeOpened(t *testing.T) {
 	} {
 		l := loading(nil)
 		l.open = func(string) (fs.File, error) { return nil, cause }
-		if _, _, err := l.load("x"); err == nil || !strings.HasPrefix(err.Error(), want) {
+		if _, _, err := l.load(t.Context(), "x"); err == nil || !strings.HasPrefix(err.Error(), want) {
 			t.Errorf("got %v, want %s", err, want)
 		}
 	}
@@ -71,7 +71,7 @@ func TestLoadKeepsTheTextAsItIs(t *testing.T) {
 		"escape.txt":  {"hive \x1b[31m3\x07", "hive \x1b[31m3\x07"},
 		"long.txt":    {long, long},
 	} {
-		note, warnings, err := loading(fstest.MapFS{name: {Data: []byte(c.data)}}).load(name)
+		note, warnings, err := loading(fstest.MapFS{name: {Data: []byte(c.data)}}).load(t.Context(), name)
 		if err != nil || len(warnings) > 0 || note.Text != c.want {
 			t.Errorf("%s: %.40q, %v, %v", name, note.Text, warnings, err)
 		}
@@ -80,7 +80,7 @@ func TestLoadKeepsTheTextAsItIs(t *testing.T) {
 
 func TestLoadReadsATranscriptPastABrokenCue(t *testing.T) {
 	vtt := "WEBVTT\n\n00:01.000 --> 00:02.000\nhive three\n\n00:0x.000 --> 00:04.000\nbar four eggs\n"
-	note, warnings, err := loading(fstest.MapFS{"walk.vtt": {Data: []byte(vtt)}}).load("walk.vtt")
+	note, warnings, err := loading(fstest.MapFS{"walk.vtt": {Data: []byte(vtt)}}).load(t.Context(), "walk.vtt")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -105,14 +105,14 @@ func TestGivenTime(t *testing.T) {
 	} {
 		l := loading(fstest.MapFS{name: file})
 		l.at = c.at
-		note, _, err := l.load(name)
+		note, _, err := l.load(t.Context(), name)
 		if err != nil || !note.Given.Equal(c.want) {
 			t.Errorf("%s: %v, %v; want %v", name, note.Given, err, c.want)
 		}
 	}
 	l := loading(nil)
 	l.stdin = strings.NewReader("eggs on bar four")
-	if note, _, err := l.load("-"); err != nil || !note.Given.Equal(noon) || note.Name != "" {
+	if note, _, err := l.load(t.Context(), "-"); err != nil || !note.Given.Equal(noon) || note.Name != "" {
 		t.Errorf("standard input: %v, %q, %v", note.Given, note.Name, err)
 	}
 }
@@ -120,7 +120,7 @@ func TestGivenTime(t *testing.T) {
 func TestSameTextSameHash(t *testing.T) {
 	l := loading(fstest.MapFS{"a.txt": {Data: []byte("eggs")}, "b.txt": {Data: []byte("\xef\xbb\xbfeggs")}, "c.txt": {Data: []byte("Eggs")}})
 	hash := func(name string) string {
-		note, _, err := l.load(name)
+		note, _, err := l.load(t.Context(), name)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -134,7 +134,7 @@ func TestSameTextSameHash(t *testing.T) {
 func TestStandardInputIsLimited(t *testing.T) {
 	l := loading(nil)
 	l.stdin = strings.NewReader(strings.Repeat("a ", noteLimit/2+1))
-	if _, _, err := l.load("-"); err == nil || !strings.Contains(err.Error(), "standard input: is longer than a note may be, which is 16 MiB") {
+	if _, _, err := l.load(t.Context(), "-"); err == nil || !strings.Contains(err.Error(), "standard input: is longer than a note may be, which is 16 MiB") {
 		t.Error(err)
 	}
 }

@@ -2,6 +2,7 @@ package command
 
 import (
 	"bufio"
+	"context"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -25,11 +26,12 @@ type readOptions struct {
 }
 
 // noteOptions are the flags of every command that is handed notes.
-type noteOptions struct{ at, hive string }
+type noteOptions struct{ at, hive, recogniser string }
 
 func (o *noteOptions) register(a *app, cmd *cobra.Command) {
 	cmd.Flags().StringVar(&o.at, "at", "", "`TIME` of the inspection, where the note does not say it: 2026-05-14, \"2026-05-14 16:00\" or RFC 3339")
 	cmd.Flags().StringVar(&o.hive, "hive", "", "`NAME` of the hive, where the note does not say it")
+	cmd.Flags().StringVar(&o.recogniser, "recogniser", os.Getenv(recogniserEnv), "`COMMAND` line of another recogniser, with {audio} in it (default $"+recogniserEnv+")")
 	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 }
 
@@ -53,14 +55,14 @@ func (a *app) read() *cobra.Command {
 		Short: "Print what a note says, and keep nothing",
 		Long: `Read prints the inspections that a note means: a sheet for a person, or with
 --json one object a line. A leaf marked with ? should be looked at; the line
-below says why. FILE is plain text, WebVTT, SubRip or a recogniser's JSON;
-- is the standard input. Nothing is stored.`,
+below says why. FILE is plain text, WebVTT, SubRip, a recogniser's JSON, or a
+recording; - is the standard input. Nothing is stored.`,
 		Example: `  barwise read note.txt
   echo "H2 b4 CB both, b5 E+L, Q seen b6 wht" | barwise read -
   barwise read --json --at 2026-05-14T16:00:00Z note.txt
   barwise read --explain note.txt`,
 		Args: wants(1, many, "FILE"),
-		RunE: func(cmd *cobra.Command, files []string) error { return a.runRead(files, o) },
+		RunE: func(cmd *cobra.Command, files []string) error { return a.runRead(cmd.Context(), files, o) },
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print JSON Lines, one inspection a line")
 	cmd.Flags().BoolVar(&o.explain, "explain", false, "for each leaf its words, rule and cue")
@@ -68,7 +70,7 @@ below says why. FILE is plain text, WebVTT, SubRip or a recogniser's JSON;
 	return cmd
 }
 
-func (a *app) runRead(files []string, o readOptions) error {
+func (a *app) runRead(ctx context.Context, files []string, o readOptions) error {
 	if o.json && o.explain {
 		return wrongUse("--json prints the record and --explain says where it comes from; choose one")
 	}
@@ -80,11 +82,12 @@ func (a *app) runRead(files []string, o readOptions) error {
 	if err != nil {
 		return err
 	}
+	l.ears = &ears{app: a, command: o.notes.recogniser, partial: true}
 	out := bufio.NewWriter(a.out)
 	defer out.Flush()
 	failed := 0
 	for i, file := range files {
-		note, warnings, err := l.load(file)
+		note, warnings, err := l.load(ctx, file)
 		for _, w := range warnings {
 			fmt.Fprintln(a.err, "barwise: "+clean(w.Error()))
 		}
@@ -131,7 +134,7 @@ func (a *app) parserForReading() (*parse.Parser, error) {
 }
 
 func (a *app) printReading(out io.Writer, parser *parse.Parser, note *colony.Note, o readOptions) error {
-	read := parser.Parse(note)
+	read := readNote(parser, note)
 	if o.json {
 		return writeJSONLines(out, read)
 	}

@@ -15,9 +15,11 @@ import (
 )
 
 type takeOptions struct {
-	json  bool
-	watch bool
-	notes noteOptions
+	json    bool
+	watch   bool
+	link    bool
+	partial bool
+	notes   noteOptions
 }
 
 func (a *app) take() *cobra.Command {
@@ -25,9 +27,9 @@ func (a *app) take() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "take FILE|DIR|-...",
 		Short: "Keep notes, and what they say, for review",
-		Long: `Take keeps each note word for word, reads it, and lets the inspections that it
-means wait for review. Of a folder it takes every note and transcript in it and
-below. What was taken before (the same text) is passed over; a file that cannot
+		Long: `Take keeps each note word for word, hears a recording, reads what was said, and lets the inspections that it
+means wait for review. Of a folder it takes every note, transcript and recording
+in it and below. What was taken before (the same text) is passed over; a file that cannot
 be used is named with the reason, and the rest goes on. The files themselves
 are only read.
 
@@ -40,6 +42,8 @@ name says (2026-05-14-1603.txt), else when the file was written.`,
 		RunE: func(cmd *cobra.Command, names []string) error { return a.runTake(cmd.Context(), names, o) },
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print the inspections taken in, one a line")
+	cmd.Flags().BoolVar(&o.link, "link", false, "leave recordings where they are, and keep no copy")
+	cmd.Flags().BoolVar(&o.partial, "partial", false, "keep a recording even where parts of it could not be heard")
 	cmd.Flags().BoolVar(&o.watch, "watch", false, "go on taking in what appears, until stopped")
 	o.notes.register(a, cmd)
 	return cmd
@@ -50,6 +54,8 @@ func (a *app) runTake(ctx context.Context, names []string, o takeOptions) error 
 	if err != nil {
 		return err
 	}
+	l.ears = &ears{app: a, command: o.notes.recogniser, partial: o.partial}
+	l.keep = func(name, hash string) (colony.Recording, error) { return a.keepRecording(name, hash, o.link) }
 	if o.watch {
 		return a.watch(ctx, names, l, o.json)
 	}
@@ -91,14 +97,22 @@ func (t *taker) all(ctx context.Context, store *index.Store, files []string) err
 	if err != nil {
 		return err
 	}
-	t.store, t.parser = store, parser
+	t.store, t.parser, t.load.taken = store, parser, store.Knows
+	if t.load.ears != nil {
+		if t.load.ears.phrases, err = talk(store); err != nil {
+			return err
+		}
+	}
 	for i, file := range files {
 		if ctx.Err() != nil {
 			return undone("stopped: %d of %d files were looked at; say take again for the rest", i, len(files))
 		}
-		note, warnings, err := t.load.load(file)
+		note, warnings, err := t.load.load(ctx, file)
 		for _, w := range warnings {
 			fmt.Fprintln(t.err, "barwise: "+clean(w.Error()))
+		}
+		if ctx.Err() != nil {
+			return undone("stopped at %s: what was heard of it is kept; say take again for the rest", shown(file))
 		}
 		if err != nil {
 			fmt.Fprintln(t.err, "barwise: "+clean(err.Error()))
@@ -114,7 +128,7 @@ func (t *taker) all(ctx context.Context, store *index.Store, files []string) err
 
 // one takes a loaded note in.
 func (t *taker) one(note colony.Note) error {
-	records, err := t.store.Take(note, t.parser.Parse(&note))
+	records, err := t.store.Take(note, readNote(t.parser, &note))
 	if errors.Is(err, index.ErrTaken) {
 		before, err := t.store.Note(note.Hash)
 		if err != nil {
