@@ -150,6 +150,9 @@ func (r *reader) temper(c *clause) {
 			continue
 		}
 		text := lowerASCII(r.text[it.start:it.end])
+		if i > 0 && r.isWord(&c.items[i-1], "to") {
+			continue // "not to chill them"
+		}
 		if needBees[text] && !hasKind(c.items, kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
 		}

@@ -51,7 +51,7 @@ func (s *scan) cell(i int) {
 	case it.is(kCell):
 		s.cellNoun(i)
 	case it.is(kCellKind):
-		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
+		if last := s.lastCell(i); last != nil && (s.cellAhead(i) < 0 || s.r.isWord(s.at(s.cellAhead(i)), "ones")) {
 			last.kind = r.value(it, kCellKind)
 			last.items = append(last.items, it)
 			return
@@ -162,6 +162,9 @@ func (s *scan) cellNoun(i int) {
 		f.items = append(f.items, s.denier)
 	} else if n := s.countFor(i); n != nil {
 		f.count, f.hasCount = *n, true
+	} else if x := s.at(i + 2); x != nil && x.is(kNum) && s.byWord(s.at(i+1)) {
+		f.count, f.hasCount = x.n, true // "QC x2"
+		x.used = true
 	}
 	if r.isWord(it, "ones") && r.lastCells != nil && f.kind == "" {
 		f.kind = r.lastCells.kind
@@ -216,7 +219,10 @@ func (s *scan) sign(i int) {
 		s.severalEggs(i)
 		return
 	}
-	denied := s.denies(i)
+	denied := s.denies(i) || i > 0 && r.isWord(s.at(i-1), "nothing")
+	if denied && s.denier == nil {
+		s.denier = s.at(i - 1)
+	}
 	if !s.joins(i) {
 		s.list++
 	}

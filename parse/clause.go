@@ -52,7 +52,7 @@ func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	switch {
 	case it.pause >= colon:
-		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kStrength, kHive))
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kStrength, kHive, kDo))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
 	case it.is(kBars):
@@ -169,7 +169,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
-	case it.is(kPron) && (r.leadIn(items, i) || r.isWord(prev, "whom", "that", "what")):
+	case it.is(kPron) && (r.leadIn(items, i) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
@@ -181,6 +181,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kBe, kHave) && !needs
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf):
 		return true
+	case it.is(kDo) && prev.is(kFixture) && it.pause == none:
+		return false
 	case it.is(kDo):
 		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
@@ -199,10 +201,16 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.is(kYes) && i > 1 {
 		prev = &items[i-2]
 	}
-	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) {
+	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
 		return false // "larvae: bar six"
 	}
-	if prev.any(kSeen, kQueen) && items[i].pause == comma && r.closed(items, i) {
+	if prev.is(kBe) && i > 1 && items[i-2].any(kContent, kQueen) && r.closed(items, i) {
+		return false // "the brood nest is bars four to six"
+	}
+	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
+		return false // "eggs on bar four, sealed brood bars five and six"
+	}
+	if prev.any(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
 		return false // "queen still there, bar five, white mark"
 	}
 	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
@@ -230,6 +238,16 @@ func (r *reader) heads(items []item, i int) bool {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// segmentFinding reports whether the words since the last comma begin with a
+// finding, not with a bar.
+func (r *reader) segmentFinding(items []item, i int) bool {
+	k := i
+	for k > 0 && items[k].pause < comma {
+		k--
+	}
+	return k > 0 && items[k].pause == comma && items[k].any(kContent, kCell, kPattern, kAmount, kNum, kStage)
 }
 
 // shortRef is a bar written "b4".
@@ -351,7 +369,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 				}
 			}
 		}
-		if items[k].pause >= stop || items[k].is(kName) {
+		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].is(kDo)) {
 			return false
 		}
 	}
@@ -525,7 +543,7 @@ func (r *reader) cues(c *clause) {
 		words := r.text[it.start:it.end]
 		switch {
 		case it.is(kDate) && c.when == nil:
-			if it.day.ago && r.placedBefore(c, k) {
+			if it.day.ago && r.placedBefore(c, k) || k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s") {
 				continue
 			}
 			d := it.day
@@ -554,7 +572,7 @@ func (r *reader) cues(c *clause) {
 			c.mood, c.cue, c.alone = unasked, words, true
 		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
 			c.mood, c.cue = past, words
-		case it.is(kPast) && r.thisMonth(it):
+		case it.is(kPast) && (r.thisMonth(it) || r.monthAhead(c, it)):
 		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
 			c.mood, c.cue = past, words
 		}
@@ -568,6 +586,20 @@ func (r *reader) cues(c *clause) {
 func (r *reader) thisMonth(it *item) bool {
 	w := r.dates.of(r.mended[it.to-1])
 	return it.to-it.from == 2 && w.kind == monthWord && w.value == int(r.today.Month)
+}
+
+// monthAhead: "treat in December" is to come; only a deed done or a sighting
+// puts a bare month behind us.
+func (r *reader) monthAhead(c *clause, it *item) bool {
+	if r.dates.of(r.mended[it.to-1]).kind != monthWord {
+		return false
+	}
+	for k := range c.items {
+		if d := &c.items[k]; d.is(kSeen) || d.is(kDo) && r.rule(d, kDo).Form == "done" {
+			return false
+		}
+	}
+	return true
 }
 
 // sureFuture: a clause about what is to come that names no deed of the trade

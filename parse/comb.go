@@ -32,7 +32,7 @@ func (s *scan) combBars(i int) []int {
 // weakCombWords speak of comb only right where a bar or comb is in hand.
 var weakCombWords = map[string]bool{"small": true, "large": true, "dark": true, "bent": true, "true": true, "complete": true,
 	"done": true, "finished": true, "comb": true, "of comb": true, "completed": true, "started": true, "starting": true,
-	"straight": true, "broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
+	"new": true, "straight": true, "broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
 	"starter": true, "curled": true, "of the way": true, "beginning": true, "not drawn": true, "fresh white": true, "bends": true, "curves": true, "fallen": true, "snapped": true, "collapsed": true, "very old": true, "a large one": true, "blank": true, "naked": true, "a big one": true, "warped": true}
 
 // comb reads the state of the wax at item i and reports whether it took it.
@@ -139,6 +139,8 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		v = s.before.cover
 		items = append(items, s.before.items...)
 		s.before = modifiers{}
+	case next != nil && next.is(kMeasure):
+		return false // "built down 13 cm"
 	case next != nil && next.is(kNum) && next.n.share && next.pause == none && alone && !s.fullLeadsOn(i+1):
 		v = next.n.lo
 		items = append(items, next)
@@ -228,7 +230,7 @@ func (s *scan) direction(i int) string {
 		case "wide", "across", "width", "in width", "wide across":
 			it.used = true
 			return "width_mm"
-		case "deep", "depth", "tall", "down", "high", "in depth":
+		case "deep", "depth", "tall", "down", "high", "in depth", "built down", "drawn down":
 			it.used = true
 			return "depth_mm"
 		case "long", "length", "in length":

@@ -132,6 +132,10 @@ func (r *reader) deed(c *clause, i int) *deed {
 		c.items[i].used = true // "fed nothing"
 		return nil
 	}
+	if i >= 2 && c.items[i-1].is(kBe) && r.isWord(&c.items[i-2], "nothing", "none", "nobody") {
+		c.items[i].used = true // "nothing was harvested"
+		return nil
+	}
 	for _, rule := range r.senses(&c.items[i]) {
 		d := &deed{do: rule.Value, at: i, items: []*item{&c.items[i]}, rule: rule.ID}
 		if r.fits(c, d, i, end, rule) {
@@ -231,6 +235,9 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 			return true
 		}
 		if rule.Form == "doing" && c.when != nil && !c.when.ago && !c.when.today {
+			return true
+		}
+		if rule.Form == "todo" && c.when != nil && c.when.ahead {
 			return true
 		}
 		return c.mood == planned || r.imperative(c, i)
@@ -518,6 +525,16 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
 		use()
 	case it.is(kFixture) && (d.do == "move_follower" || d.do == "clean_floor" || d.do == "feed"):
+		use()
+	case it.is(kDur) && d.do == "inspect" && d.due == nil && c.mood != past:
+		day := both(it.dur.from(r.today, 1))
+		day.ahead = true
+		d.due = &day
+		use()
+	case it.is(kComb) && d.do == "straighten":
+		use()
+	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(lowerASCII(r.text[it.start:it.end]), "between"):
+		d.to = int(it.n.lo)
 		use()
 	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
 		q := it.n

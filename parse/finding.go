@@ -25,6 +25,7 @@ type finding struct {
 
 	bars    []int
 	located bool     // its bars were named with it
+	whole   bool     // said of the colony as a whole
 	counted quantity // bars that hold it, counted but not numbered
 
 	cover    float64

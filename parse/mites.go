@@ -24,8 +24,8 @@ func (r *reader) miteCount(c *clause) {
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !hasKind(c.items, kNum) {
 		return
 	}
-	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteAhead(c, method) {
-		if !r.sureMethod(&c.items[method]) {
+	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) {
+		if !r.sureMethod(&c.items[method]) && !c.items[method].colon {
 			return
 		}
 	}
@@ -60,7 +60,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != ""
+		return r.miteMethod != "" || r.miteSentence || c.items[i].colon && i == 0
 	}
 	return true
 }

@@ -20,7 +20,13 @@ func (r *reader) queen(c *clause) {
 			seen = i
 		}
 	}
-	subject := noun >= 0 || r.herself(c)
+	if noun < 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !hasKind(c.items, kContent) {
+		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
+	}
+	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {
+		r.queenWaits = r.sentenceNo
+	}
+	subject := noun >= 0 || r.herself(c) || r.shePlaced(c)
 	if !subject && seen >= 0 && r.showsHer(c, seen) {
 		subject = true
 	}

@@ -51,6 +51,7 @@ type reader struct {
 	beesSentence   int  // the last sentence that named the bees
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string
+	miteSentence   bool // mites are spoken of in this sentence
 	lastFixture    string
 	hereColon      bool // "did the test on it:", the bar in hand goes on
 	cellsSentence  int
@@ -64,7 +65,7 @@ type reader struct {
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
 	subject        kind     // kBees or kQueen, whichever was spoken of last
-	queenWaits     bool     // she was named with nothing said of her yet
+	queenWaits     int      // the sentence that named her and said no more
 	planDay        *day
 
 	onClause func(*clause) // for a look at the stages; nil but in tests

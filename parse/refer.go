@@ -66,6 +66,9 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 	it := &items[i]
 	switch {
 	case it.is(kBar):
+		if i+1 < len(items) && strings.HasPrefix(lowerASCII(r.text[items[i+1].start:items[i+1].end]), "between") && deedNear(before) {
+			return item{}, i // "two bars between nine and ten"
+		}
 		return r.namedBar(items, i)
 	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
@@ -273,6 +276,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 2 && before[len(before)-2].is(kBe) && before[len(before)-3].is(kShe) {
 		return true
 	}
+	if prev != nil && prev.is(kOn) && ends && countedBefore(r, before) {
+		return false // "capped honey on seven bars, pollen on two"
+	}
 	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell) && r.isWord(prev, "on") {
 		return true
 	}
@@ -296,8 +302,11 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	}
 	heads := next != nil && next.pause <= comma && (r.plainList(items, i) || next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
 	headed := next != nil && items[i].colon
-	if items[i].pause >= line || prev == nil {
+	if items[i].pause >= stop || prev == nil {
 		return heads || headed
+	}
+	if prev.is(kFrom) && items[i].pause == none && (items[i].n.hi > 0 || next != nil && r.dashOrTo(next)) {
+		return true
 	}
 	n := int(items[i].n.lo)
 	follows := r.follows(n, before)
@@ -343,6 +352,20 @@ func (r *reader) follows(n int, before []item) bool {
 		}
 	}
 	return hi == 0 || n == lo-1 || n == hi+1 || n == hi-1 && hi == lo
+}
+
+// countedBefore reports whether the sentence counts bars instead of naming
+// them.
+func countedBefore(r *reader, before []item) bool {
+	for k := len(before) - 1; k >= 0 && before[k].pause < stop; k-- {
+		if rule := r.rule(&before[k], kLeaf); rule != nil && rule.ID == "bars-total" {
+			return true
+		}
+		if before[k].is(kBars) {
+			return false
+		}
+	}
+	return false
 }
 
 // plainList reports whether the number is one of several joined by "and".
@@ -464,6 +487,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		text := lowerASCII(r.text[it.start:it.end])
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && softNames[rest] {
+			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
+		}
 		if !r.nameWord(it) || noNames[text] || softNames[text] && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}

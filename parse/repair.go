@@ -90,10 +90,7 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		return append(items[:at], append([]item{fresh}, items[to+1:]...)...), true
 	}
 	items[at] = fresh
-	if s == kBars || s == kName {
-		return slices.Delete(items, cue, to+1), true
-	}
-	return slices.Delete(items, at+1, to+1), true
+	return slices.Delete(items, cue, to+1), true
 }
 
 // replaced finds the item that a repair replaces, or -1.

@@ -81,8 +81,7 @@ func (s *scan) item(i int) {
 	case it.any(kNext, kPrev, kSkip):
 		s.step(i)
 	case it.is(kWhole):
-		s.whole = true
-		it.used = true
+		s.wholeAt(i)
 	case it.is(kSame) && !s.contentFollows(i):
 		s.same(i)
 	case it.is(kNo) && !it.is(kContent) && !it.is(kComb):
@@ -147,6 +146,10 @@ func (s *scan) bar(i int) {
 		return
 	}
 	it.used = true
+	if as := s.at(i - 1); as != nil && s.r.isWord(as, "as") && s.headed && i >= 2 && s.at(i-2).is(kBars) {
+		s.copyFrom(s.r.saidOf[it.bars[0]], as) // "bar six: as bar five"
+		return
+	}
 	waiting := s.found[s.bound:]
 	head := i == 0 || r.heads(s.c.items, i)
 	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
@@ -169,6 +172,34 @@ func (s *scan) bar(i int) {
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
 	}
+}
+
+// wholeAt: "no eggs anywhere" is said of the colony; the cue covers the
+// findings just named, or what follows where none is.
+func (s *scan) wholeAt(i int) {
+	it := s.at(i)
+	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && s.r.isWord(it, "in all", "all", "in total") {
+		return // "pollen in all colours"
+	}
+	it.used = true
+	n := len(s.found)
+	if n == s.bound {
+		s.whole = true
+		return
+	}
+	for k := n - 1; k >= s.bound && s.found[k].list == s.found[n-1].list; k-- {
+		s.found[k].whole = true
+	}
+}
+
+// compared: "less nectar than next door" is said of the colony.
+func (s *scan) compared() bool {
+	for k := range s.c.items {
+		if s.r.isWord(s.at(k), "than") && !s.headed {
+			return true
+		}
+	}
+	return false
 }
 
 // onSoMany: "brood on five bars" counts the bars of what stands before.
@@ -314,6 +345,12 @@ func (s *scan) same(i int) {
 			ref.used, ref.taken = true, true
 		}
 	}
+	s.copyFrom(from, it)
+}
+
+// copyFrom writes what was said of another bar to the bars in hand.
+func (s *scan) copyFrom(from []*finding, it *item) {
+	r := s.r
 	if len(from) == 0 || len(r.bars) == 0 {
 		return
 	}
@@ -341,6 +378,11 @@ func (s *scan) number(i int) {
 	}
 	q := it.n
 	s.num, s.numAt = &q, i
+	if on := s.at(i - 1); on != nil && on.is(kOn) && len(s.found) > 1 && (s.at(i+1) == nil || s.at(i+1).pause >= comma) {
+		if last := s.found[len(s.found)-1]; last.at == i-2 && s.found[len(s.found)-2].counted.lo > 0 {
+			last.counted = q
+		}
+	}
 }
 
 // moreCells: "three queen cells on bar seven and one on bar nine".
@@ -485,7 +527,7 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 func (s *scan) amount(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kAmount)
-	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil {
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil && !s.r.isWord(to, "cells", "cell") {
 		s.before.amount, s.before.at = value, i
 		s.before.items = append(s.before.items, it)
 		return
@@ -972,7 +1014,7 @@ func (s *scan) bareBehind(i int) bool {
 func (s *scan) deniedAfter(i int) bool {
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		it := s.at(k)
-		if it.is(kNot) || it.is(kUnseen) && !it.used {
+		if it.is(kNot) || it.is(kUnseen) && !it.used && !s.r.bareQNS(s.c, k) {
 			it.used = true
 			s.noCue = s.r.text[it.start:it.end]
 			s.denier = it
@@ -1081,7 +1123,7 @@ func (s *scan) settle(waiting []*finding) {
 			continue
 		}
 		switch {
-		case f.counted.lo > 0 || s.whole || r.wholeSentence && !s.headed:
+		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
 		case s.headed:
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:

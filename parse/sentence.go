@@ -14,6 +14,7 @@ func (r *reader) sentence(items []item) {
 	r.planDay = nil
 	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false
+	r.miteSentence = hasKind(items, kMite)
 	list := r.clauses(items)
 	r.judge(list)
 	for i := range list {
@@ -203,9 +204,16 @@ func (r *reader) clause(c *clause) {
 	r.weather(c)
 	r.plantInFlower(c)
 	r.weighed(c)
-	r.scan(c)
+	if findsToo(c) {
+		r.scan(c)
+	}
 	r.afterthoughts(c)
 	r.nowQueen(c)
+}
+
+// findsToo: nothing is found in a clause that only says what was not done.
+func findsToo(c *clause) bool {
+	return !c.undone || hasKind(c.items, kSeen) || hasKind(c.items, kUnseen) || hasKind(c.items, kBars)
 }
 
 // plantInFlower keeps the plant of "red gum's out and they're bringing in
