@@ -208,16 +208,18 @@ func (d *desk) addChoices(o *opened, typed string, span *colony.Span) []choice {
 }
 
 // understood reads the words as part of this inspection and returns the leaves
-// that it does not have yet.
+// that it does not have yet. What is said of a second hive is not this one's.
 func (d *desk) understood(o *opened, typed string) []colony.Leaf {
 	note := colony.Note{Text: typed, Given: o.ins.At, Hive: o.ins.Hive, Taken: d.now()}
+	read := d.reader.Parse(&note)
+	if len(read) == 0 {
+		return nil
+	}
 	var out []colony.Leaf
-	for _, ins := range d.reader.Parse(&note)[:1] {
-		for _, l := range colony.Leaves(&ins) {
-			was, _ := colony.Get(&o.ins, l.Path)
-			if l.Path != "at" && l.Path != "hive" && was != l.Value {
-				out = append(out, l)
-			}
+	for _, l := range colony.Leaves(&read[0]) {
+		was, _ := colony.Get(&o.ins, l.Path)
+		if l.Path != "at" && l.Path != "hive" && was != l.Value {
+			out = append(out, l)
 		}
 	}
 	return out

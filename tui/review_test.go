@@ -427,3 +427,29 @@ func TestTradeWordOnAThingSaysMoreOfIt(t *testing.T) {
 		t.Errorf("pattern = %q", got)
 	}
 }
+
+func TestRemarkBecomesALeaf(t *testing.T) {
+	k := newFakeKeeper()
+	n := newNote("Hive 3. Bar 4 eggs and hunny. Eggs and hunny everywhere.", evening)
+	read := fakeReader{}.Parse(&n)
+	read[0].Remarks = []string{"hunny everywhere"}
+	if _, err := k.Take(n, read); err != nil {
+		t.Fatal(err)
+	}
+	d := newDriver(t, k, options(k), 80, 24)
+	d.press("enter", "up")
+	d.sees("▸ hunny everywhere", "^^^^^^^^^^^^^^^^", "make a leaf of it")
+	d.press("enter")
+	d.sees("add: hunny everywhere")
+	for range len("hunny everywhere") {
+		d.press("backspace")
+	}
+	d.press("honey", "enter")
+	if got := leaf(t, k, "r001", "contents.honey"); got != "yes" {
+		t.Errorf("honey: %q", got)
+	}
+	ins := d.app.sheet.ins
+	if spans := ins.Evidence["contents.honey"]; len(spans) != 1 || n.Text[spans[0][0]:spans[0][1]] != "hunny everywhere" {
+		t.Errorf("the words behind it: %v", spans)
+	}
+}

@@ -85,9 +85,12 @@ func (s *sheet) goToBar(way int) {
 }
 
 // evidence is the words behind the selected leaf: its own, else those of the
-// thing it is said of.
+// thing it is said of; or the words of the selected remark.
 func (s *sheet) evidence() []colony.Span {
-	_, path := s.current()
+	r, path := s.current()
+	if r.kind == rowRemark {
+		return s.remarkSpan(r.text)
+	}
 	for ; path != ""; path = parent(path) {
 		if spans := s.ins.Evidence[path]; len(spans) > 0 {
 			return spans
@@ -183,6 +186,8 @@ func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {
 		if _, there := colony.Get(&s.ins, path); there {
 			return a.step(remove(s.rec, path, a.desk.now()), fullName(path)+" is taken away")
 		}
+	case key.Matches(msg, k.Change) && r.kind == rowRemark:
+		a.startAdd(clean(r.text), firstOf(s.remarkSpan(r.text)))
 	case key.Matches(msg, k.Change) && path != "":
 		a.startValue(path, "")
 	case key.Matches(msg, k.Add):
@@ -337,6 +342,34 @@ func (s *sheet) leavesAt(span colony.Span) []colony.Leaf {
 	return out
 }
 
+// remarkSpan is where the remark stands in the note: the first place that is
+// no leaf's evidence.
+func (s *sheet) remarkSpan(text string) []colony.Span {
+	var used []colony.Span
+	for _, spans := range s.ins.Evidence {
+		used = append(used, spans...)
+	}
+	for from := 0; text != ""; {
+		at := strings.Index(s.note.Text[from:], text)
+		if at < 0 {
+			break
+		}
+		span := colony.Span{from + at, from + at + len(text)}
+		if !overlaps(used, span) {
+			return []colony.Span{span}
+		}
+		from += at + len(text)
+	}
+	return nil
+}
+
+func firstOf(spans []colony.Span) *colony.Span {
+	if len(spans) == 0 {
+		return nil
+	}
+	return &spans[0]
+}
+
 // quote is the words of some spans, for a line of text.
 func (o *opened) quote(spans []colony.Span) string {
 	var parts []string
@@ -372,6 +405,10 @@ func (a *app) switchSheetKeys() {
 		a.keys.Confirm.SetHelp("enter", "looks right")
 	}
 	a.keys.Confirm.SetEnabled(r.kind == rowEnd)
-	a.keys.Change.SetEnabled(path != "")
+	a.keys.Change.SetEnabled(path != "" || r.kind == rowRemark)
+	a.keys.Change.SetHelp("enter", "change")
+	if r.kind == rowRemark {
+		a.keys.Change.SetHelp("enter", "make a leaf of it")
+	}
 	a.keys.Remove.SetEnabled(path != "")
 }

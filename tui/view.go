@@ -143,6 +143,9 @@ func (a *app) keysNow() []key.Binding {
 	if r.kind == rowEnd {
 		return []key.Binding{k.Confirm, k.Add, k.Skip, k.Undo, k.Edit, k.Words, k.Back, k.Help}
 	}
+	if r.kind == rowRemark {
+		return []key.Binding{k.Change, k.Add, k.Undo, k.Edit, k.Words, k.Hive, k.Back, k.Help}
+	}
 	if r.kind == rowQuestion {
 		return []key.Binding{k.Yes, k.Other, k.Type, k.Remove, k.Undo, k.Edit, k.Hive, k.Back, k.Help}
 	}
