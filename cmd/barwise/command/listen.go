@@ -3,6 +3,7 @@ package command
 import (
 	"bufio"
 	"context"
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -47,7 +48,7 @@ func (a *app) runListen(ctx context.Context, o takeOptions) error {
 	err := voice.Record(ctx, file, stop, func(level float64) { fmt.Fprintf(a.err, "\r%-40s", loudness(level)) })
 	fmt.Fprintf(a.err, "\r%40s\r", "")
 	if err != nil {
-		return fmt.Errorf("nothing was recorded: %w", err)
+		return errors.Join(fmt.Errorf("nothing was recorded: %w", err), removeSilent(file))
 	}
 	o.link = true // it lies with the data already
 	if err := a.runTake(context.WithoutCancel(ctx), []string{file}, o); err != nil {
@@ -55,6 +56,18 @@ func (a *app) runListen(ctx context.Context, o takeOptions) error {
 		return err
 	}
 	return nil
+}
+
+// wavHeader is the length of a WAV file that holds no sound.
+const wavHeader = 44
+
+// removeSilent removes a recording in which there is nothing at all.
+func removeSilent(file string) error {
+	info, err := os.Stat(file)
+	if err != nil || info.Size() > wavHeader {
+		return nil // never made, or there is something to keep
+	}
+	return os.Remove(file)
 }
 
 // loudness is a bar for a level of 0 to 1, on the scale on which it is heard.

@@ -9,12 +9,14 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"syscall"
 	"time"
 
 	"github.com/spf13/cobra"
 
 	_ "barwise/cmd/barwise/calm" // before anything that draws
+	"barwise/parse"
 )
 
 // app is what every command works with: the streams, the clock and the flags
@@ -54,6 +56,15 @@ func Run(args []string, in io.Reader, out, errOut io.Writer) int {
 		return exitUsage
 	}
 	return codeOf(err)
+}
+
+// version names the build and the rules that it reads with.
+func version() string {
+	v := "built from source"
+	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
+		v = info.Main.Version
+	}
+	return v + ", rules " + parse.Version()
 }
 
 // helpFor is the command line that prints the help of what was attempted.
@@ -97,6 +108,7 @@ Exit codes: 0 done; 1 nothing found, or something left undone; 2 wrong use;
   barwise take notes/                     keep a folder of notes
   barwise review                          confirm what was read
   barwise find queen seen orchard hive    ask the history`,
+		Version:          version(),
 		SilenceUsage:     true,
 		SilenceErrors:    true,
 		PersistentPreRun: func(*cobra.Command, []string) { a.started = true },
