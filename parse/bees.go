@@ -128,8 +128,8 @@ var ambiguousTempers = map[string]bool{}
 func init() {
 	for w := range strings.FieldsSeq(`hot quiet calm fine okay ok busy fair lively bad average normal reasonable steady soft kind mild
 		lambs kittens angels pets sweet wild mad ugly awful horrible sharp decent upset nervous tense cross happy unhappy friendly
-		polite relaxed easy good wicked mental rotten savage brutal chill mean gentle annoyed spicy nippy restless touchy boiling pinging
-		attacked attacking present fizzy bothered contented fierce grumpy`) {
+		polite relaxed easy good wicked mental rotten savage brutal chill mean gentle annoyed restless boiling
+		attacked attacking present bothered contented`) {
 		ambiguousTempers[w] = true
 	}
 	ambiguousTempers["all right"] = true
@@ -375,7 +375,7 @@ func (r *reader) linked(c *clause, i, k int) bool {
 		if it.pause > comma && !(c.items[lo].colon && j == lo+1) {
 			return false
 		}
-		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe) {
+		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe, kBut) {
 			return false
 		}
 	}
@@ -486,6 +486,10 @@ func (r *reader) follower(c *clause, i int) {
 func (r *reader) incoming(c *clause) {
 	bring := -1
 	for i := range c.items {
+		if rule := r.rule(&c.items[i], kForage); rule != nil && rule.Form == "bring" && !c.items[i].used {
+			bring = i
+			break
+		}
 		if c.items[i].is(kBring) && !c.items[i].used {
 			bring = i
 			break

@@ -26,6 +26,9 @@ func (s *scan) stageMatters(i int) bool {
 			break
 		}
 	}
+	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell(i) != nil && s.cellAhead(i) < 0 {
+		return true // "four sealed queen cells and one torn down"
+	}
 	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
 		return true
 	}
@@ -63,6 +66,11 @@ func (s *scan) cell(i int) {
 		s.kindItem = it
 	default:
 		stage := r.value(it, kStage)
+		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
+			s.found = append(s.found, &finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: []*item{it}, rule: r.rule(it, kStage).ID})
+			s.num = nil
+			return
+		}
 		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
 			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
 				last.what = stage
@@ -253,6 +261,11 @@ func (s *scan) signCount(f *finding, i int) {
 		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
 			prev, next := s.at(k-1), s.at(k+1)
 			counted := strings.HasPrefix(lowerASCII(s.r.text[prev.start:prev.end]), "count")
+			if it.pause == comma && k <= i+4 && (next == nil || next.is(kCell)) {
+				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14"
+				f.items = append(f.items, it)
+				return
+			}
 			if counted || it.n.approx && (next == nil || next.is(kAnd) || next.pause > none) || next == nil && prev.pause == none && prev.is(kWord) && k == i+1 {
 				f.count, f.hasCount = it.n, true
 				f.items = append(f.items, it)

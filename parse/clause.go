@@ -60,7 +60,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
 		return !prev.any(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
-		return !r.notOnly(items, i)
+		return !r.notOnly(items, i) && !r.onlySo(items, i)
 	case it.is(kThen):
 		return !prev.any(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
@@ -89,6 +89,11 @@ func (r *reader) soMuch(items []item, i int) bool {
 		return false
 	}
 	return items[i-1].any(kBe, kHave, kAdv) || items[i+1].any(kTemper, kStrength, kAmount)
+}
+
+// onlySo: "stores only fair", "just four".
+func (r *reader) onlySo(items []item, i int) bool {
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].any(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb)
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin
@@ -176,7 +181,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kShe):
 		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
 	case it.is(kQueen):
-		return !needs && !prev.any(kSeen, kBe, kHave, kAdv)
+		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv)
 	case it.is(kMaybe):
 		return !prev.any(kPron, kBe, kHave) && !needs
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf):
@@ -199,6 +204,9 @@ func (r *reader) heads(items []item, i int) bool {
 	}
 	prev := &items[i-1]
 	if prev.is(kYes) && i > 1 {
+		if items[i-2].any(kOn, kFrom) {
+			return r.frontedBar(items, i-2)
+		}
 		prev = &items[i-2]
 	}
 	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
@@ -230,6 +238,9 @@ func (r *reader) heads(items []item, i int) bool {
 			return true
 		}
 		prev = &items[i-2]
+	}
+	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(lowerASCII(r.text[prev.start:prev.end]), "off") {
+		return false // "one comb had dropped off bar eight"
 	}
 	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
 		return false
@@ -285,7 +296,7 @@ func (r *reader) barBefore(items []item, i int) bool {
 // frontedBar reports whether "on bar six" begins what is said, as in "on bar
 // six I found her": nothing that could hang there stands before it.
 func (r *reader) frontedBar(items []item, on int) bool {
-	if items[on].pause > none && r.findingBehind(items, on+2) {
+	if items[on].pause > none && (r.findingBehind(items, on+2) || on+3 < len(items) && items[on+1].is(kArt) && r.findingBehind(items, on+3)) {
 		return true // "eggs on bar three, on bar four sealed brood"
 	}
 	for k := on - 1; k >= 0; k-- {
@@ -344,8 +355,11 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case text == "than", text == "like":
 		return true
-	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for":
+	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
+	}
+	if prev.is(kDo) && !r.named && r.rule(prev, kDo).Value != "unite" {
+		return false
 	}
 	if prev.is(kDo) {
 		switch r.rule(prev, kDo).Value {
@@ -403,7 +417,7 @@ func (r *reader) judge(list []clause) {
 		switch {
 		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
-		case c.mood == asserted && c.when != nil && c.when.ago:
+		case c.mood == asserted && c.when != nil && (c.when.ago || c.when.weekday && hasKind(c.items, kSeen) && c.when.past.AddDays(7) != r.today && hasKind(c.items, kPron)):
 			c.mood = past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {

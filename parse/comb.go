@@ -57,6 +57,12 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if name == "../placed" {
 		return false
 	}
+	if rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(text, "comb") {
+		return false
+	}
+	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) {
+		return false // "a palm-sized patch of brood"
+	}
 	if weakCombWords[text] && !s.combInHand(i) || strings.Contains(text, "size") && len(s.found) > s.bound {
 		return false
 	}
@@ -64,7 +70,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if len(bars) == 0 {
 		return false
 	}
-	if next := s.at(i + 1); weakCombWords[text] && next != nil && next.pause == none && next.any(kWord, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if next := s.at(i + 1); weakCombWords[text] && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
 	if value == "share" {

@@ -22,7 +22,7 @@ type deed struct {
 	size      *measure
 	what      string
 	due       *day
-	noCount   bool
+	hives     []string // of a deed done to several
 }
 
 // deeds reads what was done or is to be done in a clause.
@@ -116,7 +116,7 @@ func (r *reader) senses(it *item) []*rule {
 func (r *reader) argumentsEnd(c *clause, i int) int {
 	for k := i + 1; k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 {
+		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
 			return k
 		}
 		if it.any(kQueen) && k > i+3 && it.pause > none {
@@ -505,6 +505,9 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kBars):
 		r.barArgument(c, d, i, k)
+	case it.is(kName) && len(it.hives) > 0:
+		d.hives = it.hives
+		use()
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
 	case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do):
@@ -519,7 +522,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
 		use()
 	case it.is(kContent) && (d.do == "harvest" || d.do == "move_bar" || d.do == "add_bar" || d.do == "remove_bar" || d.do == "inspect" || d.do == "feed" || d.do == "unite" || d.do == "smoke"):
-		if d.do == "inspect" && c.mood == planned || d.do != "inspect" && (d.size == nil || k < i+6) {
+		if d.do == "inspect" && c.mood != past || d.do != "inspect" && (d.size == nil || k < i+6) {
 			use()
 		}
 	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
@@ -724,6 +727,10 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	rule := r.senseOf(&c.items[d.at], d)
 	it := &c.items[d.at]
 	before := r.beforeVerb(c, d.at)
+	if len(d.hives) > 0 {
+		r.inEach(c, d)
+		return
+	}
 	switch {
 	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
 		it.used = true
@@ -740,6 +747,23 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// inEach writes a deed of several hives to each of them: "treated hives 1 and
+// 3".
+func (r *reader) inEach(c *clause, d *deed) {
+	here, hives := r.cur, d.hives
+	for _, name := range hives {
+		for _, b := range r.all {
+			if b.hive == name {
+				one := *d
+				one.hives = nil
+				r.cur = b
+				r.settleDeed(c, &one)
+			}
+		}
+	}
+	r.cur = here
 }
 
 func (r *reader) senseOf(it *item, d *deed) *rule {

@@ -27,12 +27,13 @@ type item struct {
 	used     bool // some rule took it
 	taken    bool // of bars: an argument of a deed, not a place of findings
 
-	n    quantity
-	dur  span
-	size measure
-	day  day
-	bars []int  // of kBars
-	name string // of kName, and the text of an unknown word that may be one
+	n     quantity
+	dur   span
+	size  measure
+	day   day
+	bars  []int    // of kBars
+	hives []string // of kName, where several are named at once
+	name  string   // of kName, and the text of an unknown word that may be one
 }
 
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
@@ -107,7 +108,7 @@ func (l *lexer) figure(i int) (item, int) {
 		it.day = d
 		return it, j
 	}
-	if m, j := l.measures.read(l.text, l.toks, i); j > i {
+	if m, j := l.measures.read(l.text, l.toks, i); j > i && !l.queenCups(m, j) {
 		it.kinds.add(kMeasure)
 		it.size = m
 		return it, j
@@ -126,6 +127,11 @@ func (l *lexer) figure(i int) (item, int) {
 		return it, j
 	}
 	return it, i
+}
+
+// queenCups: "two cups" without "of" are queen cups, not a measure.
+func (l *lexer) queenCups(m measure, j int) bool {
+	return m.unit == "cup" && m.amount.whole() && !l.numbers.is(l.toks, j, ofWord)
 }
 
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun

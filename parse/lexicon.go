@@ -88,6 +88,11 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	for _, w := range []string{"actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right", "completely", "now", "only", "pretty", "rather", "definitely", "all", "well"} {
 		l.graph.loose[l.words.add(w)] = true
 	}
+	l.numbers.barWords = map[wordID]bool{}
+	for _, w := range []string{"bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h"} {
+		l.numbers.barWords[l.words.add(w)] = true
+	}
+	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
 	l.byWords = map[wordID]bool{}
 	for _, w := range []string{"by", "since", "until", "till"} {
 		l.byWords[l.words.add(w)] = true

@@ -24,6 +24,9 @@ func (r *reader) miteCount(c *clause) {
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !hasKind(c.items, kNum) {
 		return
 	}
+	if method == 0 && mite < 0 && r.boardTime(c) {
+		r.miteSentence = true
+	}
 	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) {
 		if !r.sureMethod(&c.items[method]) && !c.items[method].colon {
 			return
@@ -38,6 +41,17 @@ func (r *reader) miteCount(c *clause) {
 		r.miteMethod = kindOf
 	}
 	r.miteDetails(c, method, mite, kindOf)
+}
+
+// boardTime reports whether a length of time stands in the clause: "drop 18 in
+// 3 days".
+func (r *reader) boardTime(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDur) || c.items[k].is(kDate) && c.items[k].day.length > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // sureMethod is a method that nothing else in a hive is called.
@@ -60,7 +74,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != "" || r.miteSentence || c.items[i].colon && i == 0
+		return r.miteMethod != "" || r.miteSentence || i == 0 && (c.items[i].colon || len(c.items) > 2 && c.items[1].is(kNum) && r.boardTime(c))
 	}
 	return true
 }

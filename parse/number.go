@@ -51,6 +51,8 @@ type numbers struct {
 	kinds     []numberWord // by wordID
 	inID      wordID       // the word "in", which may mean inches
 	dimension map[wordID]bool
+	barWords  map[wordID]bool // bar, b, frame: a whole number follows
+	months    func(token) bool
 }
 
 func (n *numbers) of(t token) numberWord {
@@ -108,6 +110,9 @@ func (n *numbers) upTo(text string, toks []token, q quantity, j int) (quantity, 
 		return q, j
 	}
 	far, k := n.single(text, toks, j+1)
+	if toks[j].id == idDash && !toks[j].has(glued) && k < len(toks) && n.months(toks[k]) {
+		return q, j // "hive 3 - 15 June"
+	}
 	if k == j+1 || far.ordinal || far.article || far.lo <= q.lo || far.share != q.share && !n.is(toks, k, percentWord) {
 		return q, j
 	}
@@ -145,6 +150,14 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
 		v, _ := strconv.ParseFloat(strings.ReplaceAll(text[toks[i].start:toks[i].end], ",", ""), 64)
+		if i > 0 && n.barWords[toks[i-1].id] { // "b10 1/2 drawn" is bar ten
+			return quantity{lo: v}, i + 1
+		}
+		if joined(toks, i+1) && toks[i+1].id == idDash && joined(toks, i+2) && toks[i+2].id == idFraction { // 9-1/2
+			if part, ok := fraction(text[toks[i+2].start:toks[i+2].end]); ok {
+				return quantity{lo: v + part}, i + 3
+			}
+		}
 		return n.withPart(text, toks, quantity{lo: v}, i+1)
 	case idOrdinal:
 		v, _ := strconv.ParseFloat(text[toks[i].start:toks[i].end-2], 64)

@@ -361,7 +361,7 @@ func (r *reader) queenIs(c *clause, i int) {
 	it := &c.items[i]
 	for _, n := range it.rules {
 		rule := &r.rules[n]
-		if rule.Kind != kQueenIs {
+		if rule.Kind != kQueenIs || rule.Needs == "dot" && !hasKind(c.items[:i], kDot) {
 			continue
 		}
 		r.setQueen(c, i, rule)

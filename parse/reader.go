@@ -62,6 +62,7 @@ type reader struct {
 	flowering      string // a plant said to be out, for the load that follows
 	flowerSentence int
 	lastCargo      string   // what was last said to be carried in
+	row            int      // the number at the head of the line before, or 0
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
 	subject        kind     // kBees or kQueen, whichever was spoken of last
@@ -142,7 +143,7 @@ func (r *reader) line(text string, base int, first pause) {
 	r.items = r.lex.items(r.mended, r.items)
 	r.items = dropFillers(r.items)
 	carryPauses(r.items, first)
-	r.listing = r.listing || numbered(r.items)
+	r.listing = r.listing || numbered(r.items) || r.rowNumber(r.items)
 	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
 	r.items = r.repair(r.items)

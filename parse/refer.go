@@ -15,6 +15,11 @@ func (r *reader) refer(items []item) []item {
 			i = next
 			continue
 		}
+		if it, next := r.severalHives(items, i); next > i {
+			out = append(out, it)
+			i = next
+			continue
+		}
 		if it, back, next := r.hiveRef(items, i, out); next > i {
 			out = append(out[:len(out)-back], it)
 			i = next
@@ -52,6 +57,18 @@ func numbered(items []item) bool {
 		}
 	}
 	return false
+}
+
+// rowNumber reports whether the line is a row of a list of bars: it begins with
+// 1, or with the number after that of the line before, and a finding follows.
+func (r *reader) rowNumber(items []item) bool {
+	last := r.row
+	r.row = 0
+	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState) {
+		return false
+	}
+	r.row = int(items[0].n.lo)
+	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
 }
 
 // maxBar bounds what can be a bar's number when no noun says so.
@@ -276,6 +293,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 2 && before[len(before)-2].is(kBe) && before[len(before)-3].is(kShe) {
 		return true
 	}
+	if prev != nil && prev.is(kOn) && r.isWord(prev, "on") && items[i].pause == none && prev.pause >= stop && next != nil && (next.pause == comma || next.any(kContent, kComb)) {
+		return true // "On 4, a patch of brood."
+	}
 	if prev != nil && prev.is(kOn) && ends && countedBefore(r, before) {
 		return false // "capped honey on seven bars, pollen on two"
 	}
@@ -371,6 +391,19 @@ func countedBefore(r *reader, before []item) bool {
 // plainList reports whether the number is one of several joined by "and".
 func (r *reader) plainList(items []item, i int) bool {
 	return i+2 < len(items) && items[i+1].is(kAnd) && barNumber(&items[i+2])
+}
+
+// severalHives reads "hives 1 and 3", which opens no inspection.
+func (r *reader) severalHives(items []item, i int) (item, int) {
+	if !r.isWord(&items[i], "hives", "colonies") || i+1 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return item{}, i
+	}
+	list, next := r.numberList(items, i+1, true)
+	ref := r.asHive(r.merged(items, i, next, nil), "")
+	for _, n := range list {
+		ref.hives = append(ref.hives, formatNumber(float64(n)))
+	}
+	return ref, next
 }
 
 // nameHives makes references of the proper names that the note uses for hives.

@@ -291,6 +291,8 @@ func (s *scan) except() {
 		if slices.Contains(f.bars, b) {
 			s.r.cur.drop("bars." + strconv.Itoa(b) + "." + f.what)
 			next.used, next.taken = true, true
+			s.r.take([]int{b}, true)
+			s.r.inHand = thisLine
 		}
 	}
 }
@@ -339,6 +341,12 @@ func (s *scan) same(i int) {
 	}
 	it.used = true
 	from := r.lastFind
+	if next := s.at(i + 1); next != nil && next.is(kBars) && r.isWord(it, "so is", "so are") {
+		next.used, next.taken = true, true
+		r.take(next.bars, len(next.bars) == 1)
+		s.copyFrom(from, it)
+		return
+	}
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		if ref := s.at(k); ref.is(kBars) {
 			from = r.saidOf[ref.bars[0]]
@@ -527,6 +535,9 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 func (s *scan) amount(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kAmount)
+	if to := s.leadsTo(i, kColour, kAdv); to != nil && s.r.isWord(it, "little") && (s.r.value(to, kContent) == "open_brood" || s.r.value(to, kContent) == "eggs") {
+		return // "little white grubs" are small, not few
+	}
 	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil && !s.r.isWord(to, "cells", "cell") {
 		s.before.amount, s.before.at = value, i
 		s.before.items = append(s.before.items, it)
@@ -1093,8 +1104,25 @@ func (s *scan) finish() {
 			r.prevBrood = f
 		}
 	}
+	s.shareOfBefore()
 	if len(s.found) > 0 && r.inHand == awaiting {
 		r.inHand = thisLine
+	}
+}
+
+// shareOfBefore: "bars 9 to 12 honey, 12 only half full": a bar named again with
+// a share alone says how much of what it holds.
+func (s *scan) shareOfBefore() {
+	r := s.r
+	if !s.before.hasCover || len(s.found) > 0 || !s.headed || s.combSpoken {
+		return
+	}
+	for _, b := range r.bars {
+		said := r.saidOf[b]
+		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
+			continue
+		}
+		r.cur.put("bars."+strconv.Itoa(b)+"."+said[len(said)-1].what+".cover", formatNumber(s.before.cover), r.why("share", "", s.before.items...))
 	}
 }
 

@@ -44,7 +44,7 @@ func (r *reader) sentence(items []item) {
 func (r *reader) enter(c *clause) {
 	for k := range c.items {
 		it := &c.items[k]
-		if it.is(kName) && !it.used && !r.argument(c.items, k) && c.mood != unasked {
+		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && c.mood != unasked {
 			r.goTo(it)
 			break
 		}
@@ -256,6 +256,9 @@ func (r *reader) afterthoughts(c *clause) {
 		switch {
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
+		case it.is(kColour) && r.lastCargo != "" && !hasKind(c.items, kQueen) && !hasKind(c.items, kContent) && !hasKind(c.items, kDot) && r.colonBefore(c):
+			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
+			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
 		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
 			r.described(c, r.lastCargo, "plant", kPlant, i, i)
 		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.deedSentence == r.sentenceNo:
@@ -267,6 +270,9 @@ func (r *reader) afterthoughts(c *clause) {
 		}
 	}
 }
+
+// colonBefore: the clause spells out what the one before it named.
+func (r *reader) colonBefore(c *clause) bool { return c.items[0].pause == colon }
 
 // nowQueen remembers whether the queen is still the subject.
 func (r *reader) nowQueen(c *clause) {

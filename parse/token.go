@@ -112,6 +112,10 @@ func (s *splitter) number() {
 		s.at++
 		s.digits()
 		id = idClock
+	case s.peek(0) == ':' && isDigit(s.peek(1)) && !isDigit(s.peek(2)) && s.at-from == 1:
+		s.at++ // 2:1, a strength
+		s.digits()
+		id = idUnknown
 	case s.peek(0) == ',' && isDigit(s.peek(1)) && isDigit(s.peek(2)) && isDigit(s.peek(3)) && !isDigit(s.peek(4)):
 		s.at++
 		s.digits()
