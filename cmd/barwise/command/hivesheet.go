@@ -86,26 +86,37 @@ func (h hiveSheet) queen(ap *colony.Appraisal) {
 
 // numbers prints what can be worked out, and nothing of what cannot.
 func (h hiveSheet) numbers(ap *colony.Appraisal) {
-	show := func(topic, what string, e colony.Estimate) {
-		if e.Known() {
-			h.entry(topic, strings.TrimSpace(what+" "+e.Range.String()))
+	last := ""
+	show := func(topic, text string) {
+		if text != "" {
+			if topic == last {
+				h.entry("", oneLine(text))
+			} else {
+				h.entry(topic, oneLine(text))
+			}
+			last = topic
 		}
 	}
-	show("brood", "capped", ap.Brood.Capped)
-	show("", "open", ap.Brood.Open)
-	show("laying", "", ap.Laying)
-	show("bees", "", ap.Adults)
-	show("comb", "", ap.Comb)
-	show("room", "in use", ap.Space.Used)
-	show("", "free before the follower", ap.Space.Free)
+	estimate := func(topic, what string, e colony.Estimate) {
+		if e.Known() {
+			show(topic, what+" "+e.Range.String())
+		}
+	}
+	estimate("brood", "capped", ap.Brood.Capped)
+	estimate("brood", "open", ap.Brood.Open)
+	estimate("laying", "", ap.Laying)
+	estimate("bees", "", ap.Adults)
+	estimate("comb", "", ap.Comb)
+	estimate("room", "in use", ap.Space.Used)
+	estimate("room", "free before the follower", ap.Space.Free)
 	for _, note := range ap.Space.Notes {
-		h.entry("", oneLine(note))
+		show("room", note)
 	}
 	if ap.Food.Word != "" {
-		h.entry("stores", oneLine(ap.Food.Word)+" ("+ap.Food.AsOf.String()+")")
+		show("food", "stores "+ap.Food.Word+" on "+ap.Food.AsOf.String())
 	}
-	show("food", "honey and nectar", ap.Food.Honey)
-	show("", "missing to the winter target", ap.Gap)
+	estimate("food", "honey and nectar", ap.Food.Honey)
+	estimate("food", "missing to the winter target", ap.Gap)
 }
 
 func (h hiveSheet) mites(ap *colony.Appraisal) {
@@ -121,16 +132,29 @@ func (h hiveSheet) mites(ap *colony.Appraisal) {
 	}
 }
 
-// lastOnes prints the last five inspections in a line each.
+// lastOnes prints the last five inspections in a line each, without the combs,
+// which are drawn above, and the weather.
 func (h hiveSheet) lastOnes(history []colony.Inspection) {
 	for i := range min(5, len(history)) {
 		ins := &history[len(history)-1-i]
-		var texts []string
-		for _, p := range phrases(ins) {
-			if !strings.HasPrefix(p.topic, "bar ") && p.topic != "weather" {
-				texts = append(texts, p.text)
-			}
-		}
-		h.entry(ins.At.Format("2006-01-02"), oneLine(cmp.Or(strings.Join(texts, "; "), "combs only")))
+		h.entry(ins.At.Format("2006-01-02"), cmp.Or(summary(ins), "combs only"))
 	}
+}
+
+// summary says an inspection in a line: its topics, each with what was said.
+func summary(ins *colony.Inspection) string {
+	var parts []string
+	last := ""
+	for _, p := range phrases(ins) {
+		switch {
+		case strings.HasPrefix(p.topic, "bar ") || p.topic == "weather":
+			continue
+		case p.topic == last:
+			parts[len(parts)-1] += ", " + p.text
+		default:
+			parts = append(parts, p.topic+": "+p.text)
+		}
+		last = p.topic
+	}
+	return oneLine(strings.Join(parts, "; "))
 }

@@ -16,15 +16,19 @@ import (
 func (a *app) words() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "words",
-		Short: "Your own words: what is misheard, plants, hive names",
+		Short: "Your own words and measures",
 		Long: `Words lists what you have taught barwise: words that a recogniser or your thumb
-writes for others, plants, and names of hives. They are used whenever a note is
-read from now on; what was read before stays as it is.`,
+writes for others, plants, and names of hives; and what it reckons with: the
+measures of your hives, the winter target, limits for mites, the half of the
+earth. Words are used whenever a note is read from now on; what was read before
+stays as it is.`,
 		Example: `  barwise words
   barwise words alias "queen's ells" "queen cells"
   barwise words plant phacelia
   barwise words hive "the old lady"
-  barwise words forget phacelia`,
+  barwise words forget phacelia
+  barwise words box --top 430 --bottom 180 --depth 290
+  barwise words winter britain`,
 		Args: wants(0, 0, ""),
 		RunE: func(*cobra.Command, []string) error { return a.listWords() },
 	}
@@ -41,7 +45,7 @@ read from now on; what was read before stays as it is.`,
 		a.teach("hive NAME", "NAME is a hive", 1, func(own *colony.OwnWords, args []string) {
 			own.Hives = added(own.Hives, args[0])
 		}),
-		a.forget(),
+		a.forget(), a.box(), a.winter(), a.miteSet(), a.hemisphere(),
 	)
 	return cmd
 }
@@ -106,23 +110,28 @@ func (a *app) changeWords(change func(*colony.OwnWords) error) error {
 }
 
 func (a *app) listWords() error {
-	return a.withRecords(func(s *index.Store) error {
-		own, err := s.OwnWords()
-		if err != nil {
+	var own colony.OwnWords
+	set := colony.DefaultSettings()
+	if a.hasStore() {
+		if err := a.withRecords(func(s *index.Store) (err error) {
+			if own, err = s.OwnWords(); err != nil {
+				return err
+			}
+			_, err = s.Setting(settingBees, &set)
+			return err
+		}); err != nil {
 			return err
 		}
-		for _, heard := range slices.Sorted(maps.Keys(own.Aliases)) {
-			fmt.Fprintf(a.out, "alias  %s → %s\n", oneLine(heard), oneLine(own.Aliases[heard]))
-		}
-		for _, plant := range own.Plants {
-			fmt.Fprintf(a.out, "plant  %s\n", oneLine(plant))
-		}
-		for _, hive := range own.Hives {
-			fmt.Fprintf(a.out, "hive   %s\n", oneLine(hive))
-		}
-		if len(own.Aliases)+len(own.Plants)+len(own.Hives) == 0 {
-			return undone("no words of your own yet; barwise words --help says how")
-		}
-		return nil
-	})
+	}
+	for _, heard := range slices.Sorted(maps.Keys(own.Aliases)) {
+		fmt.Fprintf(a.out, "alias  %s → %s\n", oneLine(heard), oneLine(own.Aliases[heard]))
+	}
+	for _, plant := range own.Plants {
+		fmt.Fprintf(a.out, "plant  %s\n", oneLine(plant))
+	}
+	for _, hive := range own.Hives {
+		fmt.Fprintf(a.out, "hive   %s\n", oneLine(hive))
+	}
+	a.printSettings(set)
+	return nil
 }

@@ -205,7 +205,7 @@ func hiveOrNone(name string) string {
 	if name == "" {
 		return "hive not named"
 	}
-	return oneLine(name)
+	return "hive " + oneLine(name)
 }
 
 // amount is a number with its noun.
