@@ -153,6 +153,9 @@ func (r *reader) temper(c *clause) {
 		if i > 0 && r.isWord(&c.items[i-1], "to") {
 			continue // "not to chill them"
 		}
+		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
+			continue // "I don't mean the weather"
+		}
 		if needBees[text] && !hasKind(c.items, kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
 		}
@@ -203,8 +206,14 @@ func (r *reader) ofBees(c *clause, i int) bool {
 			return false
 		}
 	}
+	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "as") {
+		return true // "gentle as puppies"
+	}
 	for k := range c.items {
 		it := &c.items[k]
+		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
+			return true
+		}
 		if it.any(kBees) && (k < i || k == i+1 || k == i+2) {
 			return true
 		}
@@ -247,6 +256,15 @@ func (r *reader) sameStatement(c *clause, i int) bool {
 
 func (r *reader) hiveOrBees(c *clause, k int) bool {
 	return c.items[k].is(kHive)
+}
+
+func (r *reader) onlyAdverbs(c *clause, k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		if !c.items[j].any(kAdv, kBe) {
+			return false
+		}
+	}
+	return true
 }
 
 func (r *reader) beBetween(c *clause, k, i int) bool {
@@ -297,7 +315,7 @@ func (r *reader) strength(c *clause) {
 		if ambiguousStrengths[text] && !r.ofColony(c, i) {
 			continue
 		}
-		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !r.strengthNamed(c, it) {
+		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || hasKind(c.items, kStores) || !hasKind(c.items, kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) {

@@ -20,6 +20,7 @@ type entry struct {
 // builder gathers the leaves of one inspection.
 type builder struct {
 	hive    string
+	named   int           // the sentence that named it
 	spans   []colony.Span // the words that named it
 	at      time.Time
 	atFrom  string

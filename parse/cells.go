@@ -148,6 +148,18 @@ func (s *scan) cellNoun(i int) {
 	if bare && s.lastCell(i) != nil && s.stageAt == "" && s.kindAt == "" && s.num == nil {
 		return
 	}
+	if bare && s.kindAt != "" && s.stageAt == "" && s.num == nil && s.no < 0 {
+		if last := s.lastCell(i); last != nil && last.kind == "" { // "one queen cell, an emergency cell I think"
+			last.kind = s.kindAt
+			last.items = append(last.items, it)
+			s.kindAt, s.kindItem = "", nil
+			return
+		}
+	}
+	if bare && s.kindAt != "" && s.stageAt == "" && s.kindItem != nil && len(s.found) == 0 && s.no < 0 && r.kindOfBefore(s.kindItem) {
+		s.kindAt, s.kindItem, s.num = "", nil, nil
+		return
+	}
 	what := "any"
 	if rule.Value == "cup" {
 		what = "cup"
@@ -250,7 +262,7 @@ func (s *scan) sign(i int) {
 }
 
 func (s *scan) signCount(f *finding, i int) {
-	if s.num != nil && !s.num.article && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord) && i-s.numAt <= 4 {
+	if s.num != nil && !s.num.article && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
 		f.items = append(f.items, s.at(s.numAt))
 		return

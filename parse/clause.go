@@ -80,7 +80,7 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if items[i].is(kOn) {
 		i++
 	}
-	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron)
+	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
 }
 
 // soMuch: "so calm that …" begins nothing.
@@ -121,10 +121,31 @@ func (r *reader) notOnly(items []item, i int) bool {
 	return false
 }
 
+// deedSince reports whether a deed stands in the statement before item i, which
+// a date may then belong to.
+func (r *reader) deedSince(items []item, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-6 && items[k+1].pause < comma; k-- {
+		if items[k].any(kDo, kPlan) {
+			return true
+		}
+	}
+	return false
+}
+
+// fixtureBehind reports whether the verb's object is an entrance or a floor.
+func (r *reader) fixtureBehind(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+2; k++ {
+		if items[k].is(kFixture) {
+			return true
+		}
+	}
+	return false
+}
+
 // seesHer: "saw the old queen" begins a statement without its subject.
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
-		if items[k].any(kQueen, kShe) {
+		if items[k].any(kQueen, kShe, kMite, kSign, kContent) {
 			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed")
 		}
 	}
@@ -170,11 +191,17 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
 	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
 		return false
+	case it.is(kYes):
+		return !prev.any(kFixture, kContent) && it.pause == none || it.pause > none
+	case it.is(kOn) && r.datedTurn(items, i) && it.pause == none && !r.deedSince(items, i):
+		return true
+	case it.is(kDo) && it.is(kState) && !needs && !prev.any(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
+		return true
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
-	case it.is(kPron) && (r.leadIn(items, i) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
+	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
@@ -305,6 +332,9 @@ func (r *reader) frontedBar(items []item, on int) bool {
 			return true
 		}
 		if it.any(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe) {
+			if it.is(kContent) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
+				return true // "on bar three I have eggs on bar four larvae"
+			}
 			return false
 		}
 		if items[k+1].pause >= colon {
@@ -312,6 +342,17 @@ func (r *reader) frontedBar(items []item, on int) bool {
 		}
 	}
 	return true
+}
+
+// frontedStyle reports whether the sentence puts "on bar three" before what is
+// found there.
+func (r *reader) frontedStyle(items []item, i int) bool {
+	for k := i; k > 0 && items[k].pause < stop; k-- {
+		if items[k].is(kBars) && items[k-1].is(kOn) {
+			return k < i && r.frontedBar(items, k-1) && items[k+1].pause == none
+		}
+	}
+	return false
 }
 
 // findingBehind reports whether a finding follows before the next pause.
@@ -417,7 +458,7 @@ func (r *reader) judge(list []clause) {
 		switch {
 		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
-		case c.mood == asserted && c.when != nil && (c.when.ago || c.when.weekday && hasKind(c.items, kSeen) && c.when.past.AddDays(7) != r.today && hasKind(c.items, kPron)):
+		case c.mood == asserted && c.when != nil && (c.when.ago || r.sawOn(c)):
 			c.mood = past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
@@ -466,6 +507,19 @@ func (r *reader) looksWhether(c *clause) bool {
 	for k := range c.items {
 		if c.items[k].is(kDo) {
 			return r.rule(&c.items[k], kDo).Value == "inspect"
+		}
+	}
+	return false
+}
+
+// sawOn: "Thomas saw eggs on Friday" is of an earlier day.
+func (r *reader) sawOn(c *clause) bool {
+	seen := false
+	for k := range c.items {
+		it := &c.items[k]
+		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
+		if seen && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
+			return true
 		}
 	}
 	return false

@@ -23,6 +23,11 @@ func (s *scan) combBars(i int) []int {
 	if len(r.bars) == 0 || r.inHand == noBar {
 		return nil
 	}
+	for k := i + 1; k < len(s.c.items) && k <= i+2; k++ {
+		if s.at(k).is(kThere) && !r.isWord(s.at(k), "there", "here") {
+			return r.bars // "there was no comb on either"
+		}
+	}
 	if s.headed || s.here || r.inHand == thisLine || r.inHand == awaiting || s.leansBack() {
 		return r.bars
 	}
@@ -129,7 +134,11 @@ func (s *scan) combInHand(i int) bool {
 			return true
 		}
 	}
-	first := lowerASCII(s.r.text[s.at(0).start:s.at(0).end])
+	head := s.at(0)
+	if head.any(kAnd, kThen, kBut) && len(s.c.items) > 1 {
+		head = s.at(1)
+	}
+	first := lowerASCII(s.r.text[head.start:head.end])
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
 }
 
@@ -254,15 +263,15 @@ func (s *scan) direction(i int) string {
 // bars in hand where brood was just spoken of there.
 func (s *scan) broodPattern(i int) {
 	it, r := s.at(i), s.r
-	for _, k := range []int{i + 1, i + 2, i + 3, i - 1, i - 2} {
+	for _, k := range []int{i + 1, i + 2, i + 3, i + 4, i - 1, i - 2} {
 		p := s.at(k)
 		if p == nil || !p.is(kPattern) || p.used {
 			continue
 		}
-		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe) {
+		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord) {
 			continue
 		}
-		if last := s.lastFound(i); last != nil && s.headed && last.brood() && last.pattern == "" && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
+		if last := s.lastFound(i); last != nil && s.headed && last.brood() && last.pattern == "" && !strings.Contains(r.text[it.start:it.end], "verall") && !strings.Contains(r.text[it.start:it.end], "laying") && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
 			last.pattern = r.value(p, kPattern)
 			last.items = append(last.items, it, p)
 			it.used, p.used = true, true

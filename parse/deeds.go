@@ -37,7 +37,33 @@ func (r *reader) deeds(c *clause) {
 		}
 	}
 	r.moreFood(c)
+	r.moreBars(c)
 	r.bareFood(c)
+}
+
+// moreBars reads a second bar told without its verb: "put a bar in after six and
+// another after eight".
+func (r *reader) moreBars(c *clause) {
+	if !strings.HasPrefix(r.lastDeed, "actions.add_bar") && !strings.HasPrefix(r.lastDeed, "plans.add_bar") || r.deedSentence != r.sentenceNo {
+		return
+	}
+	list, _, _ := strings.Cut(r.lastDeed, ".")
+	for i := range c.items {
+		it := &c.items[i]
+		if !r.isWord(it, "another") || it.used {
+			continue
+		}
+		d := &deed{do: "add_bar", at: i, items: []*item{it}, rule: "add-done", count: &quantity{lo: 1}}
+		it.used = true
+		for k := i + 1; k < len(c.items) && k <= i+5; k++ {
+			if ref := &c.items[k]; ref.is(kBars) && c.items[k-1].is(kAfter) {
+				d.to = ref.bars[0]
+				ref.used, ref.taken = true, true
+				d.items = append(d.items, ref)
+			}
+		}
+		r.write(list, c, d)
+	}
 }
 
 // bareFood reads "so she got half a litre of syrup", "care given: 1 kg
@@ -217,6 +243,9 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 			d.do = "free_comb"
 			return true
 		}
+		if r.cellTalk && r.wordIn(args, "all three", "all four", "both", "all two", "all five") {
+			return true
+		}
 		return has(kCell) || r.wordIn(args, "cups") || r.cellTalk && (r.itThem(args) || has(kNum) && !has(kBars) && !has(kMeasure) && len(args) <= 5 || r.wordIn(args, "ones")) || has(kStage) && r.cellTalk
 	case "straighten":
 		return len(r.bars) > 0 || has(kBars) || has(kBar)
@@ -233,6 +262,9 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	case "inspect":
 		if c.mood == past || rule.Form == "done" && r.lastLooked(c, i) {
 			return true
+		}
+		if hasKind(pre, kQueen) && rule.Form == "doing" {
+			return false // "another new queen going in on Thursday"
 		}
 		if rule.Form == "doing" && c.when != nil && !c.when.ago && !c.when.today {
 			return true
@@ -471,6 +503,13 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.items = append(d.items, it)
 		case it.is(kBars) && len(d.bars) == 0 && r.takesBars(d.do) && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
 			d.bars = it.bars
+		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used && k >= i-4:
+			if _, length := it.size.mm(); !length {
+				size := it.size
+				d.size = &size
+				it.used = true
+				d.items = append(d.items, it)
+			}
 		case it.is(kSubstance) && d.what == "" && (d.do == "feed" || d.do == "treat") && k >= i-3:
 			d.what = r.substance(it)
 			it.used = true
@@ -527,7 +566,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		}
 	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
 		use()
-	case it.is(kFixture) && (d.do == "move_follower" || d.do == "clean_floor" || d.do == "feed"):
+	case it.is(kFixture) && (d.do == "move_follower" || d.do == "clean_floor" || d.do == "feed" && r.value(it, kFixture) == "feeder"):
 		use()
 	case it.is(kDur) && d.do == "inspect" && d.due == nil && c.mood != past:
 		day := both(it.dur.from(r.today, 1))
@@ -619,6 +658,9 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 	prev := &c.items[k-1]
 	if prev.is(kArt) && k >= 2 {
 		prev = &c.items[k-2]
+	}
+	if d.do == "add_bar" && d.to > 0 {
+		return // of another bar
 	}
 	it.used = true
 	switch {
@@ -732,6 +774,9 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		return
 	}
 	switch {
+	case c.undone && r.undoneAt(c, d.at) && c.mood == past && earlierEvents[d.do] != "" && strings.Contains(c.cue, "last"):
+		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
+		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
 	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
 		it.used = true
 		return

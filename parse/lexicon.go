@@ -25,7 +25,7 @@ type heard struct {
 	words         []wordID
 	said          []wordID
 	before, after *context
-	not           *context
+	not, unless   *context
 }
 
 // context is a set of words of which one must stand next to a mishearing.
@@ -131,7 +131,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
-			c := &heard{rule: m, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not)}
+			c := &heard{rule: m, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not), unless: l.context(m.Unless)}
 			for w := range strings.FieldsSeq(h) {
 				c.words = append(c.words, l.graph.asRead(w)...)
 			}
@@ -237,6 +237,9 @@ candidates:
 			continue
 		}
 		if h.after != nil && !h.after.fits(l, toks, i+n, i+n < len(toks) && toks[i+n].pause >= colon) {
+			continue
+		}
+		if h.unless != nil && len(before) > 0 && h.unless.fits(l, before, len(before)-1, false) {
 			continue
 		}
 		if h.not != nil && i+n < len(toks) && h.not.fits(l, toks, i+n, false) {

@@ -41,8 +41,9 @@ type mishearing struct {
 	Said   string   `toml:"said"`
 	Before []string `toml:"before"`
 	After  []string `toml:"after"`
-	Not    []string `toml:"not"`  // words that must not follow
-	Sure   bool     `toml:"sure"` // no reading of the words as written fits a hive: not flagged
+	Not    []string `toml:"not"`    // words that must not follow
+	Unless []string `toml:"unless"` // words that must not stand before
+	Sure   bool     `toml:"sure"`   // no reading of the words as written fits a hive: not flagged
 	Why    string   `toml:"why"`
 	Yes    []string `toml:"yes"`
 	No     []string `toml:"no"`

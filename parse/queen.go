@@ -1,6 +1,9 @@
 package parse
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // queen reads whether she was seen, where, and what she carries.
 func (r *reader) queen(c *clause) {
@@ -205,6 +208,9 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 
 // thereIs: "and there's herself".
 func (r *reader) thereIs(c *clause, noun int) bool {
+	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(lowerASCII(r.text[c.items[noun].start:c.items[noun].end]), "here") {
+		return true // "and the missus is on it", "queen right there"
+	}
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
 }
 

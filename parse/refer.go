@@ -40,14 +40,14 @@ func numbered(items []item) bool {
 		if !barNumber(it) || it.n.lo > maxBar || i+1 >= len(items) || it.n.approx {
 			continue
 		}
-		if next := &items[i+1]; next.pause > comma || !next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv) {
+		if next := &items[i+1]; next.pause > comma || !next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv, kAnd) {
 			continue
 		}
 		n := int(it.n.lo)
-		if items[i].pause == none && i > 0 && !items[i+1].any(kBe, kComb, kContent, kFull, kSame) {
+		if items[i].pause == none && i > 0 && !items[i+1].any(kBe, kComb, kContent, kFull, kSame, kAnd) && !(items[i+1].is(kNum) && (items[i+1].n.share || barNumber(&items[i+1]))) {
 			continue
 		}
-		if run == 0 || n == last+1 || n == last-1 {
+		if run == 0 || n != last && n >= last-2 && n <= last+2 {
 			run++
 		} else {
 			run = 1
@@ -181,7 +181,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			continue
 		case sep.any(kAnd):
 			k, closing = j+1, true
-			if k < len(items) && items[k].is(kBar) && plural {
+			if k < len(items) && items[k].is(kBar) && (plural || r.pairOfBars(items, j)) {
+				plural = true
 				k++
 			}
 		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
@@ -211,7 +212,20 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 // dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar
 // three to bar seven".
 func (r *reader) dashOrTo(it *item) bool {
-	return it.pause == none && (it.is(kTo) || r.isWord(it, "-", "–", "through", "thru"))
+	return it.pause == none && (it.is(kTo) || r.isWord(it, "down to", "back to", "on to") || r.isWord(it, "-", "–", "through", "thru"))
+}
+
+// pairOfBars: "took out bar fifteen and bar sixteen" is a list; "eggs on bar
+// four and bar five is capped" is not.
+func (r *reader) pairOfBars(items []item, and int) bool {
+	k := and - 2
+	for k >= 0 && items[k].any(kBar, kNum) {
+		k--
+	}
+	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) {
+		return false
+	}
+	return and+2 < len(items) && barNumber(&items[and+2])
 }
 
 // risingTo: "bar four five and six" is a list although the noun is singular.
@@ -454,7 +468,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	word := lowerASCII(r.text[it.start:it.end])
 	word = word[strings.LastIndexByte(word, ' ')+1:]
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
-		if name, ok := r.nameAfter(items, i, word); ok {
+		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2
 		}
@@ -476,6 +490,16 @@ func (r *reader) asHive(ref item, name string) item {
 	ref.kinds.add(kName)
 	ref.name = name
 	return ref
+}
+
+// countsBars: "the compost hive, nine no ten bars in use": the number counts
+// bars, and the name stands before.
+func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool {
+	if i+1 >= len(items) || !items[i+1].any(kNo, kRepair, kBar, kLeaf) {
+		return false
+	}
+	_, back := r.nameBefore(before, hive)
+	return back > 0
 }
 
 // nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2".

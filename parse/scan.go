@@ -125,7 +125,7 @@ func (s *scan) item(i int) {
 	case it.is(kLeaf) && r.rule(it, kLeaf).ID == "bars-total":
 		s.onSoMany(i)
 	case it.is(kThere):
-		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any(kBe, kHave) {
+		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any(kBe, kHave, kOn) {
 			s.here = true
 		}
 	case it.is(kNot):
@@ -866,6 +866,9 @@ func (s *scan) elsewhere(i int) bool {
 	it := s.at(i)
 	next := s.at(i + 1)
 	text := lowerASCII(s.r.text[it.start:it.end])
+	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
+		return true
+	}
 	if text == "drone" && (next == nil || !next.any(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
 		return next != nil
 	}

@@ -68,6 +68,12 @@ func (r *reader) goTo(it *item) {
 	if r.cur.hive == name {
 		return
 	}
+	if r.cur.empty() && r.cur.named == r.sentenceNo { // "the greenhouse hive, no, this is the compost hive"
+		r.cur.hive = name
+		r.hiveLeaf(it)
+		r.cur.flag("hive", "corrected aloud", "")
+		return
+	}
 	for _, b := range r.all {
 		if b.hive == name {
 			r.cur = b
@@ -87,6 +93,7 @@ func (r *reader) goTo(it *item) {
 }
 
 func (r *reader) hiveLeaf(it *item) {
+	r.cur.named = r.sentenceNo
 	r.cur.spans = r.spanOf(it)
 	if it.misheard || it.mended {
 		r.cur.flag("hive", "may be misheard", "")
@@ -254,6 +261,8 @@ func (r *reader) afterthoughts(c *clause) {
 			continue
 		}
 		switch {
+		case it.is(kNum) && it.n.approx && r.lastSign != "" && i <= 2 && it.n.whole():
+			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kColour) && r.lastCargo != "" && !hasKind(c.items, kQueen) && !hasKind(c.items, kContent) && !hasKind(c.items, kDot) && r.colonBefore(c):
