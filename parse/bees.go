@@ -153,6 +153,9 @@ func (r *reader) temper(c *clause) {
 		if i > 0 && r.isWord(&c.items[i-1], "to") {
 			continue // "not to chill them"
 		}
+		if text == "hot" && r.dayBefore(c, i) {
+			continue
+		}
 		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
 			continue // "I don't mean the weather"
 		}
@@ -181,6 +184,16 @@ func (r *reader) temper(c *clause) {
 		}
 		r.cur.put("temper.score", score, w)
 	}
+}
+
+// dayBefore: "before the day became too hot".
+func (r *reader) dayBefore(c *clause, i int) bool {
+	for k := 0; k < i; k++ {
+		if r.isWord(&c.items[k], "day", "weather", "afternoon", "morning", "sun", "it", "i") {
+			return true
+		}
+	}
+	return false
 }
 
 // milder: "calm enough, no bother" names one temper in two words; within one
@@ -393,7 +406,7 @@ func (r *reader) linked(c *clause, i, k int) bool {
 		if it.pause > comma && !(c.items[lo].colon && j == lo+1) {
 			return false
 		}
-		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe, kBut) {
+		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe, kBut, kThere) {
 			return false
 		}
 	}

@@ -231,9 +231,6 @@ func (r *reader) heads(items []item, i int) bool {
 	}
 	prev := &items[i-1]
 	if prev.is(kYes) && i > 1 {
-		if items[i-2].any(kOn, kFrom) {
-			return r.frontedBar(items, i-2)
-		}
 		prev = &items[i-2]
 	}
 	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
@@ -263,6 +260,9 @@ func (r *reader) heads(items []item, i int) bool {
 		}
 		if !prev.is(kArt) {
 			return true
+		}
+		if items[i-2].any(kOn, kFrom) {
+			return r.frontedBar(items, i-2)
 		}
 		prev = &items[i-2]
 	}
@@ -323,7 +323,11 @@ func (r *reader) barBefore(items []item, i int) bool {
 // frontedBar reports whether "on bar six" begins what is said, as in "on bar
 // six I found her": nothing that could hang there stands before it.
 func (r *reader) frontedBar(items []item, on int) bool {
-	if items[on].pause > none && (r.findingBehind(items, on+2) || on+3 < len(items) && items[on+1].is(kArt) && r.findingBehind(items, on+3)) {
+	pause := items[on].pause
+	if on > 0 && items[on-1].is(kAnd) {
+		pause = max(pause, items[on-1].pause)
+	}
+	if pause > none && (r.findingBehind(items, on+2) || on+3 < len(items) && items[on+1].is(kArt) && r.findingBehind(items, on+3)) {
 		return true // "eggs on bar three, on bar four sealed brood"
 	}
 	for k := on - 1; k >= 0; k-- {
@@ -392,7 +396,7 @@ func (r *reader) argument(items []item, i int) bool {
 	switch {
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
-	case k > 0 && r.isWord(&items[k-1], "back"):
+	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
 		return false
 	case text == "than", text == "like":
 		return true

@@ -198,6 +198,9 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 			d.do = "harvest"
 			return true
 		}
+		if r.onlyToLook(args) {
+			return false
+		}
 		if len(pre) > 1 && pre[i-1].any(kPron) && pre[i-2].is(kBar) && len(r.bars) > 0 {
 			return true // "that bar I took away"
 		}
@@ -340,6 +343,16 @@ func (r *reader) wordIn(args []item, words ...string) bool {
 func (r *reader) contentIn(args []item, what string) bool {
 	for k := range args {
 		if r.value(&args[k], kContent) == what {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyToLook: a bar pulled "to look for eggs" goes back in.
+func (r *reader) onlyToLook(args []item) bool {
+	for k := 1; k < len(args); k++ {
+		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && r.isWord(&args[k-1], "to", "and") || r.isWord(&args[k], "show", "see", "look") && r.isWord(&args[k-1], "to") {
 			return true
 		}
 	}
@@ -777,6 +790,9 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	case c.undone && r.undoneAt(c, d.at) && c.mood == past && earlierEvents[d.do] != "" && strings.Contains(c.cue, "last"):
 		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
 		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
+	case before == kNo && c.mood == past && earlierEvents[d.do] != "":
+		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
+		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
 	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
 		it.used = true
 		return
@@ -844,7 +860,7 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 		case it.is(kHave):
 			return kHave
 		}
-		if !it.any(kAdv, kWill, kShe, kPron) {
+		if !it.any(kAdv, kWill, kShe, kPron, kBe) {
 			break
 		}
 	}

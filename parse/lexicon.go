@@ -79,6 +79,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		l.measures.units = grown(l.measures.units, id)
 		l.measures.units[id] = unit
 	}
+	l.numbers.soID = l.words.add("so")
 	l.numbers.inID = l.words.add("in")
 	l.numbers.dimension = map[wordID]bool{}
 	for _, w := range []string{"wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of"} {

@@ -93,7 +93,8 @@ func (r *reader) plantOrColour(t token) bool {
 // isSubject reports whether a run begins a sentence and a verb of being
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
-	return (i == 0 || toks[i].pause >= stop) && r.beFollows(toks, end) >= 0
+	k := r.beFollows(toks, end)
+	return (i == 0 || toks[i].pause >= stop) && k >= 0 && lowerASCII(r.text[toks[k].start:toks[k].end]) != "'s"
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -209,8 +210,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		w += enough
 	case (word(i-2) == "call" || word(i-2) == "called" || word(i-2) == "named") && (prev == "her" || prev == "him" || prev == "it" || prev == "them" || prev == "we"):
 		w += enough
-	case prev == "of" && (word(i-2) == "bees" || word(i-2) == "colony"):
+	case prev == "of" && (word(i-2) == "bees" || word(i-2) == "colony" || word(i-2) == "entrance" || word(i-2) == "wall" || word(i-2) == "roof" || word(i-2) == "floor" || word(i-2) == "lid" || word(i-2) == "front"):
 		w += enough
+	case prev == "in" && (i == 1 || toks[i-1].pause >= stop || word(i-2) == "but"):
+		w += enough - 1
 	case prev == "had" && word(end) == "open":
 		w += enough
 	case prev == "in" || prev == "on" || prev == "of" || prev == "at" || prev == "with" || prev == "through" || prev == "inside" || prev == "to" || prev == "off" || prev == "up" || prev == "did" || prev == "checked":
@@ -235,11 +238,17 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 			return enough
 		}
 	}
+	if end == len(toks) {
+		return 0
+	}
+	if word := lowerASCII(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
+		return enough - 1
+	}
 	k := r.beFollows(toks, end)
 	if k < 0 {
 		return 0
 	}
-	for last := k + 10; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
 		for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
 			switch rule := &r.rules[n]; rule.Kind {
 			case kTemper, kStrength, kStores, kBees, kDo:

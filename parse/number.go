@@ -49,7 +49,8 @@ const (
 // numbers reads quantities from tokens.
 type numbers struct {
 	kinds     []numberWord // by wordID
-	inID      wordID       // the word "in", which may mean inches
+	soID      wordID
+	inID      wordID // the word "in", which may mean inches
 	dimension map[wordID]bool
 	barWords  map[wordID]bool // bar, b, frame: a whole number follows
 	months    func(token) bool
@@ -89,6 +90,10 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 	q.approx = approx
 	if !q.ordinal {
 		q, j = n.upTo(text, toks, q, j)
+	}
+	if n.is(toks, j, orWord) && joined(toks, j) && joined(toks, j+1) && toks[j+1].id == n.soID {
+		q.approx = true // "a dozen or so"
+		j += 2
 	}
 	if n.is(toks, j, oddWord) && joined(toks, j) {
 		q.approx = true

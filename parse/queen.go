@@ -59,7 +59,7 @@ func (r *reader) queen(c *clause) {
 		return
 	case unseen >= 0 || r.queenDenied(c, noun):
 		r.notSeen(c, noun, unseen)
-	case seen >= 0 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun)) || r.shePlaced(c):
+	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
 }
@@ -388,7 +388,11 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 
 func (r *reader) markedBy(c *clause, i int) {
 	it := &c.items[i]
-	if i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-1].is(kColour) && c.items[i-2].is(kNo) {
+	k := i - 1
+	for k > 0 && c.items[k].any(kHave, kArt, kColour) {
+		k--
+	}
+	if k >= 0 && c.items[k].is(kNo) {
 		r.leaf("queen.marked", "no", "unmarked", "", c.doubt, it, &c.items[i-1])
 		return
 	}

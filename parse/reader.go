@@ -48,6 +48,8 @@ type reader struct {
 	temperSentence int
 	deedSentence   int
 	queenSentence  int
+	scaleSentence  int
+	headedBars     bool // the bars in hand head what is said, not just place one thing
 	beesSentence   int  // the last sentence that named the bees
 	cellTalk       bool // queen cells are being spoken of
 	miteMethod     string

@@ -87,6 +87,8 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 			return item{}, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i)
+	case it.is(kNum) && it.n.ordinal && it.n.lo == 1 && i+2 < len(items) && barNumber(&items[i+1]) && items[i+2].is(kBar) && items[i+2].pause == none:
+		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"
 	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
 			return item{}, i
@@ -321,6 +323,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	}
 	if prev != nil && items[i].pause == none && prev.any(kAfter, kTween) && deedNear(before) {
 		return true
+	}
+	if prev != nil && prev.is(kFrom) && items[i].pause == none && items[i].n.hi > items[i].n.lo && len(before) > 1 && before[len(before)-2].is(kContent) {
+		return true // "brood from 4 to 9"
 	}
 	if !r.listing {
 		return false

@@ -167,6 +167,7 @@ func (s *scan) bar(i int) {
 	r.inHand = thisLine
 	r.sameSentence = true
 	s.headed = head
+	r.headedBars = head
 	s.before = modifiers{}
 	s.no = -1
 	if head && len(waiting) == 0 {
@@ -202,6 +203,15 @@ func (s *scan) compared() bool {
 	return false
 }
 
+// barelyApart reports whether only a comma and little words part two findings
+// of a clause that named no bar before.
+func (s *scan) barelyApart(a, b *finding) bool {
+	if s.headed || a.class != b.class {
+		return false
+	}
+	return s.onlyBetween(a.at, b.at, kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull, kNo, kStage, kCellKind, kPlace, kSide, kContent, kBut)
+}
+
 // onSoMany: "brood on five bars" counts the bars of what stands before.
 func (s *scan) onSoMany(i int) {
 	for _, f := range s.found[s.bound:] {
@@ -217,7 +227,7 @@ func (s *scan) onSoMany(i int) {
 // four").
 func (s *scan) reaches(waiting []*finding) []*finding {
 	for k := len(waiting) - 1; k > 0; k-- {
-		if waiting[k-1].present != waiting[k].present || s.headed && waiting[k-1].list != waiting[k].list {
+		if waiting[k-1].present != waiting[k].present || waiting[k-1].list != waiting[k].list && !s.barelyApart(waiting[k-1], waiting[k]) {
 			return waiting[k:]
 		}
 	}
@@ -683,7 +693,7 @@ func (s *scan) bareList(a, b *finding) bool {
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
-	if s.bars != nil && s.barsAt == i-1 {
+	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any(kBe, kHave) {
 		return // "three combs at the back are capped honey"
 	}
 	last := s.lastFound(i)
@@ -1039,7 +1049,7 @@ func (s *scan) deniedAfter(i int) bool {
 			s.denier = it
 			return next == nil || next.pause > none
 		}
-		if !it.any(kBe, kAdv, kOr, kContent) {
+		if !it.any(kBe, kAdv, kOr, kContent, kThere) {
 			return false
 		}
 	}
@@ -1159,7 +1169,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
-			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence {
+			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars {
 				f.bars = r.bars
 			}
 		case s.here || r.inHand == awaiting:

@@ -49,9 +49,20 @@ func (r *reader) enter(c *clause) {
 			break
 		}
 	}
-	if r.opening && c.mood == asserted {
+	if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
 		r.openingDay(c)
 	}
+}
+
+// todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
+// stands.
+func (r *reader) todaySpelt(c *clause) bool {
+	for k := 1; k < len(c.items); k++ {
+		if it := &c.items[k]; it.is(kDate) && c.items[k-1].is(kDate) && c.items[k-1].day.today && !it.day.today {
+			return true
+		}
+	}
+	return false
 }
 
 // goTo opens the inspection of a hive, or goes back to it.
@@ -68,7 +79,7 @@ func (r *reader) goTo(it *item) {
 	if r.cur.hive == name {
 		return
 	}
-	if r.cur.empty() && r.cur.named == r.sentenceNo { // "the greenhouse hive, no, this is the compost hive"
+	if r.cur.empty() && r.cur.named == r.sentenceNo && r.takenBack(it) { // "the greenhouse hive, no, this is the compost hive"
 		r.cur.hive = name
 		r.hiveLeaf(it)
 		r.cur.flag("hive", "corrected aloud", "")
@@ -90,6 +101,16 @@ func (r *reader) goTo(it *item) {
 	r.cur = b
 	r.hiveLeaf(it)
 	r.leaveBars()
+}
+
+// takenBack reports whether the hive named before is taken back: "no" or "not"
+// stands between.
+func (r *reader) takenBack(it *item) bool {
+	if len(r.cur.spans) == 0 || r.cur.spans[0][1] > int(it.start) {
+		return false
+	}
+	between := strings.ToLower(r.text[r.cur.spans[0][1]:it.start])
+	return (strings.Contains(between, " no ") || strings.Contains(between, " not ")) && strings.HasSuffix(strings.TrimSuffix(strings.TrimSpace(between), " the"), "this is")
 }
 
 func (r *reader) hiveLeaf(it *item) {
@@ -141,8 +162,10 @@ func (r *reader) openingDay(c *clause) {
 			on = r.today
 		}
 		if it.day.today {
-			on = r.today
 			it.used = true
+			if r.todaySpelt(c) {
+				continue
+			}
 			return
 		}
 		r.today = on
@@ -240,6 +263,16 @@ func (r *reader) plantInFlower(c *clause) {
 // weighed: a hive's name with nothing but a mass of ten kilograms or more is
 // its weight ("hive five twenty six kilos", going down the row with the scale).
 func (r *reader) weighed(c *clause) {
+	for k := range c.items {
+		if r.isWord(&c.items[k], "scale", "scales", "balance") {
+			r.scaleSentence = r.sentenceNo
+		}
+	}
+	if first := &c.items[0]; first.is(kMeasure) && r.scaleSentence == r.sentenceNo && first.pause == colon && !first.used {
+		if kg, ok := first.size.kg(); ok && kg >= 10 {
+			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, first)
+		}
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any(kName, kAdv, kBe) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
