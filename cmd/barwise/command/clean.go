@@ -54,7 +54,7 @@ func acts(r rune) bool {
 type guard struct{ out io.Writer }
 
 func (g guard) Write(p []byte) (int, error) {
-	if bytes.IndexFunc(p, acts) < 0 {
+	if bytes.IndexFunc(p, acts) < 0 && utf8.Valid(p) {
 		return g.out.Write(p)
 	}
 	kept := make([]byte, 0, len(p))
@@ -65,7 +65,12 @@ func (g guard) Write(p []byte) (int, error) {
 			continue
 		}
 		r, size := utf8.DecodeRune(p[i:])
-		if !acts(r) {
+		switch {
+		case r == utf8.RuneError && size == 1:
+			// A stray byte could make a control character with its neighbour
+			// once what stands between them is gone.
+			kept = append(kept, "·"...)
+		case !acts(r):
 			kept = append(kept, p[i:i+size]...)
 		}
 		i += size

@@ -44,6 +44,7 @@ func FuzzNothingActsOnTheTerminal(f *testing.F) {
 	f.Add("\x1b[31mbar 4\x1b[0m\x07")
 	f.Add("\u009b2J\u202e")
 	f.Add("\xff\x1b[")
+	f.Add("\xc2\x14\x940")
 	colour := regexp.MustCompile("\x1b\\[[0-9;]*m")
 	f.Fuzz(func(t *testing.T, s string) {
 		if got := clean(s); strings.IndexFunc(got, acts) >= 0 || !utf8.ValidString(got) {
