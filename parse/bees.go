@@ -652,7 +652,7 @@ func (r *reader) beesBefore(c *clause, i int) bool {
 }
 
 // skyWords that mean other things as well need weather or a bare clause.
-var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true, "wet": true, "sun": true, "fair": true, "clouds": true, "in the sun": true, "shower": true, "spitting": true, "cloud": true, "teeming": true, "pouring": true, "lashing": true, "gloomy": true}
+var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true, "wet": true, "sun": true, "fair": true, "clouds": true, "shower": true, "spitting": true, "cloud": true, "teeming": true, "pouring": true, "lashing": true, "gloomy": true}
 
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]

@@ -634,7 +634,7 @@ func (r *reader) cues(c *clause) {
 				continue
 			}
 			c.mood, c.cue = unasked, words
-		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen)):
+		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen, kContent, kStores, kBees, kCell)):
 			c.mood, c.cue, c.asks = unasked, words, true
 		case it.is(kUndone) && r.doesFollow(c, k):
 			c.undone, c.cue = true, words

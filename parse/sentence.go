@@ -187,7 +187,7 @@ func (r *reader) verbal(c *clause) bool {
 		it := &c.items[k]
 		if it.is(kWord) {
 			words++
-			if strings.HasSuffix(lowerASCII(it.name), "ed") {
+			if strings.HasSuffix(lowerASCII(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
 				return true
 			}
 		}
