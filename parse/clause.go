@@ -269,6 +269,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(lowerASCII(r.text[prev.start:prev.end]), "off") {
 		return false // "one comb had dropped off bar eight"
 	}
+	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any(kNo, kShe, kBees, kPron, kTemper) {
+		return false // "queen seen bar six no queen cells"
+	}
 	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
 		return false
 	}

@@ -207,6 +207,8 @@ func TestCorpus(t *testing.T) {
 	}
 	paths, _ := filepath.Glob("../testdata/notes/*.gold")
 	held, _ := filepath.Glob("../testdata/notes/heldout/*.gold")
+	blind, _ := filepath.Glob("../testdata/notes/blind/*.gold")
+	held = append(held, blind...)
 	shared, _ := filepath.Glob("../../shared/gold/*.gold")
 	topics := map[string]*tally{}
 	for _, path := range append(append(paths, held...), shared...) {
