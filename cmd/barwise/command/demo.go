@@ -10,28 +10,33 @@ import (
 	"github.com/spf13/cobra"
 
 	"barwise/cmd/barwise/demo"
+	"barwise/colony"
 	"barwise/index"
+	"barwise/voice"
 )
 
 func (a *app) demo() *cobra.Command {
-	var review bool
+	var review, sound bool
 	cmd := &cobra.Command{
 		Use:   "demo",
 		Short: "Take in an invented apiary to look at",
 		Long: `Demo takes in the notes of an invented apiary, four hives over two seasons, the
 way take would, into a new folder for temporary files (or into --data DIR, which
-must hold no records), and says what to try. Your own records are not touched.`,
+must hold no records), and says what to try. Your own records are not touched.
+One of the notes is a recording, which is left out where nothing is installed to
+hear it with.`,
 		Example: `  barwise demo
   barwise demo --review
   barwise demo --data /tmp/bees`,
 		Args: wants(0, 0, ""),
-		RunE: func(cmd *cobra.Command, _ []string) error { return a.runDemo(cmd.Context(), review) },
+		RunE: func(cmd *cobra.Command, _ []string) error { return a.runDemo(cmd.Context(), review, sound) },
 	}
+	cmd.Flags().BoolVar(&sound, "sound", true, "take in the recording too; hearing it takes some seconds")
 	cmd.Flags().BoolVar(&review, "review", false, "open the review at once")
 	return cmd
 }
 
-func (a *app) runDemo(ctx context.Context, review bool) error {
+func (a *app) runDemo(ctx context.Context, review, sound bool) error {
 	if a.data == "" {
 		dir, err := os.MkdirTemp("", "barwise-demo-")
 		if err != nil {
@@ -53,11 +58,50 @@ func (a *app) runDemo(ctx context.Context, review bool) error {
 	if t.failed > 0 {
 		return fmt.Errorf("%d of %d notes of the demo could not be used", t.failed, len(files))
 	}
+	if sound {
+		a.hearDemo(ctx, &t)
+	}
 	a.tellDemo(&t)
 	if review {
 		return a.runReview(ctx, reviewOptions{})
 	}
 	return nil
+}
+
+// hearDemo takes in the demo's recording. The demo is worth its while without
+// one, so what stands in the way is told and no error.
+func (a *app) hearDemo(ctx context.Context, t *taker) {
+	ears := &ears{app: a, command: os.Getenv(recogniserEnv)}
+	if ears.command == "" && !canHear() {
+		fmt.Fprintln(a.err, "Its recording was left out: there is no recogniser; barwise doctor says what to install.")
+		return
+	}
+	dir, err := os.MkdirTemp("", "barwise-recording-")
+	if err == nil {
+		defer os.RemoveAll(dir)
+		err = os.CopyFS(dir, demo.Recordings)
+	}
+	if err == nil {
+		fmt.Fprintln(a.err, "Listening to the recording among its notes …")
+		l := &loader{open: openFile, now: a.now(), ears: ears}
+		l.keep = func(name, hash string) (colony.Recording, error) { return a.keepRecording(name, hash, false) }
+		t.load = l
+		files, _ := notesUnder([]string{dir})
+		err = a.withStore(func(s *index.Store) error { return t.all(ctx, s, files) })
+	}
+	if err != nil {
+		fmt.Fprintln(a.err, "barwise: its recording was left out: "+clean(err.Error()))
+	}
+}
+
+// canHear reports whether what is built in can recognise a recording here.
+func canHear() bool {
+	for _, tool := range voice.Probe() {
+		if tool.Needed && tool.Found == "" {
+			return false
+		}
+	}
+	return true
 }
 
 // tellDemo says what was made and what to try on it.

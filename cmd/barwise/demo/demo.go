@@ -20,3 +20,10 @@ import "embed"
 //
 //go:embed notes
 var Notes embed.FS
+
+// Recordings holds the folder recordings: one of a synthetic voice that says
+// "Barn hive. Twelve degrees and cloudy. Bees on nine bars. Stores heavy. The
+// entrance is reduced. Need to feed fondant in January."
+//
+//go:embed recordings
+var Recordings embed.FS
