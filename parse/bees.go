@@ -153,6 +153,9 @@ func (r *reader) temper(c *clause) {
 		if i > 0 && r.isWord(&c.items[i-1], "to") {
 			continue // "not to chill them"
 		}
+		if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
+			continue
+		}
 		if text == "hot" && r.dayBefore(c, i) {
 			continue
 		}

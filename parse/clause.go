@@ -199,6 +199,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
+	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any(kQueen, kFixture, kBars, kBees, kBar, kShe):
+		return false // "mark the queen next time"
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
@@ -525,7 +527,7 @@ func (r *reader) sawOn(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
-		if seen && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
+		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && hasKind(c.items, kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
 			return true
 		}
 	}

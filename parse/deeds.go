@@ -50,7 +50,8 @@ func (r *reader) moreBars(c *clause) {
 	list, _, _ := strings.Cut(r.lastDeed, ".")
 	for i := range c.items {
 		it := &c.items[i]
-		if !r.isWord(it, "another") || it.used {
+		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
+		if !r.isWord(it, "another") && !counted || it.used {
 			continue
 		}
 		d := &deed{do: "add_bar", at: i, items: []*item{it}, rule: "add-done", count: &quantity{lo: 1}}
@@ -78,7 +79,7 @@ func (r *reader) bareFood(c *clause) {
 			continue
 		}
 		k := i + 1
-		for k < len(c.items) && c.items[k].any(kOf, kArt, kComb, kAdv) {
+		for k < len(c.items) && c.items[k].any(kOf, kArt, kComb, kAdv, kNum, kTo) {
 			k++
 		}
 		if k < len(c.items) && c.items[k].is(kSubstance) && !c.items[k].used && r.rule(&c.items[k], kSubstance).Value == "feed" {
@@ -209,7 +210,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 		}
 		return has(kBars) && !r.onlyPlace(args) || r.looseBars(args) || r.itBar(c, args)
 	case "move_bar":
-		if hasFixture(r, args, "follower") {
+		if hasFixture(r, args, "follower") || r.lastFixture == "follower" && len(args) > 0 && r.isWord(&args[0], "it") {
 			d.do = "move_follower"
 			return true
 		}
@@ -435,6 +436,10 @@ func (r *reader) substanceIn(args []item, family string) *rule {
 
 // fixtureDeed: opened, closed or reduced, of the entrance or the floor.
 func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
+	if len(args) > 0 && r.isWord(&args[0], "it") && (r.lastFixture == "entrance" || r.lastFixture == "floor" && d.do != "reduce") {
+		d.do += "_" + r.lastFixture // "the entrance was reduced so I opened it"
+		return true
+	}
 	for k := range args {
 		if k > 4 {
 			break
@@ -463,11 +468,6 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
 	if strings.Contains(text, "entrance") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
 		d.do += "_entrance"
-		return true
-	}
-	// "the entrance was open so I reduced it"
-	if len(args) > 0 && r.isWord(&args[0], "it") && r.lastFixture != "" && !(r.lastFixture == "floor" && d.do == "reduce") {
-		d.do += "_" + r.lastFixture
 		return true
 	}
 	return false
@@ -1087,6 +1087,10 @@ func (r *reader) earlierFindings(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {
+			continue
+		}
+		if _, ok := r.cur.get("earlier.queen_seen"); ok && it.is(kShe) && noun < 0 && !hasKind(c.items, kSeen) && !hasKind(c.items, kContent) {
+			r.earlierBar(c, "earlier.queen_seen") // "last time I saw her she was on bar nine"
 			continue
 		}
 		switch {

@@ -64,10 +64,15 @@ func numbered(items []item) bool {
 func (r *reader) rowNumber(items []item) bool {
 	last := r.row
 	r.row = 0
-	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState) {
+	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
 		return false
 	}
 	r.row = int(items[0].n.lo)
+	for _, path := range []string{"bars_total", "follower.bar"} { // from the back
+		if v, ok := r.cur.get(path); ok && v == formatNumber(items[0].n.lo) {
+			return true
+		}
+	}
 	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
 }
 
@@ -594,7 +599,7 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true
 	}
 	prev := &before[k-1]
-	return prev.any(kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+	return prev.any(kDate, kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
 }
 
 func trimNumber(v float64) string { return formatNumber(v) }

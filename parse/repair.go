@@ -31,7 +31,7 @@ func (r *reader) bareNo(it *item) bool {
 }
 
 // slots are the kinds by which a repair is aligned, most telling first.
-var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength}
+var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength, kSubstance}
 
 // sureSlots are those that a bare "no" can repair; elsewhere it denies.
 var sureSlots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour}

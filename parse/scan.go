@@ -556,6 +556,11 @@ func (s *scan) amount(i int) {
 	if s.elsewhereToo(i, value) {
 		return
 	}
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && s.r.isWord(next, "it") {
+		last.amount = value // "capped brood and lots of it"
+		last.items = append(last.items, it)
+		return
+	}
 	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
 		last.amount = value
 		last.items = append(last.items, it)
@@ -591,6 +596,10 @@ var plainPraise = map[string]bool{"good": true, "nice": true, "lovely": true, "b
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
+	if strings.Contains(s.r.text[it.start:it.end], "laying pattern") && !s.headed {
+		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
+		return
+	}
 	if next := s.at(i + 1); next != nil && next.is(kBrood) && next.pause == none {
 		return // "solid laying pattern" is read with its noun
 	}
@@ -884,7 +893,7 @@ func (s *scan) elsewhere(i int) bool {
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {
 		switch lowerASCII(s.r.text[next.start:next.end]) {
-		case "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
+		case "day", "house", "room", "extractor", "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
 			return true
 		}
 	}
@@ -1169,7 +1178,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
-			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars {
+			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
 				f.bars = r.bars
 			}
 		case s.here || r.inHand == awaiting:
@@ -1186,6 +1195,10 @@ func (s *scan) settle(waiting []*finding) {
 		f.located = true
 	}
 }
+
+// hiveSigns are seen about the hive; the bar in hand has no part in them.
+var hiveSigns = map[string]bool{"wasps": true, "robbing": true, "ants": true, "mice": true, "bearding": true, "dead_bees": true,
+	"dysentery": true, "queenless_roar": true, "small_hive_beetle": true}
 
 // speaksOfColony: "eggs and larvae present", "we saw eggs".
 func (s *scan) speaksOfColony() bool {

@@ -275,6 +275,11 @@ func (r *reader) weighed(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
+		if it.is(kMeasure) && !it.used && i > 0 && c.items[i-1].is(kBe) && r.scaleSentence == r.sentenceNo {
+			if kg, ok := it.size.kg(); ok && kg >= 5 {
+				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
+			}
+		}
 		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any(kName, kAdv, kBe) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
 			continue
 		}
