@@ -46,6 +46,41 @@ func TestReadmeNamesEveryCommand(t *testing.T) {
 	}
 }
 
+// TestEveryDependencyHasItsWhy: each module that a Go file of ours imports has a
+// line in DEVELOPERS.md, and no line is left over.
+func TestEveryDependencyHasItsWhy(t *testing.T) {
+	data, err := os.ReadFile(filepath.Join("..", "..", "DEVELOPERS.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	used := map[string]bool{}
+	for _, row := range regexp.MustCompile("(?m)^\\| `([a-z]+\\.[a-z.]+/[^`]+)` \\|").FindAllStringSubmatch(string(data), -1) {
+		used[row[1]] = false
+	}
+	eachGoFile(t, func(file string) {
+		for _, imported := range importsOf(t, file) {
+			first, _, _ := strings.Cut(imported, "/")
+			if !strings.Contains(first, ".") {
+				continue
+			}
+			known := false
+			for module := range used {
+				if imported == module || strings.HasPrefix(imported, module+"/") {
+					used[module], known = true, true
+				}
+			}
+			if !known {
+				t.Errorf("%s imports %s, which DEVELOPERS.md does not name", file, imported)
+			}
+		}
+	})
+	for module, is := range used {
+		if !is {
+			t.Errorf("DEVELOPERS.md names %s, which nothing imports", module)
+		}
+	}
+}
+
 // TestReadmeListsTheKeys: the keys in the README are those of the bindings.
 func TestReadmeListsTheKeys(t *testing.T) {
 	if table := strings.TrimSpace(tui.KeyTable()); !strings.Contains(readme(t), table) {

@@ -96,8 +96,8 @@ func (a *app) runRead(ctx context.Context, files []string, o readOptions) error 
 			failed++
 			continue
 		}
-		if i > 0 && !o.json {
-			fmt.Fprintln(out)
+		if len(files) > 1 && !o.json {
+			fmt.Fprintf(out, "%s%s:\n", strings.Repeat("\n", min(i, 1)), shown(file))
 		}
 		if err := a.printReading(out, parser, &note, o); err != nil {
 			return err
@@ -126,7 +126,7 @@ func (a *app) parserForReading() (*parse.Parser, error) {
 	err := a.withStore(func(s *index.Store) (err error) {
 		own, err = s.OwnWords()
 		return err
-	}, index.ReadOnly())
+	}, index.ReadOnly(), index.LockWait(200*time.Millisecond))
 	if err != nil {
 		fmt.Fprintf(a.err, "barwise: reading without your own words: %s\n", clean(err.Error()))
 	}
