@@ -136,6 +136,9 @@ func (b *builder) inspection(note *colony.Note, seq int) colony.Inspection {
 			ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
 			continue
 		}
+		if f, err := colony.FieldOf(e.path); err == nil && !f.Plausible(e.value) {
+			b.flag(e.path, "out of the usual range", "")
+		}
 		if len(e.spans) > 0 {
 			if ins.Evidence == nil {
 				ins.Evidence = map[string][]colony.Span{}
@@ -150,23 +153,17 @@ func (b *builder) inspection(note *colony.Note, seq int) colony.Inspection {
 		ins.Evidence["hive"] = b.spans
 	}
 	ins.Check = append(ins.Check, b.checks...)
-	ins.Check = append(ins.Check, implausible(&ins)...)
+	ins.Check = append(ins.Check, beyond(&ins)...)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 	return ins
 }
 
-// implausible flags numbers beyond any hive, and bars beyond this one.
-func implausible(ins *colony.Inspection) []colony.Check {
-	var out []colony.Check
-	for _, l := range colony.Leaves(ins) {
-		f, err := colony.FieldOf(l.Path)
-		if err == nil && !f.Plausible(l.Value) {
-			out = append(out, colony.Check{Path: l.Path, Why: "out of the usual range"})
-		}
-	}
+// beyond flags bars behind the last one in use.
+func beyond(ins *colony.Inspection) []colony.Check {
 	if ins.BarsTotal == nil {
-		return out
+		return nil
 	}
+	var out []colony.Check
 	for _, bar := range ins.Bars {
 		if bar.Bar > *ins.BarsTotal+2 {
 			p := "bars." + strconv.Itoa(bar.Bar)

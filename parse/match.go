@@ -10,16 +10,30 @@ import (
 // graph is the network of all ways of saying: from start, each word leads on
 // to further nodes, and some nodes end a rule.
 type graph struct {
-	words *vocabulary
-	nodes []node
-	loose map[wordID]bool // adverbs that may stand inside any way of saying
+	words  *vocabulary
+	nodes  []node
+	shared map[prefix]int32
+	loose  map[wordID]bool // adverbs that may stand inside any way of saying
 }
 
 type node struct {
-	next    map[wordID][]int32
+	next    []edge
 	slots   [numSlots][]int32 // <n>, <dur>, <measure>, <date>
 	empty   []int32           // nodes reached without a word
 	accepts []int16           // rules that end here
+	plain   bool              // reached from the start by words alone
+}
+
+// prefix is a step from a plain node.
+type prefix struct {
+	at   int32
+	word wordID
+}
+
+// edge leads from a node to another by a word.
+type edge struct {
+	word wordID
+	to   int32
 }
 
 // slot is a part of a way of saying that stands for more than one word.
@@ -35,7 +49,7 @@ const (
 var slotNames = map[string]slot{"<n>": slotNumber, "<dur>": slotDuration, "<measure>": slotMeasure}
 
 func newGraph(words *vocabulary) *graph {
-	return &graph{words: words, nodes: make([]node, 1)}
+	return &graph{words: words, nodes: make([]node, 1, 1<<16), shared: map[prefix]int32{}}
 }
 
 func (g *graph) node() int32 {
@@ -127,15 +141,30 @@ func (g *graph) run(at int32, text string) (int32, error) {
 			continue
 		}
 		for _, w := range g.asRead(word) {
-			to = g.node()
-			if g.nodes[at].next == nil {
-				g.nodes[at].next = map[wordID][]int32{}
-			}
-			g.nodes[at].next[w] = append(g.nodes[at].next[w], to)
-			at = to
+			at = g.follow(at, w)
 		}
 	}
 	return at, nil
+}
+
+// follow is the node behind a word. What begins alike shares its nodes: a node
+// reached from the start by words alone stands for those words, whatever
+// rule they belong to.
+func (g *graph) follow(at int32, w wordID) int32 {
+	plain := at == 0 || g.nodes[at].plain
+	key := prefix{at, w}
+	if plain {
+		if to, ok := g.shared[key]; ok {
+			return to
+		}
+	}
+	to := g.node()
+	g.nodes[at].next = append(g.nodes[at].next, edge{w, to})
+	if plain {
+		g.nodes[to].plain = true
+		g.shared[key] = to
+	}
+	return to
 }
 
 // asRead cuts a word of a rule as the tokeniser cuts it in a note.
@@ -236,7 +265,17 @@ func (m *matcher) step(from int32, word wordID) int32 {
 	}
 	var targets []int32
 	for _, n := range m.states[from].nodes {
-		targets = append(targets, m.graph.nodes[n].next[word]...)
+		if n == 0 { // too many words begin a rule to look through
+			if to, ok := m.graph.shared[prefix{0, word}]; ok {
+				targets = append(targets, to)
+			}
+			continue
+		}
+		for _, e := range m.graph.nodes[n].next {
+			if e.word == word {
+				targets = append(targets, e.to)
+			}
+		}
 	}
 	to := int32(-1)
 	if len(targets) > 0 {
