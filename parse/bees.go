@@ -96,7 +96,7 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 }
 
 func (r *reader) below(c *clause, i int) bool {
-	text := lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end])
+	text := c.items[i-1].text
 	return text == "minus" || text == "below"
 }
 
@@ -149,7 +149,7 @@ func (r *reader) temper(c *clause) {
 		if !it.is(kTemper) || it.used {
 			continue
 		}
-		text := lowerASCII(r.text[it.start:it.end])
+		text := it.text
 		if i > 0 && r.isWord(&c.items[i-1], "to") {
 			continue // "not to chill them"
 		}
@@ -295,7 +295,7 @@ func (r *reader) beBetween(c *clause, k, i int) bool {
 // lightWord is a word that leaves "calm" about the bees: "calm today", "calm
 // the whole time", "calm with me".
 func (r *reader) lightWord(it *item) bool {
-	switch lowerASCII(r.text[it.start:it.end]) {
+	switch it.text {
 	case "today", "whole", "time", "me", "day", "considering", "me.", "them", "lot", "ever", "usual", "about", "to", "how", "what", "minute", "morning", "afternoon", "visit", "throughout", "whole time", "from", "start", "till", "handle", "girls", "lovely", "enough", "mood", "bit", "little", "touch", "that", "until", "lid", "roof", "off", "came", "it", "temperament", "nature", "whole visit", "always", "turned", "plain", "got", "started", "sort", "kind", "mostly", "today's", "again", "real", "right", "downright", "a":
 		return true
 	}
@@ -326,7 +326,7 @@ func (r *reader) strength(c *clause) {
 		if !it.is(kStrength) || it.used {
 			continue
 		}
-		text := lowerASCII(r.text[it.start:it.end])
+		text := it.text
 		rule := r.rule(it, kStrength)
 		if ambiguousStrengths[text] && !r.ofColony(c, i) {
 			continue
@@ -343,7 +343,7 @@ func (r *reader) strength(c *clause) {
 
 func (r *reader) strengthNamed(c *clause, it *item) bool {
 	for k := range c.items {
-		text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+		text := c.items[k].text
 		if strings.Contains(text, "strength") || strings.Contains(text, "numbers") || strings.Contains(text, "population") || strings.Contains(text, "sized") {
 			return true
 		}
@@ -352,7 +352,7 @@ func (r *reader) strengthNamed(c *clause, it *item) bool {
 }
 
 func (r *reader) ofColony(c *clause, i int) bool {
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot, kDo) &&
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
@@ -659,7 +659,7 @@ var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true
 
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
 		return false // "cloudy now, it was sunny when I set off"
 	}

@@ -272,7 +272,7 @@ func (s *scan) signCount(f *finding, i int) {
 		it := s.at(k)
 		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
 			prev, next := s.at(k-1), s.at(k+1)
-			counted := strings.HasPrefix(lowerASCII(s.r.text[prev.start:prev.end]), "count")
+			counted := strings.HasPrefix(prev.text, "count")
 			if it.pause == comma && k <= i+4 && (next == nil || next.is(kCell)) {
 				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14"
 				f.items = append(f.items, it)

@@ -268,7 +268,7 @@ func (r *reader) heads(items []item, i int) bool {
 		}
 		prev = &items[i-2]
 	}
-	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(lowerASCII(r.text[prev.start:prev.end]), "off") {
+	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(prev.text, "off") {
 		return false // "one comb had dropped off bar eight"
 	}
 	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any(kNo, kShe, kBees, kPron, kTemper) {
@@ -397,7 +397,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	}
 	prev := &items[k]
-	text := lowerASCII(r.text[prev.start:prev.end])
+	text := prev.text
 	switch {
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
@@ -537,7 +537,7 @@ func (r *reader) sawOn(c *clause) bool {
 func (r *reader) conditional(c *clause) bool {
 	for k := range c.items {
 		if c.items[k].is(kIf) && k <= 1 {
-			text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+			text := c.items[k].text
 			return text == "if" || text == "unless" || text == "provided" || text == "only if" || text == "provided that"
 		}
 	}
@@ -700,7 +700,7 @@ func (r *reader) placedBefore(c *clause, k int) bool {
 // plainWhen: "when I arrived" tells the time and sets no condition, unless
 // something is to come.
 func (r *reader) plainWhen(c *clause, k int) bool {
-	text := lowerASCII(r.text[c.items[k].start:c.items[k].end])
+	text := c.items[k].text
 	if strings.HasSuffix(text, "long as") && !hasKind(c.items, kPlan) {
 		return true
 	}

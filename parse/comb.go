@@ -58,7 +58,7 @@ func (s *scan) comb(i int) bool {
 func (s *scan) combRule(i int, rule *rule) bool {
 	it, r := s.at(i), s.r
 	name, value, _ := strings.Cut(rule.Value, "=")
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	if name == "../placed" {
 		return false
 	}
@@ -138,7 +138,7 @@ func (s *scan) combInHand(i int) bool {
 	if head.any(kAnd, kThen, kBut) && len(s.c.items) > 1 {
 		head = s.at(1)
 	}
-	first := lowerASCII(s.r.text[head.start:head.end])
+	first := head.text
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
 }
 
@@ -230,7 +230,7 @@ func (s *scan) length(i int) {
 }
 
 func (s *scan) byWord(it *item) bool {
-	text := lowerASCII(s.r.text[it.start:it.end])
+	text := it.text
 	return text == "by" || text == "x" || text == "×"
 }
 
@@ -241,7 +241,7 @@ func (s *scan) direction(i int) string {
 		if it == nil || k > i && it.pause > none {
 			continue
 		}
-		switch lowerASCII(s.r.text[it.start:it.end]) {
+		switch it.text {
 		case "wide", "across", "width", "in width", "wide across":
 			it.used = true
 			return "width_mm"

@@ -177,7 +177,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 // settles which deed a verb of several is.
 func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	args := c.items[i+1 : end]
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	has := func(k kind) bool { return hasKind(args, k) }
 	pre := c.items[:i]
 	switch rule.Value {
@@ -325,11 +325,11 @@ func (r *reader) looseBars(args []item) bool {
 
 // emptyBar: "an empty bar" that is put in says nothing of a comb.
 func (r *reader) emptyBar(it *item) bool {
-	return it.is(kComb) && strings.HasSuffix(lowerASCII(r.text[it.start:it.end]), " bar")
+	return it.is(kComb) && strings.HasSuffix(it.text, " bar")
 }
 
 func (r *reader) isWord(it *item, words ...string) bool {
-	return slices.Contains(words, lowerASCII(r.text[it.start:it.end]))
+	return slices.Contains(words, it.text)
 }
 
 func (r *reader) wordIn(args []item, words ...string) bool {
@@ -419,7 +419,7 @@ func (r *reader) herQueen(c *clause, i int, args []item) bool {
 			return true
 		}
 	}
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	return strings.Contains(text, "her") && r.sheLast
 }
 
@@ -465,7 +465,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		d.items = append(d.items, &args[k])
 		return true
 	}
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	if strings.Contains(text, "entrance") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
 		d.do += "_entrance"
 		return true
@@ -476,7 +476,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 // downTo: the entrance closed "down to a finger's width" is reduced.
 func (r *reader) downTo(args []item) bool {
 	for k := range args {
-		if strings.HasPrefix(lowerASCII(r.text[args[k].start:args[k].end]), "down") {
+		if strings.HasPrefix(args[k].text, "down") {
 			return true
 		}
 	}
@@ -588,7 +588,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kComb) && d.do == "straighten":
 		use()
-	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(lowerASCII(r.text[it.start:it.end]), "between"):
+	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(it.text, "between"):
 		d.to = int(it.n.lo)
 		use()
 	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
@@ -612,7 +612,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		}
 		use()
 	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "all three", "all four", "the pair"):
-		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[lowerASCII(r.text[it.start:it.end])]}
+		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[it.text]}
 		if d.count.lo == 0 {
 			d.count.lo = 2
 		}
@@ -719,7 +719,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	}
 	it.used = true
 	d.items = append(d.items, it)
-	text := lowerASCII(r.text[prev.start:prev.end])
+	text := prev.text
 	switch {
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
@@ -744,7 +744,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 
 // substance is the bare name of a food or medicine.
 func (r *reader) substance(it *item) string {
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	if it.misheard {
 		text = r.said(it)
 	}
@@ -1043,7 +1043,7 @@ func (r *reader) earlierDeed(c *clause, d *deed) {
 // lastLooked: an earlier inspection counts only when that is the point.
 func (r *reader) lastLooked(c *clause, at int) bool {
 	for k := 0; k <= at; k++ {
-		if strings.HasPrefix(lowerASCII(r.text[c.items[k].start:c.items[k].end]), "last") {
+		if strings.HasPrefix(c.items[k].text, "last") {
 			return true
 		}
 	}

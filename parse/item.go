@@ -12,6 +12,7 @@ type item struct {
 	kinds    kinds
 	rules    []int16 // the rules that its words match
 	from, to int32   // tokens
+	text     string  // its words, lower case
 	start    int32   // bytes of the note
 	end      int32
 	pause    pause // before it
@@ -165,6 +166,7 @@ func (l *lexer) place(it *item, i, end int) {
 	for _, t := range l.toks[i:end] {
 		it.misheard = it.misheard || t.has(misheard)
 	}
+	it.text = lower(l.text[it.start:it.end])
 	if it.is(kWord) {
 		it.name = l.text[it.start:it.end]
 	}
@@ -178,7 +180,7 @@ func (l *lexer) place(it *item, i, end int) {
 func (r *reader) value(it *item, k kind) string {
 	if rule := r.rule(it, k); rule != nil {
 		if rule.Value == "=" {
-			return lowerASCII(r.text[it.start:it.end])
+			return it.text
 		}
 		return rule.Value
 	}

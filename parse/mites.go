@@ -56,7 +56,7 @@ func (r *reader) boardTime(c *clause) bool {
 
 // sureMethod is a method that nothing else in a hive is called.
 func (r *reader) sureMethod(it *item) bool {
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	for _, w := range []string{"alcohol", "soapy", "sugar roll", "sugar shake", "drop board", "sticky", "mite", "varroa", "uncapped", "drone cell", "roll", "sugar"} {
 		if strings.Contains(text, w) {
 			return true
@@ -66,7 +66,7 @@ func (r *reader) sureMethod(it *item) bool {
 }
 
 func (r *reader) methodHere(c *clause, i int) bool {
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	switch text {
 	case "drop", "board", "tray", "insert", "slide", "fall", "wash", "drops", "dropping", "dropped", "a wash", "the wash", "bottom board", "icing sugar", "powdered sugar":
 		for k := range c.items {
@@ -211,7 +211,7 @@ func (r *reader) beesCount(c *clause, k int) bool {
 func (r *reader) boardDays(c *clause, method, mite int) int {
 	for k := range c.items {
 		it := &c.items[k]
-		text := lowerASCII(r.text[it.start:it.end])
+		text := it.text
 		switch {
 		case it.is(kDur) && it.dur.days > 0:
 			it.used = true

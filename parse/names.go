@@ -49,7 +49,7 @@ func (r *reader) properNames() map[string]bool {
 // sentence is no hive's.
 func (r *reader) namedByWord(toks []token) bool {
 	for i := range toks {
-		word := lowerASCII(r.text[toks[i].start:toks[i].end])
+		word := lower(r.text[toks[i].start:toks[i].end])
 		next := i+1 < len(toks) && toks[i+1].pause <= comma
 		switch word {
 		case "hive", "colony":
@@ -73,7 +73,7 @@ func (r *reader) namedByWord(toks []token) bool {
 
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
-	word := lowerASCII(r.text[t.start:t.end])
+	word := lower(r.text[t.start:t.end])
 	if noNames[word] || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
 		return false
 	}
@@ -94,7 +94,7 @@ func (r *reader) plantOrColour(t token) bool {
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
 	k := r.beFollows(toks, end)
-	return (i == 0 || toks[i].pause >= stop) && k >= 0 && lowerASCII(r.text[toks[k].start:toks[k].end]) != "'s"
+	return (i == 0 || toks[i].pause >= stop) && k >= 0 && lower(r.text[toks[k].start:toks[k].end]) != "'s"
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -112,7 +112,7 @@ func (r *reader) beFollows(toks []token, end int) int {
 }
 
 func (r *reader) isBe(t token) bool {
-	switch lowerASCII(r.text[t.start:t.end]) {
+	switch lower(r.text[t.start:t.end]) {
 	case "is", "was", "are", "were", "has", "had", "weighed", "weighs", "looks", "looked", "seems", "seemed", "came", "feels", "felt", "'s":
 		return true
 	}
@@ -241,7 +241,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
-	if word := lowerASCII(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
+	if word := lower(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
 		return enough - 1
 	}
 	k := r.beFollows(toks, end)
@@ -261,7 +261,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 				}
 			}
 		}
-		if word := lowerASCII(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
+		if word := lower(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
 			return enough
 		}
 	}

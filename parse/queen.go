@@ -113,7 +113,7 @@ func (r *reader) herself(c *clause) bool {
 // showsHer: "there she is", "qns" name the queen by themselves.
 func (r *reader) showsHer(c *clause, i int) bool {
 	it := &c.items[i]
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	switch text {
 	case "there she is", "here she is", "there she goes", "there she was", "qs", "got her", "caught her", "hello madam", "hello your majesty", "saw her", "found her", "hello there missus", "hello gorgeous", "hello beautiful", "hello darling", "there she":
 		return true
@@ -122,7 +122,7 @@ func (r *reader) showsHer(c *clause, i int) bool {
 }
 
 func (r *reader) bareQNS(c *clause, i int) bool {
-	text := lowerASCII(r.text[c.items[i].start:c.items[i].end])
+	text := c.items[i].text
 	return text == "qns" || text == "q n s" || text == "missed her" || text == "never did see" && r.sheLast
 }
 
@@ -130,7 +130,7 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 // or the subject.
 func (r *reader) seenHere(c *clause, i, noun int) bool {
 	it := &c.items[i]
-	text := lowerASCII(r.text[it.start:it.end])
+	text := it.text
 	if noun < 0 {
 		return r.showsHer(c, i) || r.herself(c)
 	}
@@ -208,7 +208,7 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 
 // thereIs: "and there's herself".
 func (r *reader) thereIs(c *clause, noun int) bool {
-	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(lowerASCII(r.text[c.items[noun].start:c.items[noun].end]), "here") {
+	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")

@@ -215,7 +215,8 @@ func sentences(items []item) [][2]int {
 	return out
 }
 
-func lowerASCII(s string) string { return strings.ToLower(s) }
+// lower is the text in lower case, without a copy where it already is.
+func lower(s string) string { return strings.ToLower(s) }
 
 func (r *reader) spanOf(items ...*item) []colony.Span {
 	var out []colony.Span

@@ -88,7 +88,7 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 	it := &items[i]
 	switch {
 	case it.is(kBar):
-		if i+1 < len(items) && strings.HasPrefix(lowerASCII(r.text[items[i+1].start:items[i+1].end]), "between") && deedNear(before) {
+		if i+1 < len(items) && strings.HasPrefix(items[i+1].text, "between") && deedNear(before) {
 			return item{}, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i)
@@ -146,6 +146,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 	ref.rules = nil
 	ref.name = ""
 	ref.to, ref.end = items[next-1].to, items[next-1].end
+	ref.text = lower(r.text[ref.start:ref.end])
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {
 		ref.misheard = ref.misheard || items[k].misheard
@@ -251,7 +252,7 @@ func (r *reader) shortList(items []item, j int) bool {
 }
 
 func (r *reader) exceptAt(it *item) bool {
-	s := lowerASCII(r.text[it.start:it.end])
+	s := it.text
 	return s == "except" || s == "except for" || s == "but"
 }
 
@@ -475,7 +476,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	if !it.is(kHive) {
 		return item{}, 0, i
 	}
-	word := lowerASCII(r.text[it.start:it.end])
+	word := it.text
 	word = word[strings.LastIndexByte(word, ' ')+1:]
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) {
@@ -526,18 +527,17 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		}
 		return trimNumber(next.n.lo), true
 	}
-	text := r.text[next.start:next.end]
-	lower := lowerASCII(text)
-	single := len(text) == 1 && text[0]|0x20 >= 'a' && text[0]|0x20 <= 'z'
-	if single && lower != "i" && (lower != "a" || next.capital) && next.pause == none {
-		return lower, true
+	name := next.text
+	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
+	if single && name != "i" && (name != "a" || next.capital) && next.pause == none {
+		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !noNames[lower] {
-		return lower, true
+	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !noNames[name] {
+		return name, true
 	}
-	if r.names[lower] {
-		return lower, true
+	if r.names[name] {
+		return name, true
 	}
 	return "", false
 }
@@ -553,7 +553,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	end := hive.start
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
-		text := lowerASCII(r.text[it.start:it.end])
+		text := it.text
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && softNames[rest] {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
@@ -589,7 +589,7 @@ func (r *reader) nameWord(it *item) bool {
 }
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
-	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !softNames[lowerASCII(r.text[before[k-1].start:before[k-1].end])] && !noNames[lowerASCII(r.text[before[k-1].start:before[k-1].end])]
+	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !softNames[before[k-1].text] && !noNames[before[k-1].text]
 }
 
 // headsName reports whether what stands before the name lets it begin there.

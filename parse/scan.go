@@ -618,7 +618,7 @@ func (s *scan) pattern(i int) {
 	if last == nil || !last.brood() {
 		return
 	}
-	plain := plainPraise[lowerASCII(s.r.text[it.start:it.end])]
+	plain := plainPraise[it.text]
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
 	}
@@ -638,7 +638,7 @@ func (s *scan) pattern(i int) {
 func (s *scan) patternOfBefore(i int, value string) {
 	it, r := s.at(i), s.r
 	f := r.prevBrood
-	if f == nil || !r.sameSentence && !s.leansBack() || plainPraise[lowerASCII(r.text[it.start:it.end])] {
+	if f == nil || !r.sameSentence && !s.leansBack() || plainPraise[it.text] {
 		return
 	}
 	for k := range s.c.items {
@@ -807,7 +807,7 @@ func (s *scan) place(i int) {
 
 // bandWord: "a band of", "rim of", "edged with" take the noun behind them.
 func (s *scan) bandWord(it *item) bool {
-	text := lowerASCII(s.r.text[it.start:it.end])
+	text := it.text
 	return strings.HasSuffix(text, " of") || strings.HasSuffix(text, " with") || strings.HasSuffix(text, " by")
 }
 
@@ -884,7 +884,7 @@ func (s *scan) staged(what string, i int) string {
 func (s *scan) elsewhere(i int) bool {
 	it := s.at(i)
 	next := s.at(i + 1)
-	text := lowerASCII(s.r.text[it.start:it.end])
+	text := it.text
 	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
 		return true
 	}
@@ -892,7 +892,7 @@ func (s *scan) elsewhere(i int) bool {
 		return next != nil
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {
-		switch lowerASCII(s.r.text[next.start:next.end]) {
+		switch next.text {
 		case "day", "house", "room", "extractor", "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
 			return true
 		}
@@ -1205,7 +1205,7 @@ func (s *scan) speaksOfColony() bool {
 	for k := range s.c.items {
 		it := s.at(k)
 		if it.any(kSeen, kPron, kBees) && !s.here {
-			text := lowerASCII(s.r.text[it.start:it.end])
+			text := it.text
 			return text != "it"
 		}
 	}
@@ -1216,6 +1216,6 @@ func (s *scan) speaksOfColony() bool {
 // bar in hand.
 func (s *scan) leansBack() bool {
 	first := s.at(0)
-	text := lowerASCII(s.r.text[first.start:first.end])
+	text := first.text
 	return first.is(kAnd) || text == "it" || text == "also"
 }

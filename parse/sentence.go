@@ -187,7 +187,7 @@ func (r *reader) verbal(c *clause) bool {
 		it := &c.items[k]
 		if it.is(kWord) {
 			words++
-			if strings.HasSuffix(lowerASCII(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
+			if strings.HasSuffix(lower(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
 				return true
 			}
 		}
@@ -301,7 +301,7 @@ func (r *reader) afterthoughts(c *clause) {
 		switch {
 		case it.is(kNum) && it.n.approx && r.lastSign != "" && i <= 2 && it.n.whole():
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(lowerASCII(r.text[c.items[i-1].start:c.items[i-1].end]), "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
+		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kColour) && r.lastCargo != "" && !hasKind(c.items, kQueen) && !hasKind(c.items, kContent) && !hasKind(c.items, kDot) && r.colonBefore(c):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
