@@ -555,6 +555,9 @@ func (r *reader) incoming(c *clause) {
 		}
 		if n+1 < len(cargo) {
 			to = cargo[n+1]
+			for to > i+1 && c.items[to-1].any(kColour, kArt, kAdv, kAnd) {
+				to--
+			}
 		}
 		r.load(c, i, from, to, bring, len(cargo) == 1)
 	}
@@ -590,8 +593,48 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	}
 	r.described(c, path, "colour", kColour, lo, hi)
 	r.described(c, path, "plant", kPlant, lo, hi)
+	r.unknownPlant(c, path, i)
 	if _, ok := r.cur.get(path + ".plant"); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
 		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
+	}
+}
+
+// noPlants are words that stand before pollen and nectar and name no plant.
+var noPlants = map[string]bool{}
+
+func init() {
+	for w := range strings.FieldsSeq(`fresh new good more first early late much heavy steady light loads lots some real proper plenty bit bags thick their
+		your our my his her its what which that this these those also still again first-rate natural raw brood bee bees wet dry sticky shiny summer spring
+		autumn winter morning afternoon and or the a an of no any with for from off coming going usual only extra dusty bright dull pale dark strong little`) {
+		noPlants[w] = true
+	}
+}
+
+// unknownPlant takes the word right before the load, or behind "from the", for
+// a plant that the list lacks; flagged.
+func (r *reader) unknownPlant(c *clause, path string, i int) {
+	if _, ok := r.cur.get(path + ".plant"); ok {
+		return
+	}
+	take := func(it *item) {
+		if it.used || !it.is(kWord) || noPlants[it.text] || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
+			return
+		}
+		r.leaf(path+".plant", it.text, "plants", "", "", it)
+		r.cur.flag(path+".plant", "a plant that the list lacks", "")
+	}
+	if i > 0 && c.items[i].pause == none && (i == 1 || c.items[i-1].pause > none || c.items[i-2].any(kOf, kThere, kBe, kHave, kAnd, kBring, kArt, kColour)) {
+		take(&c.items[i-1])
+		return
+	}
+	for k := i + 1; k+1 < len(c.items) && k <= i+5; k++ {
+		if !c.items[k].is(kFrom) && !r.isWord(&c.items[k], "off") {
+			continue
+		}
+		if k+1 < len(c.items) && c.items[k+1].is(kArt) && k+2 < len(c.items) && (k+3 >= len(c.items) || c.items[k+3].pause > none || c.items[k+3].any(kAnd, kThen, kBut)) {
+			take(&c.items[k+2])
+		}
+		return
 	}
 }
 

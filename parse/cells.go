@@ -225,6 +225,9 @@ func (s *scan) countFor(i int) *quantity {
 	if s.stageNum != nil {
 		return s.stageNum
 	}
+	if s.num != nil && s.num.article && !s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState) {
+		return nil // "a row of empty cups"
+	}
 	if s.num != nil && s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState, kOf, kArt, kAmount, kWord, kFull) && i-s.numAt <= 4 {
 		return s.num
 	}

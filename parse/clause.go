@@ -52,7 +52,7 @@ func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	switch {
 	case it.pause >= colon:
-		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kStrength, kHive, kDo))
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
 	case it.is(kBars):
@@ -64,7 +64,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.any(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || items[i+1].is(kNow) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && r.backToNow(items, i) {
 		return true
@@ -243,6 +243,9 @@ func (r *reader) heads(items []item, i int) bool {
 	}
 	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
 		return false // "eggs on bar four, sealed brood bars five and six"
+	}
+	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
+		return false // "one sealed cell, bar five."
 	}
 	if prev.any(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
 		return false // "queen still there, bar five, white mark"
@@ -489,7 +492,7 @@ func (r *reader) judge(list []clause) {
 	}
 	// a condition that trails its plan takes it back
 	for i := len(list) - 1; i > 0; i-- {
-		if list[i].mood == unasked && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
+		if list[i].mood == unasked && list[i].items[0].pause == none && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
 			list[i-1].mood = unasked
 		}
 	}

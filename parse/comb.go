@@ -75,7 +75,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if len(bars) == 0 {
 		return false
 	}
-	if next := s.at(i + 1); weakCombWords[text] && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if next := s.at(i + 1); weakCombWords[text] && name != "broken" && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
 	if value == "share" {

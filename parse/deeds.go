@@ -143,6 +143,9 @@ func (r *reader) senses(it *item) []*rule {
 func (r *reader) argumentsEnd(c *clause, i int) int {
 	for k := i + 1; k < len(c.items); k++ {
 		it := &c.items[k]
+		if it.pause >= colon && it.is(kDo) {
+			return k
+		}
 		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
 			return k
 		}
@@ -486,7 +489,7 @@ func (r *reader) downTo(args []item) bool {
 // imperative: an order to oneself, "check again in three weeks".
 func (r *reader) imperative(c *clause, i int) bool {
 	for k := 0; k < i; k++ {
-		if !c.items[k].any(kAnd, kThen, kAdv, kNum, kBut, kDate) {
+		if !c.items[k].any(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
 			return false
 		}
 	}
@@ -656,7 +659,7 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 			return true
 		}
 		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord) {
-			if r.isWord(next, "more") || d.do == "cut_cells" && r.isWord(next, "of", "them") {
+			if r.isWord(next, "more") || (d.do == "cut_cells" || d.do == "harvest") && r.isWord(next, "of", "them") {
 				return true
 			}
 			continue
@@ -699,7 +702,7 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 			d.bars, d.to = it.bars[:1], it.bars[n-1]
 		}
 		r.take(it.bars, len(it.bars) == 1)
-		r.inHand = thisLine
+		r.inHand, r.sameSentence = thisLine, true
 		it.taken = d.do == "remove_bar" || d.do == "harvest" || d.do == "move_bar"
 		d.items = append(d.items, it)
 	}

@@ -208,6 +208,14 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 
 // thereIs: "and there's herself".
 func (r *reader) thereIs(c *clause, noun int) bool {
+	if noun+1 < len(c.items) && c.items[noun+1].is(kThere) && c.items[noun+1].pause == none {
+		return true // "queen here"
+	}
+	for k := 1; k < len(c.items); k++ {
+		if c.items[k].is(kThere) && !r.isWord(&c.items[k], "there", "here") && k > 1 && c.items[k-1].is(kBe) && c.items[k-2].is(kShe) {
+			return true // "she's on it, the queen"
+		}
+	}
 	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}

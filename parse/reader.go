@@ -164,7 +164,7 @@ func dropFillers(items []item) []item {
 	for i := range items {
 		it := items[i]
 		if it.is(kFill) && !it.is(kSame) {
-			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && it.pause == none {
+			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && (it.pause == none || out[len(out)-1].colon) {
 				it.kinds[kFill>>6] &^= 1 << (kFill & 63) // "stores okay"
 				out = append(out, it)
 				continue

@@ -814,7 +814,8 @@ func (s *scan) bandWord(it *item) bool {
 func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
-	if s.elsewhere(i) {
+	if s.elsewhere(i) || rule.ID == "empty-comb" && s.lastCell(i) != nil {
+		it.used = it.used || rule.ID == "empty-comb"
 		return
 	}
 	if r.isWord(it, "the nest") && !hasKind(s.c.items, kBars) {
@@ -941,6 +942,11 @@ func (s *scan) describe(f *finding, i int) {
 	}
 	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && s.r.isWord(s.at(s.numAt+1), "more") {
 		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
+	}
+	if n, bar := s.at(i+1), s.at(i+2); s.at(i).colon && n != nil && bar != nil && n.is(kNum) && bar.is(kBar) {
+		f.counted = n.n // "sealed brood: 7 bars"
+		f.items = append(f.items, n, bar)
+		return
 	}
 	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none && s.num != nil && s.numAt == i-1 && !s.num.article {
 		f.counted = *s.num // "seven brood bars"

@@ -10,7 +10,6 @@ import (
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
 	r.sentenceNo++
-	r.lastFixture = ""
 	r.planDay = nil
 	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false
@@ -29,6 +28,9 @@ func (r *reader) sentence(items []item) {
 			r.stepped = false
 		}
 		for k := range c.items {
+			if c.items[k].any(kContent, kCell, kQueen, kSign) {
+				r.lastFixture = ""
+			}
 			if c.items[k].is(kFixture) {
 				r.lastFixture = r.value(&c.items[k], kFixture)
 			}
