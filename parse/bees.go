@@ -222,6 +222,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 			return false
 		}
 	}
+	if c.items[i].is(kWind) && r.besideSky(c, i) {
+		return false
+	}
 	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "as") {
 		return true // "gentle as puppies"
 	}
@@ -680,12 +683,22 @@ func (r *reader) weather(c *clause) {
 			if rule.Form == "sky" && !r.weatherNear(c, i) {
 				continue
 			}
-			if rule.Form == "sky" && r.beesBefore(c, i) {
+			if rule.Form == "sky" && r.beesBefore(c, i) && !r.besideSky(c, i) {
 				continue
 			}
 			r.leaf("weather.wind", rule.Value, rule.ID, "", c.doubt, it)
 		}
 	}
+}
+
+// besideSky: "sunny and calm".
+func (r *reader) besideSky(c *clause, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2; k-- {
+		if c.items[k].any(kSky) || c.items[k].is(kLeaf) && strings.HasPrefix(r.rule(&c.items[k], kLeaf).ID, "temperature") {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) beesBefore(c *clause, i int) bool {

@@ -59,6 +59,9 @@ func (s *scan) cell(i int) {
 			last.items = append(last.items, it)
 			return
 		}
+		if prev := s.at(i - 1); prev != nil && r.isWord(prev, "to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
+			return // "whether they mean to swarm"
+		}
 		if s.cellAhead(i) < 0 && r.kindOfBefore(it) {
 			return
 		}
@@ -298,7 +301,7 @@ func (s *scan) signCount(f *finding, i int) {
 func (s *scan) severalEggs(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kSign)
-	if s.denies(i) {
+	if s.denies(i) || it.n.lo == 1 && it.n.hi == 0 {
 		return
 	}
 	if strings.Contains(r.text[it.start:it.end], "egg") || strings.Contains(r.text[it.start:it.end], "ex") {

@@ -274,6 +274,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(prev.text, "off") {
 		return false // "one comb had dropped off bar eight"
 	}
+	if items[i].pause == none && prev.is(kSeen) && endsOnPlace(prev.text) {
+		return false // "strolling across bar four"
+	}
 	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any(kNo, kShe, kBees, kPron, kTemper) {
 		return false // "queen seen bar six no queen cells"
 	}
@@ -294,6 +297,15 @@ func (r *reader) segmentFinding(items []item, i int) bool {
 		k--
 	}
 	return k > 0 && items[k].pause == comma && items[k].any(kContent, kCell, kPattern, kAmount, kNum, kStage)
+}
+
+// endsOnPlace reports whether a phrase ends on a word of place.
+func endsOnPlace(text string) bool {
+	switch text[strings.LastIndexByte(text, ' ')+1:] {
+	case "on", "across", "over", "about", "along":
+		return true
+	}
+	return false
 }
 
 // shortRef is a bar written "b4".

@@ -68,7 +68,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) {
 		return false // "a palm-sized patch of brood"
 	}
-	if weakCombWords[text] && !s.combInHand(i) || strings.Contains(text, "size") && len(s.found) > s.bound {
+	if weakCombWords[text] && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
 		return false
 	}
 	bars := s.combBars(i)

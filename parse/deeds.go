@@ -415,7 +415,7 @@ func (r *reader) itThem(args []item) bool {
 
 func (r *reader) herQueen(c *clause, i int, args []item) bool {
 	for k := range args {
-		if k > 3 {
+		if k > 1 || args[k].pause > none {
 			break
 		}
 		if args[k].any(kShe, kQueen) || r.isWord(&args[k], "her", "herself") {

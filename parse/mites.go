@@ -126,7 +126,7 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 			r.cur.flag("mites.count", "an estimate", "")
 		}
 	}
-	if days > 0 {
+	if days > 0 && (count != nil || kindOf == "drop") {
 		r.cur.put("mites.days", strconv.Itoa(days), w)
 	}
 	if kindOf == "brood" && method >= 0 && c.items[method].n.lo > 0 {

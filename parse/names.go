@@ -36,12 +36,35 @@ func (r *reader) properNames() map[string]bool {
 			names[name] = true
 		}
 	}
+	if len(names) == 0 && !byWord {
+		if name := likeliest(weight); name != "" {
+			names[name] = true
+		}
+	}
 	for name := range hint { // "Lightning was another story", where one hive has a name
 		if len(names) > 0 && hint[name] && weight[name] >= 0 {
 			names[name] = true
 		}
 	}
 	return names
+}
+
+// likeliest is the one name that some words speak for, where no name is sure;
+// "" where there are two as good.
+func likeliest(weight map[string]int) string {
+	best, name, tied := enough-2, "", false
+	for n, w := range weight {
+		switch {
+		case w > best:
+			best, name, tied = w, n, false
+		case w == best:
+			tied = true
+		}
+	}
+	if tied {
+		return ""
+	}
+	return name
 }
 
 // namedByWord reports whether the note names its hives with the word hive
@@ -56,7 +79,7 @@ func (r *reader) namedByWord(toks []token) bool {
 			if next && (toks[i+1].has(digits) || r.numbers.of(toks[i+1]).kind == unitWord || toks[i+1].end-toks[i+1].start == 1 && toks[i+1].has(capital) && r.text[toks[i+1].start] != 'I') {
 				return true
 			}
-			if next && toks[i+1].has(capital) && r.mayName(toks, i+1) {
+			if next && toks[i+1].has(capital) && toks[i+1].pause == none && r.mayName(toks, i+1) {
 				return true
 			}
 			if word == "hive" && i > 1 && toks[i].pause == none && r.wordNames(toks[i-1]) {
@@ -178,7 +201,7 @@ func init() {
 			usually sometimes overall altogether spotted heard felt tried decided meant wanted hoped planned expected whether neither either beautiful grand
 			tea coffee cake lunch dinner breakfast kind regards best yours sincerely love cheers greetings faithfully truly respectfully fingers pulled harvested`,
 		&visits: `opened open into opening visit visited inspected lid roof front began started start peek peeked keek look looked through inside called call calls named name
-			with on at up to in did cracked dug back unwrapped checked went`,
+			with on at up to in did cracked dug back unwrapped checked went ear`,
 		&handles: `said says asked asks thinks reckons told tells wants would took found spotted held passed saw brought swears snorted laughed came's`,
 	} {
 		m := map[string]bool{}
@@ -206,6 +229,14 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	switch {
 	case first && !byWord:
 		w += r.weighSubject(toks, i, end)
+	case prev == "how" && r.beFollows(toks, end) == end:
+		w += enough
+	case toks[i].pause == comma && (prev == "colony" || prev == "hive") && (end >= len(toks) || toks[end].pause == comma):
+		w += enough
+	case prev == "with" && (word(i-2) == "day" || word(i-2) == "trouble"):
+		w += enough
+	case prev == "see" || prev == "about" || prev == "saw":
+		w += enough - 1
 	case prev == "opened" || prev == "inspected" || prev == "called" || prev == "named" || prev == "call" || prev == "into" || prev == "check" || prev == "visited":
 		w += enough
 	case (word(i-2) == "call" || word(i-2) == "called" || word(i-2) == "named") && (prev == "her" || prev == "him" || prev == "it" || prev == "them" || prev == "we"):
@@ -251,7 +282,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
 		for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
 			switch rule := &r.rules[n]; rule.Kind {
-			case kTemper, kStrength, kStores, kBees, kDo:
+			case kTemper, kStrength, kStores, kBees, kDo, kSign:
 				return enough
 			case kQueen, kContent, kMite:
 				return enough - 1

@@ -214,8 +214,9 @@ func (s *scan) barelyApart(a, b *finding) bool {
 
 // onSoMany: "brood on five bars" counts the bars of what stands before.
 func (s *scan) onSoMany(i int) {
-	for _, f := range s.found[s.bound:] {
-		if f.class == ofComb && !f.located {
+	waiting := s.found[s.bound:]
+	for _, f := range waiting {
+		if f.class == ofComb && !f.located && f.list == waiting[len(waiting)-1].list {
 			f.counted = s.at(i).n
 			f.items = append(f.items, s.at(i))
 		}
