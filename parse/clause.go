@@ -191,6 +191,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
 	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
 		return false
+	case it.is(kLeaf) && it.pause == none && r.isWord(prev, "it", "them"):
+		return true
 	case it.is(kYes):
 		return !prev.any(kFixture, kContent) && it.pause == none || it.pause > none
 	case it.is(kOn) && r.datedTurn(items, i) && it.pause == none && !r.deedSince(items, i):
@@ -647,7 +649,7 @@ func (r *reader) cues(c *clause) {
 			if r.value(it, kUnsure) == "queen" {
 				c.queenUnsure = true
 			} else {
-				c.mood, c.cue = unasked, words
+				c.mood, c.cue, c.alone = unasked, words, true
 			}
 		case it.is(kIf) && c.mood != unasked && !(it.is(kUnsure)):
 			if r.plainWhen(c, k) {

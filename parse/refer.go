@@ -487,6 +487,9 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	if word == "h" || word == "stock" {
 		return item{}, 0, i
 	}
+	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr") && items[i+1].pause == none && items[i+2].pause == none && barNumber(&items[i+2]) {
+		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3 // "hive no. 4"
+	}
 	if name, back := r.nameBefore(before, it); back > 0 {
 		ref := before[len(before)-back]
 		ref.to, ref.end, ref.rules, ref.kinds = it.to, it.end, nil, kinds{}

@@ -322,6 +322,9 @@ func (s *splitter) abbreviated() bool {
 	for i := range len(word) {
 		s.lower = append(s.lower, word[i]|0x20)
 	}
+	if string(s.lower) == "no" { // "hive no. 4", but "No. Four stings."
+		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
+	}
 	return abbreviations[string(s.lower)]
 }
 
