@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-
-	"barwise/colony"
 )
 
 // class is the family of a finding.
@@ -248,5 +246,3 @@ func (r *reader) leaf(path, value, rule, cue, doubt string, items ...*item) {
 	}
 	r.cur.put(path, value, w)
 }
-
-var _ = colony.Schema

@@ -108,9 +108,6 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 			kindOf = "seen"
 		}
 	}
-	if kindOf == "seen" && mite >= 0 && r.mitePlanOnly(c, mite) {
-		return
-	}
 	w := r.why("mites", "", items...)
 	if c.doubt != "" {
 		w.doubts = append(w.doubts, "hedged: "+c.doubt)
@@ -133,11 +130,6 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		r.cur.put("mites.cells", formatNumber(c.items[method].n.lo), w)
 	}
 	r.beesSampled(c, kindOf, w)
-}
-
-func (r *reader) mitePlanOnly(c *clause, mite int) bool {
-	next := mite + 1
-	return next < len(c.items) && c.items[next].pause == none && c.items[next].any(kMethod) && false
 }
 
 // mitesCounted is the count that stands with the mites: before them, behind

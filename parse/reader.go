@@ -34,8 +34,7 @@ type reader struct {
 	lastFind []*finding // what the bar before was said to hold
 	heading  mood       // set by a heading such as "Next time:"
 	sheLast  bool       // the queen was the last subject
-	lineNo   int
-	opening  bool // still in the opening words, where a date is the inspection's
+	opening  bool       // still in the opening words, where a date is the inspection's
 	lastDeed string
 	pauses   []int32 // offsets behind which a timed silence follows
 
@@ -131,7 +130,6 @@ func cutAt(s string) int {
 }
 
 func (r *reader) line(text string, base int, first pause) {
-	r.lineNo++
 	r.toks = r.split.tokens(text, base, first)
 	if len(r.toks) == 0 {
 		return

@@ -2,8 +2,6 @@ package parse
 
 import (
 	"strings"
-
-	"barwise/colony"
 )
 
 // sentence reads one sentence: its clauses in order, each with its mood.
@@ -223,9 +221,7 @@ func (r *reader) clause(c *clause) {
 			r.planDay = c.when
 		}
 		r.deeds(c)
-		if c.heading || !r.findingsToo(c) {
-			return
-		}
+		return
 	}
 	r.placements(c)
 	r.swarmed(c)
@@ -333,10 +329,6 @@ func (r *reader) nowQueen(c *clause) {
 	}
 }
 
-// findingsToo: a plan's clause may still carry findings of today where the
-// plan has no object of its own.
-func (r *reader) findingsToo(c *clause) bool { return false }
-
 // swarmed is always told of an earlier day, or of today's.
 func (r *reader) swarmed(c *clause) {
 	for i := range c.items {
@@ -435,5 +427,3 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	return lower, true
 }
-
-var _ = colony.Schema

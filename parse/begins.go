@@ -1,0 +1,181 @@
+package parse
+
+// begins reports whether a clause begins at item i.
+func (r *reader) begins(items []item, i int) bool {
+	it, prev := &items[i], &items[i-1]
+	switch {
+	case it.pause >= colon:
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
+	case it.is(kName):
+		return !r.argument(items, i) && !r.lookedAt(items, i)
+	case it.is(kBars):
+		return r.heads(items, i)
+	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
+		return !prev.any(kAnd, kThen, kOn, kTo)
+	case it.is(kBut):
+		return !r.notOnly(items, i) && !r.onlySo(items, i)
+	case it.is(kThen):
+		return !prev.any(kAnd) && !r.soMuch(items, i)
+	case it.is(kAnd):
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || items[i+1].is(kNow) && r.backToNow(items, i+1))
+	}
+	if it.pause == comma && r.backToNow(items, i) {
+		return true
+	}
+	if prev.any(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow) && it.pause == none {
+		return false
+	}
+	return r.opens(items, i, prev)
+}
+
+// datedTurn: "and on Thursday I'm going to …".
+func (r *reader) datedTurn(items []item, i int) bool {
+	if items[i].is(kOn) {
+		i++
+	}
+	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
+}
+
+// soMuch: "so calm that …" begins nothing.
+func (r *reader) soMuch(items []item, i int) bool {
+	if !r.isWord(&items[i], "so") || i+1 >= len(items) || items[i].pause > none {
+		return false
+	}
+	return items[i-1].any(kBe, kHave, kAdv) || items[i+1].any(kTemper, kStrength, kAmount)
+}
+
+// onlySo: "stores only fair", "just four".
+func (r *reader) onlySo(items []item, i int) bool {
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].any(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb)
+}
+
+// backToNow: after something of an earlier day, a comma and "today" begin
+// anew.
+func (r *reader) backToNow(items []item, i int) bool {
+	now := false
+	for k := i; k < len(items) && k <= i+4; k++ {
+		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
+	}
+	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kPast) || items[k].is(kDate) && items[k].day.ago {
+			return true
+		}
+	}
+	return false
+}
+
+// notOnly: "not only eggs but larvae" is one statement.
+func (r *reader) notOnly(items []item, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-5; k-- {
+		if r.isWord(&items[k], "not only", "not just", "not merely") {
+			return true
+		}
+	}
+	return false
+}
+
+// deedSince reports whether a deed stands in the statement before item i, which
+// a date may then belong to.
+func (r *reader) deedSince(items []item, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-6 && items[k+1].pause < comma; k-- {
+		if items[k].any(kDo, kPlan) {
+			return true
+		}
+	}
+	return false
+}
+
+// fixtureBehind reports whether the verb's object is an entrance or a floor.
+func (r *reader) fixtureBehind(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+2; k++ {
+		if items[k].is(kFixture) {
+			return true
+		}
+	}
+	return false
+}
+
+// seesHer: "saw the old queen" begins a statement without its subject.
+func (r *reader) seesHer(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+3; k++ {
+		if items[k].any(kQueen, kShe, kMite, kSign, kContent) {
+			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed")
+		}
+	}
+	return false
+}
+
+// orderAt: "check them on the twenty-eighth" is an order to oneself where a day
+// ahead or "again" follows.
+func (r *reader) orderAt(items []item, i int) bool {
+	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) {
+		return false
+	}
+	if i > 0 && items[i-1].is(kBe) || items[i].any(kState, kStage) {
+		return false
+	}
+	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < colon; k++ {
+		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") {
+			return true
+		}
+	}
+	return false
+}
+
+// leadIn reports whether only a date and its little words stand before item i
+// in the sentence: "on 17 May, I gave them a bar".
+func (r *reader) leadIn(items []item, i int) bool {
+	dated := false
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if !items[k].any(kDate, kOn, kAnd, kThen, kNow, kPast, kAdv, kArt, kDur, kFore) {
+			return false
+		}
+		dated = dated || items[k].any(kDate, kPast, kDur)
+	}
+	return dated
+}
+
+// opens reports whether the item can begin a statement of its own.
+func (r *reader) opens(items []item, i int, prev *item) bool {
+	it := &items[i]
+	needs := prev.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen) && it.pause == none
+	switch {
+	case it.is(kAsk):
+		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
+	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
+		return false
+	case it.is(kLeaf) && it.pause == none && r.isWord(prev, "it", "them"):
+		return true
+	case it.is(kYes):
+		return !prev.any(kFixture, kContent) && it.pause == none || it.pause > none
+	case it.is(kOn) && r.datedTurn(items, i) && it.pause == none && !r.deedSince(items, i):
+		return true
+	case it.is(kDo) && it.is(kState) && !needs && !prev.any(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
+		return true
+	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
+		return true
+	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any(kQueen, kFixture, kBars, kBees, kBar, kShe):
+		return false // "mark the queen next time"
+	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
+		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
+		return false
+	case it.is(kPron):
+		return !needs && !prev.any(kHave) || it.pause > none
+	case it.is(kShe):
+		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
+	case it.is(kQueen):
+		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv)
+	case it.is(kMaybe):
+		return !prev.any(kPron, kBe, kHave) && !needs
+	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf):
+		return true
+	case it.is(kDo) && prev.is(kFixture) && it.pause == none:
+		return false
+	case it.is(kDo):
+		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
+	case it.is(kBees), it.is(kFixture), it.is(kStores):
+		return !needs && it.pause > none
+	}
+	return false
+}

@@ -1,0 +1,210 @@
+package parse
+
+import "strings"
+
+// empty reads "empty" of a bar in hand: drawn comb with nothing in it where
+// its comb was spoken of, else no comb at all.
+func (s *scan) empty(i int) bool {
+	it, r := s.at(i), s.r
+	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) {
+		return false
+	}
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kContent, kCell) {
+		return false
+	}
+	bars := s.combBars(i)
+	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {
+		return false
+	}
+	if s.combSpoken {
+		s.found = append(s.found, &finding{class: ofComb, what: "empty", present: true, at: i, items: []*item{it}, rule: "empty-comb", bars: bars, located: true})
+		return true
+	}
+	r.comb(bars, "size", "bare", r.why("comb-bare", "", it))
+	s.touch()
+	return true
+}
+
+func (s *scan) content(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kContent)
+	if s.elsewhere(i) || rule.ID == "empty-comb" && s.lastCell(i) != nil {
+		it.used = it.used || rule.ID == "empty-comb"
+		return
+	}
+	if r.isWord(it, "the nest") && !hasKind(s.c.items, kBars) {
+		return
+	}
+	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" {
+		r.topic, it.used = "brood", true // a heading, not a finding
+		return
+	}
+	denied := s.denies(i)
+	besideHer := s.besideHer(i)
+	s.list++
+	if s.joins(i) {
+		s.list--
+	}
+	for what := range strings.FieldsSeq(rule.Value) {
+		f := &finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: []*item{it}, rule: rule.ID, list: s.list}
+		s.describe(f, i)
+		if denied {
+			f.cue = s.noCue
+			f.items = append(f.items, s.denier)
+		}
+		if besideHer > 0 {
+			f.bars, f.located = []int{besideHer}, true
+		}
+		s.found = append(s.found, f)
+	}
+	s.before = modifiers{}
+	s.num = nil
+}
+
+// staged applies a stage said apart from its noun: "sealed and open brood".
+func (s *scan) staged(what string, i int) string {
+	prev := s.at(i - 1)
+	if prev == nil || !prev.is(kStage) || prev.used || s.at(i).pause > none {
+		return what
+	}
+	stage := s.r.value(prev, kStage)
+	switch {
+	case what == "brood" && stage == "capped":
+		prev.used = true
+		return "capped_brood"
+	case what == "brood" && stage == "charged":
+		prev.used = true
+		return "open_brood"
+	case what == "honey" && stage == "capped":
+		prev.used = true
+		return "capped_honey"
+	}
+	return what
+}
+
+// elsewhere: contents that are spoken of without having been found: honey to
+// harvest, pollen on the wing.
+func (s *scan) elsewhere(i int) bool {
+	it := s.at(i)
+	next := s.at(i + 1)
+	text := it.text
+	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
+		return true
+	}
+	if text == "drone" && (next == nil || !next.any(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
+		return next != nil
+	}
+	if next != nil && next.pause == none && next.any(kWord, kDo) {
+		switch next.text {
+		case "day", "house", "room", "extractor", "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
+			return true
+		}
+	}
+	return false
+}
+
+// joins reports whether the content at i is joined to the one before by "and".
+func (s *scan) joins(i int) bool {
+	if len(s.found) == 0 {
+		return false
+	}
+	last := s.found[len(s.found)-1]
+	if last.at < s.boundAt() {
+		return false
+	}
+	for k := last.at + 1; k < i; k++ {
+		if !s.at(k).any(kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull) {
+			return false
+		}
+	}
+	return s.at(i).pause <= comma
+}
+
+func (s *scan) boundAt() int {
+	if s.bound == 0 || s.bound > len(s.found) {
+		return 0
+	}
+	return s.found[s.bound-1].at
+}
+
+// describe gives the finding what was said before it.
+func (s *scan) describe(f *finding, i int) {
+	m := &s.before
+	if m.set() {
+		f.cover, f.hasCover, f.amount, f.pattern, f.side, f.place = m.cover, m.hasCover, m.amount, m.pattern, m.side, m.place
+		f.items = append(f.items, m.items...)
+		if m.hasCover {
+			f.form = "before"
+		}
+	}
+	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && s.r.isWord(s.at(s.numAt+1), "more") {
+		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
+	}
+	if n, bar := s.at(i+1), s.at(i+2); s.at(i).colon && n != nil && bar != nil && n.is(kNum) && bar.is(kBar) {
+		f.counted = n.n // "sealed brood: 7 bars"
+		f.items = append(f.items, n, bar)
+		return
+	}
+	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none && s.num != nil && s.numAt == i-1 && !s.num.article {
+		f.counted = *s.num // "seven brood bars"
+		f.items = append(f.items, s.at(s.numAt), next)
+		return
+	}
+	if s.bars != nil && s.near(s.barsAt, i) {
+		f.counted = *s.bars
+		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
+	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) {
+		f.counted = s.found[n-1].counted
+	}
+	if s.c.doubt != "" {
+		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
+	}
+}
+
+// near reports whether "of", "with" or "have" at most stand between a number of
+// bars and the content.
+func (s *scan) near(from, to int) bool {
+	for k := from + 1; k < to; k++ {
+		if !s.at(k).any(kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron, kSide, kPlace) {
+			return false
+		}
+	}
+	return to-from <= 7
+}
+
+// noneAtAll: "bar fifteen: none" says that no comb hangs there.
+func (s *scan) noneAtAll(i int) {
+	it := s.at(i)
+	if s.headed && i == len(s.c.items)-1 && i <= 1 && len(s.r.bars) > 0 {
+		s.r.comb(s.r.bars, "size", "bare", s.r.why("comb-bare", "", it))
+		s.touch()
+	}
+}
+
+// restage: "honey, capped", "brood on bars three to five, all sealed".
+func (s *scan) restage(i int) bool {
+	last := s.lastFound(i)
+	if last == nil || last.class != ofComb || !s.onlyBetween(last.at, i, kBars, kAdv, kBe, kOn, kFull, kYes, kSide) {
+		return false
+	}
+	to := map[string]string{"honey capped": "capped_honey", "honey charged": "nectar", "brood capped": "capped_brood", "brood charged": "open_brood"}[last.what+" "+s.r.value(s.at(i), kStage)]
+	if to == "" {
+		return false
+	}
+	last.what = to
+	last.items = append(last.items, s.at(i))
+	return true
+}
+
+// stagedBrood reads "sealed" below a heading that says brood.
+func (s *scan) stagedBrood(i int) {
+	it := s.at(i)
+	what := map[string]string{"capped": "capped_brood", "charged": "open_brood"}[s.r.value(it, kStage)]
+	if what == "" {
+		return
+	}
+	f := &finding{class: ofComb, what: what, present: true, at: i, items: []*item{it}, rule: s.r.rule(it, kStage).ID, list: s.list}
+	s.describe(f, i)
+	s.found = append(s.found, f)
+	s.before = modifiers{}
+}

@@ -1,0 +1,278 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// argue gathers the deed's arguments from the items behind the verb, and for a
+// few from those before it ("bar nine removed").
+func (r *reader) argue(c *clause, d *deed, i, end int) {
+	for k := i + 1; k < end; k++ {
+		r.argumentAt(c, d, i, k)
+	}
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		it := &c.items[k]
+		switch {
+		case it.is(kDate) && d.due == nil && !it.used:
+			day := it.day
+			d.due = &day
+			d.items = append(d.items, it)
+		case it.is(kBars) && len(d.bars) == 0 && r.takesBars(d.do) && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
+			d.bars = it.bars
+		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used && k >= i-4:
+			if _, length := it.size.mm(); !length {
+				size := it.size
+				d.size = &size
+				it.used = true
+				d.items = append(d.items, it)
+			}
+		case it.is(kSubstance) && d.what == "" && (d.do == "feed" || d.do == "treat") && k >= i-3:
+			d.what = r.substance(it)
+			it.used = true
+			d.items = append(d.items, it)
+		case it.is(kDo):
+			return
+		}
+	}
+}
+
+func (r *reader) takesBars(do string) bool {
+	switch do {
+	case "remove_bar", "move_bar", "harvest", "cut_cells", "straighten", "trim_comb", "free_comb", "add_bar":
+		return true
+	}
+	return false
+}
+
+func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
+	it := &c.items[k]
+	if it.used && !it.is(kBars) {
+		return
+	}
+	prev := &c.items[k-1]
+	use := func() { it.used = true; d.items = append(d.items, it) }
+	switch {
+	case it.is(kDate):
+		if d.due == nil {
+			day := it.day
+			d.due = &day
+		}
+		use()
+	case it.is(kBars):
+		r.barArgument(c, d, i, k)
+	case it.is(kName) && len(it.hives) > 0:
+		d.hives = it.hives
+		use()
+	case it.is(kName):
+		r.hiveArgument(c, d, i, k)
+	case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do):
+		if _, length := it.size.mm(); !length {
+			size := it.size
+			d.size = &size
+			use()
+		}
+	case it.is(kSubstance) && (d.do == "feed" || d.do == "treat") && d.what == "":
+		d.what = r.substance(it)
+		use()
+	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
+		use()
+	case it.is(kContent) && (d.do == "harvest" || d.do == "move_bar" || d.do == "add_bar" || d.do == "remove_bar" || d.do == "inspect" || d.do == "feed" || d.do == "unite" || d.do == "smoke"):
+		if d.do == "inspect" && c.mood != past || d.do != "inspect" && (d.size == nil || k < i+6) {
+			use()
+		}
+	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
+		use()
+	case it.is(kFixture) && (d.do == "move_follower" || d.do == "clean_floor" || d.do == "feed" && r.value(it, kFixture) == "feeder"):
+		use()
+	case it.is(kDur) && d.do == "inspect" && d.due == nil && c.mood != past:
+		day := both(it.dur.from(r.today, 1))
+		day.ahead = true
+		d.due = &day
+		use()
+	case it.is(kComb) && d.do == "straighten":
+		use()
+	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(it.text, "between"):
+		d.to = int(it.n.lo)
+		use()
+	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
+		q := it.n
+		d.count = &q
+		use()
+	case r.emptyBar(it) && r.takesCount(d.do):
+		if d.count == nil {
+			d.count = &quantity{lo: 1}
+		}
+		use()
+	case it.is(kEach) && d.do == "harvest" && len(d.bars) == 0 && d.count == nil && r.inHand == thisLine:
+		d.bars = slices.Clone(r.bars)
+		use()
+	case it.is(kBar) && r.takesCount(d.do):
+		if k > 0 && prev.is(kNum) && prev.n.article && d.count == nil {
+			d.count = &quantity{lo: 1}
+		}
+		if r.isWord(prev, "another") && d.count == nil {
+			d.count = &quantity{lo: 1}
+		}
+		use()
+	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "all three", "all four", "the pair"):
+		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[it.text]}
+		if d.count.lo == 0 {
+			d.count.lo = 2
+		}
+		use()
+	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kAfter) && barNumber(it):
+		d.to = int(it.n.lo)
+		use()
+	case d.do == "move_follower" && r.isWord(it, "back", "backwards", "forward", "forwards", "up", "in", "out", "towards", "rearward"):
+		if d.direction == "" {
+			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]
+		}
+		use()
+	case it.any(kAmount, kFull, kPattern) && k <= i+4:
+		it.used = true
+	case it.any(kBees) && k <= i+2:
+		it.used = true
+	}
+}
+
+func (r *reader) takesAmount(do string) bool {
+	return do == "feed" || do == "treat" || do == "harvest"
+}
+
+func (r *reader) takesCount(do string) bool {
+	switch do {
+	case "add_bar", "remove_bar", "move_bar", "harvest", "cut_cells", "move_follower":
+		return true
+	}
+	return false
+}
+
+// countHere: a number counts the object only where it stands with it.
+func (r *reader) countHere(c *clause, d *deed, k int) bool {
+	it := &c.items[k]
+	if it.n.share || !it.n.whole() {
+		return false
+	}
+	for j := k + 1; j < len(c.items) && j <= k+5; j++ {
+		next := &c.items[j]
+		if next.any(kBar, kCell, kBars) {
+			return true
+		}
+		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord) {
+			if r.isWord(next, "more") || (d.do == "cut_cells" || d.do == "harvest") && r.isWord(next, "of", "them") {
+				return true
+			}
+			continue
+		}
+		break
+	}
+	return !it.n.article && (d.do == "cut_cells" || d.do == "move_follower")
+}
+
+func (r *reader) barArgument(c *clause, d *deed, i, k int) {
+	it := &c.items[k]
+	prev := &c.items[k-1]
+	if prev.is(kArt) && k >= 2 {
+		prev = &c.items[k-2]
+	}
+	if d.do == "add_bar" && d.to > 0 {
+		return // of another bar
+	}
+	it.used = true
+	switch {
+	case d.do == "move_follower":
+		if prev.any(kTo, kAfter, kOn) {
+			d.to = it.bars[0]
+			it.taken = true
+		}
+	case prev.any(kAfter, kTween) || prev.is(kTo) && (d.do == "move_bar" || d.do == "add_bar") || prev.is(kOn) && d.do == "add_bar" && r.isWord(prev, "at", "in"):
+		d.to = slices.Min(it.bars)
+		it.taken = true
+		d.items = append(d.items, it)
+	case prev.is(kFore) && (d.do == "add_bar" || d.do == "move_bar"):
+		d.to = slices.Min(it.bars) - 1
+		it.taken = true
+		d.items = append(d.items, it)
+	case r.takesBars(d.do) && len(d.bars) == 0:
+		if d.do == "add_bar" && !hasKind(c.items, kName) {
+			return
+		}
+		d.bars = it.bars
+		if n := len(it.bars); d.do == "move_bar" && it.ranged && n > 1 { // "moved bar three to nine"
+			d.bars, d.to = it.bars[:1], it.bars[n-1]
+		}
+		r.take(it.bars, len(it.bars) == 1)
+		r.inHand, r.sameSentence = thisLine, true
+		it.taken = d.do == "remove_bar" || d.do == "harvest" || d.do == "move_bar"
+		d.items = append(d.items, it)
+	}
+}
+
+func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
+	it := &c.items[k]
+	if !r.argument(c.items, k) && k == 0 {
+		return
+	}
+	prev := &c.items[k-1]
+	if prev.is(kArt) && k >= 2 {
+		prev = &c.items[k-2]
+	}
+	it.used = true
+	d.items = append(d.items, it)
+	text := prev.text
+	switch {
+	case it.name == r.cur.hive: // this hive itself
+	case prev.is(kFrom):
+		d.fromHive = it.name
+	case d.do == "unite" && prev.is(kDo):
+		if k+1 < len(c.items) && (c.items[k+1].any(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
+			d.fromHive = it.name
+		} else {
+			d.toHive = it.name
+		}
+	case prev.any(kTo) || text == "with" || text == "onto":
+		d.toHive = it.name
+	case d.do == "add_bar" && prev.is(kDo):
+		d.toHive = it.name
+	default:
+		d.toHive = it.name
+	}
+	if d.do == "add_bar" && d.toHive != "" && len(d.bars) > 0 {
+		d.do = "move_bar"
+	}
+}
+
+// substance is the bare name of a food or medicine.
+func (r *reader) substance(it *item) string {
+	text := it.text
+	if it.misheard {
+		text = r.said(it)
+	}
+	switch text {
+	case "oxalic", "oa", "oxalic acid vapour":
+		return "oxalic acid"
+	case "formic", "formic acid pads", "formic pads":
+		return "formic acid"
+	case "pollen patties":
+		return "pollen patty"
+	case "protein patties":
+		return "protein patty"
+	case "sugar syrup", "inverted syrup", "invert syrup":
+		return "syrup"
+	case "thymol strips", "thymol gel", "thymol pads":
+		return "thymol"
+	case "candy board", "sugar candy", "bee candy":
+		return "candy"
+	}
+	return text
+}
+
+// said is what misheard words were mended to.
+func (r *reader) said(it *item) string {
+	var words []string
+	for k := it.from; k < it.to; k++ {
+		words = append(words, r.words.words[r.mended[k].id])
+	}
+	return strings.Join(words, " ")
+}

@@ -1,0 +1,386 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// fitting is a verb with what stands around it, while it is being settled which
+// deed it is.
+type fitting struct {
+	*reader
+	c    *clause
+	d    *deed
+	i    int // the verb
+	rule *rule
+	text string // of the verb
+	args []item // behind it
+	pre  []item // before it
+}
+
+func (f *fitting) has(k kind) bool { return hasKind(f.args, k) }
+
+// fitsBy holds, for each deed of the rule files, whether the words around a
+// verb are those of the deed. A verb of several deeds settles here which one it
+// is: what is cut loose is comb, syrup that is given is a feed.
+var fitsBy = map[string]func(*fitting) bool{
+	"add_bar": (*fitting).addBar, "remove_bar": (*fitting).removeBar, "move_bar": (*fitting).moveBar,
+	"harvest": (*fitting).harvest, "feed": (*fitting).feed, "treat": (*fitting).treat,
+	"mark_queen": (*fitting).markQueen, "clip_queen": (*fitting).clipQueen, "release_queen": (*fitting).releaseQueen,
+	"requeen": func(*fitting) bool { return true }, "split": (*fitting).split, "unite": (*fitting).unite,
+	"cut_cells": (*fitting).cutCells, "straighten": (*fitting).straighten, "trim_comb": (*fitting).trimComb,
+	"free_comb": (*fitting).freeComb, "open": (*fitting).fixture, "close": (*fitting).fixture, "reduce": (*fitting).fixture,
+	"clean_floor": (*fitting).cleanFloor, "smoke": (*fitting).smoke, "inspect": (*fitting).inspect,
+}
+
+// fits reports whether the objects of the verb at item i are those of the
+// rule's deed.
+func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
+	fit, ok := fitsBy[rule.Value]
+	return ok && fit(&fitting{reader: r, c: c, d: d, i: i, rule: rule, text: c.items[i].text, args: c.items[i+1 : end], pre: c.items[:i]})
+}
+
+func (f *fitting) addBar() bool {
+	if s := f.substanceIn(f.args, ""); s != nil && !f.has(kBars) && !f.has(kQueen) {
+		f.d.do = s.Value
+		return true
+	}
+	if f.has(kFixture) || f.has(kMite) || f.c.placed {
+		return false
+	}
+	return f.looseBars(f.args) || f.passive(f.c, f.i, kBar) || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+}
+
+func (f *fitting) removeBar() bool {
+	switch {
+	case f.has(kCell), f.has(kStage) && f.cellTalk:
+		f.d.do = "cut_cells"
+		return true
+	case f.honeyBars(f.args):
+		f.d.do = "harvest"
+		return true
+	case f.onlyToLook(f.args):
+		return false
+	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && len(f.bars) > 0:
+		return true // "that bar I took away"
+	case f.isWord(&f.c.items[f.i], "took", "take", "taken") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
+		return false
+	}
+	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args)
+}
+
+func (f *fitting) moveBar() bool {
+	if hasFixture(f.reader, f.args, "follower") || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
+		f.d.do = "move_follower"
+		return true
+	}
+	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName))
+}
+
+func (f *fitting) harvest() bool {
+	return f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
+		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees)
+}
+
+// feed: to fill, top up, leave or pour is to feed only where food or the
+// feeder is the object.
+func (f *fitting) feed() bool {
+	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || f.text == "left" || f.text == "poured" || f.text == "laid" {
+		return f.substanceIn(f.args, "feed") != nil || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
+	}
+	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any(kArt, kOf, kNo) && !f.c.items[f.i-1].is(kTo)
+	return !noun
+}
+
+// treat: to hang, apply, trickle or spray is to treat only where a medicine is
+// the object.
+func (f *fitting) treat() bool {
+	switch f.text {
+	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed":
+		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil
+	}
+	return true
+}
+
+func (f *fitting) markQueen() bool { return f.herQueen(f.c, f.i, f.args) }
+
+func (f *fitting) clipQueen() bool {
+	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, "wing")
+}
+
+func (f *fitting) releaseQueen() bool {
+	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || f.text == "opened the cage" || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
+}
+
+func (f *fitting) split() bool { return !f.has(kContent) || f.has(kBees) || f.has(kHive) }
+
+func (f *fitting) unite() bool {
+	return f.has(kName) || f.has(kHive) || f.has(kBees) || f.wordIn(f.args, "two", "both", "colonies", "nuc") || len(f.args) <= 1 && f.text != "joined"
+}
+
+func (f *fitting) cutCells() bool {
+	switch {
+	case f.wordIn(f.args, "loose", "free", "away", "clear") && !f.has(kCell):
+		f.d.do = "free_comb"
+		return true
+	case f.has(kCell), f.wordIn(f.args, "cups"):
+		return true
+	case !f.cellTalk:
+		return false
+	}
+	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
+	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "all three", "all four", "both", "all two", "all five")
+}
+
+func (f *fitting) straighten() bool { return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) }
+
+func (f *fitting) trimComb() bool {
+	return !f.has(kCell) && (f.has(kBars) || f.has(kBar) || f.itBar(f.args) || f.text != "shaved")
+}
+
+func (f *fitting) freeComb() bool {
+	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen)
+}
+
+func (f *fitting) fixture() bool { return f.fixtureDeed(f.d, f.c, f.i, f.args) }
+
+func (f *fitting) cleanFloor() bool {
+	passive := f.i > 1 && f.pre[f.i-1].is(kBe) && hasFixture(f.reader, f.pre, "floor")
+	return hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || passive || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
+}
+
+func (f *fitting) smoke() bool { return f.text != "smoke" || f.c.mood == planned || f.i == 0 }
+
+// inspect: a look is worth recording only as a plan, or as the last one.
+func (f *fitting) inspect() bool {
+	ahead := f.c.when != nil && !f.c.when.ago && !f.c.when.today
+	switch {
+	case f.c.mood == past, f.rule.Form == "done" && f.lastLooked(f.c, f.i):
+		return true
+	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):
+		return false // "another new queen going in on Thursday"
+	case f.rule.Form == "doing" && ahead, f.rule.Form == "todo" && f.c.when != nil && f.c.when.ahead:
+		return true
+	}
+	return f.c.mood == planned || f.imperative(f.c, f.i)
+}
+
+func hasKind(items []item, k kind) bool {
+	for i := range items {
+		if items[i].is(k) {
+			return true
+		}
+	}
+	return false
+}
+
+func hasFixture(r *reader, items []item, what string) bool {
+	for i := range items {
+		if items[i].is(kFixture) && r.value(&items[i], kFixture) == what {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) beforeIs(items []item, k kind) bool {
+	return len(items) > 0 && items[len(items)-1].is(k)
+}
+
+// looseBars: bars that are counted, not numbered ("two bars", "a bar", "one
+// more").
+func (r *reader) looseBars(args []item) bool {
+	for k := range args {
+		if r.emptyBar(&args[k]) {
+			return true
+		}
+		if args[k].is(kBar) && !args[k].is(kBars) {
+			return true
+		}
+		if args[k].any(kAfter, kOn, kFore) {
+			break
+		}
+		if args[k].is(kNum) && k+1 < len(args) && r.isWord(&args[k+1], "more") {
+			return true
+		}
+	}
+	return false
+}
+
+// emptyBar: "an empty bar" that is put in says nothing of a comb.
+func (r *reader) emptyBar(it *item) bool {
+	return it.is(kComb) && strings.HasSuffix(it.text, " bar")
+}
+
+func (r *reader) isWord(it *item, words ...string) bool {
+	return slices.Contains(words, it.text)
+}
+
+func (r *reader) wordIn(args []item, words ...string) bool {
+	for k := range args {
+		if r.isWord(&args[k], words...) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) contentIn(args []item, what string) bool {
+	for k := range args {
+		if r.value(&args[k], kContent) == what {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyToLook: a bar pulled "to look for eggs" goes back in.
+func (r *reader) onlyToLook(args []item) bool {
+	for k := 1; k < len(args); k++ {
+		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && r.isWord(&args[k-1], "to", "and") || r.isWord(&args[k], "show", "see", "look") && r.isWord(&args[k-1], "to") {
+			return true
+		}
+	}
+	return false
+}
+
+// passive: "more bars were added".
+func (r *reader) passive(c *clause, i int, subject kind) bool {
+	return i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].is(subject)
+}
+
+// honeyBars: bars of honey that were taken are a harvest.
+func (r *reader) honeyBars(args []item) bool {
+	for k := range args {
+		v := r.value(&args[k], kContent)
+		if (v == "honey" || v == "capped_honey") && !hasKind(args, kBars) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) onlyPlace(args []item) bool {
+	for k := range args {
+		if args[k].is(kBars) {
+			return k > 0 && args[k-1].any(kAfter, kFore, kTween, kOn)
+		}
+	}
+	return false
+}
+
+// itBar: "it" behind a verb means the bar in hand.
+func (r *reader) itBar(args []item) bool {
+	if len(r.bars) == 0 {
+		return false
+	}
+	for k := range args {
+		if k > 2 {
+			break
+		}
+		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) itThem(args []item) bool {
+	for k := range args {
+		if k <= 2 && r.isWord(&args[k], "it", "them", "one", "both", "ones", "those", "that one") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) herQueen(c *clause, i int, args []item) bool {
+	for k := range args {
+		if k > 1 || args[k].pause > none {
+			break
+		}
+		if args[k].any(kShe, kQueen) || r.isWord(&args[k], "her", "herself") {
+			return true
+		}
+	}
+	text := c.items[i].text
+	return strings.Contains(text, "her") && r.sheLast
+}
+
+func (r *reader) substanceIn(args []item, family string) *rule {
+	for k := range args {
+		if args[k].is(kSubstance) {
+			if rule := r.rule(&args[k], kSubstance); family == "" || rule.Value == family {
+				return rule
+			}
+		}
+	}
+	return nil
+}
+
+// fixtureDeed: opened, closed or reduced, of the entrance or the floor.
+func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
+	if len(args) > 0 && r.isWord(&args[0], "it") && (r.lastFixture == "entrance" || r.lastFixture == "floor" && d.do != "reduce") {
+		d.do += "_" + r.lastFixture // "the entrance was reduced so I opened it"
+		return true
+	}
+	for k := range args {
+		if k > 4 {
+			break
+		}
+		if !args[k].is(kFixture) || args[k].used {
+			if !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) {
+				break
+			}
+			continue
+		}
+		what := r.value(&args[k], kFixture)
+		if what != "entrance" && what != "floor" || what == "floor" && d.do == "reduce" {
+			return false
+		}
+		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
+			return false
+		}
+		if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
+			d.do = "reduce" // "shut the entrance down to a bee's width"
+		}
+		d.do += "_" + what
+		args[k].used = true
+		d.items = append(d.items, &args[k])
+		return true
+	}
+	text := c.items[i].text
+	if strings.Contains(text, "entrance") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
+		d.do += "_entrance"
+		return true
+	}
+	return false
+}
+
+// downTo: the entrance closed "down to a finger's width" is reduced.
+func (r *reader) downTo(args []item) bool {
+	for k := range args {
+		if strings.HasPrefix(args[k].text, "down") {
+			return true
+		}
+	}
+	return false
+}
+
+// imperative: an order to oneself, "check again in three weeks".
+func (r *reader) imperative(c *clause, i int) bool {
+	for k := 0; k < i; k++ {
+		if !c.items[k].any(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
+			return false
+		}
+	}
+	if c.when != nil && !c.when.ago && !c.when.today {
+		return true
+	}
+	for k := i + 1; k < len(c.items); k++ {
+		if r.isWord(&c.items[k], "again") {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,242 @@
+package parse
+
+import "strings"
+
+// settleDeed decides whether the deed was done, is planned, was done earlier or
+// not at all, and writes it.
+func (r *reader) settleDeed(c *clause, d *deed) {
+	rule := r.senseOf(&c.items[d.at], d)
+	it := &c.items[d.at]
+	before := r.beforeVerb(c, d.at)
+	if len(d.hives) > 0 {
+		r.inEach(c, d)
+		return
+	}
+	switch {
+	case c.undone && r.undoneAt(c, d.at) && c.mood == past && earlierEvents[d.do] != "" && strings.Contains(c.cue, "last"):
+		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
+		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
+	case before == kNo && c.mood == past && earlierEvents[d.do] != "":
+		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
+		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
+	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
+		it.used = true
+		return
+	case c.mood == planned || c.mood == asserted && rule.Form == "todo" && !r.twofold(it) && (r.imperative(c, d.at) || before == kPlan):
+		r.write("plans", c, d)
+	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && rule.Form == "done":
+		r.earlierDeed(c, d)
+	case d.due != nil && (d.due.ahead || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
+		r.write("plans", c, d)
+	case rule.Form == "done" || before == kHave || r.twofold(it):
+		if d.do == "inspect" {
+			return
+		}
+		r.write("actions", c, d)
+	}
+}
+
+// inEach writes a deed of several hives to each of them: "treated hives 1 and
+// 3".
+func (r *reader) inEach(c *clause, d *deed) {
+	here, hives := r.cur, d.hives
+	for _, name := range hives {
+		for _, b := range r.all {
+			if b.hive == name {
+				one := *d
+				one.hives = nil
+				r.cur = b
+				r.settleDeed(c, &one)
+			}
+		}
+	}
+	r.cur = here
+}
+
+func (r *reader) senseOf(it *item, d *deed) *rule {
+	first := r.rule(it, kDo)
+	for _, n := range it.rules {
+		if r.rules[n].ID == d.rule {
+			return &r.rules[n]
+		}
+	}
+	return first
+}
+
+func (r *reader) undoneAt(c *clause, at int) bool {
+	for k := at - 1; k >= 0; k-- {
+		if c.items[k].is(kUndone) {
+			return true
+		}
+	}
+	return false
+}
+
+// beforeVerb is the cue right before the verb, over adverbs.
+func (r *reader) beforeVerb(c *clause, at int) kind {
+	for k := at - 1; k >= 0 && k >= at-3; k-- {
+		it := &c.items[k]
+		switch {
+		case it.is(kUndone):
+			return kUndone
+		case it.is(kNo):
+			return kNo
+		case it.is(kPlan):
+			return kPlan
+		case it.is(kHave):
+			return kHave
+		}
+		if !it.any(kAdv, kWill, kShe, kPron, kBe) {
+			break
+		}
+	}
+	return noKind
+}
+
+// write puts the deed into actions or plans.
+func (r *reader) write(list string, c *clause, d *deed) {
+	if d.do == "inspect" && list != "plans" {
+		return
+	}
+	r.deedSentence = r.sentenceNo
+	b := r.cur
+	if path, again := r.repeated(list, d); again {
+		for _, it := range d.items {
+			it.used = true
+		}
+		r.details(path, list, c, d)
+		return
+	}
+	path := b.deed(list, d.do)
+	why := r.why(d.rule, c.cue, d.items...)
+	if c.doubt != "" && list == "actions" {
+		why.doubts = append(why.doubts, "hedged: "+c.doubt)
+	}
+	b.put(path, "yes", why)
+	r.lastDeed = path
+	r.details(path, list, c, d)
+	r.consequences(list, d, why)
+}
+
+// repeated: the same deed told twice is one; two that differ are two.
+func (r *reader) repeated(list string, d *deed) (string, bool) {
+	key := list + "." + d.do
+	if r.cur.deeds[key] == 0 {
+		return "", false
+	}
+	switch d.do {
+	case "feed", "treat", "move_bar", "add_bar", "remove_bar", "harvest", "cut_cells", "straighten", "trim_comb", "free_comb":
+		what, _ := r.cur.get(key + ".what")
+		amount, _ := r.cur.get(key + ".amount")
+		bar, _ := r.cur.get(key + ".bar")
+		same := (d.what == "" || what == d.what) && (d.size == nil || amount == formatNumber(d.size.amount.lo)) &&
+			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
+		return key, same
+	}
+	return key, true
+}
+
+// details writes what was said of the deed.
+func (r *reader) details(path, list string, c *clause, d *deed) {
+	b := r.cur
+	why := source{spans: r.spanOf(d.items...), rule: d.rule}
+	if d.do == "mark_queen" || d.do == "clip_queen" || d.do == "requeen" || d.do == "release_queen" {
+		d.bars, d.count = nil, nil
+	}
+	if len(d.bars) == 0 && d.count == nil {
+		switch d.do {
+		case "straighten", "trim_comb", "free_comb", "cut_cells":
+			if len(r.bars) == 1 && (r.inHand == thisLine || r.inHand == awaiting) {
+				d.bars = r.bars
+			}
+		case "remove_bar", "move_bar":
+			if len(r.bars) > 0 && (r.inHand == thisLine || r.inHand == awaiting) {
+				d.bars = r.bars
+			}
+		}
+	}
+	if d.do == "cut_cells" && len(d.bars) == 0 && len(r.bars) == 1 && r.inHand == thisLine {
+		d.bars = r.bars
+	}
+	switch len(d.bars) {
+	case 0:
+	case 1:
+		b.put(path+".bar", joinBars(d.bars), why)
+		if d.do != "cut_cells" {
+			d.count = nil
+		}
+	default:
+		b.put(path+".bars", joinBars(d.bars), why)
+		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" {
+			d.count = &quantity{lo: float64(len(d.bars))}
+		}
+	}
+	if d.count != nil {
+		r.putCount(path, *d.count, why)
+	}
+	if d.to > 0 {
+		b.put(path+".to", formatNumber(float64(d.to)), why)
+	}
+	if d.fromHive != "" {
+		b.put(path+".from_hive", d.fromHive, why)
+	}
+	if d.toHive != "" {
+		b.put(path+".to_hive", d.toHive, why)
+	}
+	if d.direction != "" {
+		b.put(path+".direction", d.direction, why)
+	}
+	if d.size != nil {
+		b.put(path+".amount", formatNumber(d.size.amount.lo), why)
+		b.put(path+".unit", d.size.unit, why)
+		if d.size.amount.approx {
+			b.flag(path+".amount", "an estimate", "")
+		}
+	}
+	if d.what != "" {
+		b.put(path+".what", d.what, why)
+	}
+	if list == "plans" {
+		r.dueOn(path, c, d, why)
+	}
+}
+
+func (r *reader) dueOn(path string, c *clause, d *deed, why source) {
+	due := d.due
+	if due == nil && c.when != nil && !c.when.ago {
+		due = c.when
+	}
+	if due == nil && c.mood == planned && r.planDay != nil {
+		due = r.planDay
+	}
+	if due == nil || due.week {
+		return
+	}
+	r.cur.put(path+".due", due.future.String(), why)
+	if due.weak {
+		r.cur.flag(path+".due", "the day can be read in two ways", "")
+	}
+}
+
+// consequences are states that a deed of today leaves behind.
+func (r *reader) consequences(list string, d *deed, why source) {
+	if list != "actions" {
+		return
+	}
+	why.doubts = nil
+	switch d.do {
+	case "mark_queen":
+		r.setAfter("queen.marked", "yes", why)
+		r.sheLast = true
+	case "clip_queen":
+		r.setAfter("queen.clipped", "yes", why)
+		r.sheLast = true
+	case "requeen", "release_queen":
+		r.sheLast = true
+	}
+}
+
+func (r *reader) setAfter(path, value string, why source) {
+	r.cur.drop(path)
+	r.cur.put(path, value, why)
+}

@@ -1,0 +1,93 @@
+package parse
+
+// denies decides whether the denial in force reaches the finding at i. It
+// does over bare nouns joined by "or", "and" or commas in a list with "or"; a
+// noun with its own article, count, amount or place ends it.
+func (s *scan) denies(i int) bool {
+	if s.no < 0 {
+		return s.deniedAfter(i)
+	}
+	commas := false
+	for k := s.noLast + 1; k < i; k++ {
+		it := s.at(k)
+		switch {
+		case it.pause == comma && k > s.no+1:
+			commas = true
+		case it.pause > comma:
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		ok := it.any(kOr, kAnd, kContent, kCell, kSign, kStage, kCellKind, kAdv, kColour, kPattern, kAmount, kOf, kNo) || it.is(kArt) && !it.n.article || it.is(kSeen) || it.is(kComb) && !it.is(kSame)
+		if s.noLast > s.no && it.any(kAmount, kPattern) || it.is(kArt) && k > s.no+2 && s.noLast > s.no {
+			ok = false
+		}
+		if it.is(kNum) && it.n.article && k == s.no+1 {
+			ok = true
+		}
+		if !ok {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+	}
+	if s.at(i).pause == comma && i > s.no+1 {
+		commas = true
+	}
+	if s.noLast > s.no { // a further noun
+		joined := s.at(i - 1)
+		if commas && !s.orAhead(i) && !(joined.is(kOr)) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		if joined.is(kAnd) && !s.bareBehind(i) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+		if !commas && !joined.any(kOr, kAnd, kStage, kCellKind, kNo) {
+			s.no = -1
+			return s.deniedAfter(i)
+		}
+	}
+	s.noLast = i
+	s.denier = s.at(s.no)
+	s.denier.used = true
+	return true
+}
+
+func (s *scan) orAhead(i int) bool {
+	for k := i; k < len(s.c.items) && k <= i+6; k++ {
+		if s.at(k).is(kOr) {
+			return true
+		}
+		if !s.at(k).any(kContent, kAnd, kCell, kSign, kStage, kCellKind) {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *scan) bareBehind(i int) bool {
+	next := s.at(i + 1)
+	return next == nil || next.pause > none || !next.any(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
+}
+
+// deniedAfter: "drone brood none", "eggs not seen", "larvae: no".
+func (s *scan) deniedAfter(i int) bool {
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		it := s.at(k)
+		if it.is(kNot) || it.is(kUnseen) && !it.used && !s.r.bareQNS(s.c, k) {
+			it.used = true
+			s.noCue = s.r.text[it.start:it.end]
+			s.denier = it
+			return true
+		}
+		if it.is(kNo) && s.r.bareNo(it) && s.at(i).colon {
+			next := s.at(k + 1)
+			s.denier = it
+			return next == nil || next.pause > none
+		}
+		if !it.any(kBe, kAdv, kOr, kContent, kThere) {
+			return false
+		}
+	}
+	return false
+}

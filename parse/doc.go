@@ -1,0 +1,31 @@
+// Package parse reads a beekeeper's note, typed or dictated, into the
+// inspections that it tells of.
+//
+// A note goes through these stages, a line at a time:
+//
+//	tokens      words, numbers and pauses with their offsets (token.go)
+//	mending     misheard words where the context makes sure of them (lexicon.go)
+//	items       numbers, dates, measures and the ways of saying of the rule
+//	            files, longest first (item.go, match.go, number.go, date.go)
+//	references  which bars and hives are named, a bare number included
+//	            (refer.go, barenumber.go, hives.go, names.go)
+//	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
+//	clauses     where a statement begins, with punctuation or without, and how
+//	            it is meant: asserted, planned, past, or not asserted (begins.go,
+//	            heads.go, clause.go)
+//	findings    what each clause says: the combs (scan.go and the files it
+//	            leans on), the queen, the colony, mites, weather, deeds
+//	assembly    leaves with their evidence, conflicts flagged, the residue kept
+//	            as remarks (finding.go, build.go, remarks.go)
+//
+// Finding a thing and judging it are separate. Every word that the parser
+// knows stands in rules/*.toml, each rule with phrases that it must hit and
+// phrases that it must not; the code holds only what a table cannot say.
+// Punctuation may be missing entirely: a bar, a subject with its verb, a deed
+// or a cue ends a clause.
+//
+// Promises: the same note gives the same reading; no note makes the parser
+// panic; every leaf points at its words in [colony.Inspection.Evidence]; what
+// is unsure is in Check, and what no rule used is in Remarks. An error means
+// that the rules are broken, never that a person spoke oddly.
+package parse

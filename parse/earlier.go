@@ -1,0 +1,108 @@
+package parse
+
+import (
+	"barwise/colony"
+	"strings"
+)
+
+// earlierEvents are the deeds that count as events of an earlier day.
+var earlierEvents = map[string]string{"feed": "fed", "treat": "treated", "add_bar": "bar_added", "split": "split", "requeen": "requeened", "inspect": "inspected"}
+
+func (r *reader) earlierDeed(c *clause, d *deed) {
+	event, ok := earlierEvents[d.do]
+	if !ok {
+		return
+	}
+	if d.do == "inspect" && !r.lastLooked(c, d.at) {
+		return
+	}
+	path := r.earlier(c, event, d.rule, d.due, d.items...)
+	why := source{spans: r.spanOf(d.items...), rule: d.rule}
+	if d.count != nil && d.do == "add_bar" {
+		r.putCount(path, *d.count, why)
+	}
+	if d.size != nil {
+		r.cur.put(path+".amount", formatNumber(d.size.amount.lo), why)
+		r.cur.put(path+".unit", d.size.unit, why)
+	}
+	if d.what != "" {
+		r.cur.put(path+".what", d.what, why)
+	}
+}
+
+// lastLooked: an earlier inspection counts only when that is the point.
+func (r *reader) lastLooked(c *clause, at int) bool {
+	for k := 0; k <= at; k++ {
+		if strings.HasPrefix(c.items[k].text, "last") {
+			return true
+		}
+	}
+	return false
+}
+
+// earlier writes an event of an earlier day and returns its path.
+func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item) string {
+	path := "earlier." + event
+	if _, ok := r.cur.get(path); ok && on != nil {
+		if old, dated := r.cur.get(path + ".on"); dated && old != on.past.String() {
+			path = r.cur.deed("earlier", event)
+			if path == "earlier."+event {
+				path = r.cur.deed("earlier", event)
+			}
+		}
+	}
+	if r.cur.deeds["earlier."+event] == 0 {
+		r.cur.deeds["earlier."+event] = 1
+	}
+	why := r.why(rule, c.cue, items...)
+	r.cur.put(path, "yes", why)
+	var date colony.Date
+	switch {
+	case on != nil && !on.week:
+		date = on.past
+	case c.when != nil && !c.when.week && !c.when.ahead:
+		date = c.when.past
+	case !c.pastOn.IsZero():
+		date = c.pastOn
+	}
+	if !date.IsZero() && date.Compare(r.today) <= 0 {
+		r.cur.put(path+".on", date.String(), source{spans: why.spans, rule: rule})
+	}
+	return path
+}
+
+// earlierFindings reads sightings of an earlier day.
+func (r *reader) earlierFindings(c *clause) {
+	noun, _ := r.queenNoun(c)
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		if _, ok := r.cur.get("earlier.queen_seen"); ok && it.is(kShe) && noun < 0 && !hasKind(c.items, kSeen) && !hasKind(c.items, kContent) {
+			r.earlierBar(c, "earlier.queen_seen") // "last time I saw her she was on bar nine"
+			continue
+		}
+		switch {
+		case it.is(kSeen) && (noun >= 0 || r.herself(c)):
+			on, _ := r.dateNear(c, i)
+			path := r.earlier(c, "queen_seen", "queen", on, append(r.pick(c, noun), it)...)
+			r.earlierBar(c, path)
+		case r.value(it, kContent) == "eggs" && (hasKind(c.items, kSeen) || hasKind(c.items, kHave) || hasKind(c.items, kBe)):
+			path := r.earlier(c, "eggs_seen", "eggs", nil, it)
+			r.earlierBar(c, path)
+		case r.isWord(it, "swarmed"):
+			r.earlier(c, "swarmed", "swarmed", nil, it)
+		}
+	}
+}
+
+func (r *reader) earlierBar(c *clause, path string) {
+	for i := range c.items {
+		if it := &c.items[i]; it.is(kBars) && len(it.bars) == 1 && !it.taken {
+			r.cur.put(path+".bar", joinBars(it.bars), source{spans: r.spanOf(it), rule: "earlier"})
+			it.used = true
+			return
+		}
+	}
+}

@@ -1,0 +1,87 @@
+package parse
+
+// fixtures reads entrance, floor, feeder and follower as they were found.
+func (r *reader) fixtures(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kFixture) || it.used {
+			continue
+		}
+		what := r.value(it, kFixture)
+		if what == "follower" {
+			r.follower(c, i)
+			continue
+		}
+		k := r.stateOf(c, i, what)
+		if k < 0 {
+			continue
+		}
+		state := &c.items[k]
+		value := r.stateValue(state, what)
+		r.leaf(what, value, "fixture", "", c.doubt, it, state)
+	}
+}
+
+var fixtureStates = map[string][]string{
+	"entrance": {"reduced", "open", "closed"}, "floor": {"open", "closed"}, "feeder": {"part", "full", "empty"},
+}
+
+// stateValue is the state among the word's senses that the fixture can have.
+func (r *reader) stateValue(it *item, what string) string {
+	for _, n := range it.rules {
+		if rule := &r.rules[n]; rule.Kind == kState {
+			for _, s := range fixtureStates[what] {
+				if rule.Value == s {
+					return s
+				}
+			}
+		}
+	}
+	if it.is(kNum) && what == "feeder" {
+		return "part"
+	}
+	return ""
+}
+
+func (r *reader) stateOf(c *clause, i int, what string) int {
+	for k := i + 1; k < len(c.items) && k <= i+5; k++ {
+		it := &c.items[k]
+		if it.is(kState) && r.stateValue(it, what) != "" && !it.used {
+			if it.is(kNo) {
+				return -1
+			}
+			return k
+		}
+		if it.is(kNum) && it.n.share && what == "feeder" {
+			return k
+		}
+		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "run", "gone", "ran", "licked", "now", "down", "to", "as") {
+			break
+		}
+	}
+	if i > 0 && c.items[i-1].is(kState) && !c.items[i-1].any(kDo) && c.items[i].pause == none && r.stateValue(&c.items[i-1], what) != "" {
+		return i - 1
+	}
+	// "left the floor open" and "screened floor (open)" stand behind; "open
+	// entrance" before.
+	return -1
+}
+
+// follower reads the bar that the follower board stands behind, as found.
+func (r *reader) follower(c *clause, i int) {
+	for k := i + 1; k < len(c.items) && k <= i+6; k++ {
+		it := &c.items[k]
+		if it.is(kBars) && len(it.bars) == 1 {
+			it.taken = true
+			r.leaf("follower.bar", formatNumber(float64(it.bars[0])), "follower", "", c.doubt, &c.items[i], it)
+			return
+		}
+		if it.is(kNum) && barNumber(it) && c.items[k-1].any(kAfter, kOn) {
+			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
+			return
+		}
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo) {
+			return
+		}
+	}
+}

@@ -1,0 +1,89 @@
+package parse
+
+import "strings"
+
+// moreBars reads a second bar told without its verb: "put a bar in after six and
+// another after eight".
+func (r *reader) moreBars(c *clause) {
+	if !strings.HasPrefix(r.lastDeed, "actions.add_bar") && !strings.HasPrefix(r.lastDeed, "plans.add_bar") || r.deedSentence != r.sentenceNo {
+		return
+	}
+	list, _, _ := strings.Cut(r.lastDeed, ".")
+	for i := range c.items {
+		it := &c.items[i]
+		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
+		if !r.isWord(it, "another") && !counted || it.used {
+			continue
+		}
+		d := &deed{do: "add_bar", at: i, items: []*item{it}, rule: "add-done", count: &quantity{lo: 1}}
+		it.used = true
+		for k := i + 1; k < len(c.items) && k <= i+5; k++ {
+			if ref := &c.items[k]; ref.is(kBars) && c.items[k-1].is(kAfter) {
+				d.to = ref.bars[0]
+				ref.used, ref.taken = true, true
+				d.items = append(d.items, ref)
+			}
+		}
+		r.write(list, c, d)
+	}
+}
+
+// bareFood reads "so she got half a litre of syrup", "care given: 1 kg
+// fondant": an amount of food in a clause without another verb was fed.
+func (r *reader) bareFood(c *clause) {
+	if c.mood != asserted || c.undone || hasKind(c.items, kDo) && !r.givenWord(c) || hasKind(c.items, kBars) || hasKind(c.items, kNo) {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kMeasure) || it.used {
+			continue
+		}
+		k := i + 1
+		for k < len(c.items) && c.items[k].any(kOf, kArt, kComb, kAdv, kNum, kTo) {
+			k++
+		}
+		if k < len(c.items) && c.items[k].is(kSubstance) && !c.items[k].used && r.rule(&c.items[k], kSubstance).Value == "feed" {
+			size := it.size
+			d := &deed{do: "feed", at: i, items: []*item{it, &c.items[k]}, rule: "food", size: &size, what: r.substance(&c.items[k])}
+			r.write("actions", c, d)
+			return
+		}
+	}
+}
+
+func (r *reader) givenWord(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed") {
+			return false
+		}
+	}
+	return true
+}
+
+// moreFood reads a second helping told without its verb: "two litres of syrup
+// and then half a kilo of fondant".
+func (r *reader) moreFood(c *clause) {
+	list, do, _ := strings.Cut(r.lastDeed, ".")
+	do, _, _ = strings.Cut(do, "#")
+	if do != "feed" && do != "treat" {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kMeasure) || it.used {
+			continue
+		}
+		k := i + 1
+		if k < len(c.items) && c.items[k].is(kOf) {
+			k++
+		}
+		if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {
+			continue
+		}
+		size := it.size
+		d := &deed{do: do, at: i, items: []*item{it, &c.items[k]}, rule: do, size: &size, what: r.substance(&c.items[k])}
+		it.used, c.items[k].used = true, true
+		r.write(list, c, d)
+	}
+}

@@ -1,0 +1,233 @@
+package parse
+
+import "strings"
+
+// heads reports whether a reference to bars begins what is said of them; if
+// not, it says where something before it was.
+func (r *reader) heads(items []item, i int) bool {
+	if i == 0 {
+		return true
+	}
+	prev := &items[i-1]
+	if prev.is(kYes) && i > 1 {
+		prev = &items[i-2]
+	}
+	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
+		return false // "larvae: bar six"
+	}
+	if prev.is(kBe) && i > 1 && items[i-2].any(kContent, kQueen) && r.closed(items, i) {
+		return false // "the brood nest is bars four to six"
+	}
+	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
+		return false // "eggs on bar four, sealed brood bars five and six"
+	}
+	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
+		return false // "one sealed cell, bar five."
+	}
+	if prev.any(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
+		return false // "queen still there, bar five, white mark"
+	}
+	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
+		return false
+	}
+	if items[i].pause >= colon {
+		return true
+	}
+	if prev.any(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && items[i].pause == none {
+		if items[i-2].any(kDo, kBars) && prev.is(kArt) {
+			return false
+		}
+		if prev.is(kAnd) && items[i-2].is(kBars) && !r.heads(items, i-2) {
+			return false
+		}
+		if !prev.is(kArt) {
+			return true
+		}
+		if items[i-2].any(kOn, kFrom) {
+			return r.frontedBar(items, i-2)
+		}
+		prev = &items[i-2]
+	}
+	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(prev.text, "off") {
+		return false // "one comb had dropped off bar eight"
+	}
+	if items[i].pause == none && prev.is(kSeen) && endsOnPlace(prev.text) {
+		return false // "strolling across bar four"
+	}
+	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any(kNo, kShe, kBees, kPron, kTemper) {
+		return false // "queen seen bar six no queen cells"
+	}
+	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
+		return false
+	}
+	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
+		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
+	}
+	return true
+}
+
+// segmentFinding reports whether the words since the last comma begin with a
+// finding, not with a bar.
+func (r *reader) segmentFinding(items []item, i int) bool {
+	k := i
+	for k > 0 && items[k].pause < comma {
+		k--
+	}
+	return k > 0 && items[k].pause == comma && items[k].any(kContent, kCell, kPattern, kAmount, kNum, kStage)
+}
+
+// endsOnPlace reports whether a phrase ends on a word of place.
+func endsOnPlace(text string) bool {
+	switch text[strings.LastIndexByte(text, ' ')+1:] {
+	case "on", "across", "over", "about", "along":
+		return true
+	}
+	return false
+}
+
+// shortRef is a bar written "b4".
+func (r *reader) shortRef(it *item) bool {
+	return r.text[it.start]|0x20 == 'b' && it.end > it.start+1 && isDigit(r.text[it.start+1])
+}
+
+// postposed reports whether the sentence puts its bars behind what they hold.
+func (r *reader) postposed(items []item, i int) bool {
+	first := i
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kBars) {
+			first = k
+		}
+	}
+	return first > 0 && items[first].pause == none && items[first-1].any(kContent, kCell, kSeen, kQueen)
+}
+
+// closed reports whether a reference to bars ends its phrase.
+func (r *reader) closed(items []item, i int) bool {
+	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
+}
+
+// barBefore reports whether bars were named earlier in the sentence, so that a
+// further one begins anew.
+func (r *reader) barBefore(items []item, i int) bool {
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kBars) {
+			return !items[i-1].any(kSeen, kQueen)
+		}
+	}
+	return false
+}
+
+// frontedBar reports whether "on bar six" begins what is said, as in "on bar
+// six I found her": nothing that could hang there stands before it.
+func (r *reader) frontedBar(items []item, on int) bool {
+	pause := items[on].pause
+	if on > 0 && items[on-1].is(kAnd) {
+		pause = max(pause, items[on-1].pause)
+	}
+	if pause > none && (r.findingBehind(items, on+2) || on+3 < len(items) && items[on+1].is(kArt) && r.findingBehind(items, on+3)) {
+		return true // "eggs on bar three, on bar four sealed brood"
+	}
+	for k := on - 1; k >= 0; k-- {
+		it := &items[k]
+		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {
+			return true
+		}
+		if it.any(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe) {
+			if it.is(kContent) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
+				return true // "on bar three I have eggs on bar four larvae"
+			}
+			return false
+		}
+		if items[k+1].pause >= colon {
+			return true
+		}
+	}
+	return true
+}
+
+// frontedStyle reports whether the sentence puts "on bar three" before what is
+// found there.
+func (r *reader) frontedStyle(items []item, i int) bool {
+	for k := i; k > 0 && items[k].pause < stop; k-- {
+		if items[k].is(kBars) && items[k-1].is(kOn) {
+			return k < i && r.frontedBar(items, k-1) && items[k+1].pause == none
+		}
+	}
+	return false
+}
+
+// findingBehind reports whether a finding follows before the next pause.
+func (r *reader) findingBehind(items []item, i int) bool {
+	for ; i < len(items) && items[i].pause == none; i++ {
+		if items[i].any(kContent, kCell, kComb) {
+			return true
+		}
+		if items[i].is(kBars) {
+			return false
+		}
+	}
+	return false
+}
+
+// lookedAt: "I'll look at hive three again" names the hive inside the plan.
+func (r *reader) lookedAt(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].any(kArt, kOn) && items[k+1].pause == none {
+		k--
+	}
+	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
+}
+
+// argument reports whether a hive's name is part of what is said of another:
+// moved to hive two, united with hive nine, from hive six.
+func (r *reader) argument(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].any(kArt, kAdv) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || items[k+1].pause >= stop {
+		return false
+	}
+	prev := &items[k]
+	text := prev.text
+	switch {
+	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
+		return false
+	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
+		return false
+	case text == "than", text == "like":
+		return true
+	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
+		return r.deedBefore(items, k)
+	}
+	if prev.is(kDo) && !r.named && r.rule(prev, kDo).Value != "unite" {
+		return false
+	}
+	if prev.is(kDo) {
+		switch r.rule(prev, kDo).Value {
+		case "unite":
+			return true
+		case "inspect", "open", "treat", "feed", "requeen", "split":
+			return false
+		}
+		return true
+	}
+	return false
+}
+
+func (r *reader) deedBefore(items []item, k int) bool {
+	for ; k >= 0; k-- {
+		if items[k].is(kDo) {
+			for _, rule := range r.senses(&items[k]) {
+				switch rule.Value {
+				case "add_bar", "move_bar", "remove_bar", "unite":
+					return true
+				}
+			}
+		}
+		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].is(kDo)) {
+			return false
+		}
+	}
+	return false
+}

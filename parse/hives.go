@@ -1,0 +1,180 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// severalHives reads "hives 1 and 3", which opens no inspection.
+func (r *reader) severalHives(items []item, i int) (item, int) {
+	if !r.isWord(&items[i], "hives", "colonies") || i+1 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return item{}, i
+	}
+	list, next := r.numberList(items, i+1, true)
+	ref := r.asHive(r.merged(items, i, next, nil), "")
+	for _, n := range list {
+		ref.hives = append(ref.hives, formatNumber(float64(n)))
+	}
+	return ref, next
+}
+
+// nameHives makes references of the proper names that the note uses for hives.
+func (r *reader) nameHives(items []item) []item {
+	if len(r.names) == 0 {
+		return items
+	}
+	for i := 0; i < len(items); i++ {
+		if !items[i].capital {
+			continue
+		}
+		for n := min(3, len(items)-i); n > 0; n-- {
+			name := strings.ToLower(r.text[items[i].start:items[i+n-1].end])
+			if !r.names[name] || i+n < len(items) && items[i+n].is(kHive) {
+				continue
+			}
+			items[i] = r.asHive(r.merged(items, i, i+n, nil), name)
+			items = slices.Delete(items, i+1, i+n)
+			break
+		}
+	}
+	return items
+}
+
+// noNames are the words before "hive" that describe it and do not name it.
+var noNames = map[string]bool{}
+
+// hiveRef reads a hive's name at item i; back is how many items of out it
+// takes back, as in "lime tree hive".
+func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
+	it := &items[i]
+	if !it.is(kHive) {
+		return item{}, 0, i
+	}
+	word := it.text
+	word = word[strings.LastIndexByte(word, ' ')+1:]
+	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) {
+			ref := r.merged(items, i, i+2, nil)
+			return r.asHive(ref, name), 0, i + 2
+		}
+	}
+	if word == "h" || word == "stock" {
+		return item{}, 0, i
+	}
+	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr") && items[i+1].pause == none && items[i+2].pause == none && barNumber(&items[i+2]) {
+		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3 // "hive no. 4"
+	}
+	if name, back := r.nameBefore(before, it); back > 0 {
+		ref := before[len(before)-back]
+		ref.to, ref.end, ref.rules, ref.kinds = it.to, it.end, nil, kinds{}
+		ref.colon = it.colon
+		return r.asHive(ref, name), back, i + 1
+	}
+	return item{}, 0, i
+}
+
+func (r *reader) asHive(ref item, name string) item {
+	ref.kinds = kinds{}
+	ref.kinds.add(kName)
+	ref.name = name
+	return ref
+}
+
+// countsBars: "the compost hive, nine no ten bars in use": the number counts
+// bars, and the name stands before.
+func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool {
+	if i+1 >= len(items) || !items[i+1].any(kNo, kRepair, kBar, kLeaf) {
+		return false
+	}
+	_, back := r.nameBefore(before, hive)
+	return back > 0
+}
+
+// nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2".
+func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
+	next := &items[i+1]
+	if word == "h" {
+		if next.start != items[i].end || !barNumber(next) {
+			return "", false
+		}
+	}
+	if next.is(kNum) && !next.n.article && !next.n.share && next.n.whole() && next.n.hi == 0 {
+		if next.n.ordinal {
+			return "", false
+		}
+		return formatNumber(next.n.lo), true
+	}
+	name := next.text
+	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
+	if single && name != "i" && (name != "a" || next.capital) && next.pause == none {
+		return name, true
+	}
+	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
+	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !noNames[name] {
+		return name, true
+	}
+	if r.names[name] {
+		return name, true
+	}
+	return "", false
+}
+
+// nameBefore reads the name in "orchard hive", "the lime tree hive": up to
+// three words behind an article, a preposition or the start.
+func (r *reader) nameBefore(before []item, hive *item) (string, int) {
+	if hive.pause > none {
+		return "", 0
+	}
+	var words []string
+	back := 0
+	end := hive.start
+	for k := len(before) - 1; k >= 0 && back < 3; k-- {
+		it := &before[k]
+		text := it.text
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && softNames[rest] {
+			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
+		}
+		if !r.nameWord(it) || noNames[text] || softNames[text] && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
+			break
+		}
+		if it.end < end-2 {
+			break
+		}
+		words = append([]string{text}, words...)
+		back++
+		end = it.start
+		if it.pause > none {
+			break
+		}
+	}
+	// only the words behind the article: "opened up the orchard hive"
+	for back > 1 && !r.headsName(before, back) {
+		words, back = words[1:], back-1
+	}
+	if back == 0 || !r.headsName(before, back) {
+		return "", 0
+	}
+	return strings.Join(words, " "), back
+}
+
+// softNames describe a hive unless another word makes them part of a name: the
+// back fence hive.
+var softNames = map[string]bool{"back": true, "front": true, "top": true, "far": true, "near": true, "lower": true, "upper": true, "end": true, "side": true, "low": true, "high": true, "lot": true}
+
+func (r *reader) nameWord(it *item) bool {
+	return it.to-it.from == 1 && !it.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
+}
+
+func (r *reader) nameWordBefore(before []item, k int) bool {
+	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !softNames[before[k-1].text] && !noNames[before[k-1].text]
+}
+
+// headsName reports whether what stands before the name lets it begin there.
+func (r *reader) headsName(before []item, back int) bool {
+	k := len(before) - back
+	if before[k].pause > none || k == 0 {
+		return true
+	}
+	prev := &before[k-1]
+	return prev.any(kDate, kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+}

@@ -1,0 +1,160 @@
+package parse
+
+import "strings"
+
+// number keeps a count for the noun behind it, or takes a share.
+func (s *scan) number(i int) {
+	it := s.at(i)
+	if it.n.share {
+		s.share(i, it.n.lo)
+		return
+	}
+	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) {
+		return
+	}
+	q := it.n
+	s.num, s.numAt = &q, i
+	if on := s.at(i - 1); on != nil && on.is(kOn) && len(s.found) > 1 && (s.at(i+1) == nil || s.at(i+1).pause >= comma) {
+		if last := s.found[len(s.found)-1]; last.at == i-2 && s.found[len(s.found)-2].counted.lo > 0 {
+			last.counted = q
+		}
+	}
+}
+
+// moreCells: "three queen cells on bar seven and one on bar nine".
+func (s *scan) moreCells(i int) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	last := s.lastCell(i)
+	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
+		return false
+	}
+	s.found = append(s.found, &finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: []*item{s.at(i)}, rule: last.rule, form: "more"})
+	return true
+}
+
+// share takes a share of the comb: of the content before it or behind it, or of
+// what is drawn.
+func (s *scan) share(i int, v float64) {
+	it := s.at(i)
+	next := s.at(i + 1)
+	for k := i + 1; next != nil && next.any(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
+		next = s.at(k + 1)
+	}
+	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
+		s.before = modifiers{cover: v, hasCover: true, items: []*item{it}, at: i}
+		return
+	}
+	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && !(next != nil && next.any(kContent, kFull) && next.pause == none && (s.before.set() || s.sharedBefore())) {
+		if !(next != nil && next.is(kFull) && next.pause == none && s.fullLeadsOn(i+1)) {
+			last.cover, last.hasCover = v, true
+			last.items = append(last.items, it)
+			return
+		}
+	}
+	s.before.cover, s.before.hasCover, s.before.at = v, true, i
+	s.before.items = append(s.before.items, it)
+}
+
+// sharedBefore: the clause puts shares before their nouns ("half honey half
+// nectar").
+func (s *scan) sharedBefore() bool {
+	for _, f := range s.found {
+		if f.hasCover && f.form == "before" {
+			return true
+		}
+	}
+	return false
+}
+
+// fullLeadsOn reports whether "full of" leads on to a content.
+func (s *scan) fullLeadsOn(i int) bool {
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		it := s.at(k)
+		if it.is(kContent) {
+			return true
+		}
+		if it.pause > none || !it.any(kOf, kArt, kAdv, kPattern, kStage) {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *scan) full(i int) {
+	it := s.at(i)
+	rule := s.r.rule(it, kFull)
+	wall := rule.Value == "wall"
+	leads := s.fullLeadsOn(i)
+	if rule.Form != "after" && !wall && !leads {
+		return
+	}
+	last := s.lastFound(i)
+	if !leads && last != nil && last.class == ofComb {
+		if !last.hasCover {
+			last.cover, last.hasCover = 1, true
+		}
+		if wall && last.brood() {
+			last.pattern = "solid"
+		}
+		last.items = append(last.items, it)
+		return
+	}
+	if !leads {
+		return
+	}
+	if !s.before.hasCover || s.before.at != i-1 {
+		s.before.cover, s.before.hasCover = 1, true
+	}
+	if wall {
+		s.before.pattern = "solid"
+	}
+	s.before.items = append(s.before.items, it)
+	s.before.at = i
+}
+
+// isState reports whether a word such as "full" speaks of a feeder.
+func (s *scan) isState(i int) bool {
+	for k := max(0, i-4); k < i; k++ {
+		if s.at(k).any(kFixture, kStores, kStored) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scan) amount(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kAmount)
+	if to := s.leadsTo(i, kColour, kAdv); to != nil && s.r.isWord(it, "little") && (s.r.value(to, kContent) == "open_brood" || s.r.value(to, kContent) == "eggs") {
+		return // "little white grubs" are small, not few
+	}
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil && !s.r.isWord(to, "cells", "cell") {
+		s.before.amount, s.before.at = value, i
+		s.before.items = append(s.before.items, it)
+		return
+	}
+	if s.elsewhereToo(i, value) {
+		return
+	}
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && s.r.isWord(next, "it") {
+		last.amount = value // "capped brood and lots of it"
+		last.items = append(last.items, it)
+		return
+	}
+	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
+		last.amount = value
+		last.items = append(last.items, it)
+	}
+}
+
+// elsewhereToo: "no eggs on bar eight but lots on seven" says the content once
+// for both.
+func (s *scan) elsewhereToo(i int, amount string) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	f := s.r.lastContent
+	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !s.r.sameSentence {
+		return false
+	}
+	s.found = append(s.found, &finding{class: ofComb, what: f.what, present: true, amount: amount, at: i, items: []*item{s.at(i)}, rule: f.rule})
+	return true
+}

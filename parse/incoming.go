@@ -1,0 +1,147 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// incoming reads what is carried in, with its plant and colour.
+func (r *reader) incoming(c *clause) {
+	bring := -1
+	for i := range c.items {
+		if rule := r.rule(&c.items[i], kForage); rule != nil && rule.Form == "bring" && !c.items[i].used {
+			bring = i
+			break
+		}
+		if c.items[i].is(kBring) && !c.items[i].used {
+			bring = i
+			break
+		}
+	}
+	if bring < 0 {
+		return
+	}
+	var cargo []int
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		switch v := r.value(it, kContent); {
+		case it.is(kForage), v == "pollen", v == "nectar":
+			cargo = append(cargo, i)
+		case it.is(kBars) && !it.taken && len(cargo) == 0:
+			return
+		}
+	}
+	if len(cargo) == 0 {
+		return
+	}
+	for n, i := range cargo {
+		from, to := 0, len(c.items)
+		if n > 0 {
+			from = cargo[n-1] + 1
+		}
+		if n+1 < len(cargo) {
+			to = cargo[n+1]
+			for to > i+1 && c.items[to-1].any(kColour, kArt, kAdv, kAnd) {
+				to--
+			}
+		}
+		r.load(c, i, from, to, bring, len(cargo) == 1)
+	}
+	c.items[bring].used = true
+}
+
+func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
+	it := &c.items[i]
+	what := r.value(it, kForage)
+	if what == "" {
+		what = r.value(it, kContent)
+	}
+	path := "incoming." + what
+	denied := i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-2].is(kNo) && c.items[i-1].any(kColour, kAdv, kPlant)
+	for k := i + 1; k < min(bring, len(c.items)); k++ {
+		denied = denied || c.items[k].is(kNo)
+	}
+	if denied {
+		r.leaf(path, "no", "incoming", "no", c.doubt, it)
+		return
+	}
+	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
+	r.lastCargo = path
+	lo, hi := i, i
+	for lo > from && c.items[lo-1].any(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none {
+		lo--
+	}
+	for hi+1 < to && (only || hi-i < 8) {
+		hi++
+	}
+	if only {
+		lo = 0
+	}
+	r.described(c, path, "colour", kColour, lo, hi)
+	r.described(c, path, "plant", kPlant, lo, hi)
+	r.unknownPlant(c, path, i)
+	if _, ok := r.cur.get(path + ".plant"); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
+		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
+	}
+}
+
+// noPlants are words that stand before pollen and nectar and name no plant.
+var noPlants = map[string]bool{}
+
+// unknownPlant takes the word right before the load, or behind "from the", for
+// a plant that the list lacks; flagged.
+func (r *reader) unknownPlant(c *clause, path string, i int) {
+	if _, ok := r.cur.get(path + ".plant"); ok {
+		return
+	}
+	take := func(it *item) {
+		if it.used || !it.is(kWord) || noPlants[it.text] || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
+			return
+		}
+		r.leaf(path+".plant", it.text, "plants", "", "", it)
+		r.cur.flag(path+".plant", "a plant that the list lacks", "")
+	}
+	if i > 0 && c.items[i].pause == none && (i == 1 || c.items[i-1].pause > none || c.items[i-2].any(kOf, kThere, kBe, kHave, kAnd, kBring, kArt, kColour)) {
+		take(&c.items[i-1])
+		return
+	}
+	for k := i + 1; k+1 < len(c.items) && k <= i+5; k++ {
+		if !c.items[k].is(kFrom) && !r.isWord(&c.items[k], "off") {
+			continue
+		}
+		if k+1 < len(c.items) && c.items[k+1].is(kArt) && k+2 < len(c.items) && (k+3 >= len(c.items) || c.items[k+3].pause > none || c.items[k+3].any(kAnd, kThen, kBut)) {
+			take(&c.items[k+2])
+		}
+		return
+	}
+}
+
+func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
+	var values []string
+	var items []*item
+	for j := lo; j <= hi; j++ {
+		it := &c.items[j]
+		if it.is(k) && !it.used {
+			v := r.value(it, k)
+			if slices.Contains(values, v) {
+				it.used = true
+				continue
+			}
+			if it.is(kPlant) && it.is(kColour) && k == kColour {
+				continue
+			}
+			values = append(values, v)
+			items = append(items, it)
+		}
+	}
+	if len(values) > 0 {
+		if old, ok := r.cur.get(path + "." + name); ok {
+			values = append([]string{old}, values...)
+			r.cur.drop(path + "." + name)
+		}
+		r.leaf(path+"."+name, strings.Join(values, ", "), "incoming", "", "", items...)
+	}
+}

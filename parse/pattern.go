@@ -1,0 +1,117 @@
+package parse
+
+import (
+	"strconv"
+	"strings"
+)
+
+// plainPraise are words that speak of a laying pattern only right beside
+// brood.
+var plainPraise = map[string]bool{"good": true, "nice": true, "lovely": true, "beautiful": true, "even": true, "grand": true,
+	"perfect": true, "excellent": true, "super": true, "evenly": true, "gorgeous": true, "bonny": true, "cracking": true, "smashing": true, "sparse": true, "ragged": true, "here and there": true, "dense": true, "packed tight": true}
+
+func (s *scan) pattern(i int) {
+	it := s.at(i)
+	value := s.r.value(it, kPattern)
+	if strings.Contains(s.r.text[it.start:it.end], "laying pattern") && !s.headed {
+		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
+		return
+	}
+	if next := s.at(i + 1); next != nil && next.is(kBrood) && next.pause == none {
+		return // "solid laying pattern" is read with its noun
+	}
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) {
+		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
+			s.before.pattern, s.before.at = value, i
+			s.before.items = append(s.before.items, it)
+			return
+		}
+	}
+	last := s.lastFound(i)
+	if last == nil && len(s.found) == 0 {
+		s.patternOfBefore(i, value)
+		return
+	}
+	if last == nil || !last.brood() {
+		return
+	}
+	plain := plainPraise[it.text]
+	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
+		return
+	}
+	if next := s.at(i + 1); plain && next != nil && next.pause == none && next.any(kWord, kBar, kComb, kContent) {
+		return
+	}
+	s.spreadSame(last, func(f *finding) {
+		if f.brood() && f.pattern == "" {
+			f.pattern = value
+			f.items = append(f.items, it)
+		}
+	})
+}
+
+// patternOfBefore: "but it looks spotty to me" speaks of the brood named in
+// the clause before.
+func (s *scan) patternOfBefore(i int, value string) {
+	it, r := s.at(i), s.r
+	f := r.prevBrood
+	if f == nil || !r.sameSentence && !s.leansBack() || plainPraise[it.text] {
+		return
+	}
+	for k := range s.c.items {
+		if s.at(k).any(kQueen, kBees, kTemper, kStores, kCell, kFixture) {
+			return
+		}
+	}
+	for _, b := range f.bars {
+		r.cur.put("bars."+strconv.Itoa(b)+"."+f.what+".pattern", value, r.why(r.rule(it, kPattern).ID, "", it))
+	}
+}
+
+func (s *scan) adjacentAnd(from, to int) bool {
+	for k := from + 1; k <= to; k++ {
+		if s.at(k).is(kAnd) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *scan) broodItem(it *item) bool {
+	v := s.r.value(it, kContent)
+	return strings.Contains(v, "brood") || v == "eggs"
+}
+
+// spreadBack applies a modifier to the last finding, and to those joined to
+// it by "and".
+func (s *scan) spreadBack(last *finding, apply func(*finding)) {
+	for _, f := range s.found {
+		if f == last || f.list == last.list && f.class == last.class && len(f.bars) == len(last.bars) && f.at != last.at && s.bareList(f, last) || f.at == last.at {
+			apply(f)
+		}
+	}
+}
+
+// spreadSame applies a modifier to the findings of the same words ("E+L").
+func (s *scan) spreadSame(last *finding, apply func(*finding)) {
+	for _, f := range s.found {
+		if f == last || f.at == last.at && f.class == last.class {
+			apply(f)
+		}
+	}
+}
+
+// bareList reports whether only "and" and commas stand between two findings.
+func (s *scan) bareList(a, b *finding) bool {
+	for k := a.at + 1; k < b.at; k++ {
+		if !s.at(k).any(kAnd, kContent) {
+			return false
+		}
+	}
+	for k := a.at + 1; k <= b.at; k++ {
+		if s.at(k).pause > none {
+			return false
+		}
+	}
+	return a.side == "" && a.place == "" && a.pattern == "" && !a.hasCover && a.amount == ""
+}

@@ -1,0 +1,169 @@
+package parse
+
+import "strings"
+
+// ambiguousTempers speak of the bees only where the bees are spoken of: "hot",
+// "fine", "quiet" are said of days and roads as well.
+var ambiguousTempers = map[string]bool{}
+
+// needBees are words of assent as well.
+var needBees = map[string]bool{"alright": true, "all right": true, "fine": true, "okay": true, "ok": true}
+
+// temper reads the temper score; the last word said wins.
+func (r *reader) temper(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kTemper) || it.used {
+			continue
+		}
+		text := it.text
+		if i > 0 && r.isWord(&c.items[i-1], "to") {
+			continue // "not to chill them"
+		}
+		if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
+			continue
+		}
+		if text == "hot" && r.dayBefore(c, i) {
+			continue
+		}
+		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
+			continue // "I don't mean the weather"
+		}
+		if needBees[text] && !hasKind(c.items, kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+			continue
+		}
+		if ambiguousTempers[text] && !r.ofBees(c, i) {
+			continue
+		}
+		rule := r.rule(it, kTemper)
+		score := rule.Value
+		if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used {
+			score = r.deniedTemper(score)
+			c.items[i-1].used = true
+		}
+		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kSeen, kWord, kDo) {
+			continue
+		}
+		w := r.why(rule.ID, "", it)
+		if c.doubt != "" {
+			w.doubts = append(w.doubts, "hedged: "+c.doubt)
+		}
+		if old, ok := r.cur.get("temper.score"); ok && old != score && r.milder(old, score, c, i) {
+			it.used = true
+			continue
+		}
+		r.cur.put("temper.score", score, w)
+	}
+}
+
+// dayBefore: "before the day became too hot".
+func (r *reader) dayBefore(c *clause, i int) bool {
+	for k := 0; k < i; k++ {
+		if r.isWord(&c.items[k], "day", "weather", "afternoon", "morning", "sun", "it", "i") {
+			return true
+		}
+	}
+	return false
+}
+
+// milder: "calm enough, no bother" names one temper in two words; within one
+// sentence the plainer one stands.
+func (r *reader) milder(old, score string, c *clause, i int) bool {
+	return r.temperSentence == r.sentenceNo && (old == "1" && score == "2" || old == "4" && score == "3")
+}
+
+func (r *reader) deniedTemper(score string) string {
+	switch score {
+	case "4", "3":
+		return "2"
+	}
+	return "4"
+}
+
+// ofBees reports whether an ambiguous word is said of the bees: they stand in
+// the clause, or the clause holds nothing else.
+func (r *reader) ofBees(c *clause, i int) bool {
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&
+		!c.items[next].any(kBees) && !c.items[next].is(kHive) {
+		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
+			return false
+		}
+	}
+	if c.items[i].is(kWind) && r.besideSky(c, i) {
+		return false
+	}
+	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "as") {
+		return true // "gentle as puppies"
+	}
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
+			return true
+		}
+		if it.any(kBees) && (k < i || k == i+1 || k == i+2) {
+			return true
+		}
+		if it.any(kName, kShe) && k < i && k+3 >= i-3 && r.beBetween(c, k, i) {
+			return true
+		}
+	}
+	if r.subject == kBees && r.sameStatement(c, i) {
+		return true
+	}
+	alone := true
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them") {
+			return false // "somebody's been busy"
+		}
+		if it.any(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen) && !it.any(kTemper) && !r.lightWord(it) && k != i {
+			alone = false
+		}
+		if it.is(kLeaf) && k != i && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") {
+			alone = false
+		}
+	}
+	return alone && !r.weatherNear(c, i)
+}
+
+// sameStatement: the clause goes on about the bees of the one before: it
+// names nothing else.
+func (r *reader) sameStatement(c *clause, i int) bool {
+	if !c.items[0].any(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
+		return false
+	}
+	for k := range c.items {
+		if c.items[k].any(kContent, kQueen, kShe, kComb, kCell, kFixture, kSky, kStores, kDo) && !c.items[k].is(kTemper) {
+			return false
+		}
+	}
+	return r.sentenceNo == r.beesSentence
+}
+
+func (r *reader) onlyAdverbs(c *clause, k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		if !c.items[j].any(kAdv, kBe) {
+			return false
+		}
+	}
+	return true
+}
+
+func (r *reader) beBetween(c *clause, k, i int) bool {
+	for j := k + 1; j < i; j++ {
+		if c.items[j].is(kBe) {
+			return true
+		}
+	}
+	return false
+}
+
+// lightWord is a word that leaves "calm" about the bees: "calm today", "calm
+// the whole time", "calm with me".
+func (r *reader) lightWord(it *item) bool {
+	switch it.text {
+	case "today", "whole", "time", "me", "day", "considering", "me.", "them", "lot", "ever", "usual", "about", "to", "how", "what", "minute", "morning", "afternoon", "visit", "throughout", "whole time", "from", "start", "till", "handle", "girls", "lovely", "enough", "mood", "bit", "little", "touch", "that", "until", "lid", "roof", "off", "came", "it", "temperament", "nature", "whole visit", "always", "turned", "plain", "got", "started", "sort", "kind", "mostly", "today's", "again", "real", "right", "downright", "a":
+		return true
+	}
+	return false
+}

@@ -1,0 +1,90 @@
+package parse
+
+import "strings"
+
+// celsius converts from Fahrenheit by the definition of the scales, to a tenth.
+func celsius(f float64) float64 { return float64(int((f-32)/1.8*10+1000.5)-1000) / 10 }
+
+func (r *reader) below(c *clause, i int) bool {
+	text := c.items[i-1].text
+	return text == "minus" || text == "below"
+}
+
+// weatherNear: "calm" beside sky or degrees is wind.
+func (r *reader) weatherNear(c *clause, i int) bool {
+	for k := range c.items {
+		it := &c.items[k]
+		if it.any(kSky, kWind) && k != i || it.is(kLeaf) && strings.HasPrefix(r.rule(it, kLeaf).ID, "temperature") {
+			return true
+		}
+	}
+	return false
+}
+
+// weather reads sky and wind; degrees are plain leaves.
+func (r *reader) weather(c *clause) {
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		if it.is(kSky) && r.skyHere(c, i) {
+			r.leaf("weather.sky", r.rule(it, kSky).Value, r.rule(it, kSky).ID, "", c.doubt, it)
+		}
+		if it.is(kWind) && !it.used {
+			rule := r.rule(it, kWind)
+			if rule.Form == "sky" && !r.weatherNear(c, i) {
+				continue
+			}
+			if rule.Form == "sky" && r.beesBefore(c, i) && !r.besideSky(c, i) {
+				continue
+			}
+			r.leaf("weather.wind", rule.Value, rule.ID, "", c.doubt, it)
+		}
+	}
+}
+
+// besideSky: "sunny and calm".
+func (r *reader) besideSky(c *clause, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2; k-- {
+		if c.items[k].any(kSky) || c.items[k].is(kLeaf) && strings.HasPrefix(r.rule(&c.items[k], kLeaf).ID, "temperature") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) beesBefore(c *clause, i int) bool {
+	for k := 0; k < i; k++ {
+		if c.items[k].is(kBees) {
+			return true
+		}
+	}
+	return false
+}
+
+// skyWords that mean other things as well need weather or a bare clause.
+var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true, "wet": true, "sun": true, "fair": true, "clouds": true, "shower": true, "spitting": true, "cloud": true, "teeming": true, "pouring": true, "lashing": true, "gloomy": true}
+
+func (r *reader) skyHere(c *clause, i int) bool {
+	it := &c.items[i]
+	text := it.text
+	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
+		return false // "cloudy now, it was sunny when I set off"
+	}
+	if !ambiguousSkies[text] {
+		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any(kFore, kAfter, kIf)) {
+			return false
+		}
+		return true
+	}
+	if r.weatherNear(c, i) {
+		return true
+	}
+	for k := range c.items {
+		if k != i && c.items[k].any(kContent, kComb, kQueen, kBees, kCell, kDot, kQueenIs, kColour, kBars, kFixture, kTemper) {
+			return false
+		}
+	}
+	return len(c.items) <= 4 && text != "fair"
+}

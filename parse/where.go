@@ -1,0 +1,330 @@
+package parse
+
+import (
+	"slices"
+	"strconv"
+)
+
+// bar takes a reference to bars: the head of what follows, or the place of
+// what went before.
+func (s *scan) bar(i int) {
+	it, r := s.at(i), s.r
+	if it.taken {
+		return
+	}
+	it.used = true
+	if as := s.at(i - 1); as != nil && s.r.isWord(as, "as") && s.headed && i >= 2 && s.at(i-2).is(kBars) {
+		s.copyFrom(s.r.saidOf[it.bars[0]], as) // "bar six: as bar five"
+		return
+	}
+	waiting := s.found[s.bound:]
+	head := i == 0 || r.heads(s.c.items, i)
+	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
+		head = false // "eggs b5", "drone brood bar nine."
+	}
+	if !head {
+		for _, f := range s.reaches(waiting) {
+			f.bars, f.located = it.bars, true
+			f.items = append(f.items, it)
+		}
+	}
+	s.settle(waiting)
+	s.bound = len(s.found)
+	r.take(it.bars, len(it.bars) == 1)
+	r.inHand = thisLine
+	r.sameSentence = true
+	s.headed = head
+	r.headedBars = head
+	s.before = modifiers{}
+	s.no = -1
+	if head && len(waiting) == 0 {
+		r.inHand = awaiting
+	}
+}
+
+// wholeAt: "no eggs anywhere" is said of the colony; the cue covers the
+// findings just named, or what follows where none is.
+func (s *scan) wholeAt(i int) {
+	it := s.at(i)
+	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && s.r.isWord(it, "in all", "all", "in total") {
+		return // "pollen in all colours"
+	}
+	it.used = true
+	n := len(s.found)
+	if n == s.bound {
+		s.whole = true
+		return
+	}
+	for k := n - 1; k >= s.bound && s.found[k].list == s.found[n-1].list; k-- {
+		s.found[k].whole = true
+	}
+}
+
+// compared: "less nectar than next door" is said of the colony.
+func (s *scan) compared() bool {
+	for k := range s.c.items {
+		if s.r.isWord(s.at(k), "than") && !s.headed {
+			return true
+		}
+	}
+	return false
+}
+
+// barelyApart reports whether only a comma and little words part two findings
+// of a clause that named no bar before.
+func (s *scan) barelyApart(a, b *finding) bool {
+	if s.headed || a.class != b.class {
+		return false
+	}
+	return s.onlyBetween(a.at, b.at, kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull, kNo, kStage, kCellKind, kPlace, kSide, kContent, kBut)
+}
+
+// onSoMany: "brood on five bars" counts the bars of what stands before.
+func (s *scan) onSoMany(i int) {
+	waiting := s.found[s.bound:]
+	for _, f := range waiting {
+		if f.class == ofComb && !f.located && f.list == waiting[len(waiting)-1].list {
+			f.counted = s.at(i).n
+			f.items = append(f.items, s.at(i))
+		}
+	}
+}
+
+// reaches are the findings that a place named behind them belongs to: back to
+// where denial turns into finding ("no eggs, no larvae, sealed brood on bar
+// four").
+func (s *scan) reaches(waiting []*finding) []*finding {
+	for k := len(waiting) - 1; k > 0; k-- {
+		if waiting[k-1].present != waiting[k].present || waiting[k-1].list != waiting[k].list && !s.barelyApart(waiting[k-1], waiting[k]) {
+			return waiting[k:]
+		}
+	}
+	return waiting
+}
+
+// closes reports whether the reference ends its phrase: a pause, the end, or
+// another reference follows.
+func (s *scan) closes(i int) bool {
+	next := s.at(i + 1)
+	return next == nil || next.pause >= comma || next.any(kBars, kAnd, kBut, kThen, kColour, kDot, kQueenIs, kQueen)
+}
+
+// take puts bars in hand and learns the direction of travel.
+func (r *reader) take(bars []int, single bool) {
+	if len(bars) == 0 {
+		return
+	}
+	first, last := bars[0], bars[len(bars)-1]
+	if r.last != 0 && first != r.last {
+		if first > r.last {
+			r.step = 1
+		} else if first == r.last-1 || single && r.step < 0 {
+			r.step = -1
+		}
+	}
+	r.bars, r.last = bars, last
+}
+
+// step moves to the next bar in the direction of travel.
+func (s *scan) step(i int) {
+	it, r := s.at(i), s.r
+	if r.last == 0 {
+		return
+	}
+	it.used = true
+	s.settle(s.found[s.bound:])
+	s.bound = len(s.found)
+	switch {
+	case it.is(kSkip):
+		r.last += r.step
+		r.inHand = thisLine
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	case it.is(kPrev):
+		r.bars = []int{r.last - r.step}
+		r.last -= r.step
+	default:
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	}
+	r.inHand = awaiting
+	r.stepped = true
+	s.headed = true
+	s.no = -1
+	s.before = modifiers{}
+}
+
+// except takes a bar out of what was just said of several: "bars one to three
+// capped honey except two".
+func (s *scan) except() {
+	f, next := s.r.lastContent, s.at(1)
+	if f == nil || next == nil || len(f.bars) < 2 {
+		return
+	}
+	out := next.bars
+	if barNumber(next) && next.is(kNum) {
+		out = []int{int(next.n.lo)}
+	}
+	for _, b := range out {
+		if slices.Contains(f.bars, b) {
+			s.r.cur.drop("bars." + strconv.Itoa(b) + "." + f.what)
+			next.used, next.taken = true, true
+			s.r.take([]int{b}, true)
+			s.r.inHand = thisLine
+		}
+	}
+}
+
+func (s *scan) contentFollows(i int) bool {
+	for k := i + 1; k < len(s.c.items); k++ {
+		it := s.at(k)
+		if it.any(kContent) && !it.is(kSame) {
+			return true
+		}
+		if it.is(kBars) {
+			return false
+		}
+	}
+	return false
+}
+
+// same copies what was said of the bar before, or of the bar named after "as".
+func (s *scan) same(i int) {
+	it, r := s.at(i), s.r
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kDate, kBar) && !r.isWord(next, "both", "as", "for", "again", "three") {
+		return // "the same day"
+	}
+	it.used = true
+	from := r.lastFind
+	if next := s.at(i + 1); next != nil && next.is(kBars) && r.isWord(it, "so is", "so are") {
+		next.used, next.taken = true, true
+		r.take(next.bars, len(next.bars) == 1)
+		s.copyFrom(from, it)
+		return
+	}
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		if ref := s.at(k); ref.is(kBars) {
+			from = r.saidOf[ref.bars[0]]
+			ref.used, ref.taken = true, true
+		}
+	}
+	s.copyFrom(from, it)
+}
+
+// copyFrom writes what was said of another bar to the bars in hand.
+func (s *scan) copyFrom(from []*finding, it *item) {
+	r := s.r
+	if len(from) == 0 || len(r.bars) == 0 {
+		return
+	}
+	for _, f := range from {
+		twin := *f
+		twin.bars, twin.located = slices.Clone(r.bars), true
+		twin.items = []*item{it}
+		twin.doubts = []string{"copied from another bar"}
+		if f.class == ofComb {
+			s.found = append(s.found, &twin)
+		}
+	}
+	s.bound = len(s.found)
+}
+
+// besideHer is the queen's bar where a content is said to lie beside her, else
+// 0.
+func (s *scan) besideHer(i int) int {
+	next, her := s.at(i+1), s.at(i+2)
+	if next == nil || her == nil || !her.is(kShe) || !next.any(kAfter, kOn) && !s.r.isWord(next, "around", "round", "near") {
+		return 0
+	}
+	v, _ := s.r.cur.get("queen.bar")
+	n, _ := strconv.Atoi(v)
+	return n
+}
+
+// shareOfBefore: "bars 9 to 12 honey, 12 only half full": a bar named again with
+// a share alone says how much of what it holds.
+func (s *scan) shareOfBefore() {
+	r := s.r
+	if !s.before.hasCover || len(s.found) > 0 || !s.headed || s.combSpoken {
+		return
+	}
+	for _, b := range r.bars {
+		said := r.saidOf[b]
+		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
+			continue
+		}
+		r.cur.put("bars."+strconv.Itoa(b)+"."+said[len(said)-1].what+".cover", formatNumber(s.before.cover), r.why("share", "", s.before.items...))
+	}
+}
+
+// remember keeps what was said of a bar for "same again".
+func (r *reader) remember(f *finding) {
+	for _, b := range f.bars {
+		if r.saidBar != b {
+			if len(r.saidOf[b]) == 0 || r.inHand != thisLine {
+				r.saidOf[b] = nil
+			}
+			r.saidBar = b
+		}
+		r.saidOf[b] = append(r.saidOf[b], f)
+	}
+	if len(f.bars) > 0 {
+		r.lastFind = r.saidOf[f.bars[len(f.bars)-1]]
+	}
+}
+
+// settle places findings whose clause named no bar behind them: on the bar in
+// hand, or in the colony as a whole.
+func (s *scan) settle(waiting []*finding) {
+	r := s.r
+	for _, f := range waiting {
+		if f.located || len(f.bars) > 0 {
+			continue
+		}
+		switch {
+		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
+		case s.headed:
+			f.bars = r.bars
+		case r.inHand == noBar || len(r.bars) == 0:
+		case f.class == ofSign:
+			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
+				f.bars = r.bars
+			}
+		case s.here || r.inHand == awaiting:
+			f.bars = r.bars
+		case r.inHand == thisLine && r.sameSentence:
+			f.bars = r.bars
+		case r.inHand == thisLine && f.present && !s.speaksOfColony():
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the sentence before")
+		case r.inHand == thisText && s.leansBack():
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the line before")
+		}
+		f.located = true
+	}
+}
+
+// hiveSigns are seen about the hive; the bar in hand has no part in them.
+var hiveSigns = map[string]bool{"wasps": true, "robbing": true, "ants": true, "mice": true, "bearding": true, "dead_bees": true,
+	"dysentery": true, "queenless_roar": true, "small_hive_beetle": true}
+
+// speaksOfColony: "eggs and larvae present", "we saw eggs".
+func (s *scan) speaksOfColony() bool {
+	for k := range s.c.items {
+		it := s.at(k)
+		if it.any(kSeen, kPron, kBees) && !s.here {
+			text := it.text
+			return text != "it"
+		}
+	}
+	return false
+}
+
+// leansBack: a line that begins with "and", "it" or "there" goes on about the
+// bar in hand.
+func (s *scan) leansBack() bool {
+	first := s.at(0)
+	text := first.text
+	return first.is(kAnd) || text == "it" || text == "also"
+}
