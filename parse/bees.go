@@ -24,6 +24,9 @@ func (r *reader) colony(c *clause) {
 
 // plainLeaves writes the leaves of rules that say all themselves.
 func (r *reader) plainLeaves(c *clause) {
+	if !c.has(kLeaf) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kLeaf) || it.used {
@@ -132,6 +135,9 @@ var ambiguousStrengths = map[string]bool{"strong": true, "small": true, "tiny": 
 
 // strength reads the size of the colony in a word.
 func (r *reader) strength(c *clause) {
+	if !c.has(kStrength) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kStrength) || it.used {
@@ -142,7 +148,7 @@ func (r *reader) strength(c *clause) {
 		if ambiguousStrengths[text] && !r.ofColony(c, i) {
 			continue
 		}
-		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || hasKind(c.items, kStores) || !hasKind(c.items, kBees)) {
+		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) {
@@ -188,6 +194,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 
 // stores reads "stores heavy", "they are light on stores".
 func (r *reader) stores(c *clause) {
+	if !c.has(kStores) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kStores) || it.used || r.barHere(c, i) {

@@ -28,11 +28,12 @@ type builder struct {
 	place   map[string]int // path → index in entries
 	checks  []colony.Check
 	remarks []string
+	flagged map[string]int // path → index in checks
 	deeds   map[string]int // "actions.feed" → how many
 }
 
 func newBuilder() *builder {
-	return &builder{place: map[string]int{}, deeds: map[string]int{}}
+	return &builder{place: map[string]int{}, flagged: map[string]int{}, deeds: map[string]int{}}
 }
 
 func (b *builder) empty() bool { return len(b.entries) == 0 }
@@ -79,6 +80,9 @@ func (b *builder) drop(path string) {
 	b.checks = slices.DeleteFunc(b.checks, func(c colony.Check) bool {
 		return c.Path == path || strings.HasPrefix(c.Path, path+".")
 	})
+	for i, c := range b.checks {
+		b.flagged[c.Path] = i
+	}
 }
 
 func (b *builder) get(path string) (string, bool) {
@@ -90,17 +94,16 @@ func (b *builder) get(path string) (string, bool) {
 
 // flag asks a person to look at a leaf.
 func (b *builder) flag(path, why, alt string) {
-	for i := range b.checks {
-		if b.checks[i].Path == path {
-			if !strings.Contains(b.checks[i].Why, why) && len(b.checks[i].Why) < 200 {
-				b.checks[i].Why += "; " + why
-			}
-			if b.checks[i].Alt == "" {
-				b.checks[i].Alt = alt
-			}
-			return
+	if i, ok := b.flagged[path]; ok && i < len(b.checks) && b.checks[i].Path == path {
+		if !strings.Contains(b.checks[i].Why, why) && len(b.checks[i].Why) < 200 {
+			b.checks[i].Why += "; " + why
 		}
+		if b.checks[i].Alt == "" {
+			b.checks[i].Alt = alt
+		}
+		return
 	}
+	b.flagged[path] = len(b.checks)
 	b.checks = append(b.checks, colony.Check{Path: path, Why: why, Alt: alt})
 }
 

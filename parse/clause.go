@@ -18,6 +18,7 @@ const (
 // clause is a run of items with one mood.
 type clause struct {
 	items       []item
+	kinds       kinds // of all its items together
 	mood        mood
 	cue         string // the words that set the mood
 	doubt       string // a hedge: its words
@@ -31,6 +32,28 @@ type clause struct {
 	placed      bool // a bar's putting-in was read
 }
 
+func newClause(items []item) clause {
+	c := clause{items: items}
+	for i := range items {
+		c.kinds[0] |= items[i].kinds[0]
+		c.kinds[1] |= items[i].kinds[1]
+	}
+	return c
+}
+
+// has reports whether an item of the clause is of the kind.
+func (c *clause) has(k kind) bool { return c.kinds.has(k) }
+
+// hasAny reports whether an item of the clause is of one of the kinds.
+func (c *clause) hasAny(list ...kind) bool {
+	for _, k := range list {
+		if c.kinds.has(k) {
+			return true
+		}
+	}
+	return false
+}
+
 // clauses cuts a sentence where a new statement begins. Punctuation may be
 // missing: a bar, a subject with its verb, a deed or a cue begins one.
 func (r *reader) clauses(items []item) []clause {
@@ -38,7 +61,7 @@ func (r *reader) clauses(items []item) []clause {
 	from := 0
 	for i := 1; i <= len(items); i++ {
 		if i == len(items) || r.begins(items, i) {
-			out = append(out, clause{items: items[from:i]})
+			out = append(out, newClause(items[from:i]))
 			from = i
 		}
 	}
@@ -132,7 +155,7 @@ func (r *reader) sawOn(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
-		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && hasKind(c.items, kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
+		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && c.has(kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
 			return true
 		}
 	}
@@ -306,7 +329,7 @@ func (r *reader) placedBefore(c *clause, k int) bool {
 // something is to come.
 func (r *reader) plainWhen(c *clause, k int) bool {
 	text := c.items[k].text
-	if strings.HasSuffix(text, "long as") && !hasKind(c.items, kPlan) {
+	if strings.HasSuffix(text, "long as") && !c.has(kPlan) {
 		return true
 	}
 	if text != "when" && text != "once" && text != "as soon as" && text != "until" && text != "whenever" {

@@ -123,7 +123,7 @@ func (s *scan) touch() {
 
 // combInHand reports whether a bar or comb is spoken of right here.
 func (s *scan) combInHand(i int) bool {
-	if hasKind(s.c.items, kShe) || hasKind(s.c.items, kQueen) {
+	if s.c.has(kShe) || s.c.has(kQueen) {
 		return false
 	}
 	if s.headed {
@@ -285,6 +285,9 @@ func (s *scan) broodPattern(i int) {
 // placements reads "put in five days ago" of the bars in hand; it comes before
 // the deeds, which would take it for one of today.
 func (r *reader) placements(c *clause) {
+	if !c.has(kComb) || !c.has(kDate) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kComb) || it.used {

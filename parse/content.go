@@ -32,7 +32,7 @@ func (s *scan) content(i int) {
 		it.used = it.used || rule.ID == "empty-comb"
 		return
 	}
-	if r.isWord(it, "the nest") && !hasKind(s.c.items, kBars) {
+	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}
 	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" {

@@ -195,7 +195,7 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 		it.taken = true
 		d.items = append(d.items, it)
 	case r.takesBars(d.do) && len(d.bars) == 0:
-		if d.do == "add_bar" && !hasKind(c.items, kName) {
+		if d.do == "add_bar" && !c.has(kName) {
 			return
 		}
 		d.bars = it.bars

@@ -41,13 +41,11 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 func (r *reader) inEach(c *clause, d *deed) {
 	here, hives := r.cur, d.hives
 	for _, name := range hives {
-		for _, b := range r.all {
-			if b.hive == name {
-				one := *d
-				one.hives = nil
-				r.cur = b
-				r.settleDeed(c, &one)
-			}
+		if b := r.byHive[name]; b != nil {
+			one := *d
+			one.hives = nil
+			r.cur = b
+			r.settleDeed(c, &one)
 		}
 	}
 	r.cur = here

@@ -79,7 +79,7 @@ func (r *reader) earlierFindings(c *clause) {
 		if it.used {
 			continue
 		}
-		if _, ok := r.cur.get("earlier.queen_seen"); ok && it.is(kShe) && noun < 0 && !hasKind(c.items, kSeen) && !hasKind(c.items, kContent) {
+		if _, ok := r.cur.get("earlier.queen_seen"); ok && it.is(kShe) && noun < 0 && !c.has(kSeen) && !c.has(kContent) {
 			r.earlierBar(c, "earlier.queen_seen") // "last time I saw her she was on bar nine"
 			continue
 		}
@@ -88,7 +88,7 @@ func (r *reader) earlierFindings(c *clause) {
 			on, _ := r.dateNear(c, i)
 			path := r.earlier(c, "queen_seen", "queen", on, append(r.pick(c, noun), it)...)
 			r.earlierBar(c, path)
-		case r.value(it, kContent) == "eggs" && (hasKind(c.items, kSeen) || hasKind(c.items, kHave) || hasKind(c.items, kBe)):
+		case r.value(it, kContent) == "eggs" && (c.has(kSeen) || c.has(kHave) || c.has(kBe)):
 			path := r.earlier(c, "eggs_seen", "eggs", nil, it)
 			r.earlierBar(c, path)
 		case r.isWord(it, "swarmed"):

@@ -31,7 +31,7 @@ func (r *reader) moreBars(c *clause) {
 // bareFood reads "so she got half a litre of syrup", "care given: 1 kg
 // fondant": an amount of food in a clause without another verb was fed.
 func (r *reader) bareFood(c *clause) {
-	if c.mood != asserted || c.undone || hasKind(c.items, kDo) && !r.givenWord(c) || hasKind(c.items, kBars) || hasKind(c.items, kNo) {
+	if c.mood != asserted || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
 		return
 	}
 	for i := range c.items {

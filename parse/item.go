@@ -62,6 +62,8 @@ func (l *lexer) quantityAt(i int) (quantity, int) { return l.numbers.read(l.text
 func (l *lexer) durationAt(i int) (span, int)     { return l.dates.duration(l.text, l.toks, i) }
 func (l *lexer) measureAt(i int) (measure, int)   { return l.measures.read(l.text, l.toks, i) }
 
+func (l *lexer) mayStart(i int) bool { return l.mayBeNumber(l.toks[i]) }
+
 // items appends the items of the tokens to out[:0].
 func (l *lexer) items(toks []token, out []item) []item {
 	l.toks, out = toks, out[:0]
@@ -99,6 +101,15 @@ func (l *lexer) item(i int) (item, int) {
 // figure reads a date, a measure, a duration or a number.
 func (l *lexer) figure(i int) (item, int) {
 	var it item
+	q, end := l.numbers.read(l.text, l.toks, i)
+	if end > i && l.plainNumber(i, end) {
+		it.n = q
+		it.kinds.add(kNum)
+		if q.article {
+			it.kinds.add(kArt)
+		}
+		return it, end
+	}
 	if d, j := l.dates.read(l.text, l.toks, i, l.ref.today); j > i {
 		it.kinds.add(kDate)
 		it.day = d
@@ -119,15 +130,32 @@ func (l *lexer) figure(i int) (item, int) {
 		it.dur = d
 		return it, j
 	}
-	if q, j := l.numbers.read(l.text, l.toks, i); j > i {
+	if end > i {
 		it.n = q
 		it.kinds.add(kNum)
 		if q.article {
 			it.kinds.add(kArt)
 		}
-		return it, j
 	}
-	return it, i
+	return it, max(end, i)
+}
+
+// plainNumber reports whether the number that ends before token end can be
+// nothing more: no unit, length of time, month or the like follows, and no day
+// begins with it.
+func (l *lexer) plainNumber(i, end int) bool {
+	if first := l.toks[i]; first.id == idISODate || first.id == idSlashDate || l.dates.of(first).kind != notDate {
+		return false
+	}
+	if end >= len(l.toks) || l.toks[end].pause > comma {
+		return true
+	}
+	next := l.toks[end]
+	if next.id < firstWordID {
+		return next.id == idUnknown
+	}
+	k := l.numbers.of(next).kind
+	return l.dates.of(next).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
 }
 
 // queenCups: "two cups" without "of" are queen cups, not a measure.

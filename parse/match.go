@@ -197,6 +197,7 @@ type state struct {
 	nodes   []int32
 	next    map[wordID]int32
 	slots   [numSlots]int32 // -1 none
+	slotted bool            // some slot leads on
 	accepts []int16
 }
 
@@ -248,6 +249,7 @@ func (m *matcher) stateOf(from []int32) int32 {
 		st.slots[s] = -1
 		if len(slotted[s]) > 0 {
 			st.slots[s] = m.stateOf(slotted[s])
+			st.slotted = true
 		}
 	}
 	m.states[id] = st
@@ -302,6 +304,7 @@ type match struct {
 
 // slotReader reads what can stand for a slot.
 type slotReader interface {
+	mayStart(i int) bool // whether anything for a slot can begin at a token
 	quantityAt(i int) (quantity, int)
 	durationAt(i int) (span, int)
 	measureAt(i int) (measure, int)
@@ -311,7 +314,29 @@ type slotReader interface {
 // of saying, except that a comma may stand before a slot.
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	best := match{end: i}
-	m.walk(0, toks, i, slots, match{end: i}, &best)
+	at, j := int32(0), i
+	for { // along plain words; a slot or an adverb within needs the search
+		st := &m.states[at]
+		if len(st.accepts) > 0 && j > i {
+			best.rules, best.end = st.accepts, j
+		}
+		if j >= len(toks) || at != 0 && toks[j].pause >= comma {
+			return best
+		}
+		word := toks[j].id
+		if st.slotted && slots.mayStart(j) || at != 0 && m.graph.loose[word] {
+			break
+		}
+		to := int32(-1)
+		if word >= firstWordID {
+			to = m.step(at, word)
+		}
+		if to < 0 {
+			return best
+		}
+		at, j = to, j+1
+	}
+	m.walk(at, toks, j, slots, match{end: i}, &best)
 	return best
 }
 

@@ -8,6 +8,9 @@ import (
 // miteCount reads a count of mites with its method, over what was spoken of
 // together in a sentence.
 func (r *reader) miteCount(c *clause) {
+	if !c.has(kMethod) && !c.has(kMite) {
+		return
+	}
 	method, mite := -1, -1
 	for i := range c.items {
 		it := &c.items[i]
@@ -21,7 +24,7 @@ func (r *reader) miteCount(c *clause) {
 			mite = i
 		}
 	}
-	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !hasKind(c.items, kNum) {
+	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.has(kNum) {
 		return
 	}
 	if method == 0 && mite < 0 && r.boardTime(c) {
@@ -32,7 +35,7 @@ func (r *reader) miteCount(c *clause) {
 			return
 		}
 	}
-	if mite < 0 && r.miteMethod != "" && !hasKind(c.items, kNum) && !hasKind(c.items, kNot) {
+	if mite < 0 && r.miteMethod != "" && !c.has(kNum) && !c.has(kNot) {
 		return // "a wash would have been more honest"
 	}
 	kindOf := ""

@@ -315,6 +315,7 @@ func (r *reader) linesAfter(toks []token, end int) bool {
 // plainWalk matches words alone, without numbers.
 type plainWalk struct{}
 
+func (plainWalk) mayStart(int) bool                { return false }
 func (plainWalk) quantityAt(i int) (quantity, int) { return quantity{}, i }
 func (plainWalk) durationAt(i int) (span, int)     { return span{}, i }
 func (plainWalk) measureAt(i int) (measure, int)   { return measure{}, i }

@@ -103,11 +103,13 @@ func (r *reader) start(note *colony.Note) {
 	if note.Given.IsZero() {
 		r.today = colony.DateOf(note.Taken)
 	}
+	r.byHive = map[string]*builder{}
 	r.opening = true
 	r.step = 1
 	r.saidOf = map[int][]*finding{}
 	if note.Hive != "" {
 		r.cur.hive = note.Hive
+		r.byHive[note.Hive] = r.cur
 		r.named = true
 	}
 	r.pauses = silences(note.Words)

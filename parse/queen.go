@@ -7,6 +7,9 @@ import (
 
 // queen reads whether she was seen, where, and what she carries.
 func (r *reader) queen(c *clause) {
+	if !c.hasAny(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour) && r.queenWaits != r.sentenceNo-1 {
+		return
+	}
 	noun, named := r.queenNoun(c)
 	seen, unseen := -1, -1
 	for i := range c.items {
@@ -23,7 +26,7 @@ func (r *reader) queen(c *clause) {
 			seen = i
 		}
 	}
-	if noun < 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !hasKind(c.items, kContent) {
+	if noun < 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !c.has(kContent) {
 		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
 	}
 	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {
@@ -33,7 +36,7 @@ func (r *reader) queen(c *clause) {
 	if !subject && seen >= 0 && r.showsHer(c, seen) {
 		subject = true
 	}
-	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !hasKind(c.items, kContent) {
+	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent) {
 		subject = true // "the queen I searched but did not see"
 	}
 	if !subject && unseen >= 0 && r.bareQNS(c, unseen) {

@@ -20,11 +20,12 @@ type reader struct {
 	toks, mended []token
 	items        []item
 
-	all   []*builder // inspections in the order their hives were named
-	cur   *builder
-	pre   []entry         // weather said before the first hive, which holds for each
-	named bool            // a hive has been named
-	names map[string]bool // proper names that the note uses for hives
+	all    []*builder // inspections in the order their hives were named
+	byHive map[string]*builder
+	cur    *builder
+	pre    []entry         // weather said before the first hive, which holds for each
+	named  bool            // a hive has been named
+	names  map[string]bool // proper names that the note uses for hives
 
 	bars     []int // the bars in hand
 	step     int   // direction of travel, +1 or -1
@@ -160,11 +161,11 @@ func (r *reader) line(text string, base int, first pause) {
 func dropFillers(items []item) []item {
 	out := items[:0]
 	for i := range items {
-		it := items[i]
+		it := &items[i]
 		if it.is(kFill) && !it.is(kSame) {
 			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && (it.pause == none || out[len(out)-1].colon) {
 				it.kinds[kFill>>6] &^= 1 << (kFill & 63) // "stores okay"
-				out = append(out, it)
+				out = append(out, *it)
 				continue
 			}
 			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
@@ -173,7 +174,11 @@ func dropFillers(items []item) []item {
 			it.kinds, it.rules = kinds{}, nil
 			it.kinds.add(kWord)
 		}
-		out = append(out, it)
+		if len(out) == i {
+			out = items[:i+1] // in its place already
+		} else {
+			out = append(out, *it)
+		}
 	}
 	return out
 }

@@ -25,7 +25,11 @@ func (r *reader) refer(items []item) []item {
 			i = next
 			continue
 		}
-		out = append(out, items[i])
+		if len(out) == i {
+			out = items[:i+1] // in its place already
+		} else {
+			out = append(out, items[i])
+		}
 		i++
 	}
 	return out

@@ -21,7 +21,7 @@ func (r *reader) sentence(items []item) {
 		}
 		r.enter(c)
 		r.clause(c)
-		if hasKind(c.items, kBars) || r.stepped {
+		if c.has(kBars) || r.stepped {
 			r.sameSentence = true
 			r.stepped = false
 		}
@@ -72,6 +72,7 @@ func (r *reader) goTo(it *item) {
 	if !r.named {
 		r.named = true
 		r.cur.hive = name
+		r.byHive[name] = r.cur
 		r.hiveLeaf(it)
 		r.pre = r.weatherSoFar()
 		return
@@ -80,17 +81,17 @@ func (r *reader) goTo(it *item) {
 		return
 	}
 	if r.cur.empty() && r.cur.named == r.sentenceNo && r.takenBack(it) { // "the greenhouse hive, no, this is the compost hive"
+		delete(r.byHive, r.cur.hive)
 		r.cur.hive = name
+		r.byHive[name] = r.cur
 		r.hiveLeaf(it)
 		r.cur.flag("hive", "corrected aloud", "")
 		return
 	}
-	for _, b := range r.all {
-		if b.hive == name {
-			r.cur = b
-			r.leaveBars()
-			return
-		}
+	if b := r.byHive[name]; b != nil {
+		r.cur = b
+		r.leaveBars()
+		return
 	}
 	b := newBuilder()
 	b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
@@ -98,6 +99,7 @@ func (r *reader) goTo(it *item) {
 		b.put(e.path, e.value, source{spans: e.spans, rule: e.rule})
 	}
 	r.all = append(r.all, b)
+	r.byHive[name] = b
 	r.cur = b
 	r.hiveLeaf(it)
 	r.leaveBars()
@@ -148,7 +150,7 @@ func (r *reader) openingDay(c *clause) {
 		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
 			continue
 		}
-		if r.hasDeed(c) || hasKind(c.items, kSeen) || hasKind(c.items, kContent) || hasKind(c.items, kPast) || hasKind(c.items, kPlan) {
+		if r.hasDeed(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
 			return
 		}
 		if it.day.ago && r.sentenceNo > 1 || r.verbal(c) {
@@ -241,13 +243,16 @@ func (r *reader) clause(c *clause) {
 
 // findsToo: nothing is found in a clause that only says what was not done.
 func findsToo(c *clause) bool {
-	return !c.undone || hasKind(c.items, kSeen) || hasKind(c.items, kUnseen) || hasKind(c.items, kBars)
+	return !c.undone || c.has(kSeen) || c.has(kUnseen) || c.has(kBars)
 }
 
 // plantInFlower keeps the plant of "red gum's out and they're bringing in
 // nectar" for the load that follows.
 func (r *reader) plantInFlower(c *clause) {
-	if hasKind(c.items, kContent) || hasKind(c.items, kBring) {
+	if !c.has(kPlant) {
+		return
+	}
+	if c.has(kContent) || c.has(kBring) {
 		return
 	}
 	for i := range c.items {
@@ -291,6 +296,9 @@ func (r *reader) weighed(c *clause) {
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar
 // eleven: three pounds".
 func (r *reader) afterthoughts(c *clause) {
+	if !c.hasAny(kNum, kPlant, kMeasure, kColour) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {
@@ -301,7 +309,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kColour) && r.lastCargo != "" && !hasKind(c.items, kQueen) && !hasKind(c.items, kContent) && !hasKind(c.items, kDot) && r.colonBefore(c):
+		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && r.colonBefore(c):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
 			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
 		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
@@ -321,16 +329,19 @@ func (r *reader) colonBefore(c *clause) bool { return c.items[0].pause == colon 
 
 // nowQueen remembers whether the queen is still the subject.
 func (r *reader) nowQueen(c *clause) {
-	if hasKind(c.items, kBees) {
+	if c.has(kBees) {
 		r.subject, r.beesSentence = kBees, r.sentenceNo
 	}
-	if hasKind(c.items, kBees) || hasKind(c.items, kBars) && !hasKind(c.items, kQueen) && !hasKind(c.items, kShe) {
-		r.sheLast = r.sheLast && !hasKind(c.items, kBees)
+	if c.has(kBees) || c.has(kBars) && !c.has(kQueen) && !c.has(kShe) {
+		r.sheLast = r.sheLast && !c.has(kBees)
 	}
 }
 
 // swarmed is always told of an earlier day, or of today's.
 func (r *reader) swarmed(c *clause) {
+	if !c.has(kWord) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if r.isWord(it, "swarmed") && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {

@@ -11,6 +11,9 @@ var needBees = map[string]bool{"alright": true, "all right": true, "fine": true,
 
 // temper reads the temper score; the last word said wins.
 func (r *reader) temper(c *clause) {
+	if !c.has(kTemper) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kTemper) || it.used {
@@ -29,7 +32,7 @@ func (r *reader) temper(c *clause) {
 		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
 			continue // "I don't mean the weather"
 		}
-		if needBees[text] && !hasKind(c.items, kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+		if needBees[text] && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
 		}
 		if ambiguousTempers[text] && !r.ofBees(c, i) {

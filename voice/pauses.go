@@ -168,24 +168,3 @@ func (p *soundPart) trim() {
 	p.samples = p.samples[a:b]
 	p.from += float64(a) / SampleRate
 }
-
-// levelled gives the samples as 16-bit numbers, raised or lowered so that the
-// loudest thousandth is near full scale. What is much too quiet is raised by a
-// factor of 30 at most.
-func (p *soundPart) levelled() []int16 {
-	loud := make([]float32, len(p.samples))
-	for i, x := range p.samples {
-		loud[i] = max(x, -x)
-	}
-	slices.Sort(loud)
-	peak := float32(0)
-	if len(loud) > 0 {
-		peak = loud[len(loud)*999/1000]
-	}
-	gain := min(30, 0.8/max(peak, 1e-6))
-	out := make([]int16, len(p.samples))
-	for i, x := range p.samples {
-		out[i] = int16(max(-1, min(1, x*gain)) * math.MaxInt16)
-	}
-	return out
-}

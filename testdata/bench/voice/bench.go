@@ -1,0 +1,141 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"barwise/voice"
+)
+
+// bench holds the recordings and what was measured on them.
+type bench struct {
+	dir, keep string
+	notes     []note
+	speakers  []speaker
+	voices    int // a note
+	spoken    []spoken
+}
+
+// spoken is a note as one voice spoke it.
+type spoken struct {
+	note    note
+	voice   string
+	samples []float64
+}
+
+// speak makes the recordings: each note by some voices in turn.
+func (b *bench) speak(ctx context.Context) error {
+	for i, n := range b.notes {
+		for v := range min(b.voices, len(b.speakers)) {
+			// The voices of a note lie half a round apart, in another engine.
+			s := b.speakers[(i+v*len(b.speakers)/b.voices)%len(b.speakers)]
+			path := filepath.Join(b.dir, "said.wav")
+			if err := speakTo(ctx, s, n.text, path); err != nil {
+				return err
+			}
+			samples, err := samplesOf(ctx, path)
+			if err != nil {
+				return err
+			}
+			b.spoken = append(b.spoken, spoken{n, s.name, samples})
+		}
+	}
+	return nil
+}
+
+// measure recognises all recordings in one condition with one model and prints
+// the result.
+func (b *bench) measure(ctx context.Context, name string, model voice.Model, condition string) error {
+	rec, err := voice.NewSphinx(model)
+	if err != nil {
+		return err
+	}
+	var total voice.WordErrors
+	byVoice := map[string]*voice.WordErrors{}
+	confusions := map[voice.Confusion]int{}
+	seconds, wall, cpu := 0.0, time.Duration(0), childCPU()
+	for i, s := range b.spoken {
+		samples := s.samples
+		if condition != "clean" {
+			db, err := strconv.ParseFloat(condition, 64)
+			if err != nil {
+				return fmt.Errorf("-noise %s: neither clean nor decibels", condition)
+			}
+			samples = noisy(samples, db, uint64(i))
+		}
+		path := filepath.Join(b.dir, "heard.wav")
+		if err := writeWAV(path, samples); err != nil {
+			return err
+		}
+		start := time.Now()
+		heard, err := voice.Recognise(ctx, path, rec, voice.Options{})
+		if err != nil && !errors.Is(err, voice.ErrNoSpeech) {
+			return err
+		}
+		wall += time.Since(start)
+		seconds += heard.Seconds
+		e, wrong := voice.CompareWords(s.note.text, heard.Text)
+		total.Add(e)
+		if byVoice[s.voice] == nil {
+			byVoice[s.voice] = &voice.WordErrors{}
+		}
+		byVoice[s.voice].Add(e)
+		for _, c := range wrong {
+			confusions[c]++
+		}
+		if b.keep != "" {
+			file := filepath.Join(b.keep, strings.Join([]string{s.note.name, s.voice, name, condition}, "."))
+			if err := os.WriteFile(file+".txt", []byte(heard.Text+"\n"), 0o600); err != nil {
+				return err
+			}
+		}
+	}
+	cpu = childCPU() - cpu
+	fmt.Printf("%-5s %-5s  word error rate %.3f  (%d of %d words; sub %d, del %d, ins %d)  %.0f s of sound, %.2f x real time on the clock, %.2f of one core\n",
+		name, condition, total.Rate(), total.Substituted+total.Deleted+total.Inserted, total.Words,
+		total.Substituted, total.Deleted, total.Inserted, seconds, wall.Seconds()/seconds, cpu.Seconds()/seconds)
+	for _, s := range b.speakers {
+		if e := byVoice[s.name]; e != nil {
+			fmt.Printf("    %-15s %.3f of %d\n", s.name, e.Rate(), e.Words)
+		}
+	}
+	fmt.Println("    most often:", commonest(confusions, 14))
+	return nil
+}
+
+// commonest lists the words most often misheard, said>heard; "-" is nothing.
+func commonest(confusions map[voice.Confusion]int, n int) string {
+	type pair struct {
+		c voice.Confusion
+		n int
+	}
+	var all []pair
+	for c, k := range confusions {
+		all = append(all, pair{c, k})
+	}
+	slices.SortFunc(all, func(a, b pair) int {
+		if a.n != b.n {
+			return b.n - a.n
+		}
+		return strings.Compare(a.c.Said+" "+a.c.Heard, b.c.Said+" "+b.c.Heard)
+	})
+	var out []string
+	for _, p := range all[:min(n, len(all))] {
+		out = append(out, fmt.Sprintf("%s>%s %d", dash(p.c.Said), dash(p.c.Heard), p.n))
+	}
+	return strings.Join(out, ", ")
+}
+
+func dash(s string) string {
+	if s == "" {
+		return "-"
+	}
+	return s
+}

@@ -1,0 +1,8 @@
+//go:build !unix
+
+package main
+
+import "time"
+
+// childCPU is not known here.
+func childCPU() time.Duration { return 0 }
