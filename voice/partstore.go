@@ -54,7 +54,7 @@ func (s *partStore) recognise(ctx context.Context, r Recogniser, p *soundPart) (
 		}
 		defer os.Remove(file)
 		var err error
-		words, err = r.Recognise(ctx, Part{File: file, Seconds: p.to() - p.from})
+		words, err = r.Recognise(ctx, Part{File: file, Seconds: p.to() - p.from, OverNoise: p.overNoise()})
 		if err != nil {
 			return nil, false, err
 		}

@@ -296,7 +296,7 @@ func TestLevelling(t *testing.T) {
 	for i := range p.samples {
 		p.samples[i] = 0.05 * float32(i%2*2-1)
 	}
-	if got := p.levelled()[501]; math.Abs(float64(got)-0.8*math.MaxInt16) > 2 {
+	if got := p.levelled()[501]; math.Abs(float64(got)-0.8*math.MaxInt16) > 0.05*math.MaxInt16 {
 		t.Errorf("a quiet part comes out at %d", got)
 	}
 	for i := range p.samples {

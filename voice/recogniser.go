@@ -17,8 +17,9 @@ type Word struct {
 // Part is a stretch of a recording for a recogniser: a WAV file of 16-bit
 // samples at [SampleRate] in one channel.
 type Part struct {
-	File    string
-	Seconds float64 // length
+	File      string
+	Seconds   float64 // length
+	OverNoise float64 // decibels by which speech stands above what else is heard
 }
 
 // Recogniser turns sound into words. It is used by several goroutines at once.

@@ -5,6 +5,7 @@
 //
 //	go run ./testdata/bench/voice            all notes, two voices each
 //	go run ./testdata/bench/voice -every 8   one note in eight, for a quick look
+//	go run ./testdata/bench/voice -human /usr/share/asterisk/sounds/en_US_f_Allison/digits
 //	go run ./testdata/bench/voice -say FILE -out walk.wav -voice slt
 //
 // It needs pocketsphinx, pocketsphinx-en-us, espeak-ng, flite, festival with
@@ -41,6 +42,7 @@ func run(ctx context.Context) error {
 	only := flag.String("voice", "", "only the voices whose name contains this")
 	say := flag.String("say", "", "only speak this text file, into -out")
 	out := flag.String("out", "walk.wav", "with -say: the WAV file to write")
+	human := flag.String("human", "", "instead of notes, the folder of a person's recordings of numbers, days and months")
 	keep := flag.String("keep", "", "folder to keep what was heard in, a text file a recording")
 	conditions := flag.String("noise", "clean,20,10", "conditions: clean, or decibels of speech over noise")
 	models := flag.String("models", "ours,stock", "models to compare")
@@ -72,7 +74,13 @@ func run(ctx context.Context) error {
 			b.notes = append(b.notes, n)
 		}
 	}
-	if err := b.speak(ctx); err != nil {
+	if *human != "" {
+		b.speakers = []speaker{{name: "human"}}
+		b.spoken, err = humanRecordings(ctx, *human)
+	} else {
+		err = b.speak(ctx)
+	}
+	if err != nil {
 		return err
 	}
 	stock, err := voice.StockModel("")
