@@ -12,9 +12,11 @@ import (
 // Recognisers learned from recordings of rooms, in which no band is ever quite
 // silent. Codecs, noise gates and synthetic voices leave bands with nothing in
 // them, whose logarithm says something only about rounding. A noise too soft to
-// matter elsewhere fills them. Chosen by trial on synthetic voices: it takes two
-// thirds of the errors off those that suffer, and costs the others nothing that
-// could be told from chance.
+// matter elsewhere fills them. 40 was chosen from five levels by trial on clean
+// synthetic voices: it took a third of the errors off four formant voices (182
+// to 123 of 289 words; nearly all for one, next to none for another), and six
+// voices built from recordings had 40 of 425 words wrong where they had 37.
+// Louder than about 36 it harmed the latter plainly. Not tried on people.
 const fillLevel = 40.0
 
 // levelled gives the samples as 16-bit numbers, with noise laid under them and

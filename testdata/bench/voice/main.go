@@ -9,9 +9,9 @@
 //	go run ./testdata/bench/voice -say FILE -out walk.wav -voice slt
 //
 // It needs pocketsphinx, pocketsphinx-en-us, espeak-ng, flite, festival with
-// festvox-kallpc16k and festvox-kdlpc16k, and sox. The notes were kept apart
-// from the templates that the language model is counted from: none of their
-// sentences was drawn from them or copied into them.
+// festvox-kallpc16k and festvox-kdlpc16k, and sox; -human needs ffmpeg. The head
+// of notes.txt says how far the notes are apart from what the model is built
+// from.
 package main
 
 import (
