@@ -148,7 +148,7 @@ func (r *reader) strength(c *clause) {
 		if ambiguousStrengths[text] && !r.ofColony(c, i) {
 			continue
 		}
-		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
+		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) {

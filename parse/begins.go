@@ -135,6 +135,24 @@ func (r *reader) leadIn(items []item, i int) bool {
 	return dated
 }
 
+// objectless reports whether a verb is the end of its statement but for a date.
+func (r *reader) objectless(items []item, i int) bool {
+	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd)
+}
+
+// toBeDone: "bar two needs to be removed", "bar two must be taken out" are
+// plans whose object stands before the verb.
+func (r *reader) toBeDone(items []item, i int) bool {
+	if i == 0 || !items[i-1].is(kBars) || items[i].pause > none {
+		return false
+	}
+	k := i + 1
+	if k < len(items) && items[k].is(kBe) {
+		k++
+	}
+	return k < len(items) && items[k].is(kDo) && items[k].pause == none
+}
+
 // opens reports whether the item can begin a statement of its own.
 func (r *reader) opens(items []item, i int, prev *item) bool {
 	it := &items[i]
@@ -154,6 +172,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
+	case it.any(kPlan, kWill, kMaybe) && r.toBeDone(items, i):
+		return false
 	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any(kQueen, kFixture, kBars, kBees, kBar, kShe):
 		return false // "mark the queen next time"
 	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
@@ -165,13 +185,15 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kShe):
 		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
 	case it.is(kQueen):
-		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv)
+		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv) && !(prev.is(kColour) && it.pause == none)
 	case it.is(kMaybe):
 		return !prev.any(kPron, kBe, kHave) && !needs
-	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf):
+	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
 	case it.is(kDo) && prev.is(kFixture) && it.pause == none:
 		return false
+	case it.is(kDo) && prev.is(kBars) && it.pause == none && prev.pause >= stop && r.objectless(items, i):
+		return false // "bar nine removed"
 	case it.is(kDo):
 		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
 	case it.is(kBees), it.is(kFixture), it.is(kStores):

@@ -271,6 +271,9 @@ func (r *reader) cues(c *clause) {
 			c.mood, c.cue, c.asks = unasked, words, true
 		case it.is(kUndone) && r.doesFollow(c, k):
 			c.undone, c.cue = true, words
+		case it.is(kMaybe) && k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(it, "must be", "must"):
+			c.mood, c.cue = planned, words
+			continue
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
 			c.mood, c.cue = planned, words
 		case it.is(kPlan) && c.mood == asserted && r.sureFuture(it):

@@ -20,6 +20,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.items = append(d.items, it)
 		case it.is(kBars) && len(d.bars) == 0 && r.takesBars(d.do) && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
 			d.bars = it.bars
+			d.items = append(d.items, it)
 		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used && k >= i-4:
 			if _, length := it.size.mm(); !length {
 				size := it.size

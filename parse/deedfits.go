@@ -66,7 +66,16 @@ func (f *fitting) removeBar() bool {
 	case f.isWord(&f.c.items[f.i], "took", "take", "taken") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
-	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args)
+	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || f.barsUndergo()
+}
+
+// barsUndergo: "bar two was removed", "bar two must come out".
+func (f *fitting) barsUndergo() bool {
+	k := f.i - 1
+	for k >= 0 && f.pre[k].any(kBe, kHave, kAdv, kPlan, kWill, kMaybe) && !f.pre[k].is(kBars) {
+		k--
+	}
+	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
 }
 
 func (f *fitting) moveBar() bool {
@@ -74,7 +83,7 @@ func (f *fitting) moveBar() bool {
 		f.d.do = "move_follower"
 		return true
 	}
-	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName))
+	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName)) || f.barsUndergo()
 }
 
 func (f *fitting) harvest() bool {
@@ -105,7 +114,7 @@ func (f *fitting) treat() bool {
 func (f *fitting) markQueen() bool { return f.herQueen(f.c, f.i, f.args) }
 
 func (f *fitting) clipQueen() bool {
-	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, "wing")
+	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, "wing") || strings.Contains(f.text, "queen")
 }
 
 func (f *fitting) releaseQueen() bool {

@@ -58,7 +58,7 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 		if it.is(kNum) && it.n.share && what == "feeder" {
 			return k
 		}
-		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "run", "gone", "ran", "licked", "now", "down", "to", "as") {
+		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "left", "kept", "run", "gone", "ran", "licked", "now", "down", "to", "as") {
 			break
 		}
 	}

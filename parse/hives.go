@@ -52,6 +52,10 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	}
 	word := it.text
 	word = word[strings.LastIndexByte(word, ' ')+1:]
+	if end := r.labelledName(items, i); end > 0 {
+		ref := r.merged(items, i, end, nil)
+		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
+	}
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) {
 			ref := r.merged(items, i, i+2, nil)
@@ -91,6 +95,26 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 }
 
 // nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2".
+// labelledName is the end of a name of two or three words that has the rest of
+// a line "Hive: …" to itself; 0 where there is none.
+func (r *reader) labelledName(items []item, i int) int {
+	if !items[i].colon || items[i].pause < line || i+2 >= len(items) || !items[i+1].capital {
+		return 0
+	}
+	for k := i + 1; k < len(items) && k <= i+4; k++ {
+		switch {
+		case k > i+1 && items[k].pause >= line:
+			if k == i+2 {
+				return 0
+			}
+			return k
+		case k > i+1 && items[k].pause > none || !items[k].any(kWord, kPlant, kColour):
+			return 0
+		}
+	}
+	return 0
+}
+
 func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	next := &items[i+1]
 	if word == "h" {

@@ -311,7 +311,7 @@ type slotReader interface {
 }
 
 // longest finds the longest way of saying from token i on. A pause ends a way
-// of saying, except that a comma may stand before a slot.
+// of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	best := match{end: i}
 	at, j := int32(0), i
@@ -320,7 +320,7 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		if len(st.accepts) > 0 && j > i {
 			best.rules, best.end = st.accepts, j
 		}
-		if j >= len(toks) || at != 0 && toks[j].pause >= comma {
+		if j >= len(toks) || at != 0 && parted(toks, j) {
 			return best
 		}
 		word := toks[j].id
@@ -340,13 +340,18 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	return best
 }
 
+// parted reports whether a pause parts token i from the one before it.
+func parted(toks []token, i int) bool {
+	return toks[i].pause >= comma && !(toks[i].pause == colon && toks[i-1].has(coloned))
+}
+
 func (m *matcher) walk(at int32, toks []token, i int, slots slotReader, soFar match, best *match) {
 	st := &m.states[at]
 	if len(st.accepts) > 0 && i > best.end && !soFar.dangling {
 		*best = soFar
 		best.rules, best.end = st.accepts, i
 	}
-	if i >= len(toks) || at != 0 && toks[i].pause >= comma {
+	if i >= len(toks) || at != 0 && parted(toks, i) {
 		return
 	}
 	slotted := st.slots

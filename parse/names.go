@@ -76,6 +76,9 @@ func (r *reader) namedByWord(toks []token) bool {
 		next := i+1 < len(toks) && toks[i+1].pause <= comma
 		switch word {
 		case "hive", "colony":
+			if toks[i].has(coloned) {
+				return true
+			}
 			if next && (toks[i+1].has(digits) || r.numbers.of(toks[i+1]).kind == unitWord || toks[i+1].end-toks[i+1].start == 1 && toks[i+1].has(capital) && r.text[toks[i+1].start] != 'I') {
 				return true
 			}

@@ -113,6 +113,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	if r.subject == kBees && r.sameStatement(c, i) {
 		return true
 	}
+	if c.items[i].pause == comma && i == len(c.items)-1 && c.items[0].is(kName) && !r.weatherNear(c, i) {
+		return true // "Hive 4: brood on five bars, calm"
+	}
 	alone := true
 	for k := range c.items {
 		it := &c.items[k]
