@@ -84,6 +84,9 @@ func (r *reader) earlierFindings(c *clause) {
 			continue
 		}
 		switch {
+		case i == noun && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.queenPlaced(c, noun):
+			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
+			r.earlierBar(c, path)
 		case it.is(kSeen) && (noun >= 0 || r.herself(c)):
 			on, _ := r.dateNear(c, i)
 			path := r.earlier(c, "queen_seen", "queen", on, append(r.pick(c, noun), it)...)

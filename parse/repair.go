@@ -56,6 +56,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		of = sureSlots
 	}
 	to := from
+	if bare && to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
+		from, to = from+1, to+1 // "on seven, no, on eight"
+	}
 	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break

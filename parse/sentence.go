@@ -51,6 +51,7 @@ func (r *reader) enter(c *clause) {
 	}
 	if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
 		r.openingDay(c)
+		r.openingClock(c)
 	}
 }
 
