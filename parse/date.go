@@ -1,6 +1,10 @@
 package parse
 
-import "barwise/colony"
+import (
+	"time"
+
+	"barwise/colony"
+)
 
 // day is a date as it was said. Where the words leave open whether it lies
 // behind or ahead, past and future differ and the tense of the sentence picks:
@@ -47,6 +51,7 @@ const (
 	nowWord
 	timeWord // o'clock, am, pm
 	everyWord
+	endWord // the end of May
 )
 
 // dates reads days and durations relative to the day of the inspection.
@@ -153,7 +158,12 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 		at := both(ref.AddDays(1))
 		at.ahead = true
 		return at, i + 1
+	case endWord:
+		return d.monthEnd(toks, i, i+1, ref)
 	case theWord:
+		if d.is(toks, i+1, endWord) {
+			return d.monthEnd(toks, i, i+2, ref)
+		}
 		if d.is(toks, i+1, spanWord) && d.is(toks, i+2, beforeWord) && d.is(toks, i+3, yesterdayWord) {
 			at := both(ref.AddDays(-2))
 			at.ago = true
@@ -182,6 +192,35 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 		return d.named(toks, i, ref)
 	}
 	return d.distance(text, toks, i, ref)
+}
+
+// monthEnd reads the last day of "the end of May", "the end of the month"; j is
+// the token behind "end".
+func (d *dates) monthEnd(toks []token, i, j int, ref colony.Date) (day, int) {
+	if !d.numbers.is(toks, j, ofWord) {
+		return day{}, i
+	}
+	j++
+	first := colony.Date{Year: ref.Year, Month: ref.Month, Day: 1}
+	switch {
+	case d.is(toks, j, monthWord):
+		first.Month = time.Month(d.of(toks[j]).value)
+	case d.of(toks[min(j, len(toks)-1)]).kind == theWord || d.is(toks, j, thisWord):
+		j++
+		if !d.is(toks, j, spanWord) || d.of(toks[j]).value != -1 {
+			return day{}, i
+		}
+	default:
+		return day{}, i
+	}
+	last := first.AddMonths(1).AddDays(-1)
+	past, future := last, last
+	if last.Compare(ref) < 0 {
+		future = first.AddMonths(13).AddDays(-1)
+	} else {
+		past = first.AddMonths(-11).AddDays(-1)
+	}
+	return day{past: past, future: future}, j + 1
 }
 
 func weekend(ref colony.Date) day {

@@ -62,7 +62,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	dateKinds := map[string]dateKind{"weekday": weekdayWord, "month": monthWord, "span": spanWord, "ago": agoWord, "in": inWord,
 		"next": nextWord, "last": lastWord, "this": thisWord, "on": onWord, "from": fromWord, "today": todayWord,
 		"yesterday": yesterdayWord, "tomorrow": tomorrowWord, "before": beforeWord, "after": afterWord,
-		"weekend": weekendWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
+		"weekend": weekendWord, "end": endWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
 	l.dates = &dates{numbers: l.numbers}
 	if err := eachPart(f.Date, func(kindName, word string, value float64) bool {
 		k, ok := dateKinds[kindName]
