@@ -129,7 +129,7 @@ func (c compiler) terms(cond Condition) ([]query.Query, error) {
 			if source.field == fieldValue {
 				leaf, value, _ = strings.Cut(term, "=")
 			}
-			if cond.covers(leaf) && anyBarOnly(path, leaf) && cond.holds(value) {
+			if cond.Covers(leaf) && anyBarOnly(path, leaf) && cond.holds(value) {
 				list = append(list, termQuery(source.field, term))
 			}
 		})

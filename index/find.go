@@ -122,7 +122,7 @@ func fulfilling(q Query, ins *colony.Inspection, bar int) []colony.Leaf {
 		}
 		if slices.ContainsFunc(q.Where, func(clause Clause) bool {
 			return slices.ContainsFunc(clause, func(c Condition) bool {
-				return c.Op != Silent && c.covers(path) && c.holds(leaf.Value)
+				return c.Op != Silent && c.Covers(path) && c.holds(leaf.Value)
 			})
 		}) {
 			list = append(list, leaf)

@@ -106,6 +106,8 @@ func TestFind(t *testing.T) {
 		"a bar that lacks a word":          {bars(is("bars.*.capped_brood", "yes"), op("bars.*.eggs", index.Silent, "")), "2/25-04-10/5 2/24-07-01/3"},
 		"bars where the colony fits":       {bars(is("bars.*.capped_brood", "yes"), is("queen.seen", "yes")), "2/25-04-10/5 2/25-04-10/6"},
 		"bars where words fit":             {index.Query{Words: "yellow", Per: index.Bars, Where: []index.Clause{is("bars.*.eggs", "yes")}}, "2/25-04-10/4 2/25-04-10/6"},
+		"without":                          {index.Query{Where: []index.Clause{is("queen.seen", "yes")}, Without: []index.Clause{is("bars.*.eggs", "yes")}}, "willow/26-03-30"},
+		"bars without":                     {index.Query{Per: index.Bars, Where: []index.Clause{is("bars.*.capped_brood", "yes")}, Without: []index.Clause{is("queen.seen", "yes")}}, "2/24-07-01/3"},
 		"last":                             {index.Query{Where: []index.Clause{is("queen.seen", "yes")}, Pick: index.Last}, "willow/26-03-30"},
 		"first":                            {index.Query{Where: []index.Clause{is("queen.seen", "yes")}, Pick: index.First}, "2/25-04-10"},
 		"last for each hive":               {index.Query{Each: index.ByHive, Pick: index.Last}, "willow/26-03-30 4/25-05-20 2/25-04-10"},

@@ -11,12 +11,13 @@ import (
 // Query says what to find. All its parts have to hold; the zero Query finds
 // every inspection that is confirmed or waits.
 type Query struct {
-	Words  string         // each has to stand in the text, in any inflection
-	Where  []Clause       // each has to hold
-	Hive   string         // "" for every hive
-	From   colony.Date    // first day of inspection, included; zero for no bound
-	To     colony.Date    // last day of inspection, included; zero for no bound
-	States []colony.State // none for confirmed and waiting
+	Words   string         // each has to stand in the text, in any inflection
+	Where   []Clause       // each has to hold
+	Without []Clause       // none may hold, of the whole inspection
+	Hive    string         // "" for every hive
+	From    colony.Date    // first day of inspection, included; zero for no bound
+	To      colony.Date    // last day of inspection, included; zero for no bound
+	States  []colony.State // none for confirmed and waiting
 
 	Per    Unit     // what a hit is
 	Each   Grouping // count by, and with Pick choose from
@@ -156,8 +157,8 @@ func compare(a, b float64) int {
 	return 0
 }
 
-// covers reports whether a plain path fits the condition's.
-func (c Condition) covers(path string) bool {
+// Covers reports whether a plain path fits the condition's.
+func (c Condition) Covers(path string) bool {
 	pattern := plainPath(c.Path)
 	for {
 		want, moreWanted, more := strings.Cut(pattern, ".")
@@ -177,6 +178,13 @@ func (c Condition) covers(path string) bool {
 
 // check refuses a query that cannot be answered.
 func (q Query) check() error {
+	for _, clause := range q.Without {
+		for _, c := range clause {
+			if err := c.check(); err != nil {
+				return err
+			}
+		}
+	}
 	for _, clause := range q.Where {
 		if len(clause) == 0 {
 			return fmt.Errorf("an empty clause never holds")

@@ -101,6 +101,19 @@ func (c compiler) plan(q Query, terms []Term) (what query.Query, fits map[number
 		whole = append(whole, part)
 		colonyParts++
 	}
+	if len(q.Without) > 0 {
+		not := bleve.NewBooleanQuery()
+		not.AddMust(termQuery(fieldKind, kindInspection))
+		for _, clause := range q.Without {
+			part, err := c.clause(clause, kindInspection)
+			if err != nil {
+				return nil, nil, err
+			}
+			not.AddMustNot(part)
+		}
+		whole = append(whole, not)
+		colonyParts++
+	}
 	if q.Per == Inspections {
 		return bleve.NewConjunctionQuery(whole...), nil, nil
 	}

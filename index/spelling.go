@@ -69,13 +69,13 @@ func (c compiler) has(stem string) (there bool, err error) {
 }
 
 // slips is how many letters of a word may be wrong, none where it holds a
-// digit: a rule of thumb.
+// digit: a rule of thumb. Of two in a short word too many others would do.
 func slips(word string) int {
 	letters := utf8.RuneCountInString(word)
 	switch {
 	case letters < 3 || strings.ContainsAny(word, "0123456789"):
 		return 0
-	case letters < 6:
+	case letters < 8:
 		return 1
 	}
 	return 2

@@ -18,77 +18,279 @@ import (
 // asked is a question as it was understood.
 type asked struct {
 	index.Query
-	when  period
-	said  []string // what each part of Where asks for, in words
-	plain string   // all words that mean something, but for time and hive
+	when   period
+	form   form
+	topic  *topic        // what is counted or measured, nil for nothing
+	leaves []colony.Leaf // that the rules of notes read in it
+	said   []string      // what each part of Where asks for, in words
+	plain  string        // all words that mean something, but for time and hive
 }
 
 // understand reads a question asked on the given day, of an apiary with the
 // given hives.
-func understand(words string, parser *parse.Parser, hives []string, today colony.Date) asked {
+func understand(question string, parser *parse.Parser, hives []string, today colony.Date) asked {
 	var q asked
-	rest, when := cutPeriod(words, today)
+	rest, when := cutPeriod(strings.TrimRight(strings.TrimSpace(question), "?!. "), today)
 	q.when, q.From, q.To = when, when.from, when.to
-	rest, q.Pick = cutPick(rest)
-	rest, named := cutHive(asStatement(rest), hives)
-	note := colony.Note{Text: rest, Given: today.Time()}
-	read := parser.Parse(&note)
-	if len(read) == 0 {
-		q.Hive, q.Words = named, unread(rest, nil)
-		return q
-	}
-	ins := &read[0]
-	q.Hive = cmp.Or(ins.Hive, named)
-	for _, leaf := range colony.Leaves(ins) {
-		if clause := clauseOf(leaf); clause != nil {
-			q.Where = append(q.Where, clause)
-			q.said = append(q.said, inWords(leaf))
-		}
+	rest, hive := cutHive(rest, hives)
+	rest = q.takeForm(rest)
+	rest, comparison, compared := cutComparison(rest)
+	q.must(compared, comparison...)
+	if q.topic = topicOf(rest, q.form.measures()); q.topic != nil {
+		var where []index.Clause
+		rest, where = q.topic.cut(rest)
+		q.must(q.topic.name, where...)
 	}
 	if asksForBars.MatchString(rest) {
-		q.Per, q.Where = index.Bars, aboutBars(q.Where)
+		q.Per = index.Bars
 	}
-	q.Words = withoutTopics(unread(rest, ins.Evidence), q.Where)
-	q.plain = unread(rest, map[string][]colony.Span{"hive": ins.Evidence["hive"]})
+	plain := rest
+	rest = amountAsked.ReplaceAllString(reword(asStatement(reword(rest))), "")
+	rest, namings, named := cutNamings(rest)
+	for i, clause := range namings {
+		q.must(named[i], clause)
+	}
+	q.Hive = hive
+	q.read(rest, parser, today)
+	if q.Per == index.Bars {
+		q.Where = aboutBars(q.Where)
+	}
+	q.plain = unread(plain, nil)
 	return q
 }
 
+// takeForm notes what kind of answer is wanted, and takes the words for it out.
+func (q *asked) takeForm(question string) string {
+	question, q.form = cutForm(question)
+	question, q.Pick = cutPick(question)
+	switch {
+	case q.form == asksAgo:
+		q.Pick = index.Last
+	case q.form == asksEach:
+		q.Each = index.ByYear
+		if q.Pick == index.All {
+			q.Pick = index.First
+		}
+	case q.form == asksGaps:
+		q.Pick = index.All
+	case q.form == asksHives || q.form == asksNumber:
+		q.Each = index.ByHive
+	}
+	return question
+}
+
+// amountAsked is left of a question for an amount once its topic is known.
+var amountAsked = words(`how (?:many|much)|number of|amount of|total|in all`)
+
+// must adds conditions, with the words for them.
+func (q *asked) must(said string, where ...index.Clause) {
+	if len(where) == 0 {
+		return
+	}
+	q.Where = append(q.Where, where...)
+	q.said = append(q.said, said)
+}
+
+// read has the rules of notes read what is left of the question.
+func (q *asked) read(rest string, parser *parse.Parser, today colony.Date) {
+	note := colony.Note{Text: rest, Given: today.Time()}
+	read := parser.Parse(&note)
+	if len(read) == 0 {
+		q.Words = unread(rest, nil)
+		return
+	}
+	ins := &read[0]
+	q.Hive = cmp.Or(ins.Hive, q.Hive)
+	q.leaves = colony.Leaves(ins)
+	for _, leaf := range q.leaves {
+		if clause := clauseOf(leaf); clause != nil && !madeBy(leaf, q.leaves) {
+			q.must(inWords(leaf), clause)
+			q.Without = append(q.Without, presence(leaf)...)
+		}
+	}
+	q.Words = withoutTopics(unread(rest, ins.Evidence), q.Where)
+}
+
 // narrow adds what the flags say; a hive named by a flag counts before one in
-// the words.
+// the words. All hits are needed where their values or days are reckoned with.
 func (q *asked) narrow(hive string, when period, limit int) {
 	if hive != "" {
 		q.Hive = strings.ToLower(hive)
 	}
 	q.when = q.when.and(when)
-	q.From, q.To, q.Limit = q.when.from, q.when.to, limit
+	q.From, q.To = q.when.from, q.when.to
+	if q.form != asksGaps && q.topic == nil {
+		q.Limit = limit
+	}
 }
 
 // asWords gives the conditions up and looks for the words of the question.
-func (q *asked) asWords() { q.Where, q.said, q.Words = nil, nil, q.plain }
+func (q *asked) asWords() {
+	q.Where, q.Without, q.said, q.Words, q.Per = nil, nil, nil, q.plain, index.Inspections
+}
+
+// denied asks for the denial of what the question asks for, where that can be
+// denied.
+func (q asked) denied() (asked, bool) {
+	return q.turned(func(leaf colony.Leaf) (colony.Leaf, bool) {
+		group, _, _ := strings.Cut(leaf.Path, ".")
+		ok := leaf.Value == "yes" && slices.Contains([]string{"signs", "contents", "queen_cells", "drones", "incoming"}, group)
+		return colony.Leaf{Path: leaf.Path, Value: "no"}, ok
+	})
+}
+
+// planned asks for the plan of a deed that was not done.
+func (q asked) planned() (asked, bool) {
+	return q.turned(func(leaf colony.Leaf) (colony.Leaf, bool) {
+		deed, ok := strings.CutPrefix(leaf.Path, "actions.")
+		return colony.Leaf{Path: "plans." + deed, Value: leaf.Value}, ok
+	})
+}
+
+// turned asks for other leaves instead; not where one has no counterpart.
+func (q asked) turned(to func(colony.Leaf) (colony.Leaf, bool)) (asked, bool) {
+	q.Where, q.Without, q.said, q.Per, q.Pick, q.Each = nil, nil, nil, index.Inspections, index.All, index.Together
+	for _, leaf := range q.leaves {
+		if leaf.Path == "hive" || leaf.Path == "at" {
+			continue
+		}
+		other, ok := to(leaf)
+		if !ok {
+			return q, false
+		}
+		if clause := clauseOf(other); clause != nil {
+			q.must(inWords(other), clause)
+			q.Without = append(q.Without, presence(other)...)
+		}
+	}
+	return q, len(q.Where) > 0
+}
 
 // clauseOf is what a leaf of a question asks for; nil where it asks for
 // nothing. What is said of the colony may be recorded of a bar, and what was
 // seen "last" is asked of the day it was seen on.
 func clauseOf(leaf colony.Leaf) index.Clause {
-	is := func(path, value string) index.Condition {
-		return index.Condition{Path: path, Op: index.Is, Value: value}
-	}
 	parts := strings.Split(leaf.Path, ".")
 	switch {
-	case leaf.Path == "hive" || leaf.Path == "at" || len(parts) > 2 && parts[0] != "bars" && parts[2] != "kind":
+	case leaf.Path == "hive" || leaf.Path == "at" || leaf.Path == "mites.method" && leaf.Value == "seen":
 		return nil
-	case parts[0] == "contents" && leaf.Value == "no":
-		return index.Clause{is(leaf.Path, "no")}
+	case parts[0] == "bars":
+		return barClause(leaf, parts)
 	case parts[0] == "contents":
-		return index.Clause{is(leaf.Path, leaf.Value), is("bars.*."+parts[1], leaf.Value)}
-	case parts[0] == "queen_cells" && parts[1] == "any" && len(parts) == 2 && leaf.Value == "yes":
-		return index.Clause{is("queen_cells.*", "yes"), is("bars.*.queen_cells.*", "yes")}
-	case parts[0] == "queen_cells" && len(parts) == 3:
-		return index.Clause{is("queen_cells.*."+parts[2], leaf.Value), is("bars.*.queen_cells.*."+parts[2], leaf.Value)}
-	case parts[0] == "queen_cells" && leaf.Value == "yes":
-		return index.Clause{is(leaf.Path, "yes"), is("bars.*."+leaf.Path, "yes")}
-	case parts[0] == "earlier":
+		return contentClause(parts[1], parts[2:], leaf.Value)
+	case parts[0] == "queen_cells":
+		return cellsClause(parts[1], parts[2:], leaf.Value)
+	case parts[0] == "earlier" && len(parts) == 2:
 		return earlierClause(parts[1], leaf.Value)
+	case leaf.Path == "brood_pattern":
+		return contentClause("brood", []string{"pattern"}, leaf.Value)
+	case parts[0] == "incoming" || leaf.Path == "actions.move_follower.direction" || len(parts) == 3 && parts[2] == "what":
+		return index.Clause{is(leaf.Path, leaf.Value)}
+	case len(parts) > 2 || parts[0] == "earlier":
+		return nil
+	}
+	return stateClause(leaf)
+}
+
+// madeBy reports whether the leaf only tells the outcome of a deed that is asked
+// for: a queen that was marked is marked.
+func madeBy(leaf colony.Leaf, leaves []colony.Leaf) bool {
+	deed := map[string]string{"queen.marked": "actions.mark_queen", "queen.clipped": "actions.clip_queen"}[leaf.Path]
+	return deed != "" && slices.Contains(leaves, colony.Leaf{Path: deed, Value: "yes"})
+}
+
+// stateClause asks for what was found so or was made so.
+func stateClause(leaf colony.Leaf) index.Clause {
+	made := map[string]string{
+		"floor=closed": "close_floor", "floor=open": "open_floor", "entrance=reduced": "reduce_entrance",
+		"entrance=open": "open_entrance", "entrance=closed": "close_entrance",
+	}
+	clause := index.Clause{is(leaf.Path, leaf.Value)}
+	if deed, ok := made[leaf.Path+"="+leaf.Value]; ok {
+		clause = append(clause, is("actions."+deed, "yes"))
+	}
+	return clause
+}
+
+// stages are what a content that is named broadly may be recorded as.
+var stages = map[string][]string{
+	"brood": {"brood", "capped_brood", "open_brood", "emerging_brood"},
+	"honey": {"honey", "capped_honey"},
+}
+
+// contentClause asks for a content of any bar or of the colony, or for a detail
+// of it.
+func contentClause(what string, detail []string, value string) index.Clause {
+	if len(detail) == 1 && (detail[0] == "amount" || detail[0] == "bars" || detail[0] == "bars_max") {
+		return nil
+	}
+	kinds := stages[what]
+	if kinds == nil {
+		kinds = []string{what}
+	}
+	var clause index.Clause
+	for _, kind := range kinds {
+		path := strings.Join(append([]string{kind}, detail...), ".")
+		clause = append(clause, is("contents."+path, value), is("bars.*."+path, value))
+	}
+	switch {
+	case what == "brood" && len(detail) == 1 && detail[0] == "pattern":
+		clause = append(clause, is("brood_pattern", value))
+	case (what == "pollen" || what == "nectar") && len(detail) == 0:
+		clause = append(clause, is("incoming."+what, value))
+	}
+	return clause
+}
+
+// cellsClause asks for queen cells, at any place. An empty cup is none, unless
+// asked for.
+func cellsClause(stage string, detail []string, value string) index.Clause {
+	if len(detail) > 0 && detail[0] != "kind" {
+		return nil
+	}
+	stagesOf := []string{stage}
+	switch {
+	case stage == "any" && len(detail) > 0:
+		stagesOf = []string{"*"}
+	case stage == "any" && value != "no":
+		stagesOf = []string{"any", "charged", "capped", "emerged", "torn"}
+	}
+	var clause index.Clause
+	for _, s := range stagesOf {
+		path := strings.Join(append([]string{"queen_cells", s}, detail...), ".")
+		clause = append(clause, is(path, value), is("bars.*."+path, value))
+	}
+	return clause
+}
+
+// presence is what must not be recorded where a leaf is denied of the whole
+// colony: "no eggs" on one bar does not say it of a hive with eggs on the next.
+func presence(leaf colony.Leaf) []index.Clause {
+	parts := strings.Split(leaf.Path, ".")
+	if leaf.Value != "no" || len(parts) != 2 || parts[0] != "contents" && parts[0] != "queen_cells" {
+		return nil
+	}
+	return []index.Clause{clauseOf(colony.Leaf{Path: leaf.Path, Value: "yes"})}
+}
+
+// barClause asks for what is said of one numbered bar.
+func barClause(leaf colony.Leaf, parts []string) index.Clause {
+	bar := "bars." + parts[1] + "."
+	switch {
+	case len(parts) >= 4 && parts[2] == "queen_cells" && parts[3] == "any":
+		var clause index.Clause
+		for _, c := range cellsClause("any", parts[4:], leaf.Value) {
+			if path, ok := strings.CutPrefix(c.Path, "bars.*."); ok {
+				clause = append(clause, is(bar+path, leaf.Value))
+			}
+		}
+		return clause
+	case len(parts) == 3 && stages[parts[2]] != nil && leaf.Value == "yes":
+		var clause index.Clause
+		for _, kind := range stages[parts[2]] {
+			clause = append(clause, is(bar+kind, "yes"))
+		}
+		return clause
 	}
 	return index.Clause{is(leaf.Path, leaf.Value)}
 }
@@ -112,9 +314,6 @@ func earlierClause(event, value string) index.Clause {
 	}
 	return clause
 }
-
-// asksForBars finds a question whose answer is bars, not inspections.
-var asksForBars = regexp.MustCompile(`(?i)\b(?:which bars?|bars? (?:with|that|which|of|full))\b`)
 
 // aboutBars leaves in each clause only what is recorded of bars, where there is
 // such a thing.
@@ -145,74 +344,40 @@ func inWords(leaf colony.Leaf) string {
 func cutPick(words string) (string, index.Pick) {
 	pick := index.All
 	var rest []string
-	asksWhen := false
 	for word := range strings.FieldsSeq(words) {
 		switch strings.ToLower(strings.Trim(word, "?,.")) {
-		case "when":
-			asksWhen = true
-			continue
-		case "last", "latest":
+		case "last", "latest", "recently":
 			pick = index.Last
 			continue
 		case "first", "earliest":
 			pick = index.First
 			continue
 		}
-		rest = append(rest, strings.TrimRight(word, "?"))
-	}
-	if asksWhen && pick == index.All {
-		pick = index.Last
+		rest = append(rest, word)
 	}
 	return strings.Join(rest, " "), pick
 }
 
-var (
-	asksWho  = regexp.MustCompile(`(?i)^\s*(?:who|which (?:hives?|colony|colonies)) (?:is|are|was|were|has been|had been)\b`)
-	asksSeen = regexp.MustCompile(`(?i)^\s*(?:where |how often |how many times )?(?:did|do|have|had|was|were|is|are) (?:i|we|you|they|it)?\s*(?:see|saw|seen|find|found|spot|spotted)?\b`)
-	queen    = regexp.MustCompile(`(?i)\bqueen\b`)
-	seen     = regexp.MustCompile(`(?i)\b(?:see|saw|seen|find|found|spot|spotted)\b`)
-)
-
-// asStatement turns a question round into what it asks for, since the rules of
-// notes take a question for no observation: "did I see the queen" → "queen
-// seen", "who was nasty" → "bees nasty".
-func asStatement(words string) string {
-	if asksWho.MatchString(words) {
-		return strings.TrimSpace(asksWho.ReplaceAllString(words, "bees"))
-	}
-	opening := asksSeen.FindString(words)
-	if opening == "" {
-		return words
-	}
-	rest := strings.TrimSpace(strings.TrimPrefix(words, opening))
-	rest = strings.TrimSpace(strings.TrimPrefix(rest, "the "))
-	if seen.MatchString(opening) && !strings.Contains(strings.ToLower(rest), "queen c") {
-		rest = queen.ReplaceAllString(rest, "queen seen")
-	}
-	return rest
-}
-
-// cutHive takes out the name of a hive, with the word hive after it or without.
+// cutHive takes out the name of a hive, with the words that belong to it.
 // Numbers are left to the rules: they count too many other things.
-func cutHive(words string, hives []string) (rest, hive string) {
-	lower := " " + strings.ToLower(words) + " "
+func cutHive(question string, hives []string) (rest, hive string) {
 	for _, name := range hives {
 		if name == "" || strings.Trim(name, "0123456789") == "" {
 			continue
 		}
-		for _, form := range []string{name + " hive", name} {
-			if i := strings.Index(lower, " "+form+" "); i >= 0 {
-				return strings.TrimSpace(words[:i] + words[min(i+len(form), len(words)):]), name
-			}
+		naming := words(`(?:(?:in|at|for|from|of|on|about|with) )?(?:the )?(?:hive )?` + regexp.QuoteMeta(name) + `(?:'s)?(?: (?:hive|colony))?`)
+		if naming.MatchString(question) {
+			return oneSpaced(naming.ReplaceAllString(question, " ")), name
 		}
 	}
-	return words, ""
+	return question, ""
 }
 
 // asking are words that make a question and ask for nothing by themselves.
 var asking = strings.Fields(`a an the i we me my you it its is was were are be been did do does done has have had
-	what which who whose where how many much often long show tell find list all any ever every each
-	bees of in into on at to with for from by and or that there this these those about see saw seen time times hive hives bar bars`)
+	what which who whose when where how many much often long happened anything something note notes so still ever me us
+	record recorded ago since get got say said look looked like show tell find list all any ever every each
+	bees of in into on at to with for from by and or that there this these those about see saw seen time times really please need year hive hives bar bars`)
 
 // unread joins the words of the question that no rule took and that mean
 // something.

@@ -40,11 +40,12 @@ func TestUnderstand(t *testing.T) {
 
 func TestClausesFindWhatIsRecordedElsewhere(t *testing.T) {
 	for leaf, want := range map[string]string{
-		"contents.eggs=yes":            "contents.eggs=yes or bars.*.eggs=yes",
-		"contents.eggs=no":             "contents.eggs=no",
-		"contents.eggs.amount=little":  "",
-		"queen_cells.any=yes":          "queen_cells.*=yes or bars.*.queen_cells.*=yes",
-		"queen_cells.any=no":           "queen_cells.any=no",
+		"contents.eggs=yes":           "contents.eggs=yes or bars.*.eggs=yes",
+		"contents.eggs=no":            "contents.eggs=no or bars.*.eggs=no",
+		"contents.eggs.amount=little": "",
+		"queen_cells.any=yes": "queen_cells.any=yes or bars.*.queen_cells.any=yes or queen_cells.charged=yes or bars.*.queen_cells.charged=yes or " +
+			"queen_cells.capped=yes or bars.*.queen_cells.capped=yes or queen_cells.emerged=yes or bars.*.queen_cells.emerged=yes or queen_cells.torn=yes or bars.*.queen_cells.torn=yes",
+		"queen_cells.any=no":           "queen_cells.any=no or bars.*.queen_cells.any=no",
 		"queen_cells.capped=yes":       "queen_cells.capped=yes or bars.*.queen_cells.capped=yes",
 		"queen_cells.any.kind=swarm":   "queen_cells.*.kind=swarm or bars.*.queen_cells.*.kind=swarm",
 		"earlier.queen_seen=yes":       "queen.seen=yes",
@@ -52,7 +53,7 @@ func TestClausesFindWhatIsRecordedElsewhere(t *testing.T) {
 		"bars.4.eggs=yes":              "bars.4.eggs=yes",
 		"temper.score=1":               "temper.score=1",
 		"actions.feed=yes":             "actions.feed=yes",
-		"actions.feed.what=syrup":      "",
+		"actions.feed.what=syrup":      "actions.feed.what=syrup",
 		"hive=3":                       "",
 		"at=2026-05-14T00:00:00Z":      "",
 		"earlier.queen_seen.bar=6":     "",

@@ -14,7 +14,7 @@ import (
 type findOptions struct {
 	hive, from, to string
 	limit          int
-	json           bool
+	json, plain    bool
 }
 
 func (a *app) find() *cobra.Command {
@@ -25,9 +25,14 @@ func (a *app) find() *cobra.Command {
 		Long: `Find looks in everything that was taken in, waiting or confirmed, and prints
 the newest first: the hive, the date, the bar, and the words as they were said.
 The question is read with the same rules as a note, so that "chalkbrood" does
-not find "no chalkbrood"; what no rule takes is looked for as words.`,
+not find "no chalkbrood"; what no rule takes is looked for as words. A question
+for when, how many or how long is answered in a line, with the evidence below.
+How the question was understood is said first; --hive, --from and --to say it
+better, and --plain looks for nothing but the words.`,
 		Example: `  barwise find queen seen orchard hive since april
   barwise find when did I last see eggs in hive 2
+  barwise find how much honey did I harvest last year
+  barwise find days between queen sightings
   barwise find --hive barn --from 2026-04-01 chalkbrood
   barwise find --json drone brood`,
 		Args: wants(1, many, "word"),
@@ -38,6 +43,7 @@ not find "no chalkbrood"; what no rule takes is looked for as words.`,
 	f.StringVar(&o.from, "from", "", "only from `DAY` on, such as 2026-04-01")
 	f.StringVar(&o.to, "to", "", "only up to `DAY`")
 	f.IntVar(&o.limit, "limit", 20, "print at most `N` hits; 0 for all")
+	f.BoolVar(&o.plain, "plain", false, "look for the words as they stand, whatever they mean")
 	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hit a line")
 	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
@@ -65,26 +71,65 @@ func (a *app) runFind(words string, o findOptions) error {
 			return err
 		}
 		q := understand(words, parser, hives, colony.DateOf(a.now()))
+		if o.plain {
+			q = asked{plain: words}
+			q.asWords()
+		}
 		q.narrow(o.hive, period{from, to}, o.limit)
 		if text := q.String(); text != "" {
 			fmt.Fprintln(a.err, "Looking for: "+clean(text))
 		}
-		hits, err := s.Find(q.Query)
+		r, err := q.reply(s, colony.DateOf(a.now()))
 		if err != nil {
 			return err
 		}
-		if len(hits.Hits) == 0 && len(q.Where) > 0 {
-			q.asWords()
-			fmt.Fprintln(a.err, "Nothing is recorded so; looking for the words.")
-			if hits, err = s.Find(q.Query); err != nil {
-				return err
-			}
-		}
-		if len(hits.Hits) == 0 {
-			return undone("nothing found for %q", clean(words))
-		}
-		return a.printHits(hits, o)
+		return a.printReply(r, words, o)
 	})
+}
+
+// reply is what the records answer.
+type reply struct {
+	line string // the answer in a line, "" where there is none
+	note string // how it was come by, if not as asked
+	hits index.Hits
+}
+
+// reply asks the records. What is not found is looked for denied or planned,
+// and else as words: silence, denial and intention are three answers.
+func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
+	hits, err := s.Find(q.Query)
+	if err != nil {
+		return reply{}, err
+	}
+	if len(hits.Hits) > 0 {
+		q.keepExtremes(&hits)
+		return reply{line: q.answer(hits, today), hits: hits}, nil
+	}
+	if len(q.Where) == 0 {
+		return reply{}, nil
+	}
+	for _, other := range []struct {
+		words string
+		of    func(asked) (asked, bool)
+	}{{"Said only to be absent: ", asked.denied}, {"Not done, but planned: ", asked.planned}} {
+		turned, ok := other.of(*q)
+		if !ok {
+			continue
+		}
+		if hits, err = s.Find(turned.Query); err != nil {
+			return reply{}, err
+		}
+		if n := len(hits.Hits); n > 0 {
+			return reply{line: fmt.Sprintf("%s%s, %s, last on %s, %s", other.words, strings.Join(turned.said, ", "), amount(hits.Total, "time"),
+				longDate(hits.Hits[0].Day), hiveOrNone(hits.Hits[0].Hive))}, nil
+		}
+	}
+	q.asWords()
+	if strings.TrimSpace(q.Words) == "" {
+		return reply{}, nil
+	}
+	hits, err = s.Find(q.Query)
+	return reply{note: "Nothing is recorded so; looking for the words.", hits: hits}, err
 }
 
 func dayFlag(name, value string) (colony.Date, error) {
@@ -98,23 +143,36 @@ func dayFlag(name, value string) (colony.Date, error) {
 	return d, nil
 }
 
-func (a *app) printHits(hits index.Hits, o findOptions) error {
+func (a *app) printReply(r reply, words string, o findOptions) error {
+	shown := r.hits.Hits
+	if o.limit > 0 && len(shown) > o.limit {
+		shown = shown[:o.limit]
+	}
+	if r.note != "" && len(shown) > 0 {
+		fmt.Fprintln(a.err, r.note)
+	}
 	out := bufio.NewWriter(a.out)
 	if o.json {
-		if err := writeJSONLines(out, hits.Hits); err != nil {
+		if err := writeJSONLines(out, shown); err != nil {
 			return err
 		}
-		return out.Flush()
-	}
-	s := sheet{out: guard{out}, style: stylesFor(a.out), wide: a.width()}
-	for _, h := range hits.Hits {
-		s.hit(h)
+	} else {
+		s := sheet{out: guard{out}, style: stylesFor(a.out), wide: a.width()}
+		if r.line != "" {
+			fmt.Fprintln(s.out, s.style.head.Render(r.line))
+		}
+		for _, h := range shown {
+			s.hit(h)
+		}
 	}
 	if err := out.Flush(); err != nil {
 		return err
 	}
-	if rest := hits.Total - len(hits.Hits); rest > 0 && o.limit > 0 {
+	if rest := r.hits.Total - len(shown); rest > 0 && len(shown) > 0 && len(shown) < len(r.hits.Hits) {
 		fmt.Fprintf(a.err, "%d more; --limit 0 prints all\n", rest)
+	}
+	if len(shown) == 0 {
+		return undone("nothing found for %q", clean(words))
 	}
 	return nil
 }

@@ -2,6 +2,7 @@ package command
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -20,22 +21,26 @@ var monthNames = map[string]time.Month{
 }
 
 const (
-	monthForm = `(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)`
-	dayForm   = `\d{1,2}(?:st|nd|rd|th)?`
-	timeForm  = `(\d{4}-\d\d-\d\d|(?:the )?` + dayForm + ` (?:of )?` + monthForm + `(?: \d{4})?|` + monthForm + ` ` + dayForm + `(?:,? \d{4})?|` +
-		monthForm + `(?: \d{4})?|20\d\d|last year|this year|last month|this month|last week|this week|yesterday|today)`
+	monthForm  = `(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)`
+	seasonForm = `(?:spring|summer|autumn|fall|winter)`
+	dayForm    = `\d{1,2}(?:st|nd|rd|th)?`
+	timeForm   = `(\d{4}-\d\d-\d\d|(?:the )?` + dayForm + ` (?:of )?` + monthForm + `(?: \d{4})?|` + monthForm + ` ` + dayForm + `(?:,? \d{4})?|` +
+		monthForm + `(?: \d{4})?|(?:(?:last|this|the) )?` + seasonForm + `(?: (?:of )?20\d\d)?|20\d\d|last year|this year|last month|this month|last week|this week|yesterday|today)`
 )
+
+// otherWords are names of months and seasons that have another meaning.
+var otherWords = []string{"may", "march", "mar", "dec", "sep", "sept", "jan", "spring", "summer", "autumn", "winter", "fall"}
 
 var periodWords = regexp.MustCompile(`(?i)\b(?:(since|from|after|until|till|before|up to|in|during|on|of) )?` + timeForm + `\b`)
 
 // cutPeriod takes every naming of a time out of the words and returns the days
-// that all of them leave. A bare month counts only after a word such as since
-// or in: "may" and "march" mean other things too.
+// that all of them leave. What means other things too counts only after a word
+// such as since or in.
 func cutPeriod(words string, today colony.Date) (rest string, p period) {
 	rest = periodWords.ReplaceAllStringFunc(words, func(found string) string {
 		m := periodWords.FindStringSubmatch(found)
 		lead, text := strings.ToLower(m[1]), strings.ToLower(m[2])
-		if _, bare := monthNames[text[:min(3, len(text))]]; bare && lead == "" && !strings.ContainsAny(text, "0123456789") {
+		if lead == "" && slices.Contains(otherWords, text) {
 			return found
 		}
 		named, ok := readPeriod(text, today)
@@ -95,7 +100,38 @@ func readPeriod(text string, today colony.Date) (period, bool) {
 	case "last year":
 		return year(today.Year - 1), true
 	}
+	if p, ok := readSeason(text, today); ok {
+		return p, true
+	}
 	return readNamedDay(text, today)
+}
+
+// seasonStarts are the months that the northern seasons begin with, by the
+// calendar of the weather services.
+var seasonStarts = map[string]time.Month{"spring": 3, "summer": 6, "autumn": 9, "fall": 9, "winter": 12}
+
+// readSeason reads "last winter" and "summer 2025". A winter is named by the
+// year that it begins in; one without a year is the latest that has begun, and
+// the last is the latest that is over.
+func readSeason(text string, today colony.Date) (period, bool) {
+	for name, start := range seasonStarts {
+		if !strings.Contains(text, name) {
+			continue
+		}
+		span := func(year int) period {
+			return period{colony.NewDate(year, start, 1), colony.NewDate(year, start+3, 1).AddDays(-1)}
+		}
+		if digits := number.FindString(text); digits != "" {
+			year, _ := strconv.Atoi(digits)
+			return span(year), true
+		}
+		p := span(today.Year)
+		for p.from.Compare(today) > 0 || strings.HasPrefix(text, "last") && p.to.Compare(today) >= 0 {
+			p = span(p.from.Year - 1)
+		}
+		return p, true
+	}
+	return period{}, false
 }
 
 var number = regexp.MustCompile(`\d+`)

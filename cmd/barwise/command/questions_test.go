@@ -1,0 +1,158 @@
+package command
+
+import (
+	"bytes"
+	"cmp"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"barwise/colony"
+	"barwise/index"
+	"barwise/parse"
+)
+
+// asking day of the questions.
+var askedOn = colony.NewDate(2026, 11, 1)
+
+// question is a case of testdata/questions.txt, which describes the format.
+type question struct {
+	line  int
+	words string
+	says  []string
+	hits  []string // "orchard 2026-05-16/9", sorted
+	any   bool     // whatever is found
+}
+
+func readQuestions(t *testing.T, name string) []question {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join("testdata", name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var list []question
+	for i, line := range strings.Split(string(data), "\n") {
+		words := strings.Fields(line)
+		if len(words) == 0 || words[0] == "#" {
+			continue
+		}
+		if words[0] == "?" {
+			list = append(list, question{line: i + 1, words: strings.Join(words[1:], " ")})
+			continue
+		}
+		q := &list[len(list)-1]
+		switch {
+		case words[0] == "=":
+			q.says = append(q.says, strings.Join(words[1:], " "))
+		case line == "any":
+			q.any = true
+		case line != "nothing":
+			for _, day := range words[1:] {
+				q.hits = append(q.hits, words[0]+" "+day)
+			}
+		}
+	}
+	for i := range list {
+		slices.Sort(list[i].hits)
+	}
+	return list
+}
+
+// demoStore holds the demo's notes, taken in as the command does.
+func demoStore(t *testing.T) *index.Store {
+	t.Helper()
+	dir := t.TempDir()
+	var out, errOut bytes.Buffer
+	if code := Run([]string{"demo", "--sound=false", "--data", dir}, strings.NewReader(""), &out, &errOut); code != 0 {
+		t.Fatalf("demo exits with %d: %s", code, errOut.String())
+	}
+	s, err := index.Open(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { s.Close() })
+	return s
+}
+
+// wrong says what is wrong with the answer, or "".
+func (q question) wrong(r reply) string {
+	for _, want := range q.says {
+		if !strings.Contains(r.line, want) {
+			return fmt.Sprintf("says %q, want %q in it", r.line, want)
+		}
+	}
+	if q.any {
+		return ""
+	}
+	var got []string
+	for _, h := range r.hits.Hits {
+		text := h.Hive + " " + h.Day.String()
+		if slices.ContainsFunc(q.hits, func(s string) bool { return strings.Contains(s, "/") }) {
+			text += fmt.Sprintf("/%d", h.Bar)
+		}
+		got = append(got, text)
+	}
+	slices.Sort(got)
+	got = slices.Compact(got)
+	if slices.Equal(got, q.hits) {
+		return ""
+	}
+	var text []string
+	for _, hit := range got {
+		if !slices.Contains(q.hits, hit) {
+			text = append(text, "not "+hit)
+		}
+	}
+	for _, hit := range q.hits {
+		if !slices.Contains(got, hit) {
+			text = append(text, "missing "+hit)
+		}
+	}
+	return strings.Join(text, ", ")
+}
+
+// TestQuestionsAreAnswered asks the demo what was worked out by hand. An answer
+// hangs on all that is read in some ninety notes, so that a few may be wrong:
+// the test prints each and holds the share that is right.
+func TestQuestionsAreAnswered(t *testing.T) {
+	s := demoStore(t)
+	parser, err := parse.New(colony.OwnWords{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	hives, err := s.Hives()
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The aim is 95 %. All that is missing from it are words of the notes that
+	// are not read yet ("very calm" without a full stop, "2nd tray on").
+	for _, set := range []struct {
+		file  string
+		least int // questions
+		floor float64
+	}{{"questions.txt", 60, 0.89}, {"questions_later.txt", 40, 0.88}} {
+		list := readQuestions(t, set.file)
+		right := 0
+		for _, want := range list {
+			q := understand(want.words, parser, hives, askedOn)
+			r, err := q.reply(s, askedOn)
+			if err != nil {
+				t.Errorf("%s:%d: %q: %v", set.file, want.line, want.words, err)
+				continue
+			}
+			wrong := want.wrong(r)
+			if wrong == "" {
+				right++
+				continue
+			}
+			t.Logf("%s:%d: %q, understood as %q: %s", set.file, want.line, want.words, q.String(), cmp.Or(wrong, "right"))
+		}
+		t.Logf("%s: %d of %d right", set.file, right, len(list))
+		if len(list) < set.least || float64(right) < set.floor*float64(len(list)) {
+			t.Errorf("%s: %d of %d right, want %.0f %% of at least %d", set.file, right, len(list), 100*set.floor, set.least)
+		}
+	}
+}
