@@ -74,7 +74,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && prev.is(kOn) && ends && countedBefore(r, before) {
 		return false // "capped honey on seven bars, pollen on two"
 	}
-	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell) && r.isWord(prev, "on") {
+	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell, kComb) && r.isWord(prev, "on") {
 		return true
 	}
 	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {

@@ -111,7 +111,13 @@ func (f *fitting) treat() bool {
 	return true
 }
 
-func (f *fitting) markQueen() bool { return f.herQueen(f.c, f.i, f.args) }
+// markQueen: "a new marked queen" tells how she is, not what was done.
+func (f *fitting) markQueen() bool {
+	if n := len(f.pre); n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
+		return false
+	}
+	return f.herQueen(f.c, f.i, f.args)
+}
 
 func (f *fitting) clipQueen() bool {
 	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, "wing") || strings.Contains(f.text, "queen")

@@ -216,12 +216,15 @@ func (r *reader) argument(items []item, i int) bool {
 }
 
 func (r *reader) deedBefore(items []item, k int) bool {
+	into := r.isWord(&items[k], "into")
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
 			for _, rule := range r.senses(&items[k]) {
 				switch rule.Value {
 				case "add_bar", "move_bar", "remove_bar", "unite":
 					return true
+				case "split":
+					return into
 				}
 			}
 		}

@@ -44,7 +44,7 @@ func (r *reader) sentence(items []item) {
 func (r *reader) enter(c *clause) {
 	for k := range c.items {
 		it := &c.items[k]
-		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && c.mood != unasked {
+		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
 			r.goTo(it)
 			break
 		}
