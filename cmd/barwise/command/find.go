@@ -92,6 +92,15 @@ type reply struct {
 	line string // the answer in a line, "" where there is none
 	note string // how it was come by, if not as asked
 	hits index.Hits
+	all  int // hits that there are, listed or not
+}
+
+func (q *asked) replyOf(hits index.Hits) reply {
+	r := reply{hits: hits, all: len(hits.Hits)}
+	if q.Pick == index.All {
+		r.all = max(r.all, hits.Total)
+	}
+	return r
 }
 
 // reply asks the records. What is not found is looked for denied or planned,
@@ -103,7 +112,9 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 	}
 	if len(hits.Hits) > 0 {
 		q.keepExtremes(&hits)
-		return reply{line: q.answer(hits, today), hits: hits}, nil
+		r := q.replyOf(hits)
+		r.line = q.answer(hits, today)
+		return r, nil
 	}
 	if len(q.Where) == 0 {
 		return reply{}, nil
@@ -129,7 +140,9 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 		return reply{}, nil
 	}
 	hits, err = s.Find(q.Query)
-	return reply{note: "Nothing is recorded so; looking for the words.", hits: hits}, err
+	r := q.replyOf(hits)
+	r.note = "Nothing is recorded so; looking for the words."
+	return r, err
 }
 
 func dayFlag(name, value string) (colony.Date, error) {
@@ -168,7 +181,7 @@ func (a *app) printReply(r reply, words string, o findOptions) error {
 	if err := out.Flush(); err != nil {
 		return err
 	}
-	if rest := r.hits.Total - len(shown); rest > 0 && len(shown) > 0 && len(shown) < len(r.hits.Hits) {
+	if rest := r.all - len(shown); rest > 0 && len(shown) > 0 {
 		fmt.Fprintf(a.err, "%d more; --limit 0 prints all\n", rest)
 	}
 	if len(shown) == 0 {
