@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"strings"
 	"time"
 )
 
@@ -93,13 +94,20 @@ func (l *dueList) space(known []Inspection, today Date, set Settings) {
 	if s.GiveBy.IsZero() || !set.Season.Active(today) || today.Sub(s.AsOf) > 42 {
 		return
 	}
-	l.add("space", s.AsOf, "", s.GiveBy, fmt.Sprintf("give %d bars", s.Give), s.String())
+	l.add("space", s.AsOf, "", s.GiveBy, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())
 }
 
-// followUps lists what feedings and treatments ask for.
+// followUps lists what feedings and treatments ask for. A feed is looked at by
+// the next visit; a treatment by the first count that comes late enough to show
+// what it did.
 func (l *dueList) followUps(known []Inspection) {
+	last := dayOf(&known[len(known)-1])
+	counted := 0 // the first visit that may count for the treatment at hand
 	for i := range known {
 		on := dayOf(&known[i])
+		for counted < len(known) && (dayOf(&known[counted]).Compare(on.AddDays(feederLook)) < 0 || !counts(&known[counted])) {
+			counted++
+		}
 		for _, t := range known[i].Actions {
 			switch t.Do {
 			case "feed":
@@ -108,29 +116,23 @@ func (l *dueList) followUps(known []Inspection) {
 					d.Status, d.Closed = StatusDone, "inspected on "+longDay(dayOf(&known[i+1]))
 				}
 			case "treat":
-				d := l.add("treatment", on, t.What, on.AddDays(miteAfterTreat), "count mites again; the label says when the treatment ends or is repeated", fmt.Sprintf("treated on %s", longDay(on)))
-				if c := countAfter(known[i+1:], on.AddDays(feederLook)); c != nil {
-					d.Status, d.Closed = StatusDone, "counted on "+longDay(dayOf(c))
+				d := l.add("treatment", on, t.What, on.AddDays(miteAfterTreat), "count mites after the treatment",
+					strings.TrimSpace("treated "+t.What)+" on "+longDay(on)+"; when it ends or is repeated, the label says")
+				switch {
+				case counted < len(known):
+					d.Status, d.Closed = StatusDone, "counted on "+longDay(dayOf(&known[counted]))
+				case last.Sub(d.On) > planLapses:
+					d.lapse()
 				}
 			}
 		}
 	}
-	for i := range l.items {
-		if d := &l.items[i]; (d.Kind == "feeding" || d.Kind == "treatment") && d.Status == StatusOpen &&
-			dayOf(&known[len(known)-1]).Sub(d.On) > planLapses {
-			d.Status, d.Closed = StatusLapsed, "no word of it since"
-		}
-	}
 }
 
-// countAfter is the first inspection from a day on that counts mites.
-func countAfter(later []Inspection, from Date) *Inspection {
-	for i := range later {
-		if m := later[i].Mites; m != nil && m.Method != "seen" && m.Count != nil && dayOf(&later[i]).Compare(from) >= 0 {
-			return &later[i]
-		}
-	}
-	return nil
+// counts reports whether mites were counted at the visit.
+func counts(ins *Inspection) bool {
+	m := ins.Mites
+	return m != nil && m.Count != nil && m.Method != "" && m.Method != "seen"
 }
 
 // mites asks for the next count: a month after the last one in the season,
@@ -161,7 +163,7 @@ func (l *dueList) mites(known []Inspection, today Date, set Settings) {
 
 func lastCount(known []Inspection) *Inspection {
 	for i := len(known) - 1; i >= 0; i-- {
-		if m := known[i].Mites; m != nil && m.Count != nil && m.Method != "" && m.Method != "seen" {
+		if counts(&known[i]) {
 			return &known[i]
 		}
 	}

@@ -68,14 +68,24 @@ type QueenEvidence struct {
 // carry: eggs say that a queen laid within the last three days, not that she
 // is there now.
 func JudgeQueen(history []Inspection, today Date) QueenEvidence {
+	return judgeLast(upTo(history, today), today, 0)[0]
+}
+
+// judgeLast judges the queen before each of the last visits, as of the day of
+// that visit, and after all of them, as of today: up to visits + 1 verdicts,
+// from one pass over the history.
+func judgeLast(known []Inspection, today Date, visits int) []QueenEvidence {
 	t := &queenTrack{}
-	known := upTo(history, today)
+	var out []QueenEvidence
 	for i := range known {
+		if len(known)-i <= visits {
+			out = append(out, t.judge(dayOf(&known[i])))
+		}
 		if f := factsOf(&known[i]); f.informative() {
 			t.take(f)
 		}
 	}
-	return t.judge(today)
+	return append(out, t.judge(today))
 }
 
 // queenTrack follows the evidence through the inspections.

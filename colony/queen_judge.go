@@ -20,7 +20,7 @@ func (t *queenTrack) judge(today Date) QueenEvidence {
 	f := t.last
 	e.AsOf = f.on
 	e.LastEgg = t.lastEggWindow()
-	e.For = slices.Clip(t.evidence)
+	e.For = slices.Clone(t.evidence[max(0, len(t.evidence)-recentFindings):])
 	t.chooseState(&e, today)
 	t.addSightings(&e)
 	t.addAlso(&e, today)
@@ -242,7 +242,8 @@ func (t *queenTrack) addAlso(e *QueenEvidence, today Date) {
 	}
 }
 
-// recentFindings is how many of the latest findings an explanation lists.
+// recentFindings is how many of the latest findings a verdict lists: what was
+// seen before them no longer bears on it.
 const recentFindings = 6
 
 func ago(days int) string {
@@ -262,7 +263,7 @@ func (e *QueenEvidence) explain(today Date) {
 		Formula: "eggs: laid in the last 3 days; open larvae: 3 to 9 days ago; sealed brood: 9 to 21 days ago; the youngest that was seen counts, and what was looked for and not found ends the span",
 		Caveats: e.Notes,
 	}
-	for _, f := range e.For[max(0, len(e.For)-recentFindings):] {
+	for _, f := range e.For {
 		e.Why.Inputs = append(e.Why.Inputs, Input{"speaks for it", f.Says, shortDay(f.On) + ", " + f.Path})
 	}
 	for _, f := range e.Against {

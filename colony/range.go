@@ -107,12 +107,27 @@ func (r Range) String() string {
 		unit = " " + unit
 	}
 	switch {
+	case low == high && best == "1":
+		return best + singular(unit)
 	case low == high:
 		return best + unit
 	case r.Vague():
 		return fmt.Sprintf("%s to %s%s, no closer", low, high, unit)
 	}
 	return fmt.Sprintf("%s%s (%s to %s)", best, unit, low, high)
+}
+
+// singular is the unit for one of it.
+func singular(unit string) string {
+	noun, rest, found := strings.Cut(strings.TrimPrefix(unit, " "), "s a ")
+	if found {
+		return " " + noun + " a " + rest
+	}
+	switch strings.TrimSpace(unit) {
+	case unitBars, unitDays, unitCells, unitBees, "weeks", "mites", "stings":
+		return strings.TrimSuffix(unit, "s")
+	}
+	return unit
 }
 
 // print is the number without parts of things that come whole.

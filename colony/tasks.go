@@ -63,8 +63,12 @@ func Due(history []Inspection, today Date, set Settings, answers []Answer) []Due
 	if len(known) == 0 {
 		return nil
 	}
-	items := dueNow(known, today, set)
-	items = append(items, overtaken(known, items, set)...)
+	queens := judgeLast(known, today, recentVisits)
+	l := &dueList{hive: known[len(known)-1].Hive}
+	l.plans(known, today)
+	l.followUps(known)
+	l.judged(known, today, set, queens[len(queens)-1])
+	items := append(l.items, overtaken(known, l.items, set, queens)...)
 	for i := range items {
 		items[i].Revision = len(known)
 		items[i].answer(answers, today)
@@ -119,23 +123,31 @@ func (d *DueItem) answer(answers []Answer, today Date) {
 	}
 }
 
-// overtaken lists what was due before the last inspection and, without having
-// been answered, no longer is.
-func overtaken(known []Inspection, now []DueItem, set Settings) []DueItem {
-	last := dayOf(&known[len(known)-1])
-	before := upTo(known, last.AddDays(-1))
-	if len(before) == 0 {
-		return nil
-	}
+// recentVisits is how many of the last visits are asked for what was due
+// before them, so that a calendar can take it back.
+const recentVisits = 12
+
+// overtaken lists what was due before one of the last visits and, without
+// having been answered, no longer is. Plans, feeds and treatments are not
+// among it: those stay in the list when they are closed. The queens are as
+// judged before each of these visits, and now.
+func overtaken(known []Inspection, now []DueItem, set Settings, queens []QueenEvidence) []DueItem {
 	have := map[string]bool{}
 	for _, d := range now {
 		have[d.ID] = true
 	}
 	var out []DueItem
-	for _, d := range dueNow(before, last, set) {
-		if d.Status == StatusOpen && !have[d.ID] {
-			d.Status, d.Closed = StatusDone, "seen to, or overtaken, on "+longDay(last)
-			out = append(out, d)
+	first := len(known) - len(queens) + 1
+	for i := len(known) - 1; i >= max(first, 1); i-- {
+		before := &dueList{hive: known[i].Hive}
+		visit := dayOf(&known[i])
+		before.judged(known[:i], visit, set, queens[i-first])
+		for _, d := range before.items {
+			if d.Status == StatusOpen && !have[d.ID] {
+				have[d.ID] = true
+				d.Status, d.Closed = StatusDone, "seen to, or overtaken, on "+longDay(visit)
+				out = append(out, d)
+			}
 		}
 	}
 	return out
@@ -145,6 +157,7 @@ func overtaken(known []Inspection, now []DueItem, set Settings) []DueItem {
 type dueList struct {
 	hive  string
 	items []DueItem
+	ids   map[string]bool
 }
 
 // add appends an open item. The pointer it returns holds until the next add.
@@ -153,9 +166,13 @@ func (l *dueList) add(kind string, anchor Date, detail string, on Date, what, wh
 	if detail != "" {
 		id += "/" + plain(detail)
 	}
-	for n, base := 2, id; slices.ContainsFunc(l.items, func(d DueItem) bool { return d.ID == id }); n++ {
+	for n, base := 2, id; l.ids[id]; n++ {
 		id = fmt.Sprintf("%s#%d", base, n)
 	}
+	if l.ids == nil {
+		l.ids = map[string]bool{}
+	}
+	l.ids[id] = true
 	l.items = append(l.items, DueItem{ID: id, Hive: plain(l.hive), Kind: kind, On: on, What: plain(what), Why: plain(why), Status: StatusOpen})
 	return &l.items[len(l.items)-1]
 }
@@ -171,17 +188,13 @@ func plain(s string) string {
 	}, s)
 }
 
-func dueNow(known []Inspection, today Date, set Settings) []DueItem {
-	l := &dueList{hive: known[len(known)-1].Hive}
-	queen := JudgeQueen(known, today)
-	l.plans(known, today)
+// judged lists what follows from the state of the colony and the season.
+func (l *dueList) judged(known []Inspection, today Date, set Settings, queen QueenEvidence) {
 	l.queen(queen)
 	l.swarm(queen)
 	l.nextInspection(known, today, queen, set)
 	l.space(known, today, set)
-	l.followUps(known)
 	l.mites(known, today, set)
 	l.winter(known, today, set)
 	l.disease(known, today)
-	return l.items
 }
