@@ -3,6 +3,7 @@ package parse
 import (
 	"math"
 	"strings"
+	"sync"
 	"testing"
 
 	"barwise/colony"
@@ -33,17 +34,13 @@ func readAll[T any](text string, read func(l *lexer) (T, int)) (value T, end, al
 	return value, end, len(r.lex.toks)
 }
 
-var shared *Parser
-
-func sharedParser() *Parser {
-	if shared == nil {
-		var err error
-		if shared, err = New(colony.OwnWords{}); err != nil {
-			panic(err)
-		}
+var sharedParser = sync.OnceValue(func() *Parser {
+	p, err := New(colony.OwnWords{})
+	if err != nil {
+		panic(err)
 	}
-	return shared
-}
+	return p
+})
 
 type numberCase struct {
 	said   string
