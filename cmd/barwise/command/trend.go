@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+	"gonum.org/v1/plot"
 
 	"barwise/colony"
 	"barwise/index"
@@ -17,7 +18,9 @@ import (
 
 type trendOptions struct {
 	hive, from, to, by string
+	svg, png           string
 	json, csv, explain bool
+	dark, together     bool
 }
 
 func (a *app) trend() *cobra.Command {
@@ -40,7 +43,8 @@ The measures:
 ` + list.String(),
 		Example: `  barwise trend mite_drop --hive orchard
   barwise trend temper --by month
-  barwise trend brood_bars --from 2026-03-01 --csv`,
+  barwise trend brood_bars --from 2026-03-01 --csv
+  barwise trend mite_drop --svg mites.svg --png mites.png`,
 		Args:      wants(1, 1, "MEASURE"),
 		ValidArgs: names,
 		RunE:      func(_ *cobra.Command, args []string) error { return a.runTrend(args[0], o) },
@@ -50,6 +54,10 @@ The measures:
 	f.StringVar(&o.from, "from", "", "only from `DAY` on")
 	f.StringVar(&o.to, "to", "", "only up to `DAY`")
 	f.StringVar(&o.by, "by", "", "gather by `week, month or season`")
+	f.StringVar(&o.svg, "svg", "", "draw it into `FILE` as SVG")
+	f.StringVar(&o.png, "png", "", "draw it into `FILE` as PNG")
+	f.BoolVar(&o.dark, "dark", false, "draw on dark paper")
+	f.BoolVar(&o.together, "together", false, "all hives as one")
 	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hive a line")
 	f.BoolVar(&o.csv, "csv", false, "print a table: hive, day, value and its range")
 	f.BoolVar(&o.explain, "explain", false, "how the trend was worked out")
@@ -66,6 +74,7 @@ type hiveTrend struct {
 	Says    string          `json:"says"`
 	Samples []colony.Sample `json:"samples"`
 	trend   colony.Trend
+	gap     int // days between two values over which a line is not drawn
 }
 
 func (a *app) runTrend(name string, o trendOptions) error {
@@ -86,7 +95,12 @@ func (a *app) runTrend(name string, o trendOptions) error {
 		if err != nil {
 			return err
 		}
-		trends, err := ap.trends(m, period{from, to}, o.by)
+		trends, err := ap.trends(m, period{from, to}, o.by, o.together)
+		if err == nil && len(trends) > 0 {
+			if err := a.drawTrends(trends, m, o); err != nil {
+				return err
+			}
+		}
 		switch {
 		case err != nil:
 			return wrongUse("--by: %w", err)
@@ -101,23 +115,66 @@ func (a *app) runTrend(name string, o trendOptions) error {
 	})
 }
 
-// trends follows the measure through each hive that speaks of it.
-func (ap *apiary) trends(m colony.Measure, when period, by string) ([]hiveTrend, error) {
+// trends follows the measure through each hive that speaks of it, or through
+// all of them as one.
+func (ap *apiary) trends(m colony.Measure, when period, by string, together bool) ([]hiveTrend, error) {
 	var out []hiveTrend
+	var all []colony.Sample
 	for _, name := range ap.names() {
 		samples := slices.DeleteFunc(m.Series(ap.hives[name], ap.settings), func(s colony.Sample) bool { return !when.holds(s.On) })
-		if by != "" {
-			var err error
-			if samples, err = colony.GroupBy(samples, by); err != nil {
-				return nil, err
-			}
+		all = append(all, samples...)
+		if together {
+			continue
 		}
-		if len(samples) > 0 {
-			t := colony.TrendOf(colony.Points(samples))
-			out = append(out, hiveTrend{name, m.Name, m.Unit, t.Says(m.Unit), samples, t})
+		t, err := trendOf(name, m, samples, by)
+		if err != nil {
+			return nil, err
+		}
+		if len(t.Samples) > 0 {
+			out = append(out, t)
 		}
 	}
-	return out, nil
+	if !together || len(all) == 0 {
+		return out, nil
+	}
+	slices.SortStableFunc(all, func(a, b colony.Sample) int { return a.On.Compare(b.On) })
+	t, err := trendOf("all", m, all, by)
+	return []hiveTrend{t}, err
+}
+
+func trendOf(name string, m colony.Measure, samples []colony.Sample, by string) (hiveTrend, error) {
+	gap := gapDays
+	if by != "" {
+		var err error
+		if samples, err = colony.GroupBy(samples, by); err != nil {
+			return hiveTrend{}, err
+		}
+		gap = map[string]int{"week": gapDays, "month": 62, "season": 184}[by]
+	}
+	t := colony.TrendOf(colony.Points(samples))
+	return hiveTrend{name, m.Name, m.Unit, t.Says(m.Unit), samples, t, gap}, nil
+}
+
+// drawTrends writes the images that were asked for.
+func (a *app) drawTrends(trends []hiveTrend, m colony.Measure, o trendOptions) error {
+	th := light
+	if o.dark {
+		th = dark
+	}
+	for _, image := range []struct {
+		file  string
+		write func(io.Writer, *plot.Plot) error
+	}{{o.svg, writeSVG}, {o.png, writePNG}} {
+		if image.file == "" {
+			continue
+		}
+		p := chart(trends, chartTitle(m.What, trends), th)
+		if err := newFile(image.file, func(out io.Writer) error { return image.write(out, p) }); err != nil {
+			return err
+		}
+		fmt.Fprintln(a.err, "Drawn: "+shown(image.file))
+	}
+	return nil
 }
 
 // holds reports whether the day is within the period.
@@ -126,7 +183,7 @@ func (p period) holds(d colony.Date) bool {
 }
 
 // printTrends prints a line a value with a bar as long as the value, on one
-// scale for all hives, and what it comes to.
+// scale for all hives, and what it comes to; then all of it as a plot.
 func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) error {
 	out, style := guard{a.out}, stylesFor(a.out)
 	most := 0.0
@@ -135,22 +192,29 @@ func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) er
 			most = math.Max(most, s.Value.Best)
 		}
 	}
-	for i, t := range trends {
-		if i > 0 {
-			fmt.Fprintln(out)
-		}
+	for _, t := range trends {
 		fmt.Fprintf(out, "%s, %s\n", style.head.Render("hive "+oneLine(t.Hive)), m.What)
 		for _, s := range t.Samples {
-			fmt.Fprintf(out, "  %s  %-*s %s\n", s.On, trendColumns, strings.Repeat("▇", barLength(s.Value.Best, most)), s.Value)
+			fmt.Fprintf(out, "  %s  %-*s %s%s\n", s.On, trendColumns, strings.Repeat("▇", barLength(s.Value.Best, most)), s.Value, gathered(s))
 		}
-		if _, err := fmt.Fprintln(out, "  "+t.Says); err != nil {
-			return err
-		}
+		fmt.Fprintf(out, "  %s\n\n", t.Says)
 		if explain {
 			fmt.Fprintln(out, clean(t.trend.Explain(m.What, m.Unit).String()))
 		}
 	}
-	return nil
+	width := 78
+	if w := a.width(); w > 0 {
+		width = min(w, 110)
+	}
+	return printPlot(out, trends, m.What, width)
+}
+
+// gathered says of how many inspections a value is the median.
+func gathered(s colony.Sample) string {
+	if s.Count < 2 {
+		return ""
+	}
+	return fmt.Sprintf(", %d inspections", s.Count)
 }
 
 // trendColumns is the length of the longest bar.
