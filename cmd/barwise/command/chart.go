@@ -1,10 +1,10 @@
 package command
 
 import (
-	"fmt"
 	"image/color"
 	"io"
 	"math"
+	"strings"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/font"
@@ -27,7 +27,7 @@ func rgb(hex uint32) color.RGBA {
 
 // The hives' colours can be told apart by colour-blind people: Okabe and Ito
 // 2008, Color Universal Design; on dark paper without the darkest, on light
-// paper without the yellow. Each hive has its shape as well.
+// paper without the yellow.
 var (
 	light = theme{paper: rgb(0xffffff), ink: rgb(0x222222), faint: rgb(0xdddddd),
 		hives: []color.RGBA{rgb(0x0072b2), rgb(0xd55e00), rgb(0x009e73), rgb(0xcc79a7), rgb(0xe69f00), rgb(0x56b4e9)}}
@@ -35,31 +35,58 @@ var (
 		hives: []color.RGBA{rgb(0x56b4e9), rgb(0xe69f00), rgb(0x009e73), rgb(0xcc79a7), rgb(0xf0e442), rgb(0xd55e00)}}
 )
 
-var shapes = []draw.GlyphDrawer{draw.CircleGlyph{}, draw.BoxGlyph{}, draw.PyramidGlyph{}, draw.CrossGlyph{}, draw.RingGlyph{}, draw.SquareGlyph{}, draw.PlusGlyph{}}
-
-// The size of a chart, and the resolution of one made of pixels.
+// The size of a chart, which has a panel a hive, and the resolution of one made
+// of pixels.
 const (
-	chartWidth, chartHeight = 8 * vg.Inch, 4.5 * vg.Inch
-	chartDPI                = 150
+	chartWidth  = 8 * vg.Inch
+	panelHeight = 1.9 * vg.Inch
+	headHeight  = 0.7 * vg.Inch
+	chartMargin = 0.15 * vg.Inch
+	chartDPI    = 150
 )
 
-// chart draws the trends: a mark a value with its range, a line where
-// inspections follow one another, and the trend's own line where the values
-// carry one.
-func chart(trends []hiveTrend, title string, th theme) *plot.Plot {
+// drawing is a chart ready to be written.
+type drawing struct {
+	title  string
+	theme  theme
+	panels [][]*plot.Plot // a row a hive
+}
+
+// chart draws the trends, a panel a hive on the same axes: a mark a value with
+// its range, a line where inspections follow one another, and the trend's own
+// line where the values carry one.
+func chart(trends []hiveTrend, what string, th theme) drawing {
+	s := scaleOf(trends)
+	d := drawing{title: heads(what, trends[0].Unit), theme: th}
+	for i, t := range trends {
+		p := panel(s, th)
+		p.Title.Text = "hive " + oneLine(t.Hive) + ": " + t.Says
+		addHive(p, t, draw.GlyphStyle{Color: th.hives[i%len(th.hives)], Radius: vg.Points(3), Shape: draw.CircleGlyph{}})
+		d.panels = append(d.panels, []*plot.Plot{p})
+	}
+	return d
+}
+
+// heads names a measure with its unit, which some measures' words hold already.
+func heads(what, unit string) string {
+	if strings.HasPrefix(unit, "of ") {
+		return what
+	}
+	return what + ", " + unit
+}
+
+// panel is an empty plot with the axes that all hives share.
+func panel(s scale, th theme) *plot.Plot {
 	p := plot.New()
 	p.BackgroundColor = th.paper
 	style := func(s *draw.TextStyle, size font.Length) { s.Color, s.Font.Size, s.Font.Variant = th.ink, size, "Sans" }
-	p.Title.Text, p.Title.Padding = title, vg.Points(8)
-	style(&p.Title.TextStyle, 13)
-	s := scaleOf(trends)
+	style(&p.Title.TextStyle, 10)
+	p.Title.Padding = vg.Points(6)
 	for _, axis := range []*plot.Axis{&p.X, &p.Y} {
 		axis.LineStyle.Color, axis.Tick.LineStyle.Color = th.ink, th.ink
-		style(&axis.Tick.Label, 10)
-		style(&axis.Label.TextStyle, 11)
+		style(&axis.Tick.Label, 9)
 	}
-	p.Y.Label.Text, p.Y.Label.Padding = trends[0].Unit, vg.Points(6)
-	values := valueTicks(s.low, s.high, 5)
+	values := valueTicks(s.low, s.high, 4)
 	p.Y.Min, p.Y.Max = values[0].at, values[len(values)-1].at
 	p.Y.Tick.Marker = fixedTicks(values)
 	room := math.Max(2, float64(s.last.Sub(s.first))*0.02)
@@ -68,12 +95,25 @@ func chart(trends []hiveTrend, title string, th theme) *plot.Plot {
 	grid := plotter.NewGrid()
 	grid.Horizontal.Color, grid.Vertical.Color = th.faint, color.Transparent
 	p.Add(grid)
-	p.Legend.Top, p.Legend.Left = true, true
-	style(&p.Legend.TextStyle, 10)
-	for i, t := range trends {
-		addHive(p, t, draw.GlyphStyle{Color: th.hives[i%len(th.hives)], Radius: vg.Points(3.2), Shape: shapes[i%len(shapes)]}, len(trends) > 1)
-	}
 	return p
+}
+
+// size is that of the whole drawing.
+func (d drawing) size() (w, h vg.Length) {
+	return chartWidth, headHeight + panelHeight*vg.Length(len(d.panels))
+}
+
+// on draws the panels below one another on a canvas, under the title.
+func (d drawing) on(c draw.Canvas) {
+	c.FillPolygon(d.theme.paper, []vg.Point{c.Min, {X: c.Max.X, Y: c.Min.Y}, c.Max, {X: c.Min.X, Y: c.Max.Y}})
+	style := d.panels[0][0].Title.TextStyle
+	style.Font.Size, style.XAlign, style.YAlign = 13, draw.XLeft, draw.YTop
+	c.FillText(style, vg.Point{X: c.Min.X + 2*chartMargin, Y: c.Max.Y - chartMargin}, d.title)
+	c = draw.Crop(c, 2*chartMargin, -2*chartMargin, chartMargin, chartMargin-headHeight)
+	tiles := draw.Tiles{Rows: len(d.panels), Cols: 1, PadY: vg.Points(10)}
+	for i, row := range plot.Align(d.panels, tiles, c) {
+		d.panels[i][0].Draw(row[0])
+	}
 }
 
 type fixedTicks []tick
@@ -87,7 +127,7 @@ func (f fixedTicks) Ticks(_, _ float64) []plot.Tick {
 }
 
 // addHive draws one hive's values.
-func addHive(p *plot.Plot, t hiveTrend, mark draw.GlyphStyle, named bool) {
+func addHive(p *plot.Plot, t hiveTrend, mark draw.GlyphStyle) {
 	line := draw.LineStyle{Color: mark.Color, Width: vg.Points(1.2)}
 	marks := &plotter.Scatter{GlyphStyle: mark}
 	var run plotter.XYs
@@ -113,9 +153,6 @@ func addHive(p *plot.Plot, t hiveTrend, mark draw.GlyphStyle, named bool) {
 	p.Add(marks)
 	if t.trend.Carries {
 		p.Add(trendLine(p, t, mark.Color))
-	}
-	if named {
-		p.Legend.Add(oneLine(t.Hive), &plotter.Line{LineStyle: line}, marks)
 	}
 }
 
@@ -162,25 +199,17 @@ func paint(p *plot.Plot, on vg.CanvasSizer) {
 }
 
 // writeSVG writes the chart as an SVG image.
-func writeSVG(out io.Writer, p *plot.Plot) error {
-	c := vgsvg.New(chartWidth, chartHeight)
-	paint(p, c)
+func (d drawing) writeSVG(out io.Writer) error {
+	c := vgsvg.New(d.size())
+	d.on(draw.New(c))
 	_, err := c.WriteTo(out)
 	return err
 }
 
 // writePNG writes the chart as a PNG image.
-func writePNG(out io.Writer, p *plot.Plot) error {
-	c := vgimg.NewWith(vgimg.UseWH(chartWidth, chartHeight), vgimg.UseDPI(chartDPI), vgimg.UseBackgroundColor(p.BackgroundColor))
-	paint(p, c)
+func (d drawing) writePNG(out io.Writer) error {
+	c := vgimg.NewWith(vgimg.UseWH(d.size()), vgimg.UseDPI(chartDPI), vgimg.UseBackgroundColor(d.theme.paper))
+	d.on(draw.New(c))
 	_, err := vgimg.PngCanvas{Canvas: c}.WriteTo(out)
 	return err
-}
-
-// chartTitle names what is drawn, and of which hive if of one.
-func chartTitle(what string, trends []hiveTrend) string {
-	if len(trends) == 1 {
-		return fmt.Sprintf("hive %s: %s", oneLine(trends[0].Hive), what)
-	}
-	return what
 }

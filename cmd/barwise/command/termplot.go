@@ -14,7 +14,8 @@ var signs = []rune("ox+#@%&=")
 
 const meeting = '*'
 
-// plotRows is the height of a terminal plot without its axis.
+// plotRows is about the height of a terminal plot without its axis: it is fitted
+// to the ticks, so that each stands at its value.
 const plotRows = 12
 
 // printPlot draws the trends into a text of the given width, with axes: the
@@ -28,12 +29,14 @@ func printPlot(out io.Writer, trends []hiveTrend, what string, width int) error 
 		margin = max(margin, utf8.RuneCountInString(v.label))
 	}
 	columns := max(20, width-margin-5)
-	grid := make([][]rune, plotRows)
+	steps := len(values) - 1
+	rows := max(1, plotRows/steps)*steps + 1
+	grid := make([][]rune, rows)
 	for i := range grid {
 		grid[i] = []rune(strings.Repeat(" ", columns))
 	}
 	row := func(v float64) int {
-		return plotRows - 1 - int(math.Round((v-s.low)/(s.high-s.low)*(plotRows-1)))
+		return rows - 1 - int(math.Round((v-s.low)/(s.high-s.low)*float64(rows-1)))
 	}
 	column := func(day float64) int {
 		return int(math.Round((day - dayNumber(s.first)) / math.Max(1, float64(s.last.Sub(s.first))) * float64(columns-1)))
@@ -52,7 +55,7 @@ func printPlot(out io.Writer, trends []hiveTrend, what string, width int) error 
 	for _, v := range values {
 		labels[row(v.at)] = v.label
 	}
-	fmt.Fprintf(out, "  %s, %s\n", what, trends[0].Unit)
+	fmt.Fprintf(out, "  %s\n", heads(what, trends[0].Unit))
 	for i, line := range grid {
 		edge := "│"
 		if labels[i] != "" {

@@ -10,7 +10,6 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
-	"gonum.org/v1/plot"
 
 	"barwise/colony"
 	"barwise/index"
@@ -161,15 +160,15 @@ func (a *app) drawTrends(trends []hiveTrend, m colony.Measure, o trendOptions) e
 	if o.dark {
 		th = dark
 	}
+	d := chart(trends, m.What, th)
 	for _, image := range []struct {
 		file  string
-		write func(io.Writer, *plot.Plot) error
-	}{{o.svg, writeSVG}, {o.png, writePNG}} {
+		write func(drawing, io.Writer) error
+	}{{o.svg, drawing.writeSVG}, {o.png, drawing.writePNG}} {
 		if image.file == "" {
 			continue
 		}
-		p := chart(trends, chartTitle(m.What, trends), th)
-		if err := newFile(image.file, func(out io.Writer) error { return image.write(out, p) }); err != nil {
+		if err := newFile(image.file, func(out io.Writer) error { return image.write(d, out) }); err != nil {
 			return err
 		}
 		fmt.Fprintln(a.err, "Drawn: "+shown(image.file))
