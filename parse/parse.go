@@ -105,7 +105,7 @@ func (r *reader) start(note *colony.Note) {
 	}
 	r.byHive = map[string]*builder{}
 	r.opening = true
-	r.step = 1
+	r.step, r.outset = 1, 1
 	r.saidOf = map[int][]*finding{}
 	if note.Hive != "" {
 		r.cur.hive = note.Hive

@@ -35,6 +35,7 @@ type reader struct {
 	lastFind []*finding // what the bar before was said to hold
 	heading  mood       // set by a heading such as "Next time:"
 	sheLast  bool       // the queen was the last subject
+	outset   int        // the direction in which a hive is begun: 1 from the front, -1 from the back
 	opening  bool       // still in the opening words, where a date is the inspection's
 	lastDeed string
 	pauses   []int32 // offsets behind which a timed silence follows

@@ -49,9 +49,31 @@ func (r *reader) enter(c *clause) {
 			break
 		}
 	}
+	r.setOut(c)
 	if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
 		r.openingDay(c)
 		r.openingClock(c)
+	}
+}
+
+// setOut: "starting at the back" counts the bars down, from the front up.
+func (r *reader) setOut(c *clause) {
+	for k := 1; k < len(c.items); k++ {
+		it, prev := &c.items[k], &c.items[k-1]
+		if !it.is(kSide) || !prev.is(kFrom) && !r.isWord(prev, "starting", "start", "started", "starts", "beginning", "working", "going", "begin", "began") {
+			continue
+		}
+		switch r.value(it, kSide) {
+		case "back":
+			r.outset = -1
+		case "front":
+			r.outset = 1
+		default:
+			continue
+		}
+		if r.last == 0 {
+			r.step = r.outset
+		}
 	}
 }
 
@@ -126,7 +148,7 @@ func (r *reader) hiveLeaf(it *item) {
 
 // leaveBars forgets the bars in hand when the talk goes to another hive.
 func (r *reader) leaveBars() {
-	r.bars, r.last, r.step, r.inHand = nil, 0, 1, noBar
+	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
 	r.lastFind, r.saidOf, r.saidBar = nil, map[int][]*finding{}, 0
 	r.sheLast, r.cellTalk, r.miteMethod = false, false, ""
 	r.heading = asserted
