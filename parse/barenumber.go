@@ -83,6 +83,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.any(kAfter, kTween) && deedNear(before) {
 		return true
 	}
+	if prev != nil && prev.is(kTo) && items[i].pause == none && len(before) > 2 && before[len(before)-2].is(kBars) && before[len(before)-3].is(kDo) {
+		return true // "moved bar ten to seven"
+	}
 	if prev != nil && prev.is(kFrom) && items[i].pause == none && items[i].n.hi > items[i].n.lo && len(before) > 1 && before[len(before)-2].is(kContent) {
 		return true // "brood from 4 to 9"
 	}
@@ -139,14 +142,17 @@ func (r *reader) follows(n int, before []item) bool {
 	if len(r.bars) > 0 {
 		lo, hi = slices.Min(r.bars), slices.Max(r.bars)
 	}
-	steps := 0
+	steps, near := 0, false
 	for i := len(before) - 1; i >= 0; i-- {
 		if before[i].any(kNext, kPrev, kSkip) {
 			steps++
 		}
-		if before[i].is(kBars) && len(before[i].bars) > 0 {
+		if before[i].is(kBars) && len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {
+			return true // "two to six except four brood, four is pollen, seven has nectar"
+		}
+		if before[i].is(kBars) && len(before[i].bars) > 0 && !near {
+			near = true
 			lo, hi = slices.Min(before[i].bars)+steps*r.step, slices.Max(before[i].bars)+steps*r.step
-			break
 		}
 	}
 	return hi == 0 || n == lo-1 || n == hi+1 || n == hi-1 && hi == lo

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
@@ -168,6 +170,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kFixture, kContent) && it.pause == none || it.pause > none
 	case it.is(kOn) && r.datedTurn(items, i) && it.pause == none && !r.deedSince(items, i):
 		return true
+	case it.is(kDo) && it.is(kState) && !needs && prev.is(kFixture) && i+1 < len(items) && items[i+1].is(kFixture) && strings.HasPrefix(items[i+1].text, "the "):
+		return true // "closed the floor reduced the entrance"
 	case it.is(kDo) && it.is(kState) && !needs && !prev.any(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
 		return true
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
