@@ -1,6 +1,9 @@
 package colony
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // Appraisal is one colony as of a day: everything that the inspections carry.
 type Appraisal struct {
@@ -19,16 +22,19 @@ type Appraisal struct {
 	Building  []BuildingRate `json:"building,omitempty"`
 	Space     Space          `json:"space"`
 	Food      Food           `json:"food"`
-	Gap       Estimate       `json:"gap"`   // to the winter target
-	Weeks     Estimate       `json:"weeks"` // of winter use
+	Gap       Estimate       `json:"gap"`   // to the winter target, from July to October
+	Weeks     Estimate       `json:"weeks"` // of winter use, from November to March
 	Mites     *MiteRate      `json:"mites,omitempty"`
 	MiteLoad  Estimate       `json:"mite_load"` // mites in the colony, from a drop while there was brood
 	Verdicts  []MiteVerdict  `json:"verdicts,omitempty"`
+	MiteSays  string         `json:"mite_says,omitempty"` // the rate beside the limits; empty for a count too old to go by
 	MiteNote  string         `json:"mite_note,omitempty"` // kinds of means, where a limit is or may be passed
 	Growth    *Growth        `json:"growth,omitempty"`
 	MiteLimit Estimate       `json:"mite_limit"` // days until the first limit not yet reached
 	Cautions  []Caution      `json:"cautions,omitempty"`
 	Due       []DueItem      `json:"due,omitempty"` // open ones
+
+	limits Explanation // of all published limits, for an explanation
 }
 
 // Appraise works everything out for one hive, whose inspections are sorted by
@@ -41,6 +47,7 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	}
 	last := &known[len(known)-1]
 	a.Hive, a.Last = last.Hive, dayOf(last)
+	set = set.forHive(a.Hive)
 	a.Queen = JudgeQueen(known, today)
 	a.Space = JudgeSpace(known, today, set.Season)
 	a.Cautions = Cautions(known, today, set.Season)
@@ -53,14 +60,32 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	return a
 }
 
+// readColour reads the mark of the queen that is there: not of one that left
+// with a swarm, was replaced or is being replaced.
 func (a *Appraisal) readColour(known []Inspection) {
+	switch a.Queen.State {
+	case RaisingQueen, VirginMating, Queenless, LayingWorkers:
+		return
+	}
 	for i := len(known) - 1; i >= 0; i-- {
 		if q := known[i].Queen; q != nil && (q.Colour != "" || q.Year != nil) {
 			f := CheckColour(q, dayOf(&known[i]))
 			a.Colour = &f
 			return
 		}
+		if newQueen(&known[i]) {
+			return
+		}
 	}
+}
+
+// newQueen reports whether a mark that was seen before this visit is of another
+// queen, or gone.
+func newQueen(ins *Inspection) bool {
+	f := factsOf(ins)
+	unmarked := ins.Queen != nil && ins.Queen.Marked != nil && !*ins.Queen.Marked
+	replaced := slices.ContainsFunc(f.earlier, func(e pastFact) bool { return e.event == "swarmed" || e.event == "requeened" })
+	return unmarked || replaced || f.virgin || f.given != "" || f.cells["emerged"] == shown
 }
 
 // readBrood takes the last inspection that tells an area of brood.
@@ -101,7 +126,12 @@ func (a *Appraisal) readFood(known []Inspection, set Settings) {
 	for i := len(known) - 1; i >= 0; i-- {
 		if f := CountFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
 			a.Food = f
-			a.Gap, a.Weeks = StoresGap(f, set.Target), WeeksOfFood(f, WinterUse)
+			if set.Season.Storing(a.Today) {
+				a.Gap = StoresGap(f, set.Target)
+			}
+			if set.Season.Wintering(a.Today) {
+				a.Weeks = WeeksOfFood(f, WinterUse)
+			}
 			return
 		}
 	}
@@ -115,21 +145,39 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 		case a.Mites == nil:
 			a.Mites = &r
 			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
-			a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
 			a.MiteLoad, _ = MitesFromDrop(r, broodAbout(known[:i+1]))
+			a.limits = explainLimits(r, set.Season)
 			if a.Today.Sub(r.On) <= CautionDays {
+				if !treatedSince(known, r.On) {
+					a.MiteLimit = untilLimit(r, a.Verdicts, UsualDoubling.Value)
+				}
+				a.MiteSays = limitsInWords(a.Verdicts, set.MiteSet)
 				a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
 			}
 		case r.Method == a.Mites.Method:
 			if g, ok := GrowthBetween(r, *a.Mites); ok {
 				a.Growth = &g
-				if g.Doubling.Known() {
+				if treatedSince(upTo(known, g.To.On), g.From.On) {
+					g.treatedBetween()
+				}
+				if g.Doubling.Known() && a.MiteLimit.Known() {
 					a.MiteLimit = untilLimit(*a.Mites, a.Verdicts, g.Doubling.Range)
 				}
 			}
 			return
 		}
 	}
+}
+
+// treatedSince reports whether the colony was treated at a visit from the day
+// on.
+func treatedSince(known []Inspection, from Date) bool {
+	for i := len(known) - 1; i >= 0 && dayOf(&known[i]).Compare(from) >= 0; i-- {
+		if hasDeed(&known[i], "treat") {
+			return true
+		}
+	}
+	return false
 }
 
 // broodAbout reports whether brood was seen in the last inspection that speaks
@@ -196,6 +244,7 @@ func (a *Appraisal) Explanations() []Explanation {
 	}
 	if a.Mites != nil {
 		add(a.Mites.Rate.Why)
+		add(a.limits)
 		add(a.MiteLoad.Why)
 	}
 	if a.Growth != nil {

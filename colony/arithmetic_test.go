@@ -368,33 +368,6 @@ func TestSpace(t *testing.T) {
 	}
 }
 
-func TestUnits(t *testing.T) {
-	for _, c := range []struct {
-		amount float64
-		unit   string
-		want   float64
-		mass   bool
-	}{{2, "kg", 2, true}, {500, "g", 0.5, true}, {1, "lb", 0.45359237, true}, {16, "oz", 0.45359237, true},
-		{2, "l", 2, false}, {500, "ml", 0.5, false}, {1, "gal", 3.785411784, false}, {4, "qt", 3.785411784, false}, {8, "pt", 4.54609, false}, {16, "cup", 3.785411784, false}} {
-		r, ok := Mass(c.amount, c.unit)
-		if !c.mass {
-			if ok {
-				t.Errorf("%s taken for a mass", c.unit)
-			}
-			r, ok = Volume(c.amount, c.unit)
-		}
-		if !ok || math.Abs(r.Best-c.want) > 1e-9 || !r.Contains(c.want) {
-			t.Errorf("%v %s: %v, want %v", c.amount, c.unit, r, c.want)
-		}
-	}
-	rapid.Check(t, func(t *rapid.T) {
-		kg := rapid.Float64Range(0, 1000).Draw(t, "kg")
-		if back := Kilograms(Pounds(kg)); math.Abs(back-kg) > 1e-9 {
-			t.Fatalf("%v kg came back as %v", kg, back)
-		}
-	})
-}
-
 func TestSeasons(t *testing.T) {
 	north, south := Season{}, Season{South: true}
 	if !north.SwarmTime(day("2025-05-20")) || south.SwarmTime(day("2025-05-20")) || !south.SwarmTime(day("2025-11-20")) {

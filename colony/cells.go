@@ -19,10 +19,6 @@ var (
 // mm wide: 11547/d².
 func CellsPerDM2(d float64) float64 { return mm2PerDM2 / (math.Sqrt(3) / 2 * d * d) }
 
-// CellsPerDM2FromCount is the number of cells on both sides of a dm² when n
-// cells were counted along 10 cm: 2.309·n² [BETTS38].
-func CellsPerDM2FromCount(n float64) float64 { return 2 * CellsPerDM2(100/n) }
-
 // cellsPerDM2 carries a range of widths through: wide cells are few.
 func cellsPerDM2(width Range) Range {
 	return Between(CellsPerDM2(width.High), CellsPerDM2(width.Best), CellsPerDM2(width.Low), "cells/dm²")

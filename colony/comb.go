@@ -54,17 +54,9 @@ func (b Box) Check() error {
 	return nil
 }
 
-// WallAngle is the walls' angle from the vertical in degrees.
-func (b Box) WallAngle() float64 {
-	return math.Atan2((b.Top-b.Bottom)/2, b.Depth) * 180 / math.Pi
-}
-
 // Trapezoid is the area of the box's cross-section in dm², one side: the most
 // that a comb can fill, built to walls and floor.
 func (b Box) Trapezoid() float64 { return (b.Top + b.Bottom) / 2 * b.Depth / mm2PerDM2 }
-
-// Length is the inside length of a hive of so many bars, in millimetres.
-func (b Box) Length() float64 { return float64(b.Bars) * b.Bar }
 
 // Natural comb hangs as a rounded tongue that keeps a bee space to walls and
 // floor. The model: down from the bar, a comb is as wide as the narrower of
@@ -204,7 +196,3 @@ func (b *Bar) holdsComb() bool {
 	}
 	return b.Comb != nil && (b.Comb.New != nil || b.Comb.Old != nil || b.Comb.Straight != nil || b.Comb.LengthMM != nil)
 }
-
-// CombSpacing is the distance from comb to comb in mm, from the distance over
-// several combs: distance ÷ (combs − 1).
-func CombSpacing(distance float64, combs int) float64 { return distance / float64(combs-1) }

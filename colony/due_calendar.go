@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 )
@@ -89,19 +90,24 @@ func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence
 	l.add("inspect", on, "", next, "inspect", fmt.Sprintf("last on %s; %s", longDay(on), why))
 }
 
+// space asks for bars while colonies grow and build; later in the year empty
+// bars before the follower are of no use to them.
 func (l *dueList) space(known []Inspection, today Date, set Settings) {
 	s := JudgeSpace(known, today, set.Season)
-	if s.GiveBy.IsZero() || !set.Season.Active(today) || today.Sub(s.AsOf) > 42 {
+	on := s.GiveBy
+	if s.Free.Best == 0 {
+		on = s.AsOf
+	}
+	if on.IsZero() || !set.Season.SwarmTime(today) || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
 		return
 	}
-	l.add("space", s.AsOf, "", s.GiveBy, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())
+	l.add("space", s.AsOf, "", on, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())
 }
 
 // followUps lists what feedings and treatments ask for. A feed is looked at by
 // the next visit; a treatment by the first count that comes late enough to show
 // what it did.
-func (l *dueList) followUps(known []Inspection) {
-	last := dayOf(&known[len(known)-1])
+func (l *dueList) followUps(known []Inspection, today Date) {
 	counted := 0 // the first visit that may count for the treatment at hand
 	for i := range known {
 		on := dayOf(&known[i])
@@ -112,8 +118,11 @@ func (l *dueList) followUps(known []Inspection) {
 			switch t.Do {
 			case "feed":
 				d := l.add("feeding", on, t.What, on.AddDays(feederLook), "look whether the feed is taken", "fed on "+longDay(on))
-				if i+1 < len(known) {
+				switch {
+				case i+1 < len(known):
 					d.Status, d.Closed = StatusDone, "inspected on "+longDay(dayOf(&known[i+1]))
+				case today.Sub(d.On) > planLapses:
+					d.lapse()
 				}
 			case "treat":
 				d := l.add("treatment", on, t.What, on.AddDays(miteAfterTreat), "count mites after the treatment",
@@ -121,7 +130,7 @@ func (l *dueList) followUps(known []Inspection) {
 				switch {
 				case counted < len(known):
 					d.Status, d.Closed = StatusDone, "counted on "+longDay(dayOf(&known[counted]))
-				case last.Sub(d.On) > planLapses:
+				case today.Sub(d.On) > planLapses:
 					d.lapse()
 				}
 			}
@@ -135,30 +144,42 @@ func counts(ins *Inspection) bool {
 	return m != nil && m.Count != nil && m.Method != "" && m.Method != "seen"
 }
 
-// mites asks for the next count: a month after the last one in the season,
-// sooner where the last one is near a limit.
+// mites asks for the next count: a month after the last one in the season, in a
+// week where the last one is near a limit, and a month into the next season
+// where a season has gone by without. After a treatment the count that is to
+// follow it stands in its place.
 func (l *dueList) mites(known []Inspection, today Date, set Settings) {
-	last := lastCount(known)
-	if last == nil {
-		first := dayOf(&known[0])
-		if on := first.AddDays(miteInterval); set.Season.Active(on) && today.Sub(first) <= staleDays {
-			l.add("mites", first, "first", on, "count mites", "no count recorded yet")
-		}
+	visit := dayOf(&known[len(known)-1])
+	if today.Sub(visit) > staleDays {
 		return
 	}
-	on := dayOf(last)
-	next, why := on.AddDays(miteInterval), "last count on "+longDay(on)
-	if r, ok := RateOf(last); ok {
-		for _, v := range AgainstLimits(r, set.MiteSet, set.Season) {
-			if v.Over != "under" {
-				next, why = on.AddDays(7), v.Says
-				break
+	on, detail, since := dayOf(&known[0]), "first", "no count recorded yet"
+	why := since
+	next := on.AddDays(miteInterval)
+	if last := lastCount(known); last != nil {
+		on, detail = dayOf(last), ""
+		since = "last count on " + longDay(on)
+		next, why = on.AddDays(miteInterval), since
+		if r, ok := RateOf(last); ok {
+			verdicts := AgainstLimits(r, set.MiteSet, set.Season)
+			if nearLimit(verdicts) {
+				next, why = on.AddDays(7), fmt.Sprintf("%s on %s, %s", r.Rate.Range, longDay(on), limitsInWords(verdicts, set.MiteSet))
 			}
 		}
 	}
-	if set.Season.Active(next) && today.Sub(on) <= staleDays {
-		l.add("mites", on, "", next, "count mites", why)
+	season := set.Season.seasonOf(today)
+	if next.Compare(season) < 0 || !set.Season.Active(next) {
+		spring := set.Season.Next(laterOf(next, season), time.May)
+		l.add("mites", on, "season "+spring.String()[:4], spring, "count mites", "first count of the season; "+since)
+		return
 	}
+	if !treatedSince(known, on) {
+		l.add("mites", on, detail, next, "count mites", why)
+	}
+}
+
+func nearLimit(verdicts []MiteVerdict) bool {
+	return slices.ContainsFunc(verdicts, func(v MiteVerdict) bool { return v.Over != "under" })
 }
 
 func lastCount(known []Inspection) *Inspection {

@@ -86,13 +86,20 @@ func TestDue(t *testing.T) {
 		"mites are counted after a treatment": {"2025-08-12", []Inspection{visit("2025-08-10", "actions.treat=yes", "actions.treat.what=thymol")}, []string{"treatment 2025-08-31 open"}, nil},
 		"the count closes it": {"2025-09-12", []Inspection{visit("2025-08-10", "actions.treat=yes"), visit("2025-09-01", "mites.method=drop", "mites.count=2", "mites.days=3")},
 			[]string{"treatment 2025-08-31 done"}, nil},
-		"a first count is asked for":    {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, []string{"mites 2025-06-09 open"}, nil},
-		"the next count is a month on":  {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=0", "mites.bees=300")}, []string{"mites 2025-06-09 open"}, nil},
-		"near a limit it is a week on":  {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=12", "mites.bees=300")}, []string{"mites 2025-05-17 open"}, nil},
-		"winter stores and entrance":    {"2025-08-20", []Inspection{visit("2025-08-10", "bars.4.eggs=yes")}, []string{"stores 2025-09-15 open", "winter 2025-10-01 open"}, nil},
-		"heavy stores close the stores": {"2025-09-20", []Inspection{visit("2025-09-10", "stores.word=heavy", "entrance=reduced")}, []string{"stores 2025-09-15 done", "winter 2025-10-01 done"}, nil},
-		"no winter work in May":         {"2025-05-20", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, nil, []string{"stores", "winter"}},
-		"signs that must be reported":   {"2025-05-20", []Inspection{visit("2025-05-20", "signs.ropy_larva=yes")}, []string{"disease 2025-05-20 open"}, nil},
+		"a first count is asked for":   {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, []string{"mites 2025-06-09 open"}, nil},
+		"the next count is a month on": {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=0", "mites.bees=300")}, []string{"mites 2025-06-09 open"}, nil},
+		"near a limit it is a week on": {"2025-05-10", []Inspection{visit("2025-05-10", "mites.method=wash", "mites.count=12", "mites.bees=300")}, []string{"mites 2025-05-17 open"}, nil},
+		"after a treatment the count that follows it takes the place of the next": {"2025-08-20", []Inspection{visit("2025-08-03", "mites.method=wash", "mites.count=12", "mites.bees=300"), visit("2025-08-16", "actions.treat=yes")},
+			[]string{"treatment 2025-09-06 open"}, []string{"mites"}},
+		"a season without a count: a month into the next": {"2026-05-10", []Inspection{visit("2025-08-10", "mites.method=wash", "mites.count=0", "mites.bees=300"), visit("2026-04-10", "bars.4.eggs=yes")},
+			[]string{"mites 2026-05-01 open"}, nil},
+		"in autumn the count is put to spring": {"2025-11-10", []Inspection{visit("2025-08-10", "mites.method=wash", "mites.count=0", "mites.bees=300"), visit("2025-10-10", "stores.word=heavy")},
+			[]string{"mites 2026-05-01 open"}, nil},
+		"no bars are asked for in August": {"2025-08-20", []Inspection{visit("2025-08-13", "bars_total=10", "follower.bar=14"), visit("2025-08-20", "bars_total=12")}, nil, []string{"space"}},
+		"winter stores and entrance":      {"2025-08-20", []Inspection{visit("2025-08-10", "bars.4.eggs=yes")}, []string{"stores 2025-09-15 open", "winter 2025-10-01 open"}, nil},
+		"heavy stores close the stores":   {"2025-09-20", []Inspection{visit("2025-09-10", "stores.word=heavy", "entrance=reduced")}, []string{"stores 2025-09-15 done", "winter 2025-10-01 done"}, nil},
+		"no winter work in May":           {"2025-05-20", []Inspection{visit("2025-05-10", "bars.4.eggs=yes")}, nil, []string{"stores", "winter"}},
+		"signs that must be reported":     {"2025-05-20", []Inspection{visit("2025-05-20", "signs.ropy_larva=yes")}, []string{"disease 2025-05-20 open"}, nil},
 		"room is given before it ends": {"2025-05-20", []Inspection{visit("2025-05-13", "bars_total=10", "follower.bar=14"), visit("2025-05-20", "bars_total=12")},
 			[]string{"space 2025-05-27 open"}, nil},
 		"nothing is due at a hive without a record": {"2025-05-20", nil, nil, []string{"inspect"}},
@@ -155,6 +162,73 @@ func TestOvertakenItemsAreTakenBackLater(t *testing.T) {
 	i := slices.IndexFunc(now, func(d DueItem) bool { return d.ID == was.ID })
 	if i < 0 || now[i].Status != StatusDone || !strings.Contains(now[i].Closed, "1 Jun 2025") {
 		t.Errorf("%s was overtaken on 1 June: %v", was.ID, now)
+	}
+}
+
+// What was due after the last visit and has had its time is taken back.
+func TestWhatHadItsTimeHasLapsed(t *testing.T) {
+	h := visit("2025-05-10", "queen_cells.capped=yes", "contents.eggs=no")
+	was := itemOfKind(t, due("2025-05-10", h), "queen")
+	now := due("2025-07-30", h)
+	i := slices.IndexFunc(now, func(d DueItem) bool { return d.ID == was.ID })
+	if i < 0 || now[i].Status != StatusLapsed {
+		t.Errorf("%s has had its time: %v", was.ID, now)
+	}
+}
+
+// A hive's own measures go before those of the others.
+func TestHivesHaveMeasuresOfTheirOwn(t *testing.T) {
+	h := []Inspection{visit("2025-05-20", "bars.4.comb.drawn=1")}
+	set := DefaultSettings()
+	common := Appraise(h, day("2025-05-20"), set, nil).Comb.Best
+	wide := DefaultBox
+	wide.Top, wide.Bottom = 2*wide.Top, 2*wide.Bottom
+	set.Boxes = map[string]Box{"3": wide}
+	own := Appraise(h, day("2025-05-20"), set, nil).Comb.Best
+	h[0].Hive = "4"
+	if other := Appraise(h, day("2025-05-20"), set, nil).Comb.Best; own < 1.9*common || other != common {
+		t.Errorf("comb %v by the common box, %v twice as wide, %v of another hive", common, own, other)
+	}
+	m, err := MeasureNamed("comb_area")
+	if err != nil {
+		t.Fatal(err)
+	}
+	h[0].Hive = "3"
+	if got := m.Series(h, set)[0].Value.Best; got != own {
+		t.Errorf("followed over time it is %v, appraised %v", got, own)
+	}
+}
+
+func TestLimitsInOneLine(t *testing.T) {
+	r, _ := RateOf(ptr(visit("2025-08-09", "mites.method=drop", "mites.count=36", "mites.days=3")))
+	for set, want := range map[string]string{
+		"":            "beside the published limits, which disagree: perhaps over 9 (britain 2005), 12 (ontario); under 30 (tucson), 40 (virginia)",
+		"ontario":     "perhaps over the limit of 12 mites a day for ontario (treatment advised)",
+		"switzerland": "no limit for switzerland is known for this method and month",
+	} {
+		if got := limitsInWords(AgainstLimits(r, set, Season{}), set); got != want {
+			t.Errorf("%q: %q, want %q", set, got, want)
+		}
+	}
+}
+
+func ptr[T any](v T) *T { return &v }
+
+// A mark is read as long as its queen can be there.
+func TestMarksLeaveWithTheirQueen(t *testing.T) {
+	marked := visit("2025-05-10", "queen.seen=yes", "queen.colour=green", "bars.4.eggs=yes")
+	for name, c := range map[string]struct {
+		then Inspection
+		want bool
+	}{
+		"still there":       {visit("2025-06-20", "bars.4.eggs=yes"), true},
+		"swarmed":           {visit("2025-06-20", "bars.4.eggs=yes", "earlier.swarmed=yes", "earlier.swarmed.on=2025-05-20"), false},
+		"an unmarked queen": {visit("2025-06-20", "bars.4.eggs=yes", "queen.seen=yes", "queen.marked=no"), false},
+		"raising another":   {visit("2025-06-20", "contents.eggs=no", "queen_cells.capped=yes"), false},
+	} {
+		if a := Appraise([]Inspection{marked, c.then}, day("2025-06-21"), DefaultSettings(), nil); (a.Colour != nil) != c.want {
+			t.Errorf("%s: %+v", name, a.Colour)
+		}
 	}
 }
 

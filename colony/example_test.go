@@ -29,7 +29,7 @@ func ExampleJudgeQueen() {
 		fmt.Printf("%-32s %s\n", m.Name, m.When.Usual)
 	}
 	// Output:
-	// raising a queen (open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025): first eggs 26 May to 10 Jun 2025; act if there are none by 24 Jun 2025
+	// open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025: first eggs 26 May to 10 Jun 2025; act if there are none by 24 Jun 2025
 	// last egg 7 to 14 May 2025
 	// egg laid                         2 to 9 May 2025
 	// queen cell sealed                10 to 17 May 2025

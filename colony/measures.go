@@ -60,6 +60,9 @@ func MeasureNamed(name string) (Measure, error) {
 // is filled in.
 func (m Measure) Series(history []Inspection, set Settings) []Sample {
 	var out []Sample
+	if len(history) > 0 {
+		set = set.forHive(history[0].Hive)
+	}
 	for i := range history {
 		if history[i].At.IsZero() {
 			continue

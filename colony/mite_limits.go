@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 )
@@ -78,10 +79,77 @@ func AgainstLimits(r MiteRate, set string, season Season) []MiteVerdict {
 		case r.Rate.High <= l.Limit:
 			v.Over = "under"
 		}
-		v.Says = fmt.Sprintf("%s: %s, %s the limit of %s (%s; %s)", l.Set, r.Rate.Range, v.Over, amount(l.Limit), l.Level, l.From)
+		v.Says = fmt.Sprintf("%s the limit of %s for %s (%s)", v.Over, l.amount(r.Rate.Unit), l.Set, l.Level)
 		out = append(out, v)
 	}
 	return out
+}
+
+// amount is the limit with its unit: "3%", "9 mites a day".
+func (l MiteLimit) amount(unit string) string { return Exactly(l.Limit, unit).String() }
+
+// limitsInWords tells in one line where a rate stands. Where a set was chosen
+// it is that set's limits; else the published ones, which disagree, are named
+// shortest: by their number and set.
+func limitsInWords(verdicts []MiteVerdict, set string) string {
+	var chosen []string
+	for _, v := range verdicts {
+		chosen = append(chosen, v.Says)
+	}
+	switch {
+	case len(verdicts) == 0 && set == "":
+		return "no published limit is known for this method and month"
+	case len(verdicts) == 0:
+		return "no limit for " + set + " is known for this method and month"
+	case set != "":
+		return strings.Join(chosen, "; ")
+	}
+	var parts []string
+	for _, over := range []string{"over", "perhaps over", "under"} {
+		if limits := limitsThat(verdicts, over); len(limits) > 0 {
+			parts = append(parts, over+" "+strings.Join(limits, ", "))
+		}
+	}
+	return "beside the published limits, which disagree: " + strings.Join(parts, "; ")
+}
+
+// limitsThat names the limits of one verdict, those of one height together:
+// "3 (ontario, tucson)".
+func limitsThat(verdicts []MiteVerdict, over string) []string {
+	sets := map[float64][]string{}
+	var heights []float64
+	for _, v := range verdicts {
+		if v.Over != over {
+			continue
+		}
+		if sets[v.Limit.Limit] == nil {
+			heights = append(heights, v.Limit.Limit)
+		}
+		sets[v.Limit.Limit] = append(sets[v.Limit.Limit], v.Limit.Set)
+	}
+	slices.Sort(heights)
+	var out []string
+	for _, h := range heights {
+		out = append(out, fmt.Sprintf("%s (%s)", amount(h), strings.Join(sets[h], ", ")))
+	}
+	return out
+}
+
+// explainLimits lists every published limit for the method and month beside
+// the rate, whichever set was chosen.
+func explainLimits(r MiteRate, season Season) Explanation {
+	all := AgainstLimits(r, "", season)
+	if len(all) == 0 {
+		return Explanation{}
+	}
+	e := Explanation{What: "mites beside published limits", Result: r.Rate.Range.String(),
+		Formula: "over: the whole interval lies over the limit; perhaps over: it holds the limit; under: all of it lies at or under the limit",
+		Caveats: []string{"none of them is law, and they disagree; a set is chosen with: barwise words mites SET"}}
+	for _, v := range all {
+		e.Inputs = append(e.Inputs, Input{v.Limit.Set, v.Limit.amount(r.Rate.Unit) + ", " + v.Over, v.Limit.Level})
+		e.From = withReferences(e.From, v.Limit.From)
+	}
+	return e
 }
 
 // MiteMeans names the kinds of means there are against mites, in no order of

@@ -74,6 +74,13 @@ type Growth struct {
 	Says     string
 }
 
+// treatedBetween takes the doubling time back: after a treatment the counts
+// show what it did, not how the mites multiply.
+func (g *Growth) treatedBetween() {
+	g.Doubling = Estimate{}
+	g.Says = fmt.Sprintf("%s on %s, %s on %s, with a treatment in between", g.From.Rate.Range, shortDay(g.From.On), g.To.Rate.Range, shortDay(g.To.On))
+}
+
 // GrowthBetween compares two counts of one method. A doubling time is given
 // only where the later rate is the higher; its range follows from the
 // intervals of both counts and is unbounded above where these overlap.
@@ -83,7 +90,7 @@ func GrowthBetween(a, b MiteRate) (Growth, bool) {
 		return g, false
 	}
 	if b.Rate.Best <= a.Rate.Best || a.Rate.Best == 0 {
-		g.Says = fmt.Sprintf("no growth shown: %s on %s, %s on %s", a.Rate.Range, shortDay(a.On), b.Rate.Range, shortDay(b.On))
+		g.Says = fmt.Sprintf("no more than before: %s on %s, %s on %s", a.Rate.Range, shortDay(a.On), b.Rate.Range, shortDay(b.On))
 		return g, true
 	}
 	days := func(from, to float64) float64 {
@@ -101,7 +108,7 @@ func GrowthBetween(a, b MiteRate) (Growth, bool) {
 		{"earlier", a.Rate.Range.String(), longDay(a.On)}, {"later", b.Rate.Range.String(), longDay(b.On)}})
 	g.Doubling.Why.From = from("BEEB-VAR")
 	g.Doubling.Why.Caveats = []string{"a treatment, a swarm or a break in the brood between the counts spoils the comparison"}
-	g.Says = "doubling in " + r.String()
+	g.Says = fmt.Sprintf("%s on %s, %s on %s: doubling in %s", a.Rate.Range, shortDay(a.On), b.Rate.Range, shortDay(b.On), r)
 	return g, true
 }
 

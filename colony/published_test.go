@@ -110,20 +110,17 @@ var publishedQueens = []figure{
 
 var publishedComb = []figure{
 	{"Cameroon hive, side of a comb, cm²", "derived", DefaultBox.Trapezoid() * 100, 889.0, 0.5},
-	{"Cameroon hive, wall from vertical", "derived", DefaultBox.WallAngle(), 24.5, 0.05},
+	{"Cameroon hive, wall from vertical", "derived", BoxFromAngle(445, 280, 24.5).Bottom, 190.0, 1},
 	{"Cameroon hive, side board 305 mm", "Gregory 2003, Bees for Development 68", math.Hypot(280, (445-190)/2.0), 305.0, 4},
-	{"27 bars of 32 mm fit in 80 to 100 cm", "Gregory 2003, Bees for Development 68", held{Between(800, 900, 1000, "mm"), Box{Bar: 32, Bars: 27}.Length()}, true, 0},
-	{"27 bars of 35 mm fit in 80 to 100 cm", "Gregory 2003, Bees for Development 68", held{Between(800, 900, 1000, "mm"), DefaultBox.Length()}, true, 0},
 	{"bar for northern bees, mm", "Gregory 2003, Bees for Development 66", DefaultBox.Bar, 35.0, 0},
 	{"bee space 7 to 9 mm", "Gregory 2003, Bees for Development 66", held{Between(7, 8, 9, "mm"), DefaultBox.BeeSpace}, true, 0},
-	{"walls at 30° from vertical", "Horizontal top-bar hive, encyclopedia", BoxFromAngle(450, 250, 30).WallAngle(), 30.0, 1e-9},
-	{"7 combs over 210 mm", "Svensson 1988, Bees for Development 12", CombSpacing(210, 7), 35.0, 0},
+	{"walls at 30° from vertical", "Horizontal top-bar hive, encyclopedia", BoxFromAngle(450, 250, 30).Bottom, 450 - 500/math.Sqrt(3), 1e-9},
 	{"half ellipse 6 by 4 in, dm²", "derived", DefaultBox.MeasuredComb(152.4, 101.6).Best, math.Pi / 4 * 1.524 * 1.016, 1e-9},
 }
 
 var publishedCells = []figure{
-	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(CellsPerDM2FromCount(12.8)), 378.0, 0},
-	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(CellsPerDM2FromCount(20)), 923.0, 0},
+	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * CellsPerDM2(100/12.8)), 378.0, 0},
+	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * CellsPerDM2(100/20.0)), 923.0, 0},
 	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * CellsPerDM2(4.64), 1060.92, 1060.92 * 0.012},
 	{"5.4 mm: up to 400 a side", "imker.felser.ch", CellsPerDM2(5.4), 400.0, 5},
 	{"worker cells 5.2 mm", "Seeley and Morse 1976", WorkerCell.Value.Best, 5.2, 0},
@@ -135,10 +132,10 @@ var publishedCells = []figure{
 	{"5.4 mm a side", "derived", CellsPerDM2(5.4), 396.0, 0.05},
 	{"5.2 mm a side", "derived", CellsPerDM2(5.2), 427.0, 0.05},
 	{"6.2 mm a side", "derived", CellsPerDM2(6.2), 300.4, 0.05},
-	{"5.4 mm on a square inch", "derived", CellsPerDM2(5.4) / 100 * cm2PerSquareInch, 25.5, 0.06},
-	{"5.2 mm on a square inch", "derived", CellsPerDM2(5.2) / 100 * cm2PerSquareInch, 27.6, 0.06},
-	{"6.2 mm on a square inch", "derived", CellsPerDM2(6.2) / 100 * cm2PerSquareInch, 19.4, 0.06},
-	{"6.9 mm on a square inch", "derived", CellsPerDM2(6.9) / 100 * cm2PerSquareInch, 15.7, 0.06},
+	{"5.4 mm on a square inch", "derived", CellsPerDM2(5.4) / 100 * 6.4516, 25.5, 0.06},
+	{"5.2 mm on a square inch", "derived", CellsPerDM2(5.2) / 100 * 6.4516, 27.6, 0.06},
+	{"6.2 mm on a square inch", "derived", CellsPerDM2(6.2) / 100 * 6.4516, 19.4, 0.06},
+	{"6.9 mm on a square inch", "derived", CellsPerDM2(6.9) / 100 * 6.4516, 15.7, 0.06},
 }
 
 func cellsOf(n float64) Estimate { return Estimate{Exactly(n, unitCells), Explanation{What: "cells"}} }
@@ -167,21 +164,19 @@ var publishedStores = []figure{
 	{"a full Zander side, g", "bees-online.at 2020", 8 * sealedHoney.Value.Best, 1000.0, 0},
 	{"an eighth of food, g", "imkerei.mueggelland.de", sealedHoney.Value.Best, 125.0, 0},
 	{"bee bread on an eighth, g", "Aumeier, bienenjournal.de", beeBread.Value.Best, 100.0, 0},
-	{"90 lb in October", "USDA, Overwintering, part 4", Kilograms(90), 40.8, 0.05},
-	{"45 lb from season to season", "Phillips and Demuth", Kilograms(45), 20.4, 0.05},
-	{"15 lb in a cellar", "Phillips and Demuth", Kilograms(15), 6.8, 0.05},
-	{"20 lb in a cellar", "Phillips and Demuth", Kilograms(20), 9.1, 0.05},
-	{"40 to 50 lb in Britain", "cotswoldbees.co.uk", held{WinterTargets[1].Need.Value, Kilograms(45)}, true, 0},
+	{"90 lb in October", "USDA, Overwintering, part 4", Exactly(40.8, unitKg).InPounds().Best, 90.0, 0.12},
+	{"45 lb from season to season", "Phillips and Demuth", Exactly(20.4, unitKg).InPounds().Best, 45.0, 0.12},
+	{"15 lb in a cellar", "Phillips and Demuth", Exactly(6.8, unitKg).InPounds().Best, 15.0, 0.12},
+	{"20 lb in a cellar", "Phillips and Demuth", Exactly(9.1, unitKg).InPounds().Best, 20.0, 0.12},
+	{"40 to 50 lb in Britain", "cotswoldbees.co.uk", held{WinterTargets[1].Need.Value, 45 * kgPerPound}, true, 0},
 	{"15 kg for a strong colony", "pgs-holzwickede.de", WinterTargets[0].Need.Value.Best, 15.0, 0},
 	{"12 to 17 kg fed", "imkerei-goldbluete.de", held{WinterTargets[0].Need.Value, 17}, true, 0},
 	{"1 kg a month", "hymenoptera.de 2018", WinterUse.Value.Low * 365 / 12 / 7, 1.0, 0.01},
 	{"1.5 kg a month", "quarrylifeaward.cz 2018", WinterUse.Value.High * 365 / 12 / 7, 1.5, 0.03},
-	{"200,000 bees a year, lb of pollen", "USDA, Overwintering, part 4, after Todd and Bishop", Pounds(PollenForBees(200000)), 44.05, 0.01},
-	{"2 lb sugar to an imperial pint", "National Bee Unit, Feeding bees", SyrupWater(Kilograms(2)) * 1000, 568.0, 5},
 	{"full comb at 250 g/dm², kg", "derived", 8.89 * 2 * sealedHoney.Value.Best / 1000, 2.22, 0.005},
 	{"full comb of thick honey, kg", "derived", held{sealedHoney.Value, 160}, true, 0},
-	{"30 lb", "definition", Kilograms(30), 13.6, 0.05},
-	{"60 lb", "definition", Kilograms(60), 27.2, 0.05},
+	{"30 lb", "definition", Exactly(13.6, unitKg).InPounds().Best, 30.0, 0.12},
+	{"60 lb", "definition", Exactly(27.2, unitKg).InPounds().Best, 60.0, 0.12},
 }
 
 func washed(mites, bees int) float64 { return shareRate(mites, bees, "bees", "").Best }

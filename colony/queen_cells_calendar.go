@@ -196,6 +196,9 @@ func (c *QueenCalendar) explain() {
 	c.Why.Result = "first eggs " + c.When(MilestoneEggs).String()
 	c.Why.Formula = "day 0 is the day of laying; sealed day 8, emerged day 16; first flight 6 to 10 and first eggs 8 to 16 days after that"
 	c.Why.Inputs = append(c.Why.Inputs, Input{Name: "begins with", Value: c.Begin})
+	for _, m := range c.Milestones {
+		c.Why.Inputs = append(c.Why.Inputs, Input{m.Name, m.When.String(), m.Note})
+	}
 	for _, k := range []Constant{QueenBee.Cap, QueenBee.Emerge, virginFlies, firstEggs, Worker.Cap, Worker.Emerge} {
 		c.Why.Inputs = append(c.Why.Inputs, k.input())
 		c.Why.From = withReferences(c.Why.From, k.From...)
@@ -204,7 +207,7 @@ func (c *QueenCalendar) explain() {
 }
 
 func stageWord(stage string) string {
-	return map[string]string{"charged": "open charged", "capped": "sealed", "any": "a", "emerged": "left"}[stage]
+	return map[string]string{"charged": "open charged", "capped": "sealed", "any": "a", "emerged": "emerged"}[stage]
 }
 
 func giftWord(what string) string {

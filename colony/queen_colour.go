@@ -56,7 +56,10 @@ func CheckColour(q *Queen, on Date) ColourFinding {
 	}
 	if years := QueenYears(f.Colour, on.Year); len(years) > 0 {
 		f.Year = years[0]
-		f.Says = fmt.Sprintf("%s by the code means raised in %d, or in %d", f.Colour, years[0], years[1])
+		f.Says = fmt.Sprintf("%s, by the code a queen raised in %d", f.Colour, years[0])
+		if years[0] == on.Year {
+			f.Says += fmt.Sprintf(", or in %d if she was marked before this season", years[1])
+		}
 	}
 	return f
 }

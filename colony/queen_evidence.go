@@ -68,12 +68,13 @@ type QueenEvidence struct {
 // carry: eggs say that a queen laid within the last three days, not that she
 // is there now.
 func JudgeQueen(history []Inspection, today Date) QueenEvidence {
-	return judgeLast(upTo(history, today), today, 0)[0]
+	verdicts := judgeLast(upTo(history, today), today, 0)
+	return verdicts[len(verdicts)-1]
 }
 
 // judgeLast judges the queen before each of the last visits, as of the day of
-// that visit, and after all of them, as of today: up to visits + 1 verdicts,
-// from one pass over the history.
+// that visit, and after all of them, as of the day of the last one and as of
+// today: two verdicts more than visits, from one pass over the history.
 func judgeLast(known []Inspection, today Date, visits int) []QueenEvidence {
 	t := &queenTrack{}
 	var out []QueenEvidence
@@ -84,6 +85,9 @@ func judgeLast(known []Inspection, today Date, visits int) []QueenEvidence {
 		if f := factsOf(&known[i]); f.informative() {
 			t.take(f)
 		}
+	}
+	if len(known) > 0 {
+		out = append(out, t.judge(dayOf(&known[len(known)-1])))
 	}
 	return append(out, t.judge(today))
 }

@@ -54,19 +54,19 @@ func (t *queenTrack) chooseState(e *QueenEvidence, today Date) {
 		t.judgeLayingWorkers(e)
 	case eggs == shown && counted:
 		e.State, e.Sureness = Laying, Sure
-		e.Says = fmt.Sprintf("laying: eggs on %s, so a queen laid within %s", shortDay(f.on), e.LastEgg.Usual)
+		e.Says = fmt.Sprintf("eggs seen on %s, so a queen laid within %s", shortDay(f.on), e.LastEgg.Usual)
 	case open == shown && eggs == unsaid && counted:
 		e.State, e.Sureness = Laying, Likely
-		e.Says = fmt.Sprintf("laying, very likely: larvae on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
+		e.Says = fmt.Sprintf("larvae seen on %s, eggs not spoken of; the last egg was laid within %s", shortDay(f.on), e.LastEgg.Usual)
 		if f.queenSeen == shown && !f.virgin {
 			e.Sureness = Sure
-			e.Says = fmt.Sprintf("laying: larvae and the queen on %s, eggs not spoken of; last egg %s", shortDay(f.on), e.LastEgg.Usual)
+			e.Says = fmt.Sprintf("larvae and the queen seen on %s, eggs not spoken of; the last egg was laid within %s", shortDay(f.on), e.LastEgg.Usual)
 		}
 	case f.queenSeen == shown && !f.virgin && t.beforeEmergence():
 		e.State, e.Sureness = QueenThere, Sure
-		e.Says = fmt.Sprintf("a queen was seen on %s; whether she lays, the record does not say", shortDay(f.on))
+		e.Says = fmt.Sprintf("the queen was seen on %s; eggs were not spoken of", shortDay(f.on))
 		if eggs == denied {
-			e.Says = fmt.Sprintf("a queen was seen on %s, but no eggs: resting, young, or about to swarm", shortDay(f.on))
+			e.Says = fmt.Sprintf("the queen was seen on %s, but no eggs: resting, young, or about to swarm", shortDay(f.on))
 		}
 	case t.cohort != nil:
 		t.judgeCohort(e, today)
@@ -120,7 +120,7 @@ func (t *queenTrack) judgeCohort(e *QueenEvidence, today Date) {
 	default:
 		e.State = RaisingQueen
 	}
-	e.Says = fmt.Sprintf("%s (%s): first eggs %s; act if there are none by %s", e.State, cal.Begin, eggs.Usual, longDay(e.ExpectBy))
+	e.Says = fmt.Sprintf("%s: first eggs %s; act if there are none by %s", cal.Begin, eggs.Usual, longDay(e.ExpectBy))
 	if c.cut {
 		e.Notes = append(e.Notes, fmt.Sprintf("queen cells were cut on %s: what is said holds for one that was missed", shortDay(c.seen)))
 	}
@@ -143,9 +143,9 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 		}
 		cal := CalendarFromLoss("", Window{e.LastEgg.Usual, e.LastEgg.Usual})
 		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
-		e.Says = fmt.Sprintf("was laying until %s at least; if the queen was lost then, a new one lays %s", e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
+		e.Says = fmt.Sprintf("no eggs on %s; by the brood the last egg was laid within %s; if the queen was lost then, a young one lays %s", shortDay(f.on), e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
 		if !noEggs {
-			e.Says = fmt.Sprintf("was laying within %s; eggs and larvae were not spoken of on %s", e.LastEgg.Usual, shortDay(f.on))
+			e.Says = fmt.Sprintf("by the brood of %s the last egg was laid within %s; eggs and larvae were not spoken of", shortDay(f.on), e.LastEgg.Usual)
 			e.Calendar, e.ExpectBy = nil, Date{}
 		}
 	default:

@@ -32,6 +32,30 @@ func (s Season) Preparing(d Date) bool {
 	return m >= time.August && m <= time.October
 }
 
+// Storing reports whether the food in the hive is compared with what it is to
+// have before winter: July to October, common practice.
+func (s Season) Storing(d Date) bool {
+	m := s.month(d)
+	return m >= time.July && m <= time.October
+}
+
+// Wintering reports whether a colony lives on its stores: November to March,
+// common practice.
+func (s Season) Wintering(d Date) bool {
+	m := s.month(d)
+	return m >= time.November || m <= time.March
+}
+
+// seasonOf is the first day of the season, 1 April in the north, that the day
+// is in, or of the next one where it is in none.
+func (s Season) seasonOf(d Date) Date {
+	first := Date{d.Year, d.Month, 1}
+	for s.Active(first) && s.month(first) != time.April {
+		first = first.AddMonths(-1)
+	}
+	return s.Next(first, time.April)
+}
+
 // Dry reports whether grass is apt to burn: June to September.
 func (s Season) Dry(d Date) bool { m := s.month(d); return m >= time.June && m <= time.September }
 

@@ -24,6 +24,10 @@ type Space struct {
 // interval in swarm season.
 const spaceDays = 14
 
+// shortOfRoom is the number of free bars at which the caution of the swarm
+// season is said; common practice.
+const shortOfRoom = 3
+
 // JudgeSpace works out the free bars before the follower, how fast they are
 // taken into use and when they run out. History is of one hive, sorted.
 func JudgeSpace(history []Inspection, today Date, season Season) Space {
@@ -68,7 +72,7 @@ func (s *Space) plan(today Date) {
 	if s.Rate.Known() && s.Rate.Best > 0 {
 		s.Give = max(1, int(math.Ceil(s.Rate.Best*spaceDays)))
 	}
-	if s.Swarmy {
+	if s.Swarmy && s.Free.Best <= shortOfRoom {
 		s.Notes = append(s.Notes, "swarm season: give room before the last free bar is taken; room alone does not stop a colony that has queen cells")
 	}
 }

@@ -113,14 +113,6 @@ func WeeksOfFood(f Food, use Constant) Estimate {
 		[]Input{{"honey", f.Honey.Range.String(), shortDay(f.AsOf)}}, use)
 }
 
-// SyrupWater is how many litres of water make thin syrup with so many kg of
-// sugar: 630 ml to the kilogram [NBU-BP7].
-func SyrupWater(sugarKg float64) float64 { return sugarKg * 0.630 }
-
-// PollenForBees is the mass of pollen in kg that rears so many bees: a pound
-// for 4,540 bees [USDA-OW4].
-func PollenForBees(bees float64) float64 { return bees / 4540 * kgPerPound }
-
 func namesOf[T any](list []T, name func(T) string) string {
 	out := ""
 	for i, v := range list {

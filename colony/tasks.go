@@ -63,10 +63,11 @@ func Due(history []Inspection, today Date, set Settings, answers []Answer) []Due
 	if len(known) == 0 {
 		return nil
 	}
+	set = set.forHive(known[len(known)-1].Hive)
 	queens := judgeLast(known, today, recentVisits)
 	l := &dueList{hive: known[len(known)-1].Hive}
 	l.plans(known, today)
-	l.followUps(known)
+	l.followUps(known, today)
 	l.judged(known, today, set, queens[len(queens)-1])
 	items := append(l.items, overtaken(known, l.items, set, queens)...)
 	for i := range items {
@@ -129,25 +130,31 @@ const recentVisits = 12
 
 // overtaken lists what was due before one of the last visits and, without
 // having been answered, no longer is. Plans, feeds and treatments are not
-// among it: those stay in the list when they are closed. The queens are as
-// judged before each of these visits, and now.
+// among it: those stay in the list when they are closed. What was due on the
+// day of the last visit and is not today has lapsed. The queens are as judged
+// before each of these visits, after the last one, and today.
 func overtaken(known []Inspection, now []DueItem, set Settings, queens []QueenEvidence) []DueItem {
 	have := map[string]bool{}
 	for _, d := range now {
 		have[d.ID] = true
 	}
 	var out []DueItem
-	first := len(known) - len(queens) + 1
-	for i := len(known) - 1; i >= max(first, 1); i-- {
-		before := &dueList{hive: known[i].Hive}
-		visit := dayOf(&known[i])
-		before.judged(known[:i], visit, set, queens[i-first])
-		for _, d := range before.items {
-			if d.Status == StatusOpen && !have[d.ID] {
-				have[d.ID] = true
-				d.Status, d.Closed = StatusDone, "seen to, or overtaken, on "+longDay(visit)
-				out = append(out, d)
+	first := len(known) - len(queens) + 2
+	for i := len(known); i >= max(first, 1); i-- {
+		was := &dueList{hive: known[0].Hive}
+		visit := dayOf(&known[min(i, len(known)-1)])
+		was.judged(known[:i], visit, set, queens[i-first])
+		for _, d := range was.items {
+			if d.Status != StatusOpen || have[d.ID] {
+				continue
 			}
+			have[d.ID] = true
+			if i == len(known) {
+				d.Status, d.Closed = StatusLapsed, "its time has passed"
+			} else {
+				d.Status, d.Closed = StatusDone, "seen to, or overtaken, on "+longDay(visit)
+			}
+			out = append(out, d)
 		}
 	}
 	return out
