@@ -43,15 +43,6 @@ func without(p *Parser, rule int) *Parser {
 	return parserOf(p.lexicon, func(l *lexicon) { l.graph = &g })
 }
 
-// withoutMishearing is the parser that lacks one mishearing.
-func withoutMishearing(p *Parser, m *mishearing) *Parser {
-	known := map[wordID][]*heard{}
-	for id, list := range p.lexicon.mishearings {
-		known[id] = slices.DeleteFunc(slices.Clone(list), func(h *heard) bool { return h.rule == m })
-	}
-	return parserOf(p.lexicon, func(l *lexicon) { l.mishearings = known })
-}
-
 func parserOf(l *lexicon, change func(*lexicon)) *Parser {
 	changed := *l
 	change(&changed)

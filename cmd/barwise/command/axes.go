@@ -17,8 +17,6 @@ type tick struct {
 // dayNumber is a day on the axis of time.
 func dayNumber(d colony.Date) float64 { return float64(d.Sub(colony.NewDate(1970, 1, 1))) }
 
-func dayAt(n float64) colony.Date { return colony.NewDate(1970, 1, 1).AddDays(int(n)) }
-
 // valueTicks are round values of 1, 2 or 5 that span low to high in about the
 // given number of steps.
 func valueTicks(low, high float64, steps int) []tick {

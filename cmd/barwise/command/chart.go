@@ -25,14 +25,21 @@ func rgb(hex uint32) color.RGBA {
 	return color.RGBA{uint8(hex >> 16), uint8(hex >> 8), uint8(hex), 255}
 }
 
+func colours(hex ...uint32) (out []color.RGBA) {
+	for _, h := range hex {
+		out = append(out, rgb(h))
+	}
+	return out
+}
+
 // The hives' colours can be told apart by colour-blind people: Okabe and Ito
 // 2008, Color Universal Design; on dark paper without the darkest, on light
 // paper without the yellow.
 var (
 	light = theme{paper: rgb(0xffffff), ink: rgb(0x222222), faint: rgb(0xdddddd),
-		hives: []color.RGBA{rgb(0x0072b2), rgb(0xd55e00), rgb(0x009e73), rgb(0xcc79a7), rgb(0xe69f00), rgb(0x56b4e9)}}
+		hives: colours(0x0072b2, 0xd55e00, 0x009e73, 0xcc79a7, 0xe69f00, 0x56b4e9)}
 	dark = theme{paper: rgb(0x16181c), ink: rgb(0xe4e4e4), faint: rgb(0x3c4048),
-		hives: []color.RGBA{rgb(0x56b4e9), rgb(0xe69f00), rgb(0x009e73), rgb(0xcc79a7), rgb(0xf0e442), rgb(0xd55e00)}}
+		hives: colours(0x56b4e9, 0xe69f00, 0x009e73, 0xcc79a7, 0xf0e442, 0xd55e00)}
 )
 
 // The size of a chart, which has a panel a hive, and the resolution of one made
@@ -75,6 +82,13 @@ func heads(what, unit string) string {
 	return what + ", " + unit
 }
 
+// chartAlone draws one hive in the colours of a page that says the rest.
+func chartAlone(t hiveTrend, what string) drawing {
+	d := chart([]hiveTrend{t}, what, pageTheme)
+	d.title, d.panels[0][0].Title.Text = "", ""
+	return d
+}
+
 // panel is an empty plot with the axes that all hives share.
 func panel(s scale, th theme) *plot.Plot {
 	p := plot.New()
@@ -100,16 +114,25 @@ func panel(s scale, th theme) *plot.Plot {
 
 // size is that of the whole drawing.
 func (d drawing) size() (w, h vg.Length) {
-	return chartWidth, headHeight + panelHeight*vg.Length(len(d.panels))
+	return chartWidth, d.head() + panelHeight*vg.Length(len(d.panels))
+}
+
+func (d drawing) head() vg.Length {
+	if d.title == "" {
+		return 2 * chartMargin
+	}
+	return headHeight
 }
 
 // on draws the panels below one another on a canvas, under the title.
 func (d drawing) on(c draw.Canvas) {
 	c.FillPolygon(d.theme.paper, []vg.Point{c.Min, {X: c.Max.X, Y: c.Min.Y}, c.Max, {X: c.Min.X, Y: c.Max.Y}})
-	style := d.panels[0][0].Title.TextStyle
-	style.Font.Size, style.XAlign, style.YAlign = 13, draw.XLeft, draw.YTop
-	c.FillText(style, vg.Point{X: c.Min.X + 2*chartMargin, Y: c.Max.Y - chartMargin}, d.title)
-	c = draw.Crop(c, 2*chartMargin, -2*chartMargin, chartMargin, chartMargin-headHeight)
+	if d.title != "" {
+		style := d.panels[0][0].Title.TextStyle
+		style.Font.Size, style.XAlign, style.YAlign = 13, draw.XLeft, draw.YTop
+		c.FillText(style, vg.Point{X: c.Min.X + 2*chartMargin, Y: c.Max.Y - chartMargin}, d.title)
+	}
+	c = draw.Crop(c, 2*chartMargin, -2*chartMargin, chartMargin, chartMargin-d.head())
 	tiles := draw.Tiles{Rows: len(d.panels), Cols: 1, PadY: vg.Points(10)}
 	for i, row := range plot.Align(d.panels, tiles, c) {
 		d.panels[i][0].Draw(row[0])
@@ -176,26 +199,6 @@ func trendLine(p *plot.Plot, t hiveTrend, c color.Color) *plotter.Line {
 		line.XYs = plotter.XYs{line.XYs[0], line.XYs[n-1]}
 	}
 	return line
-}
-
-// margin is the paper left free around a chart.
-const margin = 10 // points
-
-// paint draws the chart with a margin, and its legend beside the values, where
-// it covers none of them.
-func paint(p *plot.Plot, on vg.CanvasSizer) {
-	page := draw.New(on)
-	page.SetColor(p.BackgroundColor)
-	page.Fill(page.Rectangle.Path())
-	page = draw.Crop(page, margin, -margin, margin, -margin)
-	values := *p
-	values.Legend = plot.NewLegend()
-	beside := vg.Length(0)
-	if width := p.Legend.Rectangle(page).Size().X; width > 0 {
-		beside = width + margin
-		p.Legend.Draw(draw.Crop(page, page.Rectangle.Size().X-width, 0, 0, -2*margin))
-	}
-	values.Draw(draw.Crop(page, 0, -beside, 0, 0))
 }
 
 // writeSVG writes the chart as an SVG image.
