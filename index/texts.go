@@ -39,6 +39,24 @@ func (t *texts) of(r *colony.Record) ([]string, error) {
 	return text, nil
 }
 
+// Words returns the stretches of its note that a record is about, as the keeper
+// gave them, or ErrUnknown. Of a note of one hive that is all of it.
+func (s *Store) Words(id string) (words []string, err error) {
+	err = s.view(func(tx *bolt.Tx) error {
+		r, err := getRecord(tx, id)
+		if err != nil {
+			return err
+		}
+		t := texts{tx: tx}
+		spans, err := t.stretches(&r)
+		for _, span := range spans {
+			words = append(words, t.note.Text[span[0]:span[1]])
+		}
+		return err
+	})
+	return words, err
+}
+
 const (
 	// largeText is from how many bytes on a text goes into the index as the
 	// list of its words. It finds the same, and a note of a hundred megabytes

@@ -1,6 +1,7 @@
 package index
 
 import (
+	"errors"
 	"slices"
 	"strings"
 	"testing"
@@ -34,6 +35,34 @@ func TestPieces(t *testing.T) {
 				t.Errorf("ends at %d of %d", at, len(text))
 			}
 		})
+	}
+}
+
+// A note of several hives gives each its own words.
+func TestWords(t *testing.T) {
+	s, err := Open(t.TempDir())
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.Close()
+	at := time.Date(2026, 5, 1, 0, 0, 0, 0, time.UTC)
+	text := "Both today. Hive 3 calm. Hive 4 hot."
+	read := []colony.Inspection{
+		{Hive: "3", At: at, Evidence: map[string][]colony.Span{"hive": {{12, 18}}, "temper.score": {{19, 23}}}},
+		{Hive: "4", At: at, Evidence: map[string][]colony.Span{"hive": {{25, 31}}, "temper.score": {{32, 35}}}},
+	}
+	records, err := s.Take(colony.Note{Hash: "both", Text: text}, read)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []string{"Both today. Hive 3 calm. ", "Both today. |Hive 4 hot."} {
+		words, err := s.Words(records[i].ID)
+		if got := strings.Join(words, "|"); err != nil || got != want {
+			t.Errorf("hive %s: %q, %v; want %q", records[i].Read.Hive, got, err, want)
+		}
+	}
+	if _, err := s.Words("none"); !errors.Is(err, ErrUnknown) {
+		t.Errorf("of no record: %v", err)
 	}
 }
 

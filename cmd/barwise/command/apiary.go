@@ -27,10 +27,20 @@ type apiary struct {
 
 // loadApiary reads the history of one hive, or of all for "".
 func loadApiary(s *index.Store, hive string) (*apiary, error) {
+	return loadSome(s, hive, func(*colony.Record) (bool, error) { return true, nil })
+}
+
+// loadSome is loadApiary with only those records that count.
+func loadSome(s *index.Store, hive string, counts func(*colony.Record) (bool, error)) (*apiary, error) {
 	ap := &apiary{hives: map[string][]colony.Inspection{}, waiting: map[string]int{}, settings: colony.DefaultSettings()}
 	for r, err := range s.Records(index.Filter{Hive: hive, States: []colony.State{colony.Confirmed, colony.Waiting}}) {
 		if err != nil {
 			return nil, err
+		}
+		if ok, err := counts(&r); err != nil {
+			return nil, err
+		} else if !ok {
+			continue
 		}
 		ins := r.Inspection()
 		if ins.Hive == "" || ins.At.IsZero() {

@@ -33,6 +33,8 @@ type loader struct {
 	at    time.Time // as the caller gave it, for every note
 	hive  string    // likewise
 
+	private bool // notes are left out of what is shared
+
 	ears  *ears                                             // nil: recordings are refused
 	keep  func(name, hash string) (colony.Recording, error) // nil: recordings are not kept
 	taken func(hash string) (bool, error)                   // nil: none was; saves hearing a recording again

@@ -19,6 +19,7 @@ type takeOptions struct {
 	watch   bool
 	link    bool
 	partial bool
+	private bool
 	notes   noteOptions
 }
 
@@ -44,6 +45,7 @@ name says (2026-05-14-1603.txt), else when the file was written.`,
 	cmd.Flags().BoolVar(&o.json, "json", false, "print the inspections taken in, one a line")
 	cmd.Flags().BoolVar(&o.link, "link", false, "leave recordings where they are, and keep no copy")
 	cmd.Flags().BoolVar(&o.partial, "partial", false, "keep a recording even where parts of it could not be heard")
+	cmd.Flags().BoolVar(&o.private, "private", false, "leave these notes out of pages to share")
 	cmd.Flags().BoolVar(&o.watch, "watch", false, "go on taking in what appears, until stopped")
 	o.notes.register(a, cmd)
 	return cmd
@@ -54,6 +56,7 @@ func (a *app) runTake(ctx context.Context, names []string, o takeOptions) error 
 	if err != nil {
 		return err
 	}
+	l.private = o.private
 	l.ears = &ears{app: a, command: o.notes.recogniser, partial: o.partial}
 	l.keep = func(name, hash string) (colony.Recording, error) { return a.keepRecording(name, hash, o.link) }
 	if o.watch {
@@ -128,6 +131,7 @@ func (t *taker) all(ctx context.Context, store *index.Store, files []string) err
 
 // one takes a loaded note in.
 func (t *taker) one(note colony.Note) error {
+	note.Private = t.load.private
 	records, err := t.store.Take(note, readNote(t.parser, &note))
 	if errors.Is(err, index.ErrTaken) {
 		before, err := t.store.Note(note.Hash)

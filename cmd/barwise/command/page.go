@@ -1,0 +1,344 @@
+package command
+
+import (
+	"bytes"
+	"cmp"
+	"errors"
+	"fmt"
+	"html/template"
+	"io"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"barwise/cmd/barwise/page"
+	"barwise/colony"
+	"barwise/index"
+	"barwise/tui"
+)
+
+type pageOptions struct {
+	out, hive, from, to string
+	private, sound      bool
+}
+
+func (a *app) page() *cobra.Command {
+	var o pageOptions
+	cmd := &cobra.Command{
+		Use:   "page --out DIR",
+		Short: "A page to share: timelines, combs, trends, inspections",
+		Long: `Page writes a web page of the hives into a folder: index.html, which needs no
+network and nothing beside it, opens from the disk, can be searched, and prints.
+For each hive it shows what is known today, the combs, a timeline, the trends
+that have values, and every inspection with its words.
+
+Notes taken in with take --private are left out, and what they say does not
+count; recordings are left out as well. Look it through before you hand it on.`,
+		Example: `  barwise page --out season
+  barwise page --out for-the-inspector --hive orchard --from 2026-03-01`,
+		Args: wants(0, 0, ""),
+		RunE: func(*cobra.Command, []string) error { return a.runPage(o) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&o.out, "out", "", "the `DIR` to write, which must not hold a page yet")
+	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
+	f.StringVar(&o.from, "from", "", "only inspections from `DAY` on")
+	f.StringVar(&o.to, "to", "", "only up to `DAY`, and as of it")
+	f.BoolVar(&o.private, "with-private", false, "private notes too")
+	f.BoolVar(&o.sound, "with-recordings", false, "copies of the recordings too")
+	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
+	return cmd
+}
+
+func (a *app) runPage(o pageOptions) error {
+	if o.out == "" {
+		return wrongUse("page: where to? --out DIR names the folder")
+	}
+	from, err := dayFlag("--from", o.from)
+	if err != nil {
+		return err
+	}
+	to, err := dayFlag("--to", o.to)
+	if err != nil {
+		return err
+	}
+	return a.withRecords(func(s *index.Store) error {
+		p := pager{app: a, store: s, options: o, when: period{from, to}, notes: map[string]colony.Note{}}
+		made, err := p.make()
+		if err != nil {
+			return err
+		}
+		if len(made.Hives) == 0 {
+			return undone("no inspection of a named hive to show")
+		}
+		if err := p.write(made); err != nil {
+			return err
+		}
+		n := 0
+		for _, h := range made.Hives {
+			n += len(h.Inspections)
+		}
+		fmt.Fprintf(a.err, "%s, %s: open %s\n", amount(len(made.Hives), "hive"), amount(n, "inspection"), shown(filepath.Join(o.out, pageFile)))
+		return nil
+	})
+}
+
+const pageFile = "index.html"
+
+// pager gathers what the page shows.
+type pager struct {
+	*app
+	store   *index.Store
+	options pageOptions
+	when    period
+	notes   map[string]colony.Note // by hash, as they are needed
+	hidden  int                    // private inspections left out
+	sounds  map[string]string      // files to copy, by their name beside the page
+}
+
+func (p *pager) note(hash string) (colony.Note, error) {
+	n, ok := p.notes[hash]
+	if !ok {
+		var err error
+		if n, err = p.store.Note(hash); err != nil {
+			return n, err
+		}
+		p.notes[hash] = n
+	}
+	return n, nil
+}
+
+// make reads the store. What is private does not count anywhere, unless asked
+// for.
+func (p *pager) make() (page.Page, error) {
+	today := cmp.Or(p.when.to, colony.DateOf(p.now()))
+	records := map[string]colony.Record{}
+	ap, err := loadSome(p.store, strings.ToLower(p.options.hive), func(r *colony.Record) (bool, error) {
+		n, err := p.note(r.NoteHash)
+		if err != nil || n.Private && !p.options.private {
+			p.hidden++
+			return false, err
+		}
+		records[r.ID] = *r
+		return true, nil
+	})
+	made := page.Page{Made: today, From: p.when.from, To: p.when.to}
+	if err != nil {
+		return made, err
+	}
+	p.sounds = map[string]string{}
+	span := scale{}
+	for _, name := range ap.names() {
+		for _, ins := range ap.upTo(name, today) {
+			if d := colony.DateOf(ins.At); p.when.holds(d) {
+				span.first, span.last = earlier(span.first, d), later(span.last, d)
+			}
+		}
+	}
+	for _, known := range ap.appraise(today) {
+		h, err := p.hive(ap, &known, span, records)
+		if err != nil {
+			return made, err
+		}
+		if len(h.Inspections) > 0 {
+			made.Hives = append(made.Hives, h)
+		}
+	}
+	if p.hidden > 0 {
+		made.Left = append(made.Left, "Private notes are left out.")
+	}
+	return made, nil
+}
+
+func earlier(a, b colony.Date) colony.Date {
+	if a.IsZero() || b.Compare(a) < 0 {
+		return b
+	}
+	return a
+}
+
+func later(a, b colony.Date) colony.Date {
+	if b.Compare(a) > 0 {
+		return b
+	}
+	return a
+}
+
+func (p *pager) hive(ap *apiary, known *colony.Appraisal, span scale, records map[string]colony.Record) (page.Hive, error) {
+	history := slices.DeleteFunc(ap.upTo(known.Hive, known.Today), func(ins colony.Inspection) bool { return !p.when.holds(colony.DateOf(ins.At)) })
+	h := page.Hive{Name: "hive " + oneLine(known.Hive), Facts: facts(known, ap), Timeline: page.NewTimeline(history, span.first, span.last)}
+	var before *colony.Inspection
+	for i := range history {
+		ins := &history[i]
+		r := records[ins.ID]
+		note, err := p.note(r.NoteHash)
+		if err != nil {
+			return h, err
+		}
+		words, err := p.store.Words(r.ID)
+		if err != nil {
+			return h, err
+		}
+		shownAs := page.Inspection{At: ins.At, Confirmed: r.State == colony.Confirmed, Lines: sheetLines(ins), Note: quotation(words), Sound: p.soundOf(&note)}
+		if len(ins.Bars) > 0 {
+			shownAs.Map = pageMap(ins, before)
+			h.Map, h.MapOn = shownAs.Map, ins.At
+			before = ins
+		}
+		h.Inspections = append(h.Inspections, shownAs)
+	}
+	slices.Reverse(h.Inspections)
+	var err error
+	h.Trends, err = pageTrends(ap, known.Hive, p.when)
+	return h, err
+}
+
+// quotation joins the stretches of a note that are about one hive.
+func quotation(words []string) string {
+	var parts []string
+	for _, w := range words {
+		if w = strings.TrimSpace(clean(w)); w != "" {
+			parts = append(parts, w)
+		}
+	}
+	return strings.Join(parts, " … ")
+}
+
+// pageMap draws the combs as the terminal does, in text.
+func pageMap(ins, before *colony.Inspection) string {
+	var out []string
+	for line := range strings.SplitSeq(tui.RenderHive(ins, before, 100, tui.HiveStyle{Rows: 6, Legend: true}), "\n") {
+		out = append(out, strings.TrimRight(clean(line), " "))
+	}
+	return strings.Join(out, "\n")
+}
+
+// facts are the entries of the hive's sheet, without its picture and the last
+// inspections, which the page shows by itself.
+func facts(known *colony.Appraisal, ap *apiary) []page.Fact {
+	var out bytes.Buffer
+	hiveSheet{sheet{out: &out, style: stylesFor(&out)}}.print(known, ap, false)
+	_, text, _ := strings.Cut(out.String(), "\n")
+	if strings.HasSuffix(strings.SplitN(text, "\n", 2)[0], "barwise review") {
+		_, text, _ = strings.Cut(text, "\n") // each inspection says so itself
+	}
+	if before, after, ok := strings.Cut(text, "\n  combs as found on "); ok {
+		_, after, _ = strings.Cut(after, "\n\n")
+		text = before + after
+	}
+	list := factsOf(text)
+	for i, f := range list {
+		if _, err := colony.ParseDate(f.Topic); err == nil {
+			return list[:i]
+		}
+	}
+	return list
+}
+
+// sheetLines are those of the inspection's sheet.
+func sheetLines(ins *colony.Inspection) []page.Fact {
+	var out bytes.Buffer
+	sheet{out: &out, style: stylesFor(&out)}.inspection(ins)
+	_, body, _ := strings.Cut(out.String(), "\n")
+	return factsOf(body)
+}
+
+// factsOf takes a sheet's entries apart: two blanks, the topic, two blanks, the
+// text.
+func factsOf(text string) []page.Fact {
+	var facts []page.Fact
+	for line := range strings.Lines(text) {
+		line = strings.TrimRight(line, "\n")
+		if len(line) < topicWidth+4 {
+			continue
+		}
+		facts = append(facts, page.Fact{Topic: strings.TrimSpace(line[:topicWidth+2]), Text: strings.TrimSpace(line[topicWidth+2:])})
+	}
+	return facts
+}
+
+// pageMeasures are those that a mentor or an inspector asks for.
+var pageMeasures = []string{"brood_bars", "strength", "temper", "stings", "mite_drop", "mite_share", "honey", "weight"}
+
+// pageTrends draws each measure that has two values or more.
+func pageTrends(ap *apiary, hive string, when period) ([]page.Trend, error) {
+	var out []page.Trend
+	for _, name := range pageMeasures {
+		m, err := colony.MeasureNamed(name)
+		if err != nil {
+			return nil, err
+		}
+		samples := slices.DeleteFunc(m.Series(ap.hives[hive], ap.settings), func(s colony.Sample) bool { return !when.holds(s.On) })
+		if len(samples) < 2 {
+			continue
+		}
+		t, err := trendOf(hive, m, samples, "")
+		if err != nil {
+			return nil, err
+		}
+		var svg bytes.Buffer
+		if err := chartAlone(t, m.What).writeSVG(&svg); err != nil {
+			return nil, err
+		}
+		out = append(out, page.Trend{What: heads(m.What, m.Unit), Says: t.Says, SVG: inPage(svg.String())})
+	}
+	return out, nil
+}
+
+// inPage makes an image follow the page's colours.
+func inPage(svg string) template.HTML {
+	_, svg, _ = strings.Cut(svg, "<svg")
+	svg = pageColours.Replace("<svg" + svg)
+	return template.HTML(svgSize.ReplaceAllString(svg, ""))
+}
+
+// The colours that stand for those of the page's style.
+var pageTheme = theme{paper: rgb(0x010101), ink: rgb(0x020202), faint: rgb(0x030303), hives: colours(0xff00ff)}
+
+var (
+	pageColours = strings.NewReplacer("#010101", "var(--paper)", "#020202", "var(--ink)", "#030303", "var(--faint)", "#ff00ff", "var(--mark)")
+	svgSize     = regexp.MustCompile(`(?:width|height)="[\d.]+(?:pt|in)"\s*`)
+)
+
+// soundOf names the copy of the note's recording, where copies are asked for.
+func (p *pager) soundOf(n *colony.Note) string {
+	if !p.options.sound || n.Recording == nil {
+		return ""
+	}
+	file := n.Recording.File
+	if !n.Recording.Linked {
+		file = filepath.Join(p.dataDir(), file)
+	}
+	name := n.Recording.Hash + filepath.Ext(file)
+	p.sounds[name] = file
+	return name
+}
+
+// write makes the folder, and the page in it.
+func (p *pager) write(made page.Page) error {
+	if err := os.MkdirAll(p.options.out, 0o700); err != nil {
+		return fmt.Errorf("%s cannot be made: %w", shown(p.options.out), err)
+	}
+	for name, file := range p.sounds {
+		if err := copyNew(filepath.Join(p.options.out, name), file); err != nil {
+			return err
+		}
+	}
+	return newFile(filepath.Join(p.options.out, pageFile), func(w io.Writer) error { return page.Write(w, made) })
+}
+
+func copyNew(to, from string) error {
+	in, err := os.Open(from)
+	if err != nil {
+		return fmt.Errorf("the recording %s cannot be read: %w", shown(from), err)
+	}
+	err = newFile(to, func(w io.Writer) error {
+		_, err := io.Copy(w, in)
+		return err
+	})
+	return errors.Join(err, in.Close())
+}
