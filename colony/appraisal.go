@@ -15,15 +15,16 @@ type Appraisal struct {
 	BroodOn   Date           `json:"brood_on,omitzero"` // the inspection that the brood was counted in
 	Brood     BroodCount     `json:"brood"`
 	Laying    Estimate       `json:"laying"`
-	Emerging  Estimate       `json:"emerging"` // within 12 days of BroodOn
+	Emerging  Estimate       `json:"emerging"` // within EmergingDays of BroodOn
 	Adults    Estimate       `json:"adults"`
 	Forecast  *Forecast      `json:"forecast,omitempty"`
 	Comb      Estimate       `json:"comb"`
 	Building  []BuildingRate `json:"building,omitempty"`
 	Space     Space          `json:"space"`
 	Food      Food           `json:"food"`
-	Gap       Estimate       `json:"gap"`   // to the winter target, from July to October
-	Weeks     Estimate       `json:"weeks"` // of winter use, from November to March
+	Gap       Estimate       `json:"gap"`                     // to the winter target, from July to October
+	Target    string         `json:"winter_target,omitempty"` // that the gap is to
+	Weeks     Estimate       `json:"weeks"`                   // of winter use, from November to March
 	Mites     *MiteRate      `json:"mites,omitempty"`
 	MiteLoad  Estimate       `json:"mite_load"` // mites in the colony, from a drop while there was brood
 	Verdicts  []MiteVerdict  `json:"verdicts,omitempty"`
@@ -100,7 +101,7 @@ func (a *Appraisal) readBrood(known []Inspection, set Settings) {
 		if b.Capped.Vague() {
 			return // what would follow from it is vaguer still
 		}
-		a.Laying, a.Emerging = LayingRate(b.Capped), Emerging(b, int(SealedDays.Value.Best))
+		a.Laying, a.Emerging = LayingRate(b.Capped), Emerging(b, EmergingDays)
 		if a.Adults.Known() {
 			laying := a.Queen.State == Laying || a.Queen.State == QueenThere
 			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying, set.Season); ok {
@@ -127,7 +128,7 @@ func (a *Appraisal) readFood(known []Inspection, set Settings) {
 		if f := CountFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
 			a.Food = f
 			if set.Season.Storing(a.Today) {
-				a.Gap = StoresGap(f, set.Target)
+				a.Gap, a.Target = StoresGap(f, set.Target), set.Target.Name
 			}
 			if set.Season.Wintering(a.Today) {
 				a.Weeks = WeeksOfFood(f, WinterUse)

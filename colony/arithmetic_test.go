@@ -319,7 +319,7 @@ func TestBuilding(t *testing.T) {
 	if _, ok := ColonyBuilding(&moved, &after, DefaultBox); ok {
 		t.Error("bars were compared by number after they were moved")
 	}
-	curve := BuildingCurve(DefaultBox, []Inspection{before, after}, []Inspection{placed})
+	curve := BuildingCurve(DefaultSettings(), []Inspection{before, after}, []Inspection{placed})
 	if len(curve) != 1 || curve[0].Month != time.May || curve[0].Count != 2 {
 		t.Errorf("curve %+v", curve)
 	}

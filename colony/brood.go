@@ -111,6 +111,10 @@ func LayingRate(capped Estimate) Estimate {
 	return e
 }
 
+// EmergingDays is for how many days ahead an appraisal tells the bees to
+// emerge: the sealed stage, so that what is capped today is out by then.
+const EmergingDays = 12
+
 // Emerging is the number of workers that leave their cells within days days of
 // the inspection, from capped, open and egg cells, each taken as evenly spread
 // over the ages of its stage, the youngest of them laid today. Every worker

@@ -117,9 +117,13 @@ type MonthRate struct {
 
 // BuildingCurve gathers the building rates of an apiary's hives by month of
 // the year, the month in which a span ends. Months without any are left out.
-func BuildingCurve(box Box, hives ...[]Inspection) []MonthRate {
+func BuildingCurve(set Settings, hives ...[]Inspection) []MonthRate {
 	byMonth := map[time.Month][]float64{}
 	for _, history := range hives {
+		if len(history) == 0 {
+			continue
+		}
+		box := set.forHive(history[0].Hive).Box
 		for i := range history {
 			for _, r := range BarBuilding(&history[i], box) {
 				byMonth[r.Span.To.Month] = append(byMonth[r.Span.To.Month], r.Rate.Best)

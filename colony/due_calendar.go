@@ -52,6 +52,12 @@ func (l *dueList) queen(q QueenEvidence) {
 	}
 }
 
+// leaveShut reports whether a young queen is under way who is not to be
+// disturbed, and no swarm is to be feared.
+func (q *QueenEvidence) leaveShut() bool {
+	return q.State == RaisingQueen && !q.SwarmRisk || q.State == VirginMating
+}
+
 // swarm warns where there are queen cells and the old queen is or may be there.
 func (l *dueList) swarm(q QueenEvidence) {
 	if !q.SwarmRisk {
@@ -70,7 +76,7 @@ func (l *dueList) swarm(q QueenEvidence) {
 func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence, set Settings) {
 	last := &known[len(known)-1]
 	on := dayOf(last)
-	if today.Sub(on) > staleDays || q.State == RaisingQueen && !q.SwarmRisk || q.State == VirginMating {
+	if today.Sub(on) > staleDays || q.leaveShut() {
 		return
 	}
 	for _, p := range last.Plans {
@@ -94,11 +100,14 @@ func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence
 // bars before the follower are of no use to them.
 func (l *dueList) space(known []Inspection, today Date, set Settings) {
 	s := JudgeSpace(known, today, set.Season)
+	if s.GiveBy.IsZero() {
+		return
+	}
 	on := s.GiveBy
 	if s.Free.Best == 0 {
 		on = s.AsOf
 	}
-	if on.IsZero() || !set.Season.SwarmTime(today) || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
+	if !set.Season.SwarmTime(today) || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
 		return
 	}
 	l.add("space", s.AsOf, "", on, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())
@@ -147,10 +156,11 @@ func counts(ins *Inspection) bool {
 // mites asks for the next count: a month after the last one in the season, in a
 // week where the last one is near a limit, and a month into the next season
 // where a season has gone by without. After a treatment the count that is to
-// follow it stands in its place.
-func (l *dueList) mites(known []Inspection, today Date, set Settings) {
+// follow it stands in its place, and a colony that is raising a queen is left
+// in peace.
+func (l *dueList) mites(known []Inspection, today Date, q QueenEvidence, set Settings) {
 	visit := dayOf(&known[len(known)-1])
-	if today.Sub(visit) > staleDays {
+	if today.Sub(visit) > staleDays || q.leaveShut() {
 		return
 	}
 	on, detail, since := dayOf(&known[0]), "first", "no count recorded yet"

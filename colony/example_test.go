@@ -48,7 +48,6 @@ func ExampleDue() {
 		fmt.Println(d)
 	}
 	// Output:
-	// 2025-06-09  hive 3  count mites (no count recorded yet)
 	// 2025-06-10  hive 3  look for eggs; leave the hive shut until then (open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025, first eggs 26 May to 10 Jun 2025; act if there are none by 24 Jun 2025)
 }
 

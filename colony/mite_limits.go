@@ -162,7 +162,7 @@ var MiteMeans = []string{
 }
 
 // meansNote is said wherever the kinds are named.
-const meansNote = "which of them is allowed and fits, the label and the local rules say; follow the label"
+const meansNote = "Which of them is allowed and fits, the local rules and the product's label say: follow the label"
 
 // miteNote names the kinds of means where a rate is, or may be, over a limit,
 // and warns of honey on the hive; else it is empty.
@@ -171,7 +171,7 @@ func miteNote(verdicts []MiteVerdict, honey bool) string {
 		if v.Over == "under" {
 			continue
 		}
-		note := "kinds of means: " + strings.Join(MiteMeans, "; ") + ". " + meansNote
+		note := "kinds of means against mites: " + strings.Join(MiteMeans, "; ") + ". " + meansNote
 		if honey {
 			note += ". There is honey on the hive: most of them are not allowed then, or the honey is not for people"
 		}

@@ -6,7 +6,7 @@ import (
 )
 
 // noWorry is said where eggs were seen and the queen was not.
-const noWorry = "a queen not seen while there are eggs is no worry: she laid within the last three days"
+const noWorry = "a queen not seen while there are eggs is no worry: eggs are three days old at most"
 
 // judge turns the track into a verdict. What was seen last decides; the order
 // of the cases is from the strongest sign to the weakest.

@@ -1,7 +1,6 @@
 package command
 
 import (
-	"cmp"
 	"os"
 	"path/filepath"
 	"time"
@@ -31,7 +30,7 @@ func calendar(items []colony.DueItem, today colony.Date, stamp time.Time) string
 		e.SetDtStampTime(stamp.UTC())
 		e.SetSequence(d.Revision)
 		e.SetAllDayStartAt(d.On.Time())
-		e.SetAllDayEndAt(cmp.Or(d.Until, d.On).AddDays(1).Time())
+		e.SetAllDayEndAt(lastDay(d).AddDays(1).Time()) // the end is not included
 		e.SetSummary(oneLine("Hive " + d.Hive + ": " + d.What))
 		e.SetDescription(oneLine(d.Why))
 		e.SetTimeTransparency(ics.TransparencyTransparent)
@@ -41,6 +40,14 @@ func calendar(items []colony.DueItem, today colony.Date, stamp time.Time) string
 		}
 	}
 	return cal.Serialize(ics.WithNewLineWindows)
+}
+
+// lastDay is the last day of an item: of its span, where it has one.
+func lastDay(d colony.DueItem) colony.Date {
+	if d.Until.Compare(d.On) > 0 {
+		return d.Until
+	}
+	return d.On
 }
 
 // replaceFile writes a file whole: whoever reads it at the same time sees the

@@ -1,11 +1,12 @@
 package command
 
 import (
-	"cmp"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/spf13/cobra"
 
 	"barwise/colony"
@@ -84,6 +85,33 @@ func (a *app) runDue(o dueOptions) error {
 	})
 }
 
+// afterReview bounds what the end of a review tells: items that fall due within
+// so many days, and so many of them.
+const (
+	afterReviewDays  = 14
+	afterReviewItems = 10
+)
+
+// dueAfterReview tells what falls due soon, once the review is left.
+func (a *app) dueAfterReview(s *index.Store) error {
+	ap, err := loadApiary(s, "")
+	if err != nil {
+		return err
+	}
+	today := colony.DateOf(a.now())
+	last := today.AddDays(afterReviewDays)
+	items := slices.DeleteFunc(colony.OpenItems(ap.due(today)), func(d colony.DueItem) bool { return d.On.Compare(last) > 0 })
+	if len(items) == 0 {
+		return nil
+	}
+	fmt.Fprintf(a.out, "Due by %s:\n", day(last.String()))
+	a.printDue(items[:min(len(items), afterReviewItems)], today)
+	if more := len(items) - afterReviewItems; more > 0 {
+		fmt.Fprintf(a.out, "and %d more: %s\n", more, a.suggest("due", ""))
+	}
+	return nil
+}
+
 // due lists the items of all hives that were loaded, by day.
 func (ap *apiary) due(today colony.Date) []colony.DueItem {
 	var out []colony.DueItem
@@ -96,17 +124,21 @@ func (ap *apiary) due(today colony.Date) []colony.DueItem {
 
 func (a *app) printDue(items []colony.DueItem, today colony.Date) {
 	out, style := guard{a.out}, stylesFor(a.out)
+	names := 0
+	for _, d := range items {
+		names = max(names, ansi.StringWidth(oneLine(d.Hive)))
+	}
 	for _, d := range items {
 		when := d.On.Time().Format("Mon 2 Jan 2006")
-		text := fmt.Sprintf("%s  %-15s  %s  %s", style.topic.Render(shortCode(d)), when, style.head.Render(oneLine(d.Hive)), oneLine(d.What))
+		text := fmt.Sprintf("%s  %-15s  %s  %s", style.topic.Render(shortCode(d)), when, style.head.Render(fmt.Sprintf("%-*s", names, oneLine(d.Hive))), oneLine(d.What))
 		switch {
 		case d.Status != colony.StatusOpen:
 			text += fmt.Sprintf("  [%s: %s]", d.Status, oneLine(d.Closed))
-		case cmp.Or(d.Until, d.On).Compare(today) < 0:
+		case isOverdue(d, today):
 			text += "  " + style.flag.Render("overdue")
 		}
 		fmt.Fprintln(out, text)
-		fmt.Fprintf(out, "%24s%s\n", "", oneLine(d.Why))
+		fmt.Fprintf(out, "%*s%s\n", names+26, "", oneLine(d.Why))
 	}
 }
 

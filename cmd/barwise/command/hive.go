@@ -65,6 +65,7 @@ func (a *app) runHive(args []string, o hiveOptions) error {
 			return writeJSONLines(a.out, all)
 		case name == "":
 			a.printHives(all, today)
+			a.printBuilding(ap, today)
 			return nil
 		}
 		h := hiveSheet{sheet{out: guard{a.out}, style: stylesFor(a.out), wide: a.width()}}
@@ -107,15 +108,23 @@ func (a *app) printHives(all []colony.Appraisal, today colony.Date) {
 	out := guard{a.out}
 	for i := range all {
 		ap := &all[i]
-		parts := []string{"seen " + ap.Last.String(), "queen: " + string(ap.Queen.State)}
-		if ap.Mites != nil {
-			parts = append(parts, "mites: "+ap.Mites.Rate.Range.String()+" ("+ap.Mites.On.String()+")")
+		parts := []string{"last inspected " + longDay(ap.Last), "queen: " + string(ap.Queen.State)}
+		if on := ap.Queen.AsOf; !on.IsZero() && on != ap.Last {
+			parts[1] += " on " + longDay(on)
+		}
+		for _, c := range ap.Cautions {
+			if c.Kind == "disease" {
+				parts = append(parts, style.flag.Render("signs of disease: "+oneLine(c.Why)))
+			}
+		}
+		if ap.MiteSays != "" {
+			parts = append(parts, "mites: "+ap.Mites.Rate.Range.String()+" on "+longDay(ap.Mites.On))
 		}
 		if n := overdue(ap, today); n > 0 {
 			parts = append(parts, fmt.Sprintf("%d overdue", n))
 		}
 		if len(ap.Due) > 0 {
-			parts = append(parts, "next: "+ap.Due[0].On.String()+" "+oneLine(ap.Due[0].What))
+			parts = append(parts, "first: "+oneLine(ap.Due[0].What)+", "+longDay(ap.Due[0].On))
 		}
 		fmt.Fprintf(out, "%s  %s\n", style.head.Render(oneLine(ap.Hive)), strings.Join(parts, "; "))
 	}
@@ -144,9 +153,29 @@ func urgency(ap *colony.Appraisal, today colony.Date) int {
 
 func overdue(ap *colony.Appraisal, today colony.Date) (n int) {
 	for _, d := range ap.Due {
-		if cmp.Or(d.Until, d.On).Compare(today) < 0 {
+		if isOverdue(d, today) {
 			n++
 		}
 	}
 	return n
+}
+
+func isOverdue(d colony.DueItem, today colony.Date) bool {
+	return cmp.Or(d.Until, d.On).Compare(today) < 0
+}
+
+// printBuilding prints how fast the apiary has drawn comb by the month of the
+// year, where the inspections tell.
+func (a *app) printBuilding(ap *apiary, today colony.Date) {
+	var hives [][]colony.Inspection
+	for _, name := range ap.names() {
+		hives = append(hives, ap.upTo(name, today))
+	}
+	var months []string
+	for _, m := range colony.BuildingCurve(ap.settings, hives...) {
+		months = append(months, fmt.Sprintf("%s %s from %s", m.Month, m.Rate, amount(m.Count, "span")))
+	}
+	if len(months) > 0 {
+		fmt.Fprintf(a.out, "comb drawn, all hives by month: %s\n", strings.Join(months, "; "))
+	}
 }

@@ -23,11 +23,14 @@ func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
 	h.numbers(ap)
 	h.mites(ap)
 	for i, d := range ap.Due {
-		h.entry(first(i, "due"), fmt.Sprintf("%s  %s (%s)", d.On, oneLine(d.What), oneLine(d.Why)))
+		text := fmt.Sprintf("%s  %s  %s", shortCode(d), d.On.Time().Format("Mon 2 Jan 2006"), oneLine(d.What))
+		if isOverdue(d, ap.Today) {
+			text += "  " + h.style.flag.Render("overdue")
+		}
+		h.entry(first(i, "due"), text)
+		h.entry("", oneLine(d.Why))
 	}
-	for i, c := range ap.Cautions {
-		h.entry(first(i, "take care"), oneLine(c.Says))
-	}
+	h.cautions(ap)
 	h.lastOnes(history)
 	if explain {
 		for _, e := range ap.Explanations() {
@@ -72,9 +75,16 @@ func (h hiveSheet) combs(history []colony.Inspection) {
 	fmt.Fprintln(h.out)
 }
 
+// queen prints the state with the day it is of: what was seen weeks ago is not
+// what is there today.
 func (h hiveSheet) queen(ap *colony.Appraisal) {
-	h.entry("queen", fmt.Sprintf("%s (%s)", oneLine(string(ap.Queen.State)), ap.Queen.Sureness))
-	for _, text := range append([]string{ap.Queen.Says}, ap.Queen.Notes...) {
+	q := &ap.Queen
+	state := fmt.Sprintf("%s (%s)", oneLine(string(q.State)), q.Sureness)
+	if !q.AsOf.IsZero() && q.AsOf != ap.Today {
+		state += fmt.Sprintf(", as of %s, %s ago", longDay(q.AsOf), amount(ap.Today.Sub(q.AsOf), "day"))
+	}
+	h.entry("queen", state)
+	for _, text := range append([]string{q.Says}, q.Notes...) {
 		if text != "" {
 			h.entry("", oneLine(text))
 		}
@@ -84,53 +94,198 @@ func (h hiveSheet) queen(ap *colony.Appraisal) {
 	}
 }
 
-// numbers prints what can be worked out, and nothing of what cannot.
+// numbers prints what can be worked out of queen cells, brood, room and food,
+// and nothing of what cannot.
 func (h hiveSheet) numbers(ap *colony.Appraisal) {
-	last := ""
-	show := func(topic, text string) {
-		if text != "" {
-			if topic == last {
-				h.entry("", oneLine(text))
-			} else {
-				h.entry(topic, oneLine(text))
-			}
-			last = topic
-		}
-	}
-	estimate := func(topic, what string, e colony.Estimate) {
-		if e.Known() {
-			show(topic, what+" "+e.Range.String())
-		}
-	}
-	estimate("brood", "capped", ap.Brood.Capped)
-	estimate("brood", "open", ap.Brood.Open)
-	estimate("laying", "", ap.Laying)
-	estimate("bees", "", ap.Adults)
-	estimate("comb", "", ap.Comb)
-	estimate("room", "in use", ap.Space.Used)
-	estimate("room", "free before the follower", ap.Space.Free)
-	for _, note := range ap.Space.Notes {
-		show("room", note)
-	}
-	if ap.Food.Word != "" {
-		show("food", "stores "+ap.Food.Word+" on "+ap.Food.AsOf.String())
-	}
-	estimate("food", "honey and nectar", ap.Food.Honey)
-	estimate("food", "missing to the winter target", ap.Gap)
+	h.calendar(&ap.Queen, ap.Today)
+	h.brood(ap)
+	h.room(ap)
+	h.food(ap)
 }
+
+// calendar prints what is still to come of the queen being raised or put in.
+// Swarm and casts are left out where no old queen can lead one.
+func (h hiveSheet) calendar(q *colony.QueenEvidence, today colony.Date) {
+	if q.Calendar == nil || q.State == colony.WasLaying {
+		return
+	}
+	n := 0
+	for _, m := range q.Calendar.Milestones {
+		swarming := m.Name == colony.MilestoneSwarm || m.Name == colony.MilestoneCasts
+		if m.When.Usual.To.Compare(today) < 0 || swarming && !q.SwarmRisk {
+			continue
+		}
+		text := m.Name + " " + m.When.Usual.String()
+		if m.Note != "" {
+			text += " (" + m.Note + ")"
+		}
+		h.entry(first(n, "calendar"), oneLine(text))
+		n++
+	}
+}
+
+// under prints lines under one topic, which is named once.
+type under struct {
+	hiveSheet
+	name string
+	said bool
+}
+
+func (t *under) say(format string, args ...any) {
+	name := t.name
+	if t.said {
+		name = ""
+	}
+	t.entry(name, oneLine(fmt.Sprintf(format, args...)))
+	t.said = true
+}
+
+// brood prints brood, bees and comb: what can be worked out with some use, and
+// of the rest that too little was said.
+func (h hiveSheet) brood(ap *colony.Appraisal) {
+	brood := under{hiveSheet: h, name: "brood"}
+	var vague []string
+	for _, b := range []struct {
+		what  string
+		cells colony.Estimate
+	}{{"eggs", ap.Brood.Eggs}, {"open brood", ap.Brood.Open}, {"capped brood", ap.Brood.Capped}, {"brood, stage not said", ap.Brood.Mixed}, {"drone brood", ap.Brood.Drone}} {
+		switch {
+		case !b.cells.Known():
+		case b.cells.Vague():
+			vague = append(vague, b.what)
+		default:
+			brood.say("%s on %s: %s", b.what, longDay(ap.BroodOn), b.cells.Range)
+		}
+	}
+	if len(vague) > 0 {
+		brood.say("%s on %s: %s", strings.Join(vague, "; "), longDay(ap.BroodOn), tooLittle)
+	}
+	if telling(ap.Laying) {
+		brood.say("laying, by the capped brood: %s", ap.Laying.Range)
+	}
+	bees := under{hiveSheet: h, name: "bees"}
+	if telling(ap.Adults) {
+		bees.say("%s on %s", ap.Adults.Range, longDay(ap.BroodOn))
+	}
+	if telling(ap.Emerging) {
+		bees.say("to emerge by %s: %s", longDay(ap.BroodOn.AddDays(colony.EmergingDays)), ap.Emerging.Range)
+	}
+	if f := ap.Forecast; f != nil {
+		if end := f.Weeks[len(f.Weeks)-1]; !end.Adults.Vague() {
+			bees.say("by %s, if all goes on as it is: %s", longDay(end.On), end.Adults)
+		}
+	}
+	comb := under{hiveSheet: h, name: "comb"}
+	if telling(ap.Comb) && ap.Comb.High <= looseComb*ap.Comb.Low {
+		comb.say("%s, both sides, on the bars spoken of on %s (a dm² is 10 by 10 cm)", ap.Comb.Range, longDay(ap.Last))
+	}
+	for _, b := range ap.Building {
+		what := "built by the colony"
+		if b.Bar > 0 {
+			what = fmt.Sprintf("built on bar %d", b.Bar)
+		}
+		if !b.Rate.Vague() {
+			comb.say("%s, %s: %s", what, b.Span, b.Rate.Range)
+		}
+	}
+}
+
+// tooLittle stands in for a number whose range would say nothing.
+const tooLittle = "how much was not said"
+
+// looseComb is the most by which the ends of a comb area may differ to be
+// printed: combs of which only the number is known are better counted in bars.
+const looseComb = 4
+
+// telling reports whether an estimate is worth a line.
+func telling(e colony.Estimate) bool { return e.Known() && !e.Vague() }
+
+func (h hiveSheet) room(ap *colony.Appraisal) {
+	room := under{hiveSheet: h, name: "room"}
+	if !ap.Space.AsOf.IsZero() {
+		room.say("%s", ap.Space)
+	}
+	for _, note := range ap.Space.Notes {
+		room.say("%s", note)
+	}
+}
+
+func (h hiveSheet) food(ap *colony.Appraisal) {
+	food := under{hiveSheet: h, name: "food"}
+	f := &ap.Food
+	if f.Word != "" {
+		food.say("stores %s on %s", f.Word, longDay(f.AsOf))
+	}
+	switch {
+	case !f.Honey.Known():
+		return
+	case f.Honey.Vague():
+		food.say("honey or nectar seen on %s: %s", longDay(f.AsOf), tooLittle)
+		return
+	}
+	food.say("honey and nectar in the combs spoken of on %s: %s; %s", longDay(f.AsOf), f.Honey.Range, f.Honey.InPounds())
+	if telling(f.Pollen) {
+		food.say("bee bread: %s; %s", f.Pollen.Range, f.Pollen.InPounds())
+	}
+	if gap := ap.Gap; gap.Known() {
+		food.say("%s (%s)", againstTarget(gap.Range), oneLine(ap.Target))
+	}
+	if telling(ap.Weeks) {
+		food.say("lasts %s in winter without brood", ap.Weeks.Range)
+	}
+}
+
+// againstTarget says what is wanting to the winter target, or to spare.
+func againstTarget(gap colony.Range) string {
+	spare := gap.Scale(-1)
+	switch {
+	case gap.High <= 0:
+		return fmt.Sprintf("over the winter target by %s; %s", spare, spare.InPounds())
+	case gap.Low >= 0:
+		return fmt.Sprintf("short of the winter target by %s; %s", gap, gap.InPounds())
+	}
+	most := colony.Exactly(gap.High, gap.Unit)
+	return fmt.Sprintf("short of the winter target by up to %s, %s, or not at all", most, most.InPounds())
+}
+
+// methods are the ways of counting mites, in words.
+var methods = map[string]string{"drop": "fallen on a board", "wash": "in a wash", "sugar": "in a sugar roll", "brood": "in opened drone cells"}
 
 func (h hiveSheet) mites(ap *colony.Appraisal) {
 	if ap.Mites == nil {
 		return
 	}
-	h.entry("mites", fmt.Sprintf("%s on %s, by %s", ap.Mites.Rate.Range, ap.Mites.On, ap.Mites.Method))
-	for _, v := range ap.Verdicts {
-		h.entry("", oneLine(v.Says))
+	mites := under{hiveSheet: h, name: "mites"}
+	mites.say("%s %s on %s", ap.Mites.Rate.Range, methods[ap.Mites.Method], longDay(ap.Mites.On))
+	if ap.MiteSays == "" {
+		mites.say("that is %s ago, too long to go by: count again", amount(ap.Today.Sub(ap.Mites.On), "day"))
+		return
 	}
+	mites.say("%s", ap.MiteSays)
 	if ap.Growth != nil && ap.Growth.Says != "" {
-		h.entry("", oneLine(ap.Growth.Says))
+		mites.say("%s", ap.Growth.Says)
+	}
+	if telling(ap.MiteLimit) {
+		mites.say("%s: %s from the count, if they go on so", ap.MiteLimit.Why.What, ap.MiteLimit.Range)
 	}
 }
+
+// cautions prints each word of care once. A treatment that was given or planned
+// brings its own, so that the kinds of means need not be named beside it.
+func (h hiveSheet) cautions(ap *colony.Appraisal) {
+	care := under{hiveSheet: h, name: "take care"}
+	treated := false
+	for _, c := range ap.Cautions {
+		treated = treated || c.Kind == "treatment"
+		care.say("%s, %s: %s", c.Why, longDay(c.On), c.Says)
+	}
+	if ap.MiteNote != "" && !treated {
+		care.say("%s", ap.MiteNote)
+	}
+}
+
+// longDay is "20 May 2025".
+func longDay(d colony.Date) string { return d.Time().Format("2 Jan 2006") }
 
 // lastOnes prints the last five inspections in a line each, without the combs,
 // which are drawn above, and the weather.

@@ -28,6 +28,7 @@ stays as it is.`,
   barwise words hive "the old lady"
   barwise words forget phacelia
   barwise words box --top 430 --bottom 180 --depth 290
+  barwise words box --hive pond --top 380 --bottom 150 --depth 250
   barwise words winter britain`,
 		Args: wants(0, 0, ""),
 		RunE: func(*cobra.Command, []string) error { return a.listWords() },

@@ -47,9 +47,12 @@ func (a *app) runReview(ctx context.Context, o reviewOptions) error {
 			return err
 		}
 		desk := &desk{store: s, parser: parser}
-		return tui.Review(ctx, s, desk, tui.Options{
+		if err := tui.Review(ctx, s, desk, tui.Options{
 			In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank,
 			Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
-		})
+		}); err != nil {
+			return err
+		}
+		return a.dueAfterReview(s)
 	})
 }

@@ -3,6 +3,7 @@ package command
 import (
 	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,42 +17,88 @@ import (
 // The keeper's choices that the arithmetic needs are kept with the own words,
 // and set by subcommands of words.
 
-// box sets the inside measures of the hives.
+// boxOptions are the measures of a box, and whose they are.
+type boxOptions struct {
+	colony.Box
+	angle  float64
+	hive   string
+	forget bool
+}
+
+// box sets the inside measures of the hives, or of one of them.
 func (a *app) box() *cobra.Command {
-	box := colony.DefaultBox
-	var angle float64
+	o := boxOptions{Box: colony.DefaultBox}
 	cmd := &cobra.Command{
 		Use:   "box",
 		Short: "The inside measures of your hives, in millimetres",
 		Long: `Box sets the measures from which comb areas are worked out: the width at the
 bars, the width at the floor or the angle of the walls, the depth from the bars
-to the floor, the width of a bar, and how many bars the hive takes.`,
+to the floor, the width of a bar, and how many bars the hive takes. They hold for
+every hive that has none of its own; --hive gives one hive its own. --forget goes
+back to what holds for the others.`,
 		Example: `  barwise words box --top 430 --bottom 180 --depth 290 --bar 35 --bars 24
-  barwise words box --top 430 --depth 290 --angle 30`,
+  barwise words box --top 430 --depth 290 --angle 30
+  barwise words box --hive pond --top 380 --bottom 150 --depth 250
+  barwise words box --hive pond --forget`,
 		Args: wants(0, 0, ""),
-		RunE: func(cmd *cobra.Command, _ []string) error {
-			changed := cmd.Flags().Changed
-			if changed("angle") && changed("bottom") {
-				return wrongUse("--angle and --bottom say the same twice; choose one")
-			}
-			if changed("angle") {
-				box.Bottom = colony.BoxFromAngle(box.Top, box.Depth, angle).Bottom
-			}
-			box.Name = "your hive"
-			if err := box.Check(); err != nil {
-				return wrongUse("%w", err)
-			}
-			return a.changeSettings(func(set *colony.Settings) error { set.Box = box; return nil })
-		},
+		RunE: func(cmd *cobra.Command, _ []string) error { return a.runBox(o, cmd.Flags().Changed) },
 	}
 	f := cmd.Flags()
-	f.Float64Var(&box.Top, "top", box.Top, "inside width at the bars, in `MM`")
-	f.Float64Var(&box.Bottom, "bottom", box.Bottom, "inside width at the floor, in `MM`")
-	f.Float64Var(&box.Depth, "depth", box.Depth, "depth from the bars to the floor, in `MM`")
-	f.Float64Var(&box.Bar, "bar", box.Bar, "width of a bar, in `MM`")
-	f.IntVar(&box.Bars, "bars", box.Bars, "bars that the hive takes")
-	f.Float64Var(&angle, "angle", 0, "`DEGREES` of the walls from the vertical, instead of --bottom")
+	f.Float64Var(&o.Top, "top", o.Top, "inside width at the bars, in `MM`")
+	f.Float64Var(&o.Bottom, "bottom", o.Bottom, "inside width at the floor, in `MM`")
+	f.Float64Var(&o.Depth, "depth", o.Depth, "depth from the bars to the floor, in `MM`")
+	f.Float64Var(&o.Bar, "bar", o.Bar, "width of a bar, in `MM`")
+	f.IntVar(&o.Bars, "bars", o.Bars, "bars that the hive takes")
+	f.Float64Var(&o.angle, "angle", 0, "`DEGREES` of the walls from the vertical, instead of --bottom")
+	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
+	f.BoolVar(&o.forget, "forget", false, "go back to the measures that hold for the others")
+	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
+}
+
+func (a *app) runBox(o boxOptions, changed func(string) bool) error {
+	if o.forget {
+		for _, flag := range []string{"top", "bottom", "depth", "bar", "bars", "angle"} {
+			if changed(flag) {
+				return wrongUse("--forget goes back to other measures; --%s gives new ones", flag)
+			}
+		}
+	}
+	if changed("angle") && changed("bottom") {
+		return wrongUse("--angle and --bottom say the same twice; choose one")
+	}
+	if changed("angle") {
+		o.Bottom = colony.BoxFromAngle(o.Top, o.Depth, o.angle).Bottom
+	}
+	hive := strings.ToLower(strings.TrimSpace(o.hive))
+	if changed("hive") && hive == "" {
+		return wrongUse("--hive takes the name of a hive")
+	}
+	if o.Name = "your hive"; hive != "" {
+		o.Name = "hive " + hive
+	}
+	if err := o.Check(); err != nil {
+		return wrongUse("%w", err)
+	}
+	return a.changeSettings(func(set *colony.Settings) error {
+		switch {
+		case o.forget && hive == "":
+			set.Box = colony.DefaultBox
+		case o.forget:
+			if _, ok := set.Boxes[hive]; !ok {
+				return undone("hive %q has no measures of its own", clean(hive))
+			}
+			delete(set.Boxes, hive)
+		case hive == "":
+			set.Box = o.Box
+		default:
+			if set.Boxes == nil {
+				set.Boxes = map[string]colony.Box{}
+			}
+			set.Boxes[hive] = o.Box
+		}
+		return nil
+	})
 }
 
 // winter chooses how much food is to be there before winter.
@@ -147,9 +194,10 @@ func (a *app) changeSettings(change func(*colony.Settings) error) error {
 
 // printSettings lists the choices as they stand.
 func (a *app) printSettings(set colony.Settings) {
-	b := set.Box
-	fmt.Fprintf(a.out, "box    %s: %g mm at the bars, %g mm at the floor, %g mm deep, bars of %g mm, %d of them\n",
-		oneLine(b.Name), b.Top, b.Bottom, b.Depth, b.Bar, b.Bars)
+	a.printBox(set.Box)
+	for _, hive := range slices.Sorted(maps.Keys(set.Boxes)) {
+		a.printBox(set.Boxes[hive])
+	}
 	fmt.Fprintf(a.out, "winter %s: %s\n", oneLine(set.Target.Name), set.Target.Need.Value)
 	fmt.Fprintf(a.out, "mites  %s\n", cmp.Or(oneLine(set.MiteSet), "all"))
 	half := "north"
@@ -157,4 +205,9 @@ func (a *app) printSettings(set colony.Settings) {
 		half = "south"
 	}
 	fmt.Fprintf(a.out, "half   %s\n", half)
+}
+
+func (a *app) printBox(b colony.Box) {
+	fmt.Fprintf(a.out, "box    %s: %g mm at the bars, %g mm at the floor, %g mm deep, bars of %g mm, %d of them\n",
+		oneLine(b.Name), b.Top, b.Bottom, b.Depth, b.Bar, b.Bars)
 }
