@@ -300,7 +300,7 @@ func inPage(svg string) template.HTML {
 var pageTheme = theme{paper: rgb(0x010101), ink: rgb(0x020202), faint: rgb(0x030303), hives: colours(0xff00ff)}
 
 var (
-	pageColours = strings.NewReplacer("#010101", "var(--paper)", "#020202", "var(--ink)", "#030303", "var(--faint)", "#ff00ff", "var(--mark)")
+	pageColours = strings.NewReplacer("#010101", "var(--paper)", "#020202", "var(--ink)", "#030303", "var(--faint)", "#FF00FF", "var(--mark)")
 	svgSize     = regexp.MustCompile(`(?:width|height)="[\d.]+(?:pt|in)"\s*`)
 )
 

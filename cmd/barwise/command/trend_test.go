@@ -7,6 +7,7 @@ import (
 	"image/png"
 	"io"
 	"math"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -136,6 +137,26 @@ func TestChartsAreImages(t *testing.T) {
 		if rgb := (uint32(r>>8)<<16 | uint32(g>>8)<<8 | uint32(b>>8)); rgb != uint32(th.paper.R)<<16|uint32(th.paper.G)<<8|uint32(th.paper.B) {
 			t.Errorf("%s: the corner of the PNG is %06x", name, rgb)
 		}
+	}
+}
+
+// TestChartInPageHasThePagesColours: none of its own is left, in light or dark.
+func TestChartInPageHasThePagesColours(t *testing.T) {
+	var svg bytes.Buffer
+	if err := chartAlone(someTrends(t)[0], "bees").writeSVG(&svg); err != nil {
+		t.Fatal(err)
+	}
+	image := string(inPage(svg.String()))
+	for _, want := range []string{"var(--paper)", "var(--ink)", "var(--faint)", "var(--mark)"} {
+		if !strings.Contains(image, want) {
+			t.Errorf("%s is not used", want)
+		}
+	}
+	if own := regexp.MustCompile(`#[0-9A-Fa-f]{6}`).FindString(image); own != "" {
+		t.Errorf("the colour %s is fixed", own)
+	}
+	if !strings.HasPrefix(image, "<svg ") {
+		t.Errorf("begins with %.20q", image)
 	}
 }
 

@@ -69,8 +69,8 @@
     words.value = decodeURIComponent(location.hash.slice(6));
     search();
   }
-  // Paper cannot be unfolded.
+  // Paper cannot be unfolded; the combs of every day would fill a page each.
   window.addEventListener("beforeprint", function () {
-    document.querySelectorAll("details").forEach(function (d) { d.open = true; });
+    document.querySelectorAll("details:not(.combs)").forEach(function (d) { d.open = true; });
   });
 })();
