@@ -54,8 +54,8 @@ func (l *dueList) queen(q QueenEvidence) {
 
 // leaveShut reports whether a young queen is under way who is not to be
 // disturbed, and no swarm is to be feared.
-func (q *QueenEvidence) leaveShut() bool {
-	return q.State == RaisingQueen && !q.SwarmRisk || q.State == VirginMating
+func (e *QueenEvidence) leaveShut() bool {
+	return e.State == RaisingQueen && !e.SwarmRisk || e.State == VirginMating
 }
 
 // swarm warns where there are queen cells and the old queen is or may be there.

@@ -172,7 +172,7 @@ func TestWhatHadItsTimeHasLapsed(t *testing.T) {
 	was := itemOfKind(t, due("2025-05-10", h), "queen")
 	now := due("2025-07-30", h)
 	i := slices.IndexFunc(now, func(d DueItem) bool { return d.ID == was.ID })
-	if i < 0 || now[i].Status != StatusLapsed {
+	if i < 0 || now[i].Status != StatusLapsed || now[i].Revision <= was.Revision {
 		t.Errorf("%s has had its time: %v", was.ID, now)
 	}
 }

@@ -72,6 +72,9 @@ func Due(history []Inspection, today Date, set Settings, answers []Answer) []Due
 	items := append(l.items, overtaken(known, l.items, set, queens)...)
 	for i := range items {
 		items[i].Revision = len(known)
+		if items[i].Status == StatusLapsed {
+			items[i].Revision++ // by the day alone: no visit has come since
+		}
 		items[i].answer(answers, today)
 	}
 	SortDue(items)
