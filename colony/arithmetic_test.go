@@ -362,6 +362,14 @@ func TestSpace(t *testing.T) {
 	if s := JudgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
 		t.Errorf("space from nothing: %s", s)
 	}
+	// Bars that were passed over are not gone; bars that were taken are.
+	some := []string{"bars.2.eggs=yes", "bars.3.eggs=yes", "bars.6.honey=yes"}
+	for deed, want := range map[string]float64{"smoke": 11, "remove_bar": 6} {
+		h := []Inspection{visit("2025-05-10", "bars_total=11", "actions."+deed+"=yes"), visit("2025-05-20", some...)}
+		if got := JudgeSpace(h, day("2025-05-20"), Season{}).Used.Best; got != want {
+			t.Errorf("after %s: %v bars in use, want %v", deed, got, want)
+		}
+	}
 	full := JudgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
 	if full.GiveBy != day("2025-05-21") || full.Give == 0 {
 		t.Errorf("no free bar: give %d by %s", full.Give, full.GiveBy)

@@ -24,6 +24,10 @@ type Space struct {
 // interval in swarm season.
 const spaceDays = 14
 
+// roomAhead is for how many days ahead the rate of use says when the room ends;
+// colonies do not build on for longer as they do in the weeks of the counts.
+const roomAhead = 60
+
 // shortOfRoom is the number of free bars at which the caution of the swarm
 // season is said; common practice.
 const shortOfRoom = 3
@@ -57,12 +61,11 @@ func (s *Space) plan(today Date) {
 	}
 	if s.Free.Best == 0 {
 		s.FullOn, s.GiveBy, s.Give = onDay(s.AsOf), today, 2
-		s.Notes = append(s.Notes, "no free bar before the follower")
 	}
 	if s.Rate.Known() && s.Rate.High > 0 && s.Free.Best > 0 {
 		soon := s.Free.Best / s.Rate.High
 		usual := s.Free.Best / math.Max(s.Rate.Best, 1e-9)
-		if usual <= 365 {
+		if usual <= roomAhead {
 			late := math.Min(365, s.Free.Best/math.Max(s.Rate.Low, 1e-9))
 			s.FullOn = Window{DateRange{s.AsOf.AddDays(int(usual)), s.AsOf.AddDays(int(math.Ceil(usual)))},
 				DateRange{s.AsOf.AddDays(int(soon)), s.AsOf.AddDays(int(math.Ceil(late)))}}.ordered()
@@ -84,16 +87,23 @@ type barCount struct {
 
 // barCounts lists how many bars of comb were in use at each inspection that
 // tells: said for the whole hive, or else the highest bar with comb where at
-// least three bars were spoken of.
+// least three bars were spoken of. A visit that spoke of some bars at the front
+// does not say that those behind them are gone: it counts for fewer than before
+// only where every bar up to the last was spoken of, or bars were taken.
 func barCounts(history []Inspection, today Date) []barCount {
 	var out []barCount
+	before, taken := 0, false // the last count, and whether bars were taken since
 	for i := range history {
 		ins := &history[i]
 		if dayOf(ins).Compare(today) > 0 {
 			continue
 		}
+		if i > 0 {
+			taken = taken || renumbers(&history[i-1])
+		}
 		if ins.BarsTotal != nil {
 			out = append(out, barCount{dayOf(ins), float64(*ins.BarsTotal)})
+			before, taken = *ins.BarsTotal, false
 			continue
 		}
 		last := 0
@@ -102,8 +112,9 @@ func barCounts(history []Inspection, today Date) []barCount {
 				last = max(last, ins.Bars[j].Bar)
 			}
 		}
-		if last > 0 && len(ins.Bars) >= 3 {
+		if last > 0 && len(ins.Bars) >= 3 && (last >= before || taken || len(ins.Bars) >= last) {
 			out = append(out, barCount{dayOf(ins), float64(last)})
+			before, taken = last, false
 		}
 	}
 	return out
@@ -207,6 +218,9 @@ func (s Space) String() string {
 		return "bars in use: not recorded"
 	}
 	out := fmt.Sprintf("%s in use on %s", s.Used.Range, shortDay(s.AsOf))
+	if s.Free.Known() && s.Free.Best == 0 {
+		return out + ", none free before the follower"
+	}
 	if s.Free.Known() {
 		out += fmt.Sprintf(", %s free before the follower", amount(s.Free.Best))
 	}

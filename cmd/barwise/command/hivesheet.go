@@ -99,6 +99,7 @@ func (h hiveSheet) queen(ap *colony.Appraisal) {
 func (h hiveSheet) numbers(ap *colony.Appraisal) {
 	h.calendar(&ap.Queen, ap.Today)
 	h.brood(ap)
+	h.comb(ap)
 	h.room(ap)
 	h.food(ap)
 }
@@ -140,9 +141,12 @@ func (t *under) say(format string, args ...any) {
 	t.said = true
 }
 
-// brood prints brood, bees and comb: what can be worked out with some use, and
+// brood prints brood and bees: what can be worked out with some use, and
 // of the rest that too little was said.
 func (h hiveSheet) brood(ap *colony.Appraisal) {
+	if ap.Today.Sub(ap.BroodOn) > broodDays {
+		return
+	}
 	brood := under{hiveSheet: h, name: "brood"}
 	var vague []string
 	for _, b := range []struct {
@@ -175,6 +179,10 @@ func (h hiveSheet) brood(ap *colony.Appraisal) {
 			bees.say("by %s, if all goes on as it is: %s", longDay(end.On), end.Adults)
 		}
 	}
+}
+
+// comb prints the area of the combs and how fast they were built.
+func (h hiveSheet) comb(ap *colony.Appraisal) {
 	comb := under{hiveSheet: h, name: "comb"}
 	if telling(ap.Comb) && ap.Comb.High <= looseComb*ap.Comb.Low {
 		comb.say("%s, both sides, on the bars spoken of on %s (a dm² is 10 by 10 cm)", ap.Comb.Range, longDay(ap.Last))
@@ -189,6 +197,10 @@ func (h hiveSheet) brood(ap *colony.Appraisal) {
 		}
 	}
 }
+
+// broodDays is for how long brood and bees are printed after they were seen:
+// by then every cell that was filled is empty again, and the bees are others.
+const broodDays = 42
 
 // tooLittle stands in for a number whose range would say nothing.
 const tooLittle = "how much was not said"
@@ -258,7 +270,7 @@ func (h hiveSheet) mites(ap *colony.Appraisal) {
 	mites := under{hiveSheet: h, name: "mites"}
 	mites.say("%s %s on %s", ap.Mites.Rate.Range, methods[ap.Mites.Method], longDay(ap.Mites.On))
 	if ap.MiteSays == "" {
-		mites.say("that is %s ago, too long to go by: count again", amount(ap.Today.Sub(ap.Mites.On), "day"))
+		mites.say("that is %s ago, too long to go by", amount(ap.Today.Sub(ap.Mites.On), "day"))
 		return
 	}
 	mites.say("%s", ap.MiteSays)
@@ -266,7 +278,7 @@ func (h hiveSheet) mites(ap *colony.Appraisal) {
 		mites.say("%s", ap.Growth.Says)
 	}
 	if telling(ap.MiteLimit) {
-		mites.say("%s: %s from the count, if they go on so", ap.MiteLimit.Why.What, ap.MiteLimit.Range)
+		mites.say("%s in %s from the count, if they go on doubling", strings.TrimPrefix(ap.MiteLimit.Why.What, "days until "), ap.MiteLimit.Range)
 	}
 }
 
