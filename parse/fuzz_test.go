@@ -1,7 +1,9 @@
 package parse
 
 import (
+	"flag"
 	"math"
+	"math/rand/v2"
 	"path/filepath"
 	"reflect"
 	"slices"
@@ -72,29 +74,95 @@ func onEdge(text string, i int) bool {
 func FuzzParse(f *testing.F) {
 	seedNotes(f)
 	p := sharedParser()
-	f.Fuzz(func(t *testing.T, text string) {
-		note := &colony.Note{Text: text, Given: may14, Hash: "n"}
-		got := p.Parse(note)
-		if len(got) == 0 {
-			t.Fatal("no inspection")
+	f.Fuzz(func(t *testing.T, text string) { checkReading(t, p, text) })
+}
+
+// checkReading reads the text and holds the promises of a reading.
+func checkReading(t *testing.T, p *Parser, text string) {
+	t.Helper()
+	note := &colony.Note{Text: text, Given: may14, Hash: "n"}
+	got := p.Parse(note)
+	if len(got) == 0 {
+		t.Fatal("no inspection")
+	}
+	for i := range got {
+		checkInspection(t, text, &got[i])
+	}
+	if again := p.Parse(note); !reflect.DeepEqual(got, again) {
+		t.Fatalf("read otherwise the second time:\n%+v\n%+v", got, again)
+	}
+	fresh := parserOf(p.lexicon, func(*lexicon) {})
+	if first := fresh.Parse(note); !reflect.DeepEqual(got, first) {
+		t.Fatalf("a reader that has read before reads otherwise:\n%+v\n%+v", got, first)
+	}
+	for _, r := range p.Explain(note) {
+		if r.Inspection < 0 || r.Inspection >= len(got) {
+			t.Fatalf("the reason for %s is of inspection %d of %d", r.Path, r.Inspection, len(got))
 		}
-		for i := range got {
-			checkInspection(t, text, &got[i])
+	}
+}
+
+// phrasebook is every way of saying of the rules, with numbers, days, bars and
+// the marks between them.
+func phrasebook(p *Parser) []string {
+	book := strings.Split("bar four|bars two to six|b7|hive three|the blue hive|next one|five|23|half|a third|two litres|ten days ago|on Sunday|30 May|no|sorry|and|but|.|.|,|,|?|:|\n|\n\n|(|)", "|")
+	for i := range p.lexicon.rules {
+		for _, say := range p.lexicon.rules[i].Say {
+			all := spellings(say)
+			book = append(book, all[0], all[len(all)-1])
 		}
-		if again := p.Parse(note); !reflect.DeepEqual(got, again) {
-			t.Fatalf("read otherwise the second time:\n%+v\n%+v", got, again)
+	}
+	return book
+}
+
+// compose strings phrases together, two bytes a phrase.
+func compose(book []string, picks []byte) string {
+	var b strings.Builder
+	for ; len(picks) > 1; picks = picks[2:] {
+		b.WriteString(book[(int(picks[0])<<8|int(picks[1]))%len(book)])
+		b.WriteByte(' ')
+	}
+	return b.String()
+}
+
+// FuzzPhrases holds the promises for notes made of the words that the rules
+// know, which letters changed at random seldom hit.
+func FuzzPhrases(f *testing.F) {
+	p := sharedParser()
+	book := phrasebook(p)
+	r := rand.New(rand.NewPCG(1, 2))
+	for range 50 {
+		f.Add(randomBytes(r, 2+r.IntN(60)))
+	}
+	f.Fuzz(func(t *testing.T, picks []byte) {
+		if len(picks) > 400 {
+			return
 		}
-		fresh := parserOf(p.lexicon, func(*lexicon) {})
-		if first := fresh.Parse(note); !reflect.DeepEqual(got, first) {
-			t.Fatalf("a reader that has read before reads otherwise:\n%+v\n%+v", got, first)
-		}
-		for _, r := range p.Explain(note) {
-			if r.Inspection < 0 || r.Inspection >= len(got) {
-				t.Fatalf("the reason for %s is of inspection %d of %d", r.Path, r.Inspection, len(got))
-			}
-		}
+		text := compose(book, picks)
+		checkReading(t, p, text)
 	})
 }
+
+func randomBytes(r *rand.Rand, n int) []byte {
+	out := make([]byte, n)
+	for i := range out {
+		out[i] = byte(r.Uint32())
+	}
+	return out
+}
+
+// TestWordSalad is a short run of FuzzPhrases; a failing note is named by its seed.
+func TestWordSalad(t *testing.T) {
+	p := sharedParser()
+	book := phrasebook(p)
+	for seed := range uint64(*salad) {
+		r := rand.New(rand.NewPCG(seed, 7))
+		text := compose(book, randomBytes(r, 2+r.IntN(80)))
+		t.Run(strconv.FormatUint(seed, 10), func(t *testing.T) { checkReading(t, p, text) })
+	}
+}
+
+var salad = flag.Int("salad", 300, "how many random notes TestWordSalad reads")
 
 func checkInspection(t *testing.T, text string, ins *colony.Inspection) {
 	t.Helper()
