@@ -156,3 +156,42 @@ func TestQuestionsAreAnswered(t *testing.T) {
 		}
 	}
 }
+
+// TestRebuiltIndexAnswersTheSame asks every question again after the index was
+// made anew from the store.
+func TestRebuiltIndexAnswersTheSame(t *testing.T) {
+	s := demoStore(t)
+	parser, err := parse.New(colony.OwnWords{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	hives, err := s.Hives()
+	if err != nil {
+		t.Fatal(err)
+	}
+	list := append(readQuestions(t, "questions.txt"), readQuestions(t, "questions_later.txt")...)
+	answers := func() (out []string) {
+		for _, want := range list {
+			q := understand(want.words, parser, hives, askedOn)
+			r, err := q.reply(s, askedOn)
+			if err != nil {
+				t.Fatal(err)
+			}
+			text := r.line + r.note
+			for _, h := range r.hits.Hits {
+				text += fmt.Sprintf("\n%s/%d %v", h.ID, h.Bar, h.Quotes)
+			}
+			out = append(out, text)
+		}
+		return out
+	}
+	before := answers()
+	if err := s.Rebuild(nil); err != nil {
+		t.Fatal(err)
+	}
+	for i, now := range answers() {
+		if now != before[i] {
+			t.Errorf("%q: was\n%s\nand is\n%s", list[i].words, before[i], now)
+		}
+	}
+}
