@@ -64,7 +64,7 @@ func (a *app) runHive(args []string, o hiveOptions) error {
 		case o.json:
 			return writeJSONLines(a.out, all)
 		case name == "":
-			a.printHives(all, today)
+			a.printHives(all, ap, today)
 			a.printBuilding(ap, today)
 			return nil
 		}
@@ -101,8 +101,9 @@ func (a *app) dayOr(text string) (colony.Date, error) {
 	return dayFlag("--on", text)
 }
 
-// printHives prints a line a hive, the one that most needs a look first.
-func (a *app) printHives(all []colony.Appraisal, today colony.Date) {
+// printHives prints a line a hive, the one that most needs a look first, with
+// small plots of the last twelve months.
+func (a *app) printHives(all []colony.Appraisal, of *apiary, today colony.Date) {
 	slices.SortStableFunc(all, func(x, y colony.Appraisal) int { return cmp.Compare(urgency(&y, today), urgency(&x, today)) })
 	style := stylesFor(a.out)
 	out := guard{a.out}
@@ -126,6 +127,7 @@ func (a *app) printHives(all []colony.Appraisal, today colony.Date) {
 		if len(ap.Due) > 0 {
 			parts = append(parts, "first: "+oneLine(ap.Due[0].What)+", "+longDay(ap.Due[0].On))
 		}
+		parts = append(parts, sparks(of, ap.Hive, today)...)
 		fmt.Fprintf(out, "%s  %s\n", style.head.Render(oneLine(ap.Hive)), strings.Join(parts, "; "))
 	}
 }
