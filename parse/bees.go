@@ -70,7 +70,7 @@ func round2(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 
 func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 	it := &c.items[i]
-	if path == "weather.temp_c" && i > 0 && r.below(c, i) {
+	if path == "weather.temp_c" && r.below(c, i) {
 		value = "-" + value
 	}
 	if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used && (value == "yes" || value == "no") {

@@ -10,6 +10,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
+	case it.is(kBars) && i == 1 && it.pause == none && r.isWord(prev, "last time"):
+		return false
 	case it.is(kBars):
 		return r.heads(items, i)
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):

@@ -85,10 +85,10 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	cue := ""
 	if denied {
 		cue = s.noCue
-		switch value {
-		case "yes":
+		switch {
+		case value == "yes":
 			value = "no"
-		case "no":
+		case value == "no" && name != "attached": // not free: where it is fast was not said
 			value = "yes"
 		default:
 			it.used = true

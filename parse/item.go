@@ -87,7 +87,12 @@ func (l *lexer) item(i int) (item, int) {
 	}
 	if l.mayBeNumber(l.toks[i]) {
 		if alt, j := l.figure(i); j > end || j == end && j > i && !it.any(kColour, kSeen) {
-			it, end = alt, j
+			if j == end && it.is(kNo) && !alt.is(kDate) && alt.n.lo == 0 { // "zero eggs" denies and counts
+				it.n = alt.n
+				it.kinds.add(kNum)
+			} else {
+				it, end = alt, j
+			}
 		}
 	}
 	if end == i {

@@ -139,6 +139,9 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			for w := range strings.FieldsSeq(m.Said) {
 				c.said = append(c.said, l.graph.asRead(w)...)
 			}
+			if len(c.words) == 0 || len(c.said) == 0 {
+				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
+			}
 			l.mishearings[c.words[0]] = append(l.mishearings[c.words[0]], c)
 		}
 	}

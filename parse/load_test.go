@@ -137,3 +137,25 @@ func TestOwnWords(t *testing.T) {
 		t.Errorf("the plant is not read: %+v", colony.Leaves(&got[0]))
 	}
 }
+
+// TestOwnWordsOfAnyShape holds that whatever a keeper writes into the own words
+// is either read or refused with the word named, never a crash.
+func TestOwnWordsOfAnyShape(t *testing.T) {
+	for _, word := range []string{"", " ", "-", "(", "[clover", "clover|", "<n>", "<m>", "o'clock", "Wibble", "7", "b-4", "’s", "\x00", "é", "\xff"} {
+		for _, own := range []colony.OwnWords{
+			{Aliases: map[string]string{word: "brood"}},
+			{Aliases: map[string]string{"wibble": word}},
+			{Plants: []string{word}},
+			{Hives: []string{word}},
+		} {
+			p, err := New(own)
+			if err != nil {
+				if !strings.Contains(err.Error(), "own") {
+					t.Errorf("%+v: %q does not say that the own words are at fault", own, err)
+				}
+				continue
+			}
+			p.Parse(&colony.Note{Text: "bar four wibble brood, pollen from the Wibble " + word + " clover", Given: may14})
+		}
+	}
+}

@@ -1,6 +1,8 @@
 package parse
 
 import (
+	"maps"
+	"slices"
 	"sync"
 	"time"
 
@@ -152,7 +154,8 @@ func (r *reader) quoted(spans []colony.Span) string {
 
 // addOwnWords turns the keeper's own words into rules.
 func addOwnWords(f *ruleFile, own colony.OwnWords) {
-	for heard, said := range own.Aliases {
+	for _, heard := range slices.Sorted(maps.Keys(own.Aliases)) {
+		said := own.Aliases[heard]
 		f.Mishearing = append(f.Mishearing, mishearing{Heard: []string{heard}, Said: said, Why: "the keeper's own alias"})
 	}
 	if len(own.Plants) > 0 {

@@ -103,6 +103,9 @@ func (s *scan) spreadSame(last *finding, apply func(*finding)) {
 
 // bareList reports whether only "and" and commas stand between two findings.
 func (s *scan) bareList(a, b *finding) bool {
+	if b.at >= len(s.c.items) {
+		return false // carried over from another clause
+	}
 	for k := a.at + 1; k < b.at; k++ {
 		if !s.at(k).any(kAnd, kContent) {
 			return false

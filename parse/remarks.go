@@ -41,6 +41,9 @@ func (r *reader) keep(start, end int32, items []item) {
 	for i := range items {
 		some = some || !glue(&items[i])
 	}
+	for i := range items { // a repair may have moved later words forward
+		start, end = min(start, items[i].start), max(end, items[i].end)
+	}
 	text := strings.TrimSpace(r.text[start:end])
 	if some && text != "" {
 		r.cur.remarks = append(r.cur.remarks, text)

@@ -44,7 +44,7 @@ func (r *reader) temper(c *clause) {
 			score = r.deniedTemper(score)
 			c.items[i-1].used = true
 		}
-		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any(kSeen, kWord, kDo) || c.has(kQueen)) {
+		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
 			continue
 		}
 		if text == "as usual" && hasKind(c.items[:i], kTemper) {

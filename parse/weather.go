@@ -5,9 +5,17 @@ import "strings"
 // celsius converts from Fahrenheit by the definition of the scales, to a tenth.
 func celsius(f float64) float64 { return float64(int((f-32)/1.8*10+1000.5)-1000) / 10 }
 
+// below: "minus two", "-2", "two below" lie under the freezing point.
 func (r *reader) below(c *clause, i int) bool {
-	text := c.items[i-1].text
-	return text == "minus" || text == "below"
+	it := &c.items[i]
+	if i > 0 && r.isWord(&c.items[i-1], "minus", "below") {
+		return true
+	}
+	before := strings.TrimRight(r.text[:it.start], "-−")
+	if len(before) < int(it.start) && (before == "" || strings.ContainsRune(" \t\n,:;", rune(before[len(before)-1]))) {
+		return true // "-2 C"
+	}
+	return i+1 < len(c.items) && c.items[i+1].pause == none && r.isWord(&c.items[i+1], "below")
 }
 
 // weatherNear: "calm" beside sky or degrees is wind.

@@ -128,8 +128,9 @@ func (r *reader) take(bars []int, single bool) {
 // step moves to the next bar in the direction of travel.
 func (s *scan) step(i int) {
 	it, r := s.at(i), s.r
-	if r.last == 0 {
-		return
+	back := it.is(kPrev) == (r.step > 0)
+	if r.last == 0 || back && r.last <= 1 || it.is(kSkip) && r.step < 0 && r.last <= 2 {
+		return // no bar hangs there
 	}
 	it.used = true
 	s.settle(s.found[s.bound:])
