@@ -164,18 +164,15 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 		if d.is(toks, i+1, endWord) {
 			return d.monthEnd(toks, i, i+2, ref)
 		}
-		if d.is(toks, i+1, spanWord) && d.is(toks, i+2, beforeWord) && d.is(toks, i+3, yesterdayWord) {
-			at := both(ref.AddDays(-2))
-			at.ago = true
-			return at, i + 4
-		}
-		if d.is(toks, i+1, spanWord) && d.is(toks, i+2, afterWord) && d.is(toks, i+3, tomorrowWord) {
-			at := both(ref.AddDays(2))
-			at.ahead = true
-			return at, i + 4
+		if at, j := d.nextButOne(toks, i+1, ref); j > i+1 {
+			return at, j
 		}
 		if d.is(toks, i+1, weekendWord) {
 			return weekend(ref), i + 2
+		}
+	case spanWord:
+		if at, j := d.nextButOne(toks, i, ref); j > i {
+			return at, j
 		}
 	case weekendWord:
 		return weekend(ref), i + 1
@@ -192,6 +189,24 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 		return d.named(toks, i, ref)
 	}
 	return d.distance(text, toks, i, ref)
+}
+
+// nextButOne reads "day before yesterday" and "day after tomorrow".
+func (d *dates) nextButOne(toks []token, i int, ref colony.Date) (day, int) {
+	if !d.is(toks, i, spanWord) || d.of(toks[i]).value != 1 {
+		return day{}, i
+	}
+	switch {
+	case d.is(toks, i+1, beforeWord) && d.is(toks, i+2, yesterdayWord):
+		at := both(ref.AddDays(-2))
+		at.ago = true
+		return at, i + 3
+	case d.is(toks, i+1, afterWord) && d.is(toks, i+2, tomorrowWord):
+		at := both(ref.AddDays(2))
+		at.ahead = true
+		return at, i + 3
+	}
+	return day{}, i
 }
 
 // monthEnd reads the last day of "the end of May", "the end of the month"; j is

@@ -61,6 +61,9 @@ func (r *reader) record(f *finding) {
 			why.doubts = append(why.doubts, "corrected aloud")
 		}
 	}
+	if len(f.bars) > 0 && slices.Contains(r.mendedBars, f.bars[0]) && !slices.Contains(why.doubts, "corrected aloud") {
+		why.doubts = append(why.doubts, "corrected aloud")
+	}
 	switch f.class {
 	case ofSign:
 		r.recordSign(f, why)

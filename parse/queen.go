@@ -327,7 +327,10 @@ func (r *reader) queenBar(c *clause, from int) {
 		}
 	}
 	if ref != nil {
-		if ref.misheard || ref.mended {
+		switch {
+		case ref.mended:
+			r.cur.flag("queen.bar", "corrected aloud", "")
+		case ref.misheard:
 			r.cur.flag("queen.bar", "bar may be misheard", "")
 		}
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})

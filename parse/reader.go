@@ -27,18 +27,19 @@ type reader struct {
 	named  bool            // a hive has been named
 	names  map[string]bool // proper names that the note uses for hives
 
-	bars     []int // the bars in hand
-	step     int   // direction of travel, +1 or -1
-	last     int   // the last single bar
-	inHand   inHand
-	listing  bool       // the note numbers its bars: a bare number may be a bar
-	lastFind []*finding // what the bar before was said to hold
-	heading  mood       // set by a heading such as "Next time:"
-	sheLast  bool       // the queen was the last subject
-	outset   int        // the direction in which a hive is begun: 1 from the front, -1 from the back
-	opening  bool       // still in the opening words, where a date is the inspection's
-	lastDeed string
-	pauses   []int32 // offsets behind which a timed silence follows
+	bars       []int // the bars in hand
+	step       int   // direction of travel, +1 or -1
+	last       int   // the last single bar
+	inHand     inHand
+	listing    bool       // the note numbers its bars: a bare number may be a bar
+	lastFind   []*finding // what the bar before was said to hold
+	heading    mood       // set by a heading such as "Next time:"
+	sheLast    bool       // the queen was the last subject
+	mendedBars []int      // bars that were corrected aloud in this sentence
+	outset     int        // the direction in which a hive is begun: 1 from the front, -1 from the back
+	opening    bool       // still in the opening words, where a date is the inspection's
+	lastDeed   string
+	pauses     []int32 // offsets behind which a timed silence follows
 
 	saidOf         map[int][]*finding // what was said of each bar
 	saidBar        int

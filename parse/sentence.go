@@ -8,6 +8,7 @@ import (
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
 	r.sentenceNo++
+	r.mendedBars = nil
 	r.planDay = nil
 	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false
@@ -141,7 +142,10 @@ func (r *reader) takenBack(it *item) bool {
 func (r *reader) hiveLeaf(it *item) {
 	r.cur.named = r.sentenceNo
 	r.cur.spans = r.spanOf(it)
-	if it.misheard || it.mended {
+	switch {
+	case it.mended:
+		r.cur.flag("hive", "corrected aloud", "")
+	case it.misheard:
 		r.cur.flag("hive", "may be misheard", "")
 	}
 }

@@ -13,6 +13,9 @@ func (s *scan) bar(i int) {
 		return
 	}
 	it.used = true
+	if it.mended {
+		r.mendedBars = append(r.mendedBars, it.bars...)
+	}
 	if as := s.at(i - 1); as != nil && s.r.isWord(as, "as") && s.headed && i >= 2 && s.at(i-2).is(kBars) {
 		s.copyFrom(s.r.saidOf[it.bars[0]], as) // "bar six: as bar five"
 		return
