@@ -11,6 +11,9 @@ func (r *reader) repair(items []item) []item {
 		case items[k].is(kScratch):
 			items = r.scratch(items, k)
 			k = -1
+		case items[k].is(kRepair) && r.onlyCup(items, k) > 0:
+			items = r.toCup(items, k)
+			k = -1
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended
@@ -24,6 +27,50 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
+}
+
+// onlyCup is where "no sorry that's just a cup" says cup, with a cell before
+// it; else 0.
+func (r *reader) onlyCup(items []item, cue int) int {
+	for to := cue + 1; to < len(items) && to <= cue+3; to++ {
+		if r.isWord(&items[to], "cup", "cups", "play cup", "queen cup", "empty cup") {
+			for at := cue - 1; at >= 0 && at >= cue-3; at-- {
+				if items[at].is(kCell) {
+					return to
+				}
+			}
+		}
+		if !items[to].any(kBut, kArt, kAdv, kPron, kBe) {
+			break
+		}
+	}
+	return 0
+}
+
+// toCup makes the cell before a repair a queen cup, without the stage it was
+// given.
+func (r *reader) toCup(items []item, cue int) []item {
+	to, at := r.onlyCup(items, cue), cue-1
+	for !items[at].is(kCell) {
+		at--
+	}
+	cup := items[at]
+	cup.rules = nil
+	for i := range r.rules {
+		if r.rules[i].ID == "queen-cups" {
+			cup.rules = []int16{int16(i)}
+		}
+	}
+	cup.kinds, cup.mended = kinds{}, true
+	cup.kinds.add(kCell)
+	cup.text, cup.end = items[to].text, items[to].end
+	from := at
+	for from > 0 && items[from-1].is(kStage) && items[from].pause == none {
+		from--
+	}
+	cup.pause = items[from].pause
+	items[from] = cup
+	return slices.Delete(items, from+1, to+1)
 }
 
 func (r *reader) bareNo(it *item) bool {
