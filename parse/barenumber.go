@@ -61,6 +61,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if i+1 < len(items) {
 		next = &items[i+1]
 	}
+	if next != nil && r.nextLine(items, i, before) && next.any(kPron, kSeen, kWord, kThere) && !next.any(kUnit, kCell, kMite, kOf) {
+		return true // "twelve they've made a start"
+	}
 	if next != nil && next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || next.is(kStage) && !next.is(kComb)) {
 		return false
 	}
@@ -79,6 +82,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	}
 	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {
 		return true
+	}
+	if prev != nil && items[i].pause == none && r.isWord(prev, "as") && len(before) > 1 && before[len(before)-2].is(kSame) {
+		return true // "six same as five"
 	}
 	if prev != nil && items[i].pause == none && prev.any(kAfter, kTween) && deedNear(before) {
 		return true
@@ -121,6 +127,14 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	return heads && follows && closes && !prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
 
+// nextLine reports whether a number begins a line, and is the neighbour of the
+// bar last spoken of in lines that each begin with theirs.
+func (r *reader) nextLine(items []item, i int, before []item) bool {
+	head := items[i].pause >= line || len(before) == 1 && before[0].is(kAnd) && before[0].pause >= line
+	n := int(items[i].n.lo)
+	return head && r.listing && r.last > 0 && items[i].n.hi == 0 && items[i].n.whole() && (n == r.last+1 || n == r.last-1)
+}
+
 // deedNear reports whether a deed or a bar stands a few words back: "added a
 // bar between 8 and 9".
 func deedNear(before []item) bool {
@@ -146,6 +160,9 @@ func (r *reader) follows(n int, before []item) bool {
 	for i := len(before) - 1; i >= 0; i-- {
 		if before[i].any(kNext, kPrev, kSkip) {
 			steps++
+		}
+		if i > 0 && r.isWord(&before[i-1], "as") {
+			continue // "same as five" counts nothing
 		}
 		if before[i].is(kBars) && len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {
 			return true // "two to six except four brood, four is pollen, seven has nectar"

@@ -9,6 +9,9 @@ func (r *reader) heads(items []item, i int) bool {
 		return true
 	}
 	prev := &items[i-1]
+	if r.isWord(prev, "as") && i > 1 && items[i-2].is(kSame) {
+		return false // "the same as five"
+	}
 	if prev.is(kYes) && i > 1 {
 		prev = &items[i-2]
 	}

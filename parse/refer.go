@@ -59,6 +59,9 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		}
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
 	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && r.bareBar(items, i, before):
+		if len(before) > 1 && r.isWord(&before[len(before)-1], "as") {
+			return r.merged(items, i, i+1, spread(nil, it.n)), i + 1 // "six same as five, seven …"
+		}
 		bars, next := r.numberList(items, i, true)
 		if len(bars) == 0 {
 			return item{}, i
