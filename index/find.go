@@ -87,17 +87,20 @@ func (w *quoter) hit(q Query, p place) (Hit, error) {
 	if err != nil {
 		return Hit{}, err
 	}
-	parts, err := w.texts.stretches(&r)
-	if err != nil {
-		return Hit{}, err
-	}
-	text := w.texts.note.Text
 	ins := current(&r)
 	hit := Hit{ID: r.ID, Hive: ins.Hive, Bar: p.barNumber(), State: r.State, Note: r.NoteHash, Record: r}
 	if !ins.At.IsZero() {
 		hit.Day = colony.DateOf(ins.At)
 	}
 	hit.Leaves = fulfilling(q, &ins, hit.Bar)
+	if q.Bare {
+		return hit, nil
+	}
+	parts, err := w.texts.stretches(&r)
+	if err != nil {
+		return Hit{}, err
+	}
+	text := w.texts.note.Text
 	hit.Quotes = evidenceQuotes(text, &ins, hit.Leaves)
 	if w.words > 0 {
 		hit.Quotes = append(hit.Quotes, w.textQuotes(text, parts, &ins)...)

@@ -131,6 +131,20 @@ func TestFind(t *testing.T) {
 	}
 }
 
+func TestBareHitsHaveNoQuotes(t *testing.T) {
+	s := season(t)
+	q := index.Query{Where: []index.Clause{is("queen.seen", "yes")}}
+	full := mustFind(t, s, q)
+	q.Bare = true
+	bare := mustFind(t, s, q)
+	if len(bare.Hits) != len(full.Hits) || len(bare.Hits[0].Quotes) != 0 || len(full.Hits[0].Quotes) == 0 {
+		t.Errorf("%d hits with quotes, %d without: %+v", len(full.Hits), len(bare.Hits), bare.Hits)
+	}
+	if got := bare.Hits[0].Leaves; len(got) != 1 || got[0].Path != "queen.seen" {
+		t.Errorf("leaves %v", got)
+	}
+}
+
 func TestFindCounts(t *testing.T) {
 	s := season(t)
 	hits := mustFind(t, s, index.Query{Each: index.ByYear, Limit: 1})

@@ -24,6 +24,7 @@ type Query struct {
 	Pick   Pick     // only the first or last hit, of each group where there are groups
 	Oldest bool     // oldest first, instead of newest first
 	Limit  int      // most hits to return; 0 for all. Total and Groups count all
+	Bare   bool     // hits without quotes, where only what is recorded counts: notes are not read
 }
 
 // Unit is what a hit is.

@@ -202,7 +202,11 @@ type reading struct {
 func (q *asked) readings(list []index.Hit) []reading {
 	var out []reading
 	for _, h := range list {
-		ins := h.Record.Inspection()
+		ins := &h.Record.Read
+		if len(h.Record.Corrections) > 0 {
+			corrected := h.Record.Inspection()
+			ins = &corrected
+		}
 		bars := map[string]bool{}
 		for _, leaf := range h.Leaves {
 			if bar, _, ok := strings.Cut(strings.TrimPrefix(leaf.Path, "bars."), "."); ok && strings.HasPrefix(leaf.Path, "bars.") {
@@ -214,7 +218,7 @@ func (q *asked) readings(list []index.Hit) []reading {
 			bar, _, _ := strings.Cut(rest, ".")
 			return !ofBar || len(bars) == 0 || bars[bar]
 		}
-		if v, unit, text, ok := q.topic.valueIn(&ins, keep); ok {
+		if v, unit, text, ok := q.topic.valueIn(ins, keep); ok {
 			out = append(out, reading{h, v, unit, text})
 		}
 	}
@@ -316,7 +320,7 @@ func sumsByHive(values []reading, leastFirst bool) string {
 
 // keepExtremes leaves of the hits those with the greatest or least reading.
 func (q *asked) keepExtremes(hits *index.Hits) {
-	if q.topic == nil || q.topic.adds || q.form != asksMost && q.form != asksLeast {
+	if !q.extreme() {
 		return
 	}
 	values := q.readings(hits.Hits)

@@ -23,6 +23,7 @@ type asked struct {
 	topic  *topic        // what is counted or measured, nil for nothing
 	leaves []colony.Leaf // that the rules of notes read in it
 	said   []string      // what each part of Where asks for, in words
+	shown  int           // most hits that are shown, 0 for all
 	plain  string        // all words that mean something, but for time and hive
 }
 
@@ -119,9 +120,19 @@ func (q *asked) narrow(hive string, when period, limit int) {
 	}
 	q.when = q.when.and(when)
 	q.From, q.To = q.when.from, q.when.to
-	if q.form != asksGaps && q.topic == nil {
+	if q.shown = limit; !q.reckons() && !q.extreme() {
 		q.Limit = limit
 	}
+}
+
+// reckons reports whether the answer is worked out from all hits, of which then
+// some are shown.
+func (q *asked) reckons() bool { return (q.form == asksGaps || q.topic != nil) && !q.extreme() }
+
+// extreme reports whether only the hits with the greatest or least value are
+// wanted.
+func (q *asked) extreme() bool {
+	return q.topic != nil && !q.topic.adds && (q.form == asksMost || q.form == asksLeast)
 }
 
 // asWords gives the conditions up and looks for the words of the question.

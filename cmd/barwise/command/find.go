@@ -106,7 +106,9 @@ func (q *asked) replyOf(hits index.Hits) reply {
 // reply asks the records. What is not found is looked for denied or planned,
 // and else as words: silence, denial and intention are three answers.
 func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
-	hits, err := s.Find(q.Query)
+	query := q.Query
+	query.Bare = q.reckons() && q.shown > 0
+	hits, err := s.Find(query)
 	if err != nil {
 		return reply{}, err
 	}
@@ -114,7 +116,11 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 		q.keepExtremes(&hits)
 		r := q.replyOf(hits)
 		r.line = q.answer(hits, today)
-		return r, nil
+		if query.Bare { // the evidence is only what is shown
+			query.Bare, query.Limit = false, q.shown
+			r.hits, err = s.Find(query)
+		}
+		return r, err
 	}
 	if len(q.Where) == 0 {
 		return reply{}, nil
