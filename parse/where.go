@@ -287,11 +287,12 @@ func (s *scan) settle(waiting []*finding) {
 		}
 		switch {
 		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
+		case f.class == ofSign && (offComb[f.what] || f.what == "foul_smell" && !f.present):
 		case s.headed:
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
-			if s.here || s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
+			if s.here || !hiveSigns[f.what] && s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
 				f.bars = r.bars
 			}
 		case s.here || r.inHand == awaiting:
@@ -308,6 +309,9 @@ func (s *scan) settle(waiting []*finding) {
 		f.located = true
 	}
 }
+
+// offComb are signs that no bar can show.
+var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}
 
 // hiveSigns are seen about the hive; the bar in hand has no part in them.
 var hiveSigns = map[string]bool{"wasps": true, "robbing": true, "ants": true, "mice": true, "bearding": true, "dead_bees": true,
