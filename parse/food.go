@@ -28,6 +28,59 @@ func (r *reader) moreBars(c *clause) {
 	}
 }
 
+// barsIn reads bars added without a verb: "four new bars in after bar
+// fourteen", "next time: one bar in between four and five".
+func (r *reader) barsIn(c *clause) {
+	if !c.has(kBar) || !c.hasAny(kAfter, kTween) || c.hasAny(kDo, kContent, kCell) || c.mood != asserted && c.mood != planned {
+		return
+	}
+	for i := range c.items {
+		count := &c.items[i]
+		if !barNumber(count) && !(count.is(kNum) && count.n.article && count.n.whole()) || count.used {
+			continue
+		}
+		k := i + 1
+		for k < len(c.items) && c.items[k].any(kComb, kAdv) && !r.isWord(&c.items[k], "in") {
+			k++
+		}
+		at := r.inPlace(c.items, k)
+		if at < 0 {
+			continue
+		}
+		d := &deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]}
+		for j := i; j <= at; j++ {
+			c.items[j].used = true
+			d.items = append(d.items, &c.items[j])
+		}
+		c.items[at].taken = true
+		list := "actions"
+		if c.mood == planned {
+			list = "plans"
+			d.due = c.when
+		}
+		r.write(list, c, d)
+		return
+	}
+}
+
+// inPlace is where "bars in after bar fourteen", "bar in between four and five"
+// name their place, from the word for a bar on; -1 where they do not.
+func (r *reader) inPlace(items []item, bar int) int {
+	if bar+2 >= len(items) || !items[bar].is(kBar) {
+		return -1
+	}
+	k := bar + 1
+	if r.isWord(&items[k], "in") {
+		k++
+	} else if !strings.HasPrefix(items[k].text, "in ") {
+		return -1
+	}
+	if k+1 < len(items) && items[k].any(kAfter, kTween) && items[k+1].is(kBars) {
+		return k + 1
+	}
+	return -1
+}
+
 // bareFood reads "so she got half a litre of syrup", "care given: 1 kg
 // fondant": an amount of food in a clause without another verb was fed.
 func (r *reader) bareFood(c *clause) {

@@ -90,6 +90,11 @@ func (r *reader) deniedTemper(score string) string {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
+	for k := max(0, i-3); k < i; k++ {
+		if c.items[k].is(kBees) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) {
+			return true // "bees very calm", whatever runs on
+		}
+	}
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&
 		!c.items[next].any(kBees) && !c.items[next].is(kHive) {
 		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
