@@ -118,7 +118,7 @@ func (r *reader) labelledName(items []item, i int) int {
 func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	next := &items[i+1]
 	if word == "h" {
-		if next.start != items[i].end || !barNumber(next) {
+		if next.start != items[i].end || !next.is(kNum) || next.n.share || !next.n.whole() {
 			return "", false
 		}
 	}

@@ -230,6 +230,9 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 		if next.any(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
 			return false
 		}
+		if next.is(kStage) && !next.is(kComb) && !closing && !afterComma && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {
+			return false // "b6 2 capped"
+		}
 		if next.is(kBar) && !(k+2 < len(items) && barNumber(&items[k+2])) {
 			return false // "bars three and four, two bars of honey"
 		}
