@@ -44,6 +44,9 @@ func TestDenialsThatLookLikeSomethingElse(t *testing.T) {
 	for _, c := range []struct{ said, path, want string }{
 		{"zero eggs on bar nine", "bars.9.eggs", "no"},
 		{"bar six eggs nil", "bars.6.eggs", "no"},
+		{"hive 2. queen seen. um no eggs on bar six", "bars.6.eggs", "no"},
+		{"hive 2. bar four eggs er no larvae", "bars.4.eggs", "yes"},
+		{"hive 2. bar six honey. er bees calm", "temper.score", "4"},
 		{"hive 2. no current chalkbrood", "signs.chalkbrood", "no"},
 		{"hive 2. last time bar eight had eggs", "bars.8.eggs", ""},
 		{"hive 2. last time bar eight had eggs", "earlier.eggs_seen", "yes"},

@@ -145,7 +145,9 @@ func (r *reader) line(text string, base int, first pause) {
 	}
 	r.items = r.lex.items(r.mended, r.items)
 	r.items = dropFillers(r.items)
-	carryPauses(r.items, first)
+	if len(r.items) > 0 {
+		r.items[0].pause = max(r.items[0].pause, first)
+	}
 	r.listing = r.listing || numbered(r.items) || r.rowNumber(r.items)
 	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
@@ -158,10 +160,10 @@ func (r *reader) line(text string, base int, first pause) {
 	r.remark(r.items)
 }
 
-// dropFillers leaves out um and er; "well" between an article and "hive" is a
-// name.
+// dropFillers leaves out um and er, and hands the pause before them to what
+// follows; "well" between an article and "hive" is a name.
 func dropFillers(items []item) []item {
-	out := items[:0]
+	out, dropped := items[:0], none
 	for i := range items {
 		it := &items[i]
 		if it.is(kFill) && !it.is(kSame) {
@@ -171,11 +173,16 @@ func dropFillers(items []item) []item {
 				continue
 			}
 			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
+				dropped = max(dropped, it.pause)
 				continue
 			}
 			it.kinds, it.rules = kinds{}, nil
 			it.kinds.add(kWord)
 		}
+		if dropped >= stop {
+			it.pause = max(it.pause, dropped)
+		}
+		dropped = none
 		if len(out) == i {
 			out = items[:i+1] // in its place already
 		} else {
@@ -194,13 +201,6 @@ func (r *reader) addPauses() {
 		if _, found := slices.BinarySearch(r.pauses, r.toks[i].start); found && r.toks[i].pause == none {
 			r.toks[i].pause = comma
 		}
-	}
-}
-
-// carryPauses keeps the pause of a filler that was dropped before an item.
-func carryPauses(items []item, first pause) {
-	if len(items) > 0 {
-		items[0].pause = max(items[0].pause, first)
 	}
 }
 

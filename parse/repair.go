@@ -80,8 +80,9 @@ func (r *reader) bareNo(it *item) bool {
 // slots are the kinds by which a repair is aligned, most telling first.
 var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength, kSubstance}
 
-// sureSlots are those that a bare "no" can repair; elsewhere it denies.
-var sureSlots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour}
+// sureSlots are those that a bare "no" can repair; elsewhere it denies. Of
+// deeds it repairs the one right before it: "closed no reduced the entrance".
+var sureSlots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kDo}
 
 func slotOf(it *item, of []kind) (kind, bool) {
 	for _, s := range of {
@@ -147,6 +148,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 	for at := cue - 1; at >= 0 && at >= cue-reach; at-- {
 		it := &items[at]
+		if s == kDo && at < cue-1 {
+			return -1
+		}
 		if it.is(s) && !(s == kNum && it.n.article) {
 			return at
 		}
