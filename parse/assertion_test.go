@@ -86,6 +86,16 @@ func TestAssertion(t *testing.T) {
 		{"general statement", "the books say chalkbrood clears by itself", "", ours, ""},
 		{"couldn't tell", "couldn't tell if there were eggs on bar four", "", ours, ""},
 		{"past", "last time there were eggs on bar four", "earlier.eggs_seen=yes earlier.eggs_seen.bar=4", ours, ""},
+		{"past, with a bar at its head", "last time bar eight had eggs", "earlier.eggs_seen=yes earlier.eggs_seen.bar=8", ours, ""},
+		{"past by a day", "last week bar eight had eggs", "earlier.eggs_seen=yes earlier.eggs_seen.bar=8", ours, ""},
+		{"zero A", "zero eggs on bar nine", "bars.9.eggs=no", ours, ""},
+		{"A nil", "bar six eggs nil", "bars.6.eggs=no", ours, ""},
+		{"no current A", "no current chalkbrood", "signs.chalkbrood=no", medspacy, ""},
+		{"no problem with A", "no problem with the brood on bar four", "bars.4.brood=yes", negex, ""},
+		{"A can't be ruled out", "foulbrood could not be ruled out", "signs.foulbrood=yes?", negex, ""},
+		{"um no A", "queen seen. um no eggs on bar six", "bars.6.eggs=no queen.seen=yes", ours, ""},
+		{"A er no B", "bar four eggs er no larvae", "bars.4.eggs=yes bars.4.open_brood=no", ours, ""},
+		{"a filler behind a full stop", "bar six honey. er bees calm", "bars.6.honey=yes temper.score=4", ours, ""},
 		{"condition", "if there are eggs on bar four I will add a bar", "", ours, ""},
 	} {
 		if got := leavesOf(c.said); got != c.want {

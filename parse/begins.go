@@ -10,8 +10,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
-	case it.is(kBars) && i == 1 && it.pause == none && r.isWord(prev, "last time"):
-		return false
+	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago):
+		return false // "last time bar eight had eggs"
 	case it.is(kBars):
 		return r.heads(items, i)
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
@@ -193,7 +193,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kQueen):
 		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv) && !(prev.is(kColour) && it.pause == none)
 	case it.is(kMaybe):
-		return !prev.any(kPron, kBe, kHave) && !needs
+		last := i+1 == len(items) || items[i+1].pause >= stop // "foulbrood could not be ruled out"
+		return !prev.any(kPron, kBe, kHave) && !needs && !(last && it.pause == none)
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
 	case it.is(kDo) && prev.is(kFixture) && it.pause == none:

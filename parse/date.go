@@ -220,7 +220,7 @@ func (d *dates) monthEnd(toks []token, i, j int, ref colony.Date) (day, int) {
 	switch {
 	case d.is(toks, j, monthWord):
 		first.Month = time.Month(d.of(toks[j]).value)
-	case d.of(toks[min(j, len(toks)-1)]).kind == theWord || d.is(toks, j, thisWord):
+	case d.is(toks, j, theWord), d.is(toks, j, thisWord):
 		j++
 		if !d.is(toks, j, spanWord) || d.of(toks[j]).value != -1 {
 			return day{}, i

@@ -253,6 +253,10 @@ func TestTemperatures(t *testing.T) {
 		{"45°", "45", duckling, ""},
 		{"10.5 celcius", "10.5", recognizers, ""},
 		{"100.2 farenheit", "37.9", recognizers, ""},
+		{"-2 degrees celsius", "-2", duckling, ""},
+		{"2 degrees below zero", "-2", duckling, ""},
+		{"minus two degrees", "-2", ours, ""},
+		{"8-12 degrees", "8", ours, "no sign: a range"},
 		{"between 30 and 40 degrees", "30", duckling, "30 to 40 there; the record holds one number, the smaller"},
 	} {
 		ins := sharedParser().Parse(&colony.Note{Text: c.said, Given: may14})
