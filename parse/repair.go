@@ -11,9 +11,6 @@ func (r *reader) repair(items []item) []item {
 		case items[k].is(kScratch):
 			items = r.scratch(items, k)
 			k = -1
-		case items[k].is(kRepair) && r.onlyCup(items, k) > 0:
-			items = r.toCup(items, k)
-			k = -1
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended
@@ -27,50 +24,6 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
-}
-
-// onlyCup is where "no sorry that's just a cup" says cup, with a cell before
-// it; else 0.
-func (r *reader) onlyCup(items []item, cue int) int {
-	for to := cue + 1; to < len(items) && to <= cue+3; to++ {
-		if r.isWord(&items[to], "cup", "cups", "play cup", "queen cup", "empty cup") {
-			for at := cue - 1; at >= 0 && at >= cue-3; at-- {
-				if items[at].is(kCell) {
-					return to
-				}
-			}
-		}
-		if !items[to].any(kBut, kArt, kAdv, kPron, kBe) {
-			break
-		}
-	}
-	return 0
-}
-
-// toCup makes the cell before a repair a queen cup, without the stage it was
-// given.
-func (r *reader) toCup(items []item, cue int) []item {
-	to, at := r.onlyCup(items, cue), cue-1
-	for !items[at].is(kCell) {
-		at--
-	}
-	cup := items[at]
-	cup.rules = nil
-	for i := range r.rules {
-		if r.rules[i].ID == "queen-cups" {
-			cup.rules = []int16{int16(i)}
-		}
-	}
-	cup.kinds, cup.mended = kinds{}, true
-	cup.kinds.add(kCell)
-	cup.text, cup.end = items[to].text, items[to].end
-	from := at
-	for from > 0 && items[from-1].is(kStage) && items[from].pause == none {
-		from--
-	}
-	cup.pause = items[from].pause
-	items[from] = cup
-	return slices.Delete(items, from+1, to+1)
 }
 
 func (r *reader) bareNo(it *item) bool {
@@ -103,11 +56,12 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	if bare {
 		of = sureSlots
 	}
+	r.readCups(items[from:min(len(items), from+4)], items[max(0, cue-3):cue])
 	to := from
 	if bare && to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
 		from, to = from+1, to+1 // "on seven, no, on eight"
 	}
-	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe) {
+	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break
 		}
@@ -134,6 +88,13 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	if s == kStage && old.is(kContent) { // "open brood, I mean sealed"
 		fresh = r.restaged(*old, r.value(&fresh, kStage))
 	}
+	if s == kCell && r.value(&fresh, kCell) == "cup" { // a cup has no stage
+		for at > 0 && items[at-1].is(kStage) && old.pause == none {
+			items = slices.Delete(items, at-1, at)
+			at, cue, to = at-1, cue-1, to-1
+			old = &items[at]
+		}
+	}
 	fresh.mended = true
 	fresh.pause, fresh.bullet = old.pause, old.bullet
 	fresh.was = old.start
@@ -142,6 +103,29 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	items[at] = fresh
 	return slices.Delete(items, cue, to+1), true
+}
+
+// readCups takes "cup", a measure elsewhere, for a queen cup where cells were
+// spoken of: "one charged queen cell, no sorry, just a cup".
+func (r *reader) readCups(after, before []item) {
+	if !hasKind(before, kCell) {
+		return
+	}
+	for i := range after {
+		if it := &after[i]; it.is(kUnit) && r.isWord(it, "cup", "cups") {
+			it.kinds, it.rules = kinds{}, r.ruleNamed("queen-cups")
+			it.kinds.add(kCell)
+		}
+	}
+}
+
+func (r *reader) ruleNamed(id string) []int16 {
+	for i := range r.rules {
+		if r.rules[i].ID == id {
+			return []int16{int16(i)}
+		}
+	}
+	return nil
 }
 
 // replaced finds the item that a repair replaces, or -1.

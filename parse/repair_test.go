@@ -31,6 +31,9 @@ func TestRepairs(t *testing.T) {
 		{"number", "fed them two no three litres of syrup", "actions.feed=yes actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup"},
 		{"colour", "queen seen marked white no blue", "queen.seen=yes queen.marked=yes queen.colour=blue"},
 		{"side", "bar four eggs on the front I mean the back", "bars.4.eggs=yes bars.4.eggs.side=back"},
+		{"only a cup", "bar seven one charged queen cell no sorry that's just a cup", "bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=1"},
+		{"only cups", "bar three three queen cells no wait only cups", "bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=3"},
+		{"a deed", "i've closed er no reduced the entrance", "actions.reduce_entrance=yes"},
 		{"repeated words", "bar bar four four eggs eggs", "bars.4.eggs=yes"},
 	} {
 		if got := leavesOf(c.said); strings.ReplaceAll(got, "?", "") != c.want {
