@@ -34,11 +34,16 @@ func TestDraftDir(t *testing.T) {
 	}
 }
 
-func TestUnfinishedNoteIsTakenUpAgain(t *testing.T) {
+func withDrafts(t *testing.T) (*driver, *fakeKeeper, Options) {
+	t.Helper()
 	k := take(t)
 	o := options(k)
 	o.Drafts = DraftDir(t.TempDir())
-	d := newDriver(t, k, o, 80, 24)
+	return newDriver(t, k, o, 80, 24), k, o
+}
+
+func TestUnfinishedNoteIsTakenUpAgain(t *testing.T) {
+	d, k, o := withDrafts(t)
 	d.press("n", "hive 9 bar 1 hon") // and the terminal is closed
 	again := newDriver(t, k, o, 80, 24)
 	again.press("n")
@@ -51,10 +56,7 @@ func TestUnfinishedNoteIsTakenUpAgain(t *testing.T) {
 }
 
 func TestDroppedNoteAsksOnce(t *testing.T) {
-	k := take(t)
-	o := options(k)
-	o.Drafts = DraftDir(t.TempDir())
-	d := newDriver(t, k, o, 80, 24)
+	d, _, o := withDrafts(t)
 	d.press("n", "hive 9", "esc")
 	d.sees("esc again drops what you typed")
 	d.press("esc")

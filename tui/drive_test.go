@@ -69,21 +69,29 @@ func keyOf(name string) tea.KeyMsg {
 	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(name)}
 }
 
-// press presses keys by name; a text that is no key's name is typed letter by
-// letter.
-func (d *driver) press(names ...string) {
+// keysOf makes the messages of keys by name; a text that is no key's name is
+// typed letter by letter.
+func keysOf(names ...string) []tea.KeyMsg {
+	var out []tea.KeyMsg
 	for _, name := range names {
 		if _, ok := keyNames[name]; ok || name == "space" {
-			d.send(keyOf(name))
+			out = append(out, keyOf(name))
 			continue
 		}
 		for _, r := range name {
 			if r == ' ' {
-				d.send(keyOf("space"))
+				out = append(out, keyOf("space"))
 			} else {
-				d.send(keyOf(string(r)))
+				out = append(out, keyOf(string(r)))
 			}
 		}
+	}
+	return out
+}
+
+func (d *driver) press(names ...string) {
+	for _, msg := range keysOf(names...) {
+		d.send(msg)
 	}
 }
 
@@ -101,20 +109,19 @@ func (d *driver) sees(parts ...string) {
 // leaf is a value of the record as it is kept; "" where nothing stands.
 func leaf(tb testing.TB, k *fakeKeeper, id, path string) string {
 	tb.Helper()
-	r, err := k.Record(id)
-	if err != nil {
-		tb.Fatal(err)
-	}
-	ins := r.Inspection()
-	value, _ := colony.Get(&ins, path)
-	return value
+	return value(record(tb, k, id), path)
 }
 
 func state(tb testing.TB, k *fakeKeeper, id string) colony.State {
+	tb.Helper()
+	return record(tb, k, id).State
+}
+
+func record(tb testing.TB, k *fakeKeeper, id string) colony.Record {
 	tb.Helper()
 	r, err := k.Record(id)
 	if err != nil {
 		tb.Fatal(err)
 	}
-	return r.State
+	return r
 }

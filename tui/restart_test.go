@@ -22,6 +22,31 @@ type lagging struct {
 	cmds []tea.Cmd
 }
 
+// newLagging begins a review of the sample notes.
+func newLagging(t *testing.T) (*lagging, *fakeKeeper) {
+	t.Helper()
+	k := take(t, sampleNotes...)
+	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
+	l.cmds = append(l.cmds, l.app.Init())
+	return l, k
+}
+
+// newLaggingOnSecond has the second of the sample notes open, nothing under way.
+func newLaggingOnSecond(t *testing.T) (*lagging, *fakeKeeper) {
+	t.Helper()
+	l, k := newLagging(t)
+	l.answerAll()
+	l.press("down", "enter")
+	l.answerAll()
+	return l, k
+}
+
+func (l *lagging) press(names ...string) {
+	for _, name := range names {
+		l.send(keyOf(name))
+	}
+}
+
 func (l *lagging) send(msg tea.Msg) {
 	_, cmd := l.app.Update(msg)
 	l.cmds = append(l.cmds, cmd)
@@ -47,6 +72,11 @@ func (l *lagging) answer() bool {
 	return true
 }
 
+func (l *lagging) answerAll() {
+	for l.answer() {
+	}
+}
+
 // TestKilledAtAnyMoment presses random keys with a slow keeper and stops dead
 // at a random moment, 200 times. What is kept must then be whole: each record
 // is some state that the sheet showed, none that was confirmed is lost, and a
@@ -54,15 +84,13 @@ func (l *lagging) answer() bool {
 func TestKilledAtAnyMoment(t *testing.T) {
 	for seed := range uint64(200) {
 		random := rand.New(rand.NewPCG(seed, 4))
-		k := take(t, sampleNotes...)
+		l, k := newLagging(t)
 		shown := map[string][]string{} // the layers that were shown, by record
 		for id, r := range k.now {
 			shown[id] = []string{layer(r)}
 		}
-		l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
-		l.cmds = append(l.cmds, l.app.Init())
 		for range 20 + random.IntN(120) {
-			l.send(keyOf(someKeys[random.IntN(len(someKeys))]))
+			l.press(someKeys[random.IntN(len(someKeys))])
 			for _, item := range l.app.list.items {
 				shown[item.ID] = append(shown[item.ID], layer(item.Record))
 			}
@@ -114,23 +142,12 @@ func undoAll(t *testing.T, seed uint64, d *driver, k *fakeKeeper, id string) {
 }
 
 func TestStepsAreKeptInOrder(t *testing.T) {
-	k := take(t, sampleNotes...)
-	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
-	l.cmds = append(l.cmds, l.app.Init())
-	for l.answer() {
-	}
-	l.send(keyOf("down"))
-	l.send(keyOf("enter"))
-	for l.answer() {
-	}
-	for _, key := range []string{"space", "tab", "ctrl+z", "space"} { // faster than the keeper
-		l.send(keyOf(key))
-	}
+	l, k := newLaggingOnSecond(t)
+	l.press("space", "tab", "ctrl+z", "space") // faster than the keeper
 	if l.app.saved() != "saving" {
 		t.Errorf("the head says %q", l.app.saved())
 	}
-	for l.answer() {
-	}
+	l.answerAll()
 	r, _ := k.Record(second)
 	if len(r.Accepted) != 2 || len(r.Corrections) != 0 || k.saves != 4 {
 		t.Errorf("accepted %v, corrections %v, %d saves", r.Accepted, r.Corrections, k.saves)
@@ -138,39 +155,20 @@ func TestStepsAreKeptInOrder(t *testing.T) {
 }
 
 func TestLeavingWaitsForTheLastSave(t *testing.T) {
-	k := take(t, sampleNotes...)
-	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
-	l.cmds = append(l.cmds, l.app.Init())
-	for l.answer() {
-	}
-	l.send(keyOf("down"))
-	l.send(keyOf("enter"))
-	for l.answer() {
-	}
-	l.send(keyOf("space"))
-	l.send(keyOf("ctrl+c"))
+	l, k := newLaggingOnSecond(t)
+	l.press("space", "ctrl+c")
 	if k.saves != 0 || !l.app.finished {
 		t.Fatalf("saves %d, finished %v", k.saves, l.app.finished)
 	}
-	for l.answer() {
-	}
+	l.answerAll()
 	if k.saves != 1 {
 		t.Errorf("left with %d saves", k.saves)
 	}
 }
 
 func TestEndedFromOutsideKeepsWhatWasAsked(t *testing.T) {
-	k := take(t, sampleNotes...)
-	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
-	l.cmds = append(l.cmds, l.app.Init())
-	for l.answer() {
-	}
-	l.send(keyOf("down"))
-	l.send(keyOf("enter"))
-	for l.answer() {
-	}
-	l.send(keyOf("space"))
-	l.send(keyOf("tab"))
+	l, k := newLaggingOnSecond(t)
+	l.press("space", "tab")
 	if err := l.app.queue.drain(); err != nil || k.saves != 2 {
 		t.Errorf("%d saves, %v", k.saves, err)
 	}

@@ -7,7 +7,6 @@ import (
 	"testing"
 	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
 	"github.com/charmbracelet/x/exp/teatest"
 
@@ -19,13 +18,12 @@ import (
 type story struct {
 	t  *testing.T
 	tm *teatest.TestModel
-	k  *fakeKeeper
 }
 
-func tell(t *testing.T, k *fakeKeeper, o Options) *story {
+func tell(t *testing.T, k *fakeKeeper, r Reader, o Options) *story {
 	t.Helper()
-	a := newApp(k, fakeReader{}, o, newTheme(io.Discard, NoColour, Dark))
-	return &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30)), k}
+	a := newApp(k, r, o, newTheme(io.Discard, NoColour, Dark))
+	return &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30))}
 }
 
 // waits until the screen has shown all the parts since the last wait.
@@ -44,14 +42,8 @@ func (s *story) waits(parts ...string) *story {
 }
 
 func (s *story) press(names ...string) *story {
-	for _, name := range names {
-		if _, ok := keyNames[name]; ok || name == "space" {
-			s.tm.Send(keyOf(name))
-			continue
-		}
-		for _, r := range name {
-			s.tm.Send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}})
-		}
+	for _, msg := range keysOf(names...) {
+		s.tm.Send(msg)
 	}
 	return s
 }
@@ -64,7 +56,7 @@ func (s *story) leaves() {
 
 func TestStoryBarNumberIsCorrected(t *testing.T) {
 	k := take(t, "Hive 3. Bar 14 maybe eggs. Bar 5 larvae.")
-	s := tell(t, k, options(k)).waits("1 inspection waits")
+	s := tell(t, k, fakeReader{}, options(k)).waits("1 inspection waits")
 	s.press("enter").waits("bar 14 eggs: yes").press("4").waits("eggs is on bar 4").press("enter").waits("Nothing left to check")
 	s.press("enter").waits("Nothing waits").leaves()
 	if got := leaf(t, k, "r001", "bars.4.eggs"); got != "yes" {
@@ -77,12 +69,12 @@ func TestStoryBarNumberIsCorrected(t *testing.T) {
 
 func TestStoryValueIsChangedAndUndoneAfterARestart(t *testing.T) {
 	k := take(t, sampleNotes...)
-	s := tell(t, k, options(k)).waits("5 inspections wait")
+	s := tell(t, k, fakeReader{}, options(k)).waits("5 inspections wait")
 	s.press("down", "enter").waits("bar 3 eggs: yes").press("no", "enter").waits("To check: 1").leaves()
 	if got := leaf(t, k, second, "bars.3.eggs"); got != "no" {
 		t.Fatalf("bar 3: %q", got)
 	}
-	s = tell(t, k, options(k)).waits("5 inspections wait")
+	s = tell(t, k, fakeReader{}, options(k)).waits("5 inspections wait")
 	s.press("down", "enter").waits("bar 5 capped brood").press("ctrl+z").waits("undone: bar 3 eggs: no").leaves()
 	if got := leaf(t, k, second, "bars.3.eggs"); got != "yes" {
 		t.Errorf("bar 3 after undo: %q", got)
@@ -91,7 +83,7 @@ func TestStoryValueIsChangedAndUndoneAfterARestart(t *testing.T) {
 
 func TestStoryLeafIsMadeFromWords(t *testing.T) {
 	k := take(t, "Hive 3. Bar 4 eggs. Bar 7 hunny and nectar.")
-	s := tell(t, k, options(k)).waits("1 inspection waits")
+	s := tell(t, k, fakeReader{}, options(k)).waits("1 inspection waits")
 	s.press("enter").waits("Nothing left to check").press("ctrl+w", "home", "right", "right", "right", "right", "right", "right", "right")
 	s.waits("“hunny”", "no rule used these words").press("+").waits("add: hunny")
 	s.press("backspace", "backspace", "backspace", "backspace", "backspace", "bar 7 honey").waits("bar 7 honey yes").press("enter")
@@ -112,7 +104,7 @@ func TestStoryTenInspectionsAreConfirmed(t *testing.T) {
 		notes[i] = "Hive " + itoa(i+1) + ". Bar 1 honey. Bar 2 maybe eggs."
 	}
 	k := take(t, notes...)
-	s := tell(t, k, options(k)).waits("10 inspections wait")
+	s := tell(t, k, fakeReader{}, options(k)).waits("10 inspections wait")
 	s.press("enter")
 	for i := range notes {
 		s.waits("hive "+itoa(i+1)+" ", "bar 2 eggs: yes").press("space").waits("Nothing left to check").press("enter")
@@ -152,9 +144,8 @@ func TestStoryMishearingIsRemembered(t *testing.T) {
 	o := options(k)
 	teacher := &fakeTeacher{}
 	o.Teacher = teacher
-	a := newApp(k, teacher, o, newTheme(io.Discard, NoColour, Dark))
-	s := &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30)), k}
-	s.waits("2 inspections wait").press("enter").waits("Nothing left to check").press("ctrl+e").waits("The note of hive 3")
+	s := tell(t, k, teacher, o).waits("2 inspections wait")
+	s.press("enter").waits("Nothing left to check").press("ctrl+e").waits("The note of hive 3")
 	for range len("hunny.") {
 		s.press("backspace")
 	}
