@@ -77,8 +77,8 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
 		c.items[i-1].used = true
 	}
-	if path == "drones" && r.dronesAreBrood(c, i) || path == "weight_kg" && hasKind(c.items[:i], kDo) && c.has(kBar) {
-		return // "drone cells"; "harvested one bar that weighed six pounds"
+	if path == "drones" && r.dronesAreBrood(c, i) {
+		return
 	}
 	if path == "temper.stings" && r.stingsBefore(value) {
 		it.used = true

@@ -131,7 +131,7 @@ func (s *scan) boundAt() int {
 func (s *scan) describe(f *finding, i int) {
 	m := &s.before
 	if m.set() {
-		f.cover, f.hasCover, f.amount, f.pattern, f.side, f.place = m.cover, m.hasCover, m.amount, m.pattern, m.side, m.place
+		f.extent = m.extent
 		f.items = append(f.items, m.items...)
 		if m.hasCover {
 			f.form = "before"

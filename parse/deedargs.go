@@ -67,7 +67,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
-	case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do):
+	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && r.takesAmount(d.do):
 		if _, length := it.size.mm(); !length {
 			size := it.size
 			d.size = &size

@@ -26,12 +26,7 @@ type finding struct {
 	whole   bool     // said of the colony as a whole
 	counted quantity // bars that hold it, counted but not numbered
 
-	cover    float64
-	hasCover bool
-	amount   string
-	pattern  string
-	side     string
-	place    string
+	extent
 	count    quantity
 	hasCount bool
 	kind     string // of queen cells
@@ -51,16 +46,8 @@ func (f *finding) brood() bool {
 
 // record writes a finding to the bars it belongs to, or to the colony.
 func (r *reader) record(f *finding) {
-	why := source{spans: r.spanOf(f.items...), rule: f.rule, cue: f.cue, doubts: f.doubts}
-	for _, it := range f.items {
-		it.used = true
-		if it.misheard {
-			why.doubts = append(why.doubts, "may be misheard")
-		}
-		if it.mended {
-			why.doubts = append(why.doubts, "corrected aloud")
-		}
-	}
+	why := r.why(f.rule, f.cue, f.items...)
+	why.doubts = append(f.doubts, why.doubts...)
 	if len(f.bars) > 0 && slices.Contains(r.mendedBars, f.bars[0]) && !slices.Contains(why.doubts, "corrected aloud") {
 		why.doubts = append(why.doubts, "corrected aloud")
 	}

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // kinds is a set of kinds.
 type kinds [2]uint64
 
@@ -199,7 +201,7 @@ func (l *lexer) place(it *item, i, end int) {
 	for _, t := range l.toks[i:end] {
 		it.misheard = it.misheard || t.has(misheard)
 	}
-	it.text = lower(l.text[it.start:it.end])
+	it.text = strings.ToLower(l.text[it.start:it.end])
 	if it.is(kWord) {
 		it.name = l.text[it.start:it.end]
 	}

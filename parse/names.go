@@ -72,7 +72,7 @@ func likeliest(weight map[string]int) string {
 // sentence is no hive's.
 func (r *reader) namedByWord(toks []token) bool {
 	for i := range toks {
-		word := lower(r.text[toks[i].start:toks[i].end])
+		word := strings.ToLower(r.text[toks[i].start:toks[i].end])
 		next := i+1 < len(toks) && toks[i+1].pause <= comma
 		switch word {
 		case "hive", "colony":
@@ -99,7 +99,7 @@ func (r *reader) namedByWord(toks []token) bool {
 
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
-	word := lower(r.text[t.start:t.end])
+	word := strings.ToLower(r.text[t.start:t.end])
 	if noNames[word] || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
 		return false
 	}
@@ -120,7 +120,7 @@ func (r *reader) plantOrColour(t token) bool {
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
 	k := r.beFollows(toks, end)
-	return (i == 0 || toks[i].pause >= stop) && k >= 0 && lower(r.text[toks[k].start:toks[k].end]) != "'s"
+	return (i == 0 || toks[i].pause >= stop) && k >= 0 && strings.ToLower(r.text[toks[k].start:toks[k].end]) != "'s"
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -138,7 +138,7 @@ func (r *reader) beFollows(toks []token, end int) int {
 }
 
 func (r *reader) isBe(t token) bool {
-	switch lower(r.text[t.start:t.end]) {
+	switch strings.ToLower(r.text[t.start:t.end]) {
 	case "is", "was", "are", "were", "has", "had", "weighed", "weighs", "looks", "looked", "seems", "seemed", "came", "feels", "felt", "'s":
 		return true
 	}
@@ -275,7 +275,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
-	if word := lower(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
+	if word := strings.ToLower(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
 		return enough - 1
 	}
 	k := r.beFollows(toks, end)
@@ -295,7 +295,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 				}
 			}
 		}
-		if word := lower(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
+		if word := strings.ToLower(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
 			return enough
 		}
 	}

@@ -220,9 +220,6 @@ func sentences(items []item) [][2]int {
 	return out
 }
 
-// lower is the text in lower case, without a copy where it already is.
-func lower(s string) string { return strings.ToLower(s) }
-
 func (r *reader) spanOf(items ...*item) []colony.Span {
 	var out []colony.Span
 	for _, it := range items {

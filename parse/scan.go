@@ -32,21 +32,24 @@ type scan struct {
 	kindItem   *item
 }
 
-// modifiers wait for the noun they describe.
-type modifiers struct {
+// extent is how much of a comb holds a content, and where on it.
+type extent struct {
 	cover    float64
 	hasCover bool
 	amount   string
 	pattern  string
 	side     string
 	place    string
-	items    []*item
-	at       int
 }
 
-func (m *modifiers) set() bool {
-	return m.hasCover || m.amount != "" || m.pattern != "" || m.side != "" || m.place != ""
+// modifiers wait for the noun they describe.
+type modifiers struct {
+	extent
+	items []*item
+	at    int
 }
+
+func (m *modifiers) set() bool { return m.extent != extent{} }
 
 func (r *reader) scan(c *clause) {
 	s := &scan{r: r, c: c, no: -1, stageIx: -1}

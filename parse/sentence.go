@@ -216,7 +216,7 @@ func (r *reader) verbal(c *clause) bool {
 		it := &c.items[k]
 		if it.is(kWord) {
 			words++
-			if strings.HasSuffix(lower(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
+			if strings.HasSuffix(strings.ToLower(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
 				return true
 			}
 		}

@@ -314,8 +314,7 @@ func (s *scan) settle(waiting []*finding) {
 var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}
 
 // hiveSigns are seen about the hive; the bar in hand has no part in them.
-var hiveSigns = map[string]bool{"wasps": true, "robbing": true, "ants": true, "mice": true, "bearding": true, "dead_bees": true,
-	"dysentery": true, "queenless_roar": true, "small_hive_beetle": true}
+var hiveSigns = map[string]bool{"wasps": true, "ants": true, "dead_bees": true, "dysentery": true, "small_hive_beetle": true}
 
 // speaksOfColony: "eggs and larvae present", "we saw eggs".
 func (s *scan) speaksOfColony() bool {
