@@ -172,9 +172,16 @@ func editedText(r *colony.Record) bool {
 	return slices.ContainsFunc(r.Corrections, func(c colony.Correction) bool { return c.Path == noteText })
 }
 
-// newNote makes a note of typed words.
+// take keeps a note that was typed, and what it says.
+func (d *desk) take(text string) ([]colony.Record, error) {
+	note := newNote(text, d.now())
+	return d.keeper.Take(note, d.reader.Parse(&note))
+}
+
+// newNote makes a note of typed words. The moment is part of its hash: the same
+// few words typed after another visit are another note.
 func newNote(text string, now time.Time) colony.Note {
-	sum := sha256.Sum256([]byte(text))
+	sum := sha256.Sum256([]byte(text + "\x00" + now.Format(time.RFC3339)))
 	return colony.Note{Hash: hex.EncodeToString(sum[:]), Name: "typed " + now.Format("2006-01-02 15:04"),
 		Text: text, Taken: now, Given: now}
 }

@@ -52,7 +52,8 @@ type reading struct {
 }
 
 func (r *reading) begin(hive string) {
-	r.all = append(r.all, colony.Inspection{Schema: colony.Schema, Hive: hive, At: r.note.Given, Evidence: map[string][]colony.Span{}})
+	r.all = append(r.all, colony.Inspection{Schema: colony.Schema, Hive: hive, At: r.note.Given, Evidence: map[string][]colony.Span{},
+		Source: colony.Source{Note: r.note.Hash, Name: r.note.Name}})
 }
 
 func (r *reading) now() *colony.Inspection { return &r.all[len(r.all)-1] }
@@ -151,6 +152,9 @@ func copyOf(r colony.Record) colony.Record {
 func (k *fakeKeeper) Take(note colony.Note, read []colony.Inspection) ([]colony.Record, error) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
+	if _, there := k.notes[note.Hash]; there {
+		return nil, fmt.Errorf("%s is kept already", note.Name)
+	}
 	k.notes[note.Hash] = note
 	var out []colony.Record
 	for i, ins := range read {

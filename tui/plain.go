@@ -94,8 +94,7 @@ func (p *plain) newNote() error {
 	if len(lines) == 0 {
 		return p.err
 	}
-	note := newNote(strings.Join(lines, "\n")+"\n", p.desk.now())
-	records, err := p.desk.keeper.Take(note, p.desk.reader.Parse(&note))
+	records, err := p.desk.take(strings.Join(lines, "\n") + "\n")
 	if err != nil {
 		return err
 	}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
@@ -242,6 +243,20 @@ func TestNewNoteIsTypedAndTaken(t *testing.T) {
 	d.sees("hive 9", "Nothing left to check")
 	if got := leaf(t, k, "r001", "bars.2.eggs"); got != "yes" {
 		t.Errorf("bar 2: %q", got)
+	}
+	if r := record(t, k, "r001"); r.Read.Source.Note != r.NoteHash || r.Read.Source.Name == "" {
+		t.Errorf("the reading is of note %q, not of %q", r.Read.Source.Note, r.NoteHash)
+	}
+}
+
+func TestSameWordsOfAnotherVisitAreAnotherNote(t *testing.T) {
+	k := take(t, "hive 9 calm")
+	o := options(k)
+	o.Now = func() time.Time { return evening.AddDate(0, 0, 7) }
+	d := newDriver(t, k, o, 80, 24)
+	d.press("n", "hive 9 calm", "ctrl+s")
+	if got := leaf(t, k, "r002", "at"); got != "2026-05-21T20:30:00Z" {
+		t.Errorf("the second is of %q:\n%s", got, d.view())
 	}
 }
 

@@ -127,10 +127,8 @@ func (a *app) keepPage() tea.Cmd {
 	a.opening = true
 	end := tea.Batch(a.goBack(), a.endDraft(w))
 	if w.of == nil {
-		note := newNote(text, a.desk.now())
-		read := w.read
 		return tea.Batch(end, a.queue.add(job{what: "keep the note", run: func() (tea.Msg, error) {
-			records, err := a.desk.keeper.Take(note, read)
+			records, err := a.desk.take(text)
 			return takenMsg{records}, err
 		}}))
 	}
