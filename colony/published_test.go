@@ -110,11 +110,11 @@ var publishedQueens = []figure{
 
 var publishedComb = []figure{
 	{"Cameroon hive, side of a comb, cm²", "derived", DefaultBox.Trapezoid() * 100, 889.0, 0.5},
-	{"Cameroon hive, wall from vertical", "derived", BoxFromAngle(445, 280, 24.5).Bottom, 190.0, 1},
-	{"Cameroon hive, side board 305 mm", "Gregory 2003, Bees for Development 68", math.Hypot(280, (445-190)/2.0), 305.0, 4},
+	{"Cameroon hive, wall from vertical", "derived", BoxFromAngle(DefaultBox.Top, DefaultBox.Depth, 24.5).Bottom, DefaultBox.Bottom, 1},
+	{"Cameroon hive, side board 305 mm", "Gregory 2003, Bees for Development 68", math.Hypot(DefaultBox.Depth, (DefaultBox.Top-DefaultBox.Bottom)/2), 305.0, 4},
 	{"bar for northern bees, mm", "Gregory 2003, Bees for Development 66", DefaultBox.Bar, 35.0, 0},
 	{"bee space 7 to 9 mm", "Gregory 2003, Bees for Development 66", held{Between(7, 8, 9, "mm"), DefaultBox.BeeSpace}, true, 0},
-	{"walls at 30° from vertical", "Horizontal top-bar hive, encyclopedia", BoxFromAngle(450, 250, 30).Bottom, 450 - 500/math.Sqrt(3), 1e-9},
+	{"walls at 30° from vertical", "derived", BoxFromAngle(450, 250, 30).Bottom, 450 - 500/math.Sqrt(3), 1e-9},
 	{"half ellipse 6 by 4 in, dm²", "derived", DefaultBox.MeasuredComb(152.4, 101.6).Best, math.Pi / 4 * 1.524 * 1.016, 1e-9},
 }
 
@@ -156,7 +156,15 @@ var publishedBees = []figure{
 	{"winter bees live 320 days", "americasbeekeeper.com", held{WinterLife.Value, 320}, true, 0},
 	{"12,000 sealed cells", "derived", LayingRate(cellsOf(12000)).Best, 1000.0, 0},
 	{"3,200 sealed cells", "derived", LayingRate(cellsOf(3200)).Best, 267.0, 0.5},
-	{"comb side of 8.89 dm²", "derived", 8.89 * BeesPerDM2.Value.Best, 1111.0, 0.5},
+	{"comb side of 8.89 dm²", "derived", DefaultBox.Trapezoid() * BeesPerDM2.Value.Best, 1111.0, 0.5},
+}
+
+func winterNeed(target string) Range {
+	t, err := WinterTargetNamed(target)
+	if err != nil {
+		panic(err)
+	}
+	return t.Need.Value
 }
 
 var publishedStores = []figure{
@@ -164,17 +172,17 @@ var publishedStores = []figure{
 	{"a full Zander side, g", "bees-online.at 2020", 8 * sealedHoney.Value.Best, 1000.0, 0},
 	{"an eighth of food, g", "imkerei.mueggelland.de", sealedHoney.Value.Best, 125.0, 0},
 	{"bee bread on an eighth, g", "Aumeier, bienenjournal.de", beeBread.Value.Best, 100.0, 0},
-	{"90 lb in October", "USDA, Overwintering, part 4", Exactly(40.8, unitKg).InPounds().Best, 90.0, 0.12},
-	{"45 lb from season to season", "Phillips and Demuth", Exactly(20.4, unitKg).InPounds().Best, 45.0, 0.12},
-	{"15 lb in a cellar", "Phillips and Demuth", Exactly(6.8, unitKg).InPounds().Best, 15.0, 0.12},
-	{"20 lb in a cellar", "Phillips and Demuth", Exactly(9.1, unitKg).InPounds().Best, 20.0, 0.12},
-	{"40 to 50 lb in Britain", "cotswoldbees.co.uk", held{WinterTargets[1].Need.Value, 45 * kgPerPound}, true, 0},
-	{"15 kg for a strong colony", "pgs-holzwickede.de", WinterTargets[0].Need.Value.Best, 15.0, 0},
-	{"12 to 17 kg fed", "imkerei-goldbluete.de", held{WinterTargets[0].Need.Value, 17}, true, 0},
+	{"90 lb in October", "USDA, Overwintering, part 4", winterNeed("northern usa").InPounds().Best, 90.0, 0.12},
+	{"45 lb from season to season", "Phillips and Demuth", winterNeed("usa, outdoors").InPounds().Best, 45.0, 0.12},
+	{"15 lb in a cellar", "Phillips and Demuth", winterNeed("usa, cellar").InPounds().Low, 15.0, 0.12},
+	{"20 lb in a cellar", "Phillips and Demuth", winterNeed("usa, cellar").InPounds().High, 20.0, 0.12},
+	{"40 to 50 lb in Britain", "cotswoldbees.co.uk", held{winterNeed("britain").InPounds(), 45}, true, 0},
+	{"15 kg for a strong colony", "pgs-holzwickede.de", winterNeed("central europe").Best, 15.0, 0},
+	{"12 to 17 kg fed", "imkerei-goldbluete.de", held{winterNeed("central europe"), 17}, true, 0},
 	{"1 kg a month", "hymenoptera.de 2018", WinterUse.Value.Low * 365 / 12 / 7, 1.0, 0.01},
 	{"1.5 kg a month", "quarrylifeaward.cz 2018", WinterUse.Value.High * 365 / 12 / 7, 1.5, 0.03},
-	{"full comb at 250 g/dm², kg", "derived", 8.89 * 2 * sealedHoney.Value.Best / 1000, 2.22, 0.005},
-	{"full comb of thick honey, kg", "derived", held{sealedHoney.Value, 160}, true, 0},
+	{"full comb at 250 g/dm², kg", "derived", DefaultBox.Trapezoid() * 2 * sealedHoney.Value.Best / 1000, 2.22, 0.005},
+	{"thick honey on a dm², g", "derived", held{sealedHoney.Value, 160}, true, 0},
 	{"30 lb", "definition", Exactly(13.6, unitKg).InPounds().Best, 30.0, 0.12},
 	{"60 lb", "definition", Exactly(27.2, unitKg).InPounds().Best, 60.0, 0.12},
 }
@@ -282,7 +290,7 @@ func (f figure) holds() bool {
 	return f.got == f.want
 }
 
-// Every constant of the package names a source, and a unit or a plain share.
+// Every constant and every limit of the package names its source.
 func TestReferencesStand(t *testing.T) {
 	for key, r := range library {
 		if r.Standing == "" || r.Text == "" && r.Standing != Practice {
@@ -295,6 +303,11 @@ func TestReferencesStand(t *testing.T) {
 		}
 		if !c.Value.Contains(c.Value.Best) || c.Value.Low > c.Value.High {
 			t.Errorf("constant %q: %v is no range", c.Name, c.Value)
+		}
+	}
+	for _, l := range MiteLimits {
+		if l.From.Standing == "" {
+			t.Errorf("limit of %s: its source is not in the library", l.Set)
 		}
 	}
 }
