@@ -48,17 +48,13 @@ func valueChoices(o *opened, field colony.Field, typed string, now time.Time) []
 			c.hint = fmt.Sprintf("unusual: %g to %g is", field.Min, field.Max)
 		}
 		c.do = func(now time.Time) (colony.Record, error) {
-			return correct(o.rec, field.Path, v.value, firstSpan(&o.ins, field.Path), now)
+			return o.corrected(field.Path, v.value, now)
 		}
 		out = append(out, c)
 	}
-	for _, q := range o.asked {
-		if q.path != field.Path || q.alt == "" {
-			continue
-		}
-		slices.SortStableFunc(out, func(a, b choice) int {
-			return btoi(b.show == showValue(q.path, q.alt)) - btoi(a.show == showValue(q.path, q.alt))
-		})
+	if q := o.questionOf(field.Path); q != nil && q.alt != "" {
+		alt := showValue(q.path, q.alt)
+		slices.SortStableFunc(out, func(a, b choice) int { return btoi(b.show == alt) - btoi(a.show == alt) })
 	}
 	return out
 }
@@ -132,7 +128,7 @@ func detailChoices(o *opened, path, typed string) []choice {
 		for _, v := range valuesFor(field, typed, &o.ins, time.Time{}) {
 			out = append(out, choice{show: plainWord(name) + " " + showValue(field.Path, v.value), hint: v.hint,
 				do: func(now time.Time) (colony.Record, error) {
-					return correct(o.rec, field.Path, v.value, firstSpan(&o.ins, path), now)
+					return o.corrected(field.Path, v.value, now)
 				}})
 		}
 	}

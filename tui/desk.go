@@ -60,6 +60,35 @@ func (o *opened) become(rec colony.Record) {
 	o.rows = sheetRows(&rec, &o.ins, o.asked)
 }
 
+// questionOf is what is asked about the leaf; nil for nothing.
+func (o *opened) questionOf(path string) *question {
+	if i := slices.IndexFunc(o.asked, func(q question) bool { return q.path == path }); i >= 0 {
+		return &o.asked[i]
+	}
+	return nil
+}
+
+// The steps that answer a question. Each returns the record as it stands after
+// the step, and what to say of it.
+
+func (o *opened) accepted(path string, now time.Time) (colony.Record, string) {
+	return accept(o.rec, path, now), fullName(path) + " is right"
+}
+
+func (o *opened) removed(path string, now time.Time) (colony.Record, string) {
+	return remove(o.rec, path, now), fullName(path) + " is taken away"
+}
+
+func (o *opened) otherTaken(q *question, now time.Time) (colony.Record, string, error) {
+	rec, err := o.corrected(q.path, q.alt, now)
+	return rec, fullName(q.path) + ": " + showValue(q.path, q.alt), err
+}
+
+// corrected is the record with another value for what the leaf's words say.
+func (o *opened) corrected(path, value string, now time.Time) (colony.Record, error) {
+	return correct(o.rec, path, value, firstSpan(&o.ins, path), now)
+}
+
 // before finds the hive's inspection that came before this one.
 func (d *desk) before(ins *colony.Inspection) (*colony.Inspection, error) {
 	if d.opts.Past == nil || ins.Hive == "" {

@@ -184,26 +184,27 @@ func (p *plain) walk(o *opened, back bool) (*opened, error) {
 }
 
 func (p *plain) answerQuestion(o *opened, answer string) error {
-	q := o.asked[0]
+	q, now := o.asked[0], p.desk.now()
 	switch answer {
 	case "":
-		return p.keep(o, accept(o.rec, q.path, p.desk.now()), "right")
+		rec, what := o.accepted(q.path, now)
+		return p.keep(o, rec, what)
 	case "remove":
-		return p.keep(o, remove(o.rec, q.path, p.desk.now()), "taken away")
+		rec, what := o.removed(q.path, now)
+		return p.keep(o, rec, what)
 	case "other":
 		if q.alt == "" {
 			p.say("No other value is offered: type one.")
 			return nil
 		}
-		answer = q.alt
-		rec, err := correct(o.rec, q.path, answer, firstSpan(&o.ins, q.path), p.desk.now())
+		rec, what, err := o.otherTaken(&q, now)
 		if err != nil {
 			p.say("%v.", err)
 			return nil
 		}
-		return p.keep(o, rec, fullName(q.path)+": "+showValue(q.path, answer))
+		return p.keep(o, rec, what)
 	}
-	return p.choose(o, choicesFor(o, q.path, answer, p.desk.now()), "that cannot stand here")
+	return p.choose(o, choicesFor(o, q.path, answer, now), "that cannot stand here")
 }
 
 func (p *plain) answerEnd(o *opened, answer string) error {

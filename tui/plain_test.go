@@ -28,7 +28,7 @@ func TestPlainReviewTakesTheSameSteps(t *testing.T) {
 		"leave")
 	for _, want := range []string{"5 inspections wait", "Why: said with “maybe”", "Words: “eggs”.", "Right, or other: no?",
 		"Saved: bar 3 eggs is right", "undone: bar 10 honey: yes and 1 more", "Saved: confirmed."} {
-		if !strings.Contains(out, want) && want != "Saved: bar 3 eggs is right" {
+		if !strings.Contains(out, want) {
 			t.Errorf("missing %q in\n%s", want, out)
 		}
 	}

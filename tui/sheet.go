@@ -179,12 +179,12 @@ func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.Yes):
 		return a.accept(path)
 	case key.Matches(msg, k.Other):
-		return a.takeOther(r)
+		return a.takeOther(path)
 	case key.Matches(msg, k.Confirm) && r.kind == rowEnd, key.Matches(msg, k.ConfirmNow):
 		return a.confirm()
 	case key.Matches(msg, k.Remove) && path != "":
 		if _, there := colony.Get(&s.ins, path); there {
-			return a.step(remove(s.rec, path, a.desk.now()), fullName(path)+" is taken away")
+			return a.step(s.removed(path, a.desk.now()))
 		}
 	case key.Matches(msg, k.Change) && r.kind == rowRemark:
 		a.startAdd(clean(r.text), firstOf(s.remarkSpan(r.text)))
@@ -252,10 +252,8 @@ func typedText(msg tea.KeyMsg) string {
 // accept lets a flagged leaf stand.
 func (a *app) accept(path string) tea.Cmd {
 	s := a.sheet
-	for _, q := range s.asked {
-		if q.path == path {
-			return a.step(accept(s.rec, path, a.desk.now()), fullName(path)+" is right")
-		}
+	if s.questionOf(path) != nil {
+		return a.step(s.accepted(path, a.desk.now()))
 	}
 	if at := firstQuestion(s.rows, 0); at >= 0 {
 		s.row, s.chip = at, 0
@@ -267,25 +265,21 @@ func (a *app) accept(path string) tea.Cmd {
 }
 
 // takeOther takes the alternative that a question offers.
-func (a *app) takeOther(r *row) tea.Cmd {
-	s := a.sheet
-	_, path := s.current()
-	for _, q := range s.asked {
-		if q.path != path {
-			continue
-		}
-		if q.alt == "" {
-			a.say("no other value is offered: type one")
-			return nil
-		}
-		next, err := correct(s.rec, path, q.alt, firstSpan(&s.ins, path), a.desk.now())
-		if err != nil {
-			a.fail("%v", err)
-			return nil
-		}
-		return a.step(next, fullName(path)+": "+showValue(path, q.alt))
+func (a *app) takeOther(path string) tea.Cmd {
+	q := a.sheet.questionOf(path)
+	switch {
+	case q == nil:
+		return nil
+	case q.alt == "":
+		a.say("no other value is offered: type one")
+		return nil
 	}
-	return nil
+	next, text, err := a.sheet.otherTaken(q, a.desk.now())
+	if err != nil {
+		a.fail("%v", err)
+		return nil
+	}
+	return a.step(next, text)
 }
 
 // confirm vouches for the inspection; with questions left it asks once more.
@@ -385,19 +379,14 @@ func (o *opened) quote(spans []colony.Span) string {
 func (a *app) switchSheetKeys() {
 	s := a.sheet
 	r, path := s.current()
-	alt, asked := "", false
-	for _, q := range s.asked {
-		if q.path == path {
-			alt, asked = q.alt, true
-		}
-	}
-	a.keys.Other.SetEnabled(alt != "")
+	q := s.questionOf(path)
+	a.keys.Other.SetEnabled(q != nil && q.alt != "")
 	a.keys.Other.SetHelp("tab", "take the other")
-	if alt != "" {
-		a.keys.Other.SetHelp("tab", "take “"+showValue(path, alt)+"”")
+	if a.keys.Other.Enabled() {
+		a.keys.Other.SetHelp("tab", "take “"+showValue(path, q.alt)+"”")
 	}
 	a.keys.Yes.SetHelp("space", "it is right")
-	if !asked {
+	if q == nil {
 		a.keys.Yes.SetHelp("space", "to what is left")
 	}
 	a.keys.Confirm.SetHelp("enter", "confirm")
