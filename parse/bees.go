@@ -113,26 +113,6 @@ func (r *reader) stingsBefore(value string) bool {
 	return false
 }
 
-func init() {
-	for w := range strings.FieldsSeq(`hot quiet calm fine okay ok busy fair lively bad average normal reasonable steady soft kind mild
-		lambs kittens angels pets sweet wild mad ugly awful horrible sharp decent upset nervous tense cross happy unhappy friendly
-		polite relaxed easy good wicked mental rotten savage brutal chill mean gentle annoyed restless boiling
-		attacked attacking present bothered contented`) {
-		ambiguousTempers[w] = true
-	}
-	ambiguousTempers["all right"] = true
-	ambiguousTempers["so so"] = true
-	ambiguousTempers["as usual"] = true
-	ambiguousTempers["not bad"] = true
-	ambiguousTempers["a little busy"] = true
-}
-
-// ambiguousStrengths need the bees or the colony beside them.
-var ambiguousStrengths = map[string]bool{"strong": true, "small": true, "tiny": true, "wee": true, "poor": true, "thin": true, "big": true,
-	"huge": true, "massive": true, "flying": true, "packed": true, "average": true, "medium": true, "moderate": true, "fair": true, "middling": true,
-	"sparse": true, "decent": true, "reasonable": true, "monster": true, "enormous": true, "crowded": true, "heaving": true, "weak": true, "so so": true,
-	"bouncing": true, "roaring": true, "struggling": true, "bustling": true, "powerful": true, "mighty": true, "teeming": true, "bursting": true, "full to bursting": true, "overflowing": true, "rammed": true, "bulging": true, "feeble": true, "puny": true}
-
 // strength reads the size of the colony in a word.
 func (r *reader) strength(c *clause) {
 	if !c.has(kStrength) {
@@ -145,7 +125,7 @@ func (r *reader) strength(c *clause) {
 		}
 		text := it.text
 		rule := r.rule(it, kStrength)
-		if ambiguousStrengths[text] && !r.ofColony(c, i) {
+		if r.lists.in(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
 		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
@@ -248,12 +228,4 @@ func (r *reader) barHere(c *clause, i int) bool {
 		k--
 	}
 	return k >= 0 && c.items[k].is(kBars) && c.items[k+1].pause <= comma
-}
-
-func init() {
-	for w := range strings.FieldsSeq(`fresh new good more first early late much heavy steady light loads lots some real proper plenty bit bags thick their
-		your our my his her its what which that this these those also still again first-rate natural raw brood bee bees wet dry sticky shiny summer spring
-		autumn winter morning afternoon and or the a an of no any with for from off coming going usual only extra dusty bright dull pale dark strong little`) {
-		noPlants[w] = true
-	}
 }

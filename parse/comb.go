@@ -34,12 +34,6 @@ func (s *scan) combBars(i int) []int {
 	return nil
 }
 
-// weakCombWords speak of comb only right where a bar or comb is in hand.
-var weakCombWords = map[string]bool{"small": true, "large": true, "dark": true, "bent": true, "true": true, "complete": true,
-	"done": true, "finished": true, "comb": true, "of comb": true, "completed": true, "started": true, "starting": true,
-	"new": true, "straight": true, "broken": true, "twisted": true, "just starting": true, "drawn": true, "white comb": true, "built": true, "cracked": true, "plumb": true,
-	"starter": true, "curled": true, "of the way": true, "beginning": true, "not drawn": true, "fresh white": true, "bends": true, "curves": true, "fallen": true, "snapped": true, "collapsed": true, "very old": true, "a large one": true, "blank": true, "naked": true, "a big one": true, "warped": true}
-
 // comb reads the state of the wax at item i and reports whether it took it.
 func (s *scan) comb(i int) bool {
 	it, r := s.at(i), s.r
@@ -68,14 +62,14 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) {
 		return false // "a palm-sized patch of brood"
 	}
-	if weakCombWords[text] && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
+	if s.r.lists.in(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
 		return false
 	}
 	bars := s.combBars(i)
 	if len(bars) == 0 {
 		return false
 	}
-	if next := s.at(i + 1); weakCombWords[text] && name != "broken" && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if next := s.at(i + 1); s.r.lists.in(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
 	if value == "share" {

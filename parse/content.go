@@ -95,10 +95,7 @@ func (s *scan) elsewhere(i int) bool {
 		return next != nil
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {
-		switch next.text {
-		case "day", "house", "room", "extractor", "tin", "pot", "sacs", "sac", "baskets", "substitute", "cakes", "pots", "jars'", "farm", "shop", "frame's", "knife", "trap's", "jar", "jars", "bucket", "buckets", "bread", "bee", "bees", "eater", "super", "supers", "show", "cake", "smell", "comb's", "box", "box's", "harvest", "crop", "flow", "trap", "eating", "sandwich", "sandwiches", "loaf", "patty", "season", "check", "spoon", "colour":
-			return true
-		}
+		return s.r.lists.in(notOnComb, next.text)
 	}
 	return false
 }

@@ -18,9 +18,11 @@
 //	assembly    leaves with their evidence, conflicts flagged, the residue kept
 //	            as remarks (finding.go, build.go, remarks.go)
 //
-// Finding a thing and judging it are separate. Every word that the parser
-// knows stands in rules/*.toml, each rule with phrases that it must hit and
-// phrases that it must not; the code holds only what a table cannot say.
+// Finding a thing and judging it are separate. The words of the trade, the cues
+// and the mishearings stand in rules/*.toml, each rule with phrases that it
+// must hit and phrases that it must not, and so do the lists of words that the
+// code asks about (lists.go). The code itself names a word where that word
+// alone decides between two readings.
 // Punctuation may be missing entirely: a bar, a subject with its verb, a deed
 // or a cue ends a clause.
 //

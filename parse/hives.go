@@ -40,9 +40,6 @@ func (r *reader) nameHives(items []item) []item {
 	return items
 }
 
-// noNames are the words before "hive" that describe it and do not name it.
-var noNames = map[string]bool{}
-
 // hiveRef reads a hive's name at item i; back is how many items of out it
 // takes back, as in "lime tree hive".
 func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
@@ -134,7 +131,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !noNames[name] {
+	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !r.lists.in(noNames, name) {
 		return name, true
 	}
 	if r.names[name] {
@@ -155,10 +152,10 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		text := it.text
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && softNames[rest] {
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && r.lists.in(softNames, rest) {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
-		if !r.nameWord(it) || noNames[text] || softNames[text] && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
+		if !r.nameWord(it) || r.lists.in(noNames, text) || r.lists.in(softNames, text) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
 		if it.end < end-2 {
@@ -181,16 +178,12 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	return strings.Join(words, " "), back
 }
 
-// softNames describe a hive unless another word makes them part of a name: the
-// back fence hive.
-var softNames = map[string]bool{"back": true, "front": true, "top": true, "far": true, "near": true, "lower": true, "upper": true, "end": true, "side": true, "low": true, "high": true, "lot": true}
-
 func (r *reader) nameWord(it *item) bool {
 	return it.to-it.from == 1 && !it.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
 }
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
-	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !softNames[before[k-1].text] && !noNames[before[k-1].text]
+	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !r.lists.in(softNames, before[k-1].text) && !r.lists.in(noNames, before[k-1].text)
 }
 
 // headsName reports whether what stands before the name lets it begin there.

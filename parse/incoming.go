@@ -91,9 +91,6 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	}
 }
 
-// noPlants are words that stand before pollen and nectar and name no plant.
-var noPlants = map[string]bool{}
-
 // unknownPlant takes the word right before the load, or behind "from the", for
 // a plant that the list lacks; flagged.
 func (r *reader) unknownPlant(c *clause, path string, i int) {
@@ -101,7 +98,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		return
 	}
 	take := func(it *item) {
-		if it.used || !it.is(kWord) || noPlants[it.text] || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
+		if it.used || !it.is(kWord) || r.lists.in(noPlants, it.text) || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
 			return
 		}
 		r.leaf(path+".plant", it.text, "plants", "", "", it)

@@ -9,6 +9,7 @@ import (
 // lexicon is everything that the rule files say, ready for use. It does not
 // change after it is made.
 type lexicon struct {
+	lists       lists
 	words       *vocabulary
 	rules       []rule
 	graph       *graph
@@ -98,7 +99,12 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	for _, w := range []string{"by", "since", "until", "till"} {
 		l.byWords[l.words.add(w)] = true
 	}
-	return l, l.addMishearings(f.Mishearing)
+	if err := l.addMishearings(f.Mishearing); err != nil {
+		return nil, err
+	}
+	var err error
+	l.lists, err = newLists(f.List)
+	return l, err
 }
 
 // eachPart hands every word of the number or date grammar to add, in a fixed

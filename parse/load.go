@@ -72,6 +72,7 @@ type ruleFile struct {
 	Contraction []contraction `toml:"contraction"`
 	Number      []part        `toml:"number"`
 	Date        []part        `toml:"date"`
+	List        []wordList    `toml:"list"`
 }
 
 // loadRules reads the embedded rule files strictly.
@@ -95,6 +96,7 @@ func loadRules() (ruleFile, error) {
 		all.Contraction = append(all.Contraction, f.Contraction...)
 		all.Number = append(all.Number, f.Number...)
 		all.Date = append(all.Date, f.Date...)
+		all.List = append(all.List, f.List...)
 	}
 	return all, checkIDs(all.Rule)
 }
@@ -116,7 +118,7 @@ func decodeRules(name, data string) (ruleFile, error) {
 		}
 		return f, fmt.Errorf("rules/%s: %w", name, err)
 	}
-	if len(f.Rule)+len(f.Mishearing)+len(f.Contraction)+len(f.Number)+len(f.Date) == 0 {
+	if len(f.Rule)+len(f.Mishearing)+len(f.Contraction)+len(f.Number)+len(f.Date)+len(f.List) == 0 {
 		return f, fmt.Errorf("rules/%s: holds no rule", name)
 	}
 	for i := range f.Rule {

@@ -159,3 +159,25 @@ func TestOwnWordsOfAnyShape(t *testing.T) {
 		}
 	}
 }
+
+func TestListsAreThoseTheCodeKnows(t *testing.T) {
+	all, err := loadRules()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		what string
+		list []wordList
+		want string
+	}{
+		{"one is missing", all.List[1:], "is missing"},
+		{"one stands twice", append(all.List[:len(all.List):len(all.List)], all.List[0]), "twice"},
+		{"one is unknown", append(all.List[:len(all.List):len(all.List)], wordList{Name: "colours", Why: "are bright", Words: []string{"red"}}), `"colours"`},
+		{"one is empty", append([]wordList{{Name: all.List[0].Name, Why: "x"}}, all.List[1:]...), "empty"},
+	} {
+		t.Run(c.what, func(t *testing.T) {
+			_, err := newLists(c.list)
+			wantMessage(t, err, []string{"rules/lists.toml", c.want})
+		})
+	}
+}

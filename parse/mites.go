@@ -70,8 +70,7 @@ func (r *reader) sureMethod(it *item) bool {
 
 func (r *reader) methodHere(c *clause, i int) bool {
 	text := c.items[i].text
-	switch text {
-	case "drop", "board", "tray", "insert", "slide", "fall", "wash", "drops", "dropping", "dropped", "a wash", "the wash", "bottom board", "icing sugar", "powdered sugar":
+	if r.lists.in(ambiguousMethods, text) {
 		for k := range c.items {
 			if c.items[k].any(kMite) || c.items[k].is(kMethod) && k != i {
 				return true

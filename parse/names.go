@@ -100,7 +100,7 @@ func (r *reader) namedByWord(toks []token) bool {
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
 	word := strings.ToLower(r.text[t.start:t.end])
-	if noNames[word] || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
+	if r.lists.in(noNames, word) || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
 		return false
 	}
 	return t.id == idUnknown || r.plantOrColour(t)
@@ -138,11 +138,7 @@ func (r *reader) beFollows(toks []token, end int) int {
 }
 
 func (r *reader) isBe(t token) bool {
-	switch strings.ToLower(r.text[t.start:t.end]) {
-	case "is", "was", "are", "were", "has", "had", "weighed", "weighs", "looks", "looked", "seems", "seemed", "came", "feels", "felt", "'s":
-		return true
-	}
-	return false
+	return r.lists.in(being, strings.ToLower(r.text[t.start:t.end]))
 }
 
 // properRun is the end of a run of up to three words that may be a proper
@@ -157,7 +153,7 @@ func (r *reader) properRun(toks []token, i int) int {
 
 func (r *reader) mayName(toks []token, i int) bool {
 	word := strings.ToLower(r.text[toks[i].start:toks[i].end])
-	if noNames[word] || plainHeadings[word] || titles[word] || plainWords[word] || len(word) < 3 && word != "st" {
+	if r.lists.in(noNames, word) || r.lists.in(plainHeadings, word) || r.lists.in(titles, word) || r.lists.in(plainWords, word) || len(word) < 3 && word != "st" {
 		return false
 	}
 	if r.dates.of(toks[i]).kind != notDate || r.numbers.of(toks[i]).kind != notNumber {
@@ -178,43 +174,6 @@ func (r *reader) mayName(toks []token, i int) bool {
 	return true
 }
 
-// titles stand before the names of people.
-var titles = map[string]bool{}
-
-// plainWords begin sentences with a capital and name nothing.
-var plainWords = map[string]bool{}
-
-// visits are words of opening or looking into a hive.
-var visits = map[string]bool{}
-
-// handles are words by which a person speaks.
-var handles = map[string]bool{}
-
-func init() {
-	for set, words := range map[*map[string]bool]string{
-		&titles: `mr mrs miss ms dr sister brother father auntie aunt aunty uncle cousin dear hi hello hey granny grandma grandpa grandad nan mum dad mam mammy mama's old young
-			little dearest my our master captain professor rev reverend lady sir president with and`,
-		&plainWords: `well then when then this that there they then the our your his her its thank thanks because after before just back got had did does was were what where why
-			how once only also again still here see sorry note please maybe perhaps first second third last finally honestly today yesterday tomorrow sunday spring summer autumn winter fall secretary treasurer dearest darling chairman committee minutes
-			opened found looked checked saw counted hefted population crew ambient hers temperament behaviour behavior numbers conditions pattern gave robbed location review care observations signs numbers colonies went came took gave put added removed moved left walked lifted quick started finished everyone everything nothing
-			nobody somebody something anyway god lord mass church christmas easter pentecost english irish scottish american german swedish kenyan european
-			apiary association club school bible monday's brood capped frames frame combs comb bars bar lots plenty warm cold sunny overcast cloudy dry wet rain
-			nice good great lovely poor strong weak temper inside outside meanwhile while though although if unless should could would might whatever
-			all both each every some any many few most more less such same other another otherwise instead however therefore moreover not never always often
-			usually sometimes overall altogether spotted heard felt tried decided meant wanted hoped planned expected whether neither either beautiful grand
-			tea coffee cake lunch dinner breakfast kind regards best yours sincerely love cheers greetings faithfully truly respectfully fingers pulled harvested`,
-		&visits: `opened open into opening visit visited inspected lid roof front began started start peek peeked keek look looked through inside called call calls named name
-			with on at up to in did cracked dug back unwrapped checked went ear`,
-		&handles: `said says asked asks thinks reckons told tells wants would took found spotted held passed saw brought swears snorted laughed came's`,
-	} {
-		m := map[string]bool{}
-		for w := range strings.FieldsSeq(words) {
-			m[w] = true
-		}
-		*set = m
-	}
-}
-
 // weigh adds up what the words around a run say for a hive's name.
 func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	word := func(k int) string {
@@ -223,7 +182,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		}
 		return strings.ToLower(r.text[toks[k].start:toks[k].end])
 	}
-	if i > 0 && toks[i].pause == none && titles[word(i-1)] && word(i-1) != "with" && word(i-1) != "and" || handles[word(end)] && toks[min(end, len(toks)-1)].pause == none {
+	if i > 0 && toks[i].pause == none && r.lists.in(titles, word(i-1)) || r.lists.in(handles, word(end)) && toks[min(end, len(toks)-1)].pause == none {
 		return -enough
 	}
 	w := 0
@@ -252,7 +211,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		w += enough
 	case prev == "in" || prev == "on" || prev == "of" || prev == "at" || prev == "with" || prev == "through" || prev == "inside" || prev == "to" || prev == "off" || prev == "up" || prev == "did" || prev == "checked":
 		for k := i - 2; k >= 0 && k >= i-4; k-- {
-			if visits[word(k)] && word(k) != "in" && word(k) != "on" && word(k) != "at" && word(k) != "with" && word(k) != "to" && word(k) != "up" {
+			if r.lists.in(visits, word(k)) {
 				w += enough
 				break
 			}

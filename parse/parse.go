@@ -83,7 +83,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l}
-	r.split.words = l.words
+	r.split.words, r.split.abbreviations = l.words, l.lists[abbreviations]
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
 	return r
 }

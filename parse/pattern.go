@@ -5,11 +5,6 @@ import (
 	"strings"
 )
 
-// plainPraise are words that speak of a laying pattern only right beside
-// brood.
-var plainPraise = map[string]bool{"good": true, "nice": true, "lovely": true, "beautiful": true, "even": true, "grand": true,
-	"perfect": true, "excellent": true, "super": true, "evenly": true, "gorgeous": true, "bonny": true, "cracking": true, "smashing": true, "sparse": true, "ragged": true, "here and there": true, "dense": true, "packed tight": true}
-
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
@@ -35,7 +30,7 @@ func (s *scan) pattern(i int) {
 	if last == nil || !last.brood() {
 		return
 	}
-	plain := plainPraise[it.text]
+	plain := s.r.lists.in(plainPraise, it.text)
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
 	}
@@ -55,7 +50,7 @@ func (s *scan) pattern(i int) {
 func (s *scan) patternOfBefore(i int, value string) {
 	it, r := s.at(i), s.r
 	f := r.prevBrood
-	if f == nil || !r.sameSentence && !s.leansBack() || plainPraise[it.text] {
+	if f == nil || !r.sameSentence && !s.leansBack() || s.r.lists.in(plainPraise, it.text) {
 		return
 	}
 	for k := range s.c.items {

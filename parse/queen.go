@@ -33,7 +33,7 @@ func (r *reader) queen(c *clause) {
 		r.queenWaits = r.sentenceNo
 	}
 	subject := noun >= 0 || r.herself(c) || r.shePlaced(c)
-	if !subject && seen >= 0 && r.showsHer(c, seen) {
+	if !subject && seen >= 0 && r.lists.in(queenInView, c.items[seen].text) {
 		subject = true
 	}
 	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent) {
@@ -113,17 +113,6 @@ func (r *reader) herself(c *clause) bool {
 	return false
 }
 
-// showsHer: "there she is", "qns" name the queen by themselves.
-func (r *reader) showsHer(c *clause, i int) bool {
-	it := &c.items[i]
-	text := it.text
-	switch text {
-	case "there she is", "here she is", "there she goes", "there she was", "qs", "got her", "caught her", "hello madam", "hello your majesty", "saw her", "found her", "hello there missus", "hello gorgeous", "hello beautiful", "hello darling", "there she":
-		return true
-	}
-	return false
-}
-
 func (r *reader) bareQNS(c *clause, i int) bool {
 	text := c.items[i].text
 	return text == "qns" || text == "q n s" || text == "missed her" || text == "never did see" && r.sheLast
@@ -135,7 +124,7 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 	it := &c.items[i]
 	text := it.text
 	if noun < 0 {
-		return r.showsHer(c, i) || r.herself(c)
+		return r.lists.in(queenInView, c.items[i].text) || r.herself(c)
 	}
 	if i < noun { // a verb with its object: nothing but words between
 		for k := i + 1; k < noun; k++ {

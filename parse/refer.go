@@ -258,16 +258,3 @@ func spread(bars []int, q quantity) []int {
 	}
 	return bars
 }
-
-func init() {
-	for w := range strings.FieldsSeq(`good bad angry strong weak new old big small other second same whole entire empty next my his their our the a an this that
-		these those each every per one two three first last only quiet busy nice lovely grumpy mean hot heavy light happy sad poor little
-		great healthy sick queenless queenright booming populous any some which what no bee bar topbar long horizontal observation
-		honey bait single in into of at on open opened and or with from to for inside is was it's it me them us up out
-		neighbour's neighbor's mother daughter parent donor receiving wooden cedarwood best worst oldest youngest strongest weakest
-		certain final main named called numbered both all half full real fine decent dead live wild feral kenyan tbh club's see saw through
-		mad crazy sorry lively scruffy splendid dreadful beautiful miserable shared own through i we they around per near by behind
-		over around check inspect inspected visited between than as like not so tricky difficult large tall stubborn`) {
-		noNames[w] = true
-	}
-}

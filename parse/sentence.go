@@ -431,18 +431,6 @@ func (r *reader) allGrammar(items []item) bool {
 	return true
 }
 
-// plainHeadings are headings of a note that name no hive.
-var plainHeadings = map[string]bool{}
-
-func init() {
-	for w := range strings.FieldsSeq(`weather notes note summary plan plans todo actions action bees queen brood stores temper mites varroa inspection date time
-		apiary observations hive hives other general comments equipment health feeding treatment next follow-up ps regards thanks cheers love
-		yours today yesterday tomorrow hello hi dear monday tuesday wednesday thursday friday saturday sunday january february march april may june july
-		august september october november december morning afternoon evening homework present apologies raffle verdict conclusion strength pests pollen honey nectar food done report diary entrance floor front back outside inside totals result results remarks memo re subject`) {
-		plainHeadings[w] = true
-	}
-}
-
 // headingName reads a line that is only a name, such as "Willow:".
 func (r *reader) headingName(items []item) (string, bool) {
 	first, last := &items[0], &items[len(items)-1]
@@ -459,7 +447,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || plainHeadings[strings.ToLower(r.text[it.start:it.end])] {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
 			return "", false
 		}
 	}

@@ -2,13 +2,6 @@ package parse
 
 import "strings"
 
-// ambiguousTempers speak of the bees only where the bees are spoken of: "hot",
-// "fine", "quiet" are said of days and roads as well.
-var ambiguousTempers = map[string]bool{}
-
-// needBees are words of assent as well.
-var needBees = map[string]bool{"alright": true, "all right": true, "fine": true, "okay": true, "ok": true}
-
 // temper reads the temper score; the last word said wins.
 func (r *reader) temper(c *clause) {
 	if !c.has(kTemper) {
@@ -32,10 +25,10 @@ func (r *reader) temper(c *clause) {
 		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
 			continue // "I don't mean the weather"
 		}
-		if needBees[text] && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+		if r.lists.in(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
 		}
-		if ambiguousTempers[text] && !r.ofBees(c, i) {
+		if r.lists.in(ambiguousTempers, text) && !r.ofBees(c, i) {
 			continue
 		}
 		rule := r.rule(it, kTemper)
@@ -176,9 +169,5 @@ func (r *reader) beBetween(c *clause, k, i int) bool {
 // lightWord is a word that leaves "calm" about the bees: "calm today", "calm
 // the whole time", "calm with me".
 func (r *reader) lightWord(it *item) bool {
-	switch it.text {
-	case "today", "whole", "time", "me", "day", "considering", "me.", "them", "lot", "ever", "usual", "about", "to", "how", "what", "minute", "morning", "afternoon", "visit", "throughout", "whole time", "from", "start", "till", "handle", "girls", "lovely", "enough", "mood", "bit", "little", "touch", "that", "until", "lid", "roof", "off", "came", "it", "temperament", "nature", "whole visit", "always", "turned", "plain", "got", "started", "sort", "kind", "mostly", "today's", "again", "real", "right", "downright", "a":
-		return true
-	}
-	return false
+	return r.lists.in(lightWords, it.text)
 }

@@ -41,21 +41,18 @@ type token struct {
 
 func (t token) has(f mark) bool { return t.flags&f != 0 }
 
-// abbreviations end in a full stop that ends no sentence.
-var abbreviations = map[string]bool{"mr": true, "mrs": true, "ms": true, "dr": true, "st": true, "v": true,
-	"approx": true, "temp": true, "deg": true, "vs": true, "ca": true, "nr": true, "fr": true}
-
 // splitter cuts a line into tokens.
 type splitter struct {
-	words  *vocabulary
-	text   string
-	at     int // next byte
-	base   int // offset of text in the note
-	out    []token
-	lower  []byte
-	before pause
-	flags  mark
-	spaced bool
+	abbreviations map[string]bool // that end in a full stop which ends no sentence
+	words         *vocabulary
+	text          string
+	at            int // next byte
+	base          int // offset of text in the note
+	out           []token
+	lower         []byte
+	before        pause
+	flags         mark
+	spaced        bool
 }
 
 // tokens appends the tokens of text to out[:0]; first is the pause before the
@@ -325,7 +322,7 @@ func (s *splitter) abbreviated() bool {
 	if string(s.lower) == "no" { // "hive no. 4", but "No. Four stings."
 		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
 	}
-	return abbreviations[string(s.lower)]
+	return s.abbreviations[string(s.lower)]
 }
 
 // apostrophe finds where a contraction is cut: cut letters from its end,

@@ -74,16 +74,13 @@ func (r *reader) beesBefore(c *clause, i int) bool {
 	return false
 }
 
-// skyWords that mean other things as well need weather or a bare clause.
-var ambiguousSkies = map[string]bool{"clear": true, "bright": true, "dull": true, "wet": true, "sun": true, "fair": true, "clouds": true, "shower": true, "spitting": true, "cloud": true, "teeming": true, "pouring": true, "lashing": true, "gloomy": true}
-
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
 	text := it.text
 	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
 		return false // "cloudy now, it was sunny when I set off"
 	}
-	if !ambiguousSkies[text] {
+	if !r.lists.in(ambiguousSkies, text) {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any(kFore, kAfter, kIf)) {
 			return false
 		}

@@ -1,0 +1,95 @@
+package parse
+
+import "fmt"
+
+// list is one of the lists of words in rules/lists.toml, which the code asks
+// about by name.
+type list uint8
+
+const (
+	titles list = iota
+	plainWords
+	visits
+	handles
+	being
+	plainHeadings
+	noNames
+	softNames
+	noPlants
+	ambiguousTempers
+	assent
+	lightWords
+	ambiguousStrengths
+	ambiguousSkies
+	weakCombWords
+	plainPraise
+	notOnComb
+	queenInView
+	ambiguousMethods
+	abbreviations
+	listCount
+)
+
+// listNames are the names of the lists in the file.
+var listNames = [listCount]string{
+	titles:             "titles",
+	plainWords:         "plain words",
+	visits:             "visits",
+	handles:            "handles",
+	being:              "being",
+	plainHeadings:      "headings",
+	noNames:            "no names",
+	softNames:          "soft names",
+	noPlants:           "no plants",
+	ambiguousTempers:   "ambiguous tempers",
+	assent:             "assent",
+	lightWords:         "light words",
+	ambiguousStrengths: "ambiguous strengths",
+	ambiguousSkies:     "ambiguous skies",
+	weakCombWords:      "weak comb words",
+	plainPraise:        "plain praise",
+	notOnComb:          "not on a comb",
+	queenInView:        "queen in view",
+	ambiguousMethods:   "ambiguous methods",
+	abbreviations:      "abbreviations",
+}
+
+// wordList is a list as the file has it: its words are those that do what Why
+// says.
+type wordList struct {
+	Name  string   `toml:"name"`
+	Why   string   `toml:"why"`
+	Words []string `toml:"words"`
+}
+
+// lists holds the words of every list.
+type lists [listCount]map[string]bool
+
+// in reports whether a word, in lower case, stands in the list.
+func (l *lists) in(of list, word string) bool { return l[of][word] }
+
+// newLists takes the lists of the files, which must be those that the code
+// knows, each once.
+func newLists(read []wordList) (lists, error) {
+	var l lists
+	byName := map[string]list{}
+	for of, name := range listNames {
+		byName[name] = list(of)
+	}
+	for _, w := range read {
+		of, ok := byName[w.Name]
+		if !ok || l[of] != nil || len(w.Words) == 0 || w.Why == "" {
+			return l, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why", w.Name)
+		}
+		l[of] = map[string]bool{}
+		for _, word := range w.Words {
+			l[of][word] = true
+		}
+	}
+	for of, name := range listNames {
+		if l[of] == nil {
+			return l, fmt.Errorf("rules/lists.toml: list %q is missing", name)
+		}
+	}
+	return l, nil
+}
