@@ -168,9 +168,17 @@ func (r *simReport) calendar(c *simColony, last *Inspection, at float64, e Queen
 	}
 }
 
+// claimsASeason is how many claims of a kind a season yields at the least: spans
+// that nobody claims would hold the truth every time.
+var claimsASeason = map[string]float64{
+	"last egg": 15, "emergence": 1, "first eggs": 1, "first sealed brood": 1, "first new bees": 1, "prime swarm": 0.2,
+}
+
 // TestSimulatedSeasons compares the conclusions with the truth of simulated
 // seasons. The outer spans are built so that the truth cannot fall outside;
-// the usual ones are to hold it 95 times in a hundred.
+// the usual ones are to hold it 95 times in a hundred. Nor is silence a way to
+// be right: so many claims are made, hopeless colonies are found, and alarms
+// are seldom wrong.
 func TestSimulatedSeasons(t *testing.T) {
 	seasons := 10_000
 	if testing.Short() {
@@ -189,6 +197,24 @@ func TestSimulatedSeasons(t *testing.T) {
 		share, slack := float64(claim.usual)/float64(claim.n), 2*math.Sqrt(0.05*0.95/float64(claim.n))
 		if share < 0.95-slack {
 			t.Errorf("%s: the usual span holds the truth in %.1f %%, want 95", name, 100*share)
+		}
+	}
+	for name, floor := range claimsASeason {
+		if claim := r.claims[name]; claim == nil || float64(claim.n) < floor*float64(r.seasons) {
+			t.Errorf("%s: claims %+v in %d seasons, want %g a season", name, claim, r.seasons, floor)
+		}
+	}
+	for name, c := range map[string]struct {
+		n, of       int
+		least, most float64
+	}{
+		"alarms at a laying queen, of visits":           {r.wrongAlarms, r.visits, 0, 0.001},
+		"hopeless colonies found":                       {r.hopelessFound, r.hopelessSeasons, 0.95, 1},
+		"workers' eggs passed for a queen's, of visits": {r.missed, r.hopelessVisits, 0, 0.06},
+		"told to look again for eggs, of visits":        {r.lookAgain, r.visits, 0, 0.04},
+	} {
+		if share := float64(c.n) / float64(c.of); !(c.least <= share && share <= c.most) {
+			t.Errorf("%s: %d of %d, want %g to %g %%", name, c.n, c.of, 100*c.least, 100*c.most)
 		}
 	}
 	if r.unequal > 0 {

@@ -23,8 +23,8 @@ type simSpell struct {
 	workers  bool
 }
 
-// simCell is one queen cell: the times of its egg, sealing and emergence, when
-// it was removed (cut, torn down or collapsed), and how long it stands open.
+// simCell is one queen cell: the times of its egg, sealing and emergence, and
+// when it is gone (cut, torn down, or collapsed after the queen has left it).
 type simCell struct {
 	egg, capped, emerges, gone float64
 }
@@ -223,7 +223,7 @@ func (c *simColony) hopeless(t float64) bool {
 	return c.newEggs == never && c.virgin != never && t > c.virgin+24 && t > c.oldQueen
 }
 
-// simVisit is an inspection, with the truth behind it.
+// simVisit is an inspection, with its time in days of the season.
 type simVisit struct {
 	at  float64
 	ins Inspection
