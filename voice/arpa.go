@@ -187,23 +187,12 @@ func weight(left, lower float64) float64 {
 	return max(left, least) / max(lower, least)
 }
 
-// prob2 and prob3 are the probabilities as a reader of the file works them out.
+// prob2 is the probability as a reader of the file works it out.
 func (m *backoffModel) prob2(g gram) float64 {
 	if p, ok := m.p2[g]; ok {
 		return p
 	}
 	return m.bow1[g.history()] * m.p1[g.last()]
-}
-
-func (m *backoffModel) prob3(a, b, w int32) float64 {
-	if p, ok := m.p3[trigram(a, b, w)]; ok {
-		return p
-	}
-	bow, ok := m.bow2[bigram(a, b)]
-	if !ok {
-		bow = 1
-	}
-	return bow * m.prob2(bigram(b, w))
 }
 
 // write writes the model in the ARPA form: base-10 logarithms of probability

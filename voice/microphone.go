@@ -35,7 +35,7 @@ var recorders = []soundProgram{
 	{name: "ffmpeg", args: []string{"-nostdin", "-v", "error", "-f", "avfoundation", "-i", ":default", "-ac", "1", "-ar", rate, "-f", "s16le", "-"}, os: "darwin"},
 }
 
-// find gives the first of the programs that is installed.
+// findProgram gives the first of the programs that is installed.
 func findProgram(programs []soundProgram) (path string, args []string, ok bool) {
 	for _, p := range programs {
 		if p.os != "" && p.os != runtime.GOOS {
@@ -189,7 +189,7 @@ func clip(ctx context.Context, path string, from, to float64) ([]int16, error) {
 		return nil, err
 	}
 	defer rec.close()
-	p := soundPart{from: from}
+	var p soundPart
 	first, last := int(max(0, from)*SampleRate), int(max(0, to)*SampleRate)
 	for at := 0; at < last; {
 		samples, err := rec.pull()

@@ -27,6 +27,9 @@ type Model struct {
 // modelVersion is raised when the same inputs give another model.
 const modelVersion = "3"
 
+// tradeShare is the share of the trade in the mixture.
+const tradeShare = 0.75
+
 // ErrNoModel says that the recogniser's own model is not installed.
 var ErrNoModel = errors.New("the recogniser's English model is not installed (Debian package pocketsphinx-en-us)")
 
@@ -70,7 +73,6 @@ type ModelOptions struct {
 	Dir            string              // the cache folder; made when missing
 	Phrases        []Phrases           // what the keeper may say; the built-in templates where empty
 	Pronunciations map[string][]string // the keeper's own, by word, each in CMU phones
-	Share          float64             // of the trade in the mixture, 0 to 1; 0 takes the default of 0.75
 	General        int                 // words of general English; 0 takes the default of 5000
 }
 
@@ -81,9 +83,6 @@ type ModelOptions struct {
 func BuildModel(ctx context.Context, stock Model, o ModelOptions) (Model, error) {
 	if len(o.Phrases) == 0 {
 		o.Phrases = []Phrases{BuiltinTemplates(20000)}
-	}
-	if o.Share == 0 {
-		o.Share = 0.75
 	}
 	if o.General == 0 {
 		o.General = 5000
@@ -106,7 +105,7 @@ func BuildModel(ctx context.Context, stock Model, o ModelOptions) (Model, error)
 // key is a hash of everything that goes into the model.
 func (o *ModelOptions) key(stock Model) (string, error) {
 	h := sha256.New()
-	fmt.Fprintln(h, modelVersion, o.Share, o.General, stock.Acoustic)
+	fmt.Fprintln(h, modelVersion, tradeShare, o.General, stock.Acoustic)
 	for _, path := range []string{stock.Language, stock.Dictionary} {
 		info, err := os.Stat(path)
 		if err != nil {
@@ -157,7 +156,7 @@ func (o *ModelOptions) build(ctx context.Context, stock Model, dir string) error
 	tokens, trade, classes := newTokenTable(), newCounts(), builtinClasses()
 	tokens.count(trade, classes, o.Phrases)
 	words := vocabulary(tokens, classes, general, o.General, dict)
-	mix := newMixture(words, tokens, classes, trade, general, o.Share)
+	mix := newMixture(words, tokens, classes, trade, general, tradeShare)
 	if err := ctx.Err(); err != nil {
 		return err
 	}

@@ -1,7 +1,5 @@
 package voice
 
-import "math"
-
 // This file estimates a trigram model over tokens: words and classes of words.
 // Smoothing is interpolated Witten–Bell (I. H. Witten and T. C. Bell, "The
 // zero-frequency problem", IEEE Trans. Information Theory 37(4), 1991, method
@@ -91,23 +89,4 @@ func (h *history) smooth(w int32, lower float64) float64 {
 	}
 	t := float64(len(h.next))
 	return (h.next[w] + t*lower) / (h.total + t)
-}
-
-// perplexity is exp of the mean negative log probability of the words of the
-// sentences, the sentence end included.
-func (c *counts) perplexity(sentences [][]int32, size int) float64 {
-	sum, n := 0.0, 0
-	for _, s := range sentences {
-		for i := 1; i < len(s); i++ {
-			p := 0.0
-			if i == 1 {
-				p = c.p2(s[0], s[1], size)
-			} else {
-				p = c.p3(s[i-2], s[i-1], s[i], size)
-			}
-			sum -= math.Log(p)
-			n++
-		}
-	}
-	return math.Exp(sum / float64(n))
 }

@@ -41,8 +41,7 @@ func (t Texts) Sentences() iter.Seq2[string, float64] {
 // Templates are rules from which sentences are drawn.
 type Templates struct {
 	rules map[string][]alternative
-	n     int    // sentences to draw
-	seed  uint64 // the same seed draws the same sentences
+	n     int // sentences to draw
 }
 
 type alternative struct {
@@ -61,7 +60,7 @@ func BuiltinTemplates(n int) *Templates {
 	if err != nil {
 		panic("voice: " + err.Error())
 	}
-	t, err := ParseTemplates("data/phrases.txt", string(text))
+	t, err := parseTemplates("data/phrases.txt", string(text))
 	if err != nil {
 		panic("voice: " + err.Error())
 	}
@@ -69,10 +68,10 @@ func BuiltinTemplates(n int) *Templates {
 	return t
 }
 
-// ParseTemplates reads templates; data/phrases.txt shows the form. A name that
+// parseTemplates reads templates; data/phrases.txt shows the form. A name that
 // is used but not defined, defined twice or without alternatives is an error.
-func ParseTemplates(name, text string) (*Templates, error) {
-	t := &Templates{rules: map[string][]alternative{}, n: 20000, seed: 1}
+func parseTemplates(name, text string) (*Templates, error) {
+	t := &Templates{rules: map[string][]alternative{}}
 	classes := builtinClasses()
 	in := bufio.NewScanner(strings.NewReader(text))
 	in.Buffer(nil, 1<<20)
@@ -150,10 +149,10 @@ func parseAlternative(s string) (alternative, error) {
 	return a, nil
 }
 
-// Sentences draws sentences, each with weight one.
+// Sentences draws sentences, each with weight one, always the same.
 func (t *Templates) Sentences() iter.Seq2[string, float64] {
 	return func(yield func(string, float64) bool) {
-		rnd := rand.New(rand.NewPCG(t.seed, 0))
+		rnd := rand.New(rand.NewPCG(1, 0))
 		for range t.n {
 			var words []string
 			t.draw(rnd, "note", &words, 0)

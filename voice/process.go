@@ -48,7 +48,6 @@ type command struct {
 	path  string
 	args  []string
 	limit time.Duration // 0 for none
-	stdin io.Reader
 }
 
 // graceToDie is how long the pipes of a killed program may stay open.
@@ -65,7 +64,7 @@ func (c command) run(ctx context.Context, stdout io.Writer) error {
 	}
 	var stderr tail
 	cmd := exec.CommandContext(ctx, c.path, c.args...)
-	cmd.Stdin, cmd.Stdout, cmd.Stderr = c.stdin, stdout, &stderr
+	cmd.Stdout, cmd.Stderr = stdout, &stderr
 	cmd.WaitDelay = graceToDie
 	err := cmd.Run()
 	if err == nil {

@@ -16,7 +16,6 @@ type Heard struct {
 	Text     string             // as the parser reads it, empty where nobody spoke
 	Words    []colony.TimedWord // of the text, with seconds of the recording
 	Seconds  float64            // length of the recording
-	Speech   float64            // seconds in which somebody spoke
 	Warnings []error            // what was wrong and could be passed over
 }
 
@@ -92,7 +91,6 @@ type run struct {
 	parts    []partWords
 	failed   []error
 	warnings []error
-	speech   float64
 }
 
 // partWords are the words of one part, in seconds of the recording.
@@ -198,9 +196,6 @@ func (r *run) part(ctx context.Context, p soundPart) error {
 		}
 		return nil
 	}
-	for _, s := range p.speech {
-		r.speech += s.to - s.from
-	}
 	r.parts = append(r.parts, partWords{p.from, spokenWords(words, p.speech)})
 	r.state.Done += length
 	r.state.Parts++
@@ -227,7 +222,7 @@ func (r *run) result(seconds float64) *Heard {
 			pieces = append(pieces, piece{text: w.Text, from: w.From, to: w.To, timed: true, confidence: w.Confidence})
 		}
 	}
-	h := &Heard{Seconds: seconds, Speech: r.speech, Warnings: r.warnings}
+	h := &Heard{Seconds: seconds, Warnings: r.warnings}
 	h.Text, h.Words = join(pieces)
 	return h
 }
