@@ -20,9 +20,10 @@ func WilsonInterval(count, n int) (low, high float64) {
 }
 
 // PoissonInterval holds, at 95 %, the mean number of which count were found:
-// Byar's approximation to the exact limits, off by less than 2 % from a count
-// of 1 on. A count of zero is compatible with a mean up to 3.69, the exact
-// limit.
+// Byar's approximation to the exact limits. The upper one is off by less than
+// 0.2 %, the lower one by less than 2 % from a count of 4 on; for 1 to 3 it is
+// too low by less than 0.02. A count of zero is compatible with a mean up to
+// 3.69, the exact limit.
 func PoissonInterval(count int) (low, high float64) {
 	if count <= 0 {
 		return 0, 3.6889
