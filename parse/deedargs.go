@@ -244,29 +244,16 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	}
 }
 
-// substance is the bare name of a food or medicine.
+// substance is the name of a food or medicine in the record: that of its rule,
+// else as it was said.
 func (r *reader) substance(it *item) string {
-	text := it.text
+	if name := r.rule(it, kSubstance).Form; name != "" {
+		return name
+	}
 	if it.misheard {
-		text = r.said(it)
+		return r.said(it)
 	}
-	switch text {
-	case "oxalic", "oa", "oxalic acid vapour":
-		return "oxalic acid"
-	case "formic", "formic acid pads", "formic pads":
-		return "formic acid"
-	case "pollen patties":
-		return "pollen patty"
-	case "protein patties":
-		return "protein patty"
-	case "sugar syrup", "inverted syrup", "invert syrup":
-		return "syrup"
-	case "thymol strips", "thymol gel", "thymol pads":
-		return "thymol"
-	case "candy board", "sugar candy", "bee candy":
-		return "candy"
-	}
-	return text
+	return it.text
 }
 
 // said is what misheard words were mended to.

@@ -21,7 +21,7 @@ type rule struct {
 	ID    string   `toml:"id"`
 	Kind  kind     `toml:"kind"`
 	Value string   `toml:"value"`
-	Form  string   `toml:"form"`  // of a deed: done, todo or doing
+	Form  string   `toml:"form"`  // of a deed: done, todo or doing; of a substance: its name in the record
 	Set   []string `toml:"set"`   // leaves that it writes, path=value; $n, $days are filled in
 	With  string   `toml:"with"`  // leaves of the same content that it implies, such as cover=1
 	Needs string   `toml:"needs"` // what must be spoken of in the clause
