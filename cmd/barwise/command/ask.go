@@ -116,7 +116,7 @@ func (q *asked) read(rest string, parser *parse.Parser, today colony.Date) {
 // the words. All hits are needed where their values or days are reckoned with.
 func (q *asked) narrow(hive string, when period, limit int) {
 	if hive != "" {
-		q.Hive = strings.ToLower(hive)
+		q.Hive = hiveNamed(hive)
 	}
 	q.when = q.when.and(when)
 	q.From, q.To = q.when.from, q.when.to

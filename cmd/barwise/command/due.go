@@ -36,9 +36,9 @@ that importing it again updates them and takes back what is done.`,
 		Args: wants(0, 0, ""),
 		RunE: func(*cobra.Command, []string) error { return a.runDue(o) },
 	}
+	a.hiveFlag(cmd, &o.hive, "only hive `NAME`")
 	f := cmd.Flags()
 	f.StringVar(&o.on, "on", "", "as of `DAY` (default today)")
-	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
 	f.StringVar(&o.done, "done", "", "mark the item of that `CODE` done")
 	f.StringVar(&o.drop, "drop", "", "drop the item of that `CODE`")
 	f.StringVar(&o.later, "later", "", "put the item of that `CODE` off, to --until")
@@ -46,7 +46,6 @@ that importing it again updates them and takes back what is done.`,
 	f.StringVar(&o.ics, "ics", "", "write a calendar to `FILE`; - is standard output")
 	f.BoolVar(&o.json, "json", false, "print JSON Lines, one item a line")
 	f.BoolVar(&o.all, "all", false, "closed items too, with how they were closed")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
 }
 
@@ -63,7 +62,7 @@ func (a *app) runDue(o dueOptions) error {
 		return a.withStore(func(s *index.Store) error { return a.answerDue(s, answer, code, today) })
 	}
 	return a.withRecords(func(s *index.Store) error {
-		ap, err := loadApiary(s, strings.ToLower(o.hive))
+		ap, err := loadApiary(s, hiveNamed(o.hive))
 		if err != nil {
 			return err
 		}

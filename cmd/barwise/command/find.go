@@ -12,9 +12,9 @@ import (
 )
 
 type findOptions struct {
-	hive, from, to string
-	limit          int
-	json, plain    bool
+	scope
+	limit       int
+	json, plain bool
 }
 
 func (a *app) find() *cobra.Command {
@@ -38,23 +38,16 @@ better, and --plain looks for nothing but the words.`,
 		Args: wants(1, many, "word"),
 		RunE: func(_ *cobra.Command, words []string) error { return a.runFind(strings.Join(words, " "), o) },
 	}
+	o.register(a, cmd)
 	f := cmd.Flags()
-	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
-	f.StringVar(&o.from, "from", "", "only from `DAY` on, such as 2026-04-01")
-	f.StringVar(&o.to, "to", "", "only up to `DAY`")
 	f.IntVar(&o.limit, "limit", 20, "print at most `N` hits; 0 for all")
 	f.BoolVar(&o.plain, "plain", false, "look for the words as they stand, whatever they mean")
 	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hit a line")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
 }
 
 func (a *app) runFind(words string, o findOptions) error {
-	from, err := dayFlag("--from", o.from)
-	if err != nil {
-		return err
-	}
-	to, err := dayFlag("--to", o.to)
+	when, err := o.period()
 	if err != nil {
 		return err
 	}
@@ -75,7 +68,7 @@ func (a *app) runFind(words string, o findOptions) error {
 			q = asked{plain: words}
 			q.asWords()
 		}
-		q.narrow(o.hive, period{from, to}, o.limit)
+		q.narrow(o.hive, when, o.limit)
 		if text := q.String(); text != "" {
 			fmt.Fprintln(a.err, "Looking for: "+clean(text))
 		}

@@ -48,7 +48,7 @@ func (a *app) runHive(args []string, o hiveOptions) error {
 	}
 	name := ""
 	if len(args) > 0 {
-		name = strings.ToLower(strings.TrimSpace(args[0]))
+		name = hiveNamed(args[0])
 	}
 	return a.withRecords(func(s *index.Store) error {
 		ap, err := loadApiary(s, name)

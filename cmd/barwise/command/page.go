@@ -22,8 +22,9 @@ import (
 )
 
 type pageOptions struct {
-	out, hive, from, to string
-	private, sound      bool
+	scope
+	out            string
+	private, sound bool
 }
 
 func (a *app) page() *cobra.Command {
@@ -33,8 +34,8 @@ func (a *app) page() *cobra.Command {
 		Short: "A page to share: timelines, combs, trends, inspections",
 		Long: `Page writes a web page of the hives into a folder: index.html, which needs no
 network and nothing beside it, opens from the disk, can be searched, and prints.
-For each hive it shows what is known today, the combs, a timeline, the trends
-that have values, and every inspection with its words.
+For each hive it shows what is known today, or was on the day of --to, the combs,
+a timeline, the trends that have values, and every inspection with its words.
 
 Notes taken in with take --private are left out, and what they say does not
 count; recordings are left out as well. Look it through before you hand it on.`,
@@ -43,14 +44,11 @@ count; recordings are left out as well. Look it through before you hand it on.`,
 		Args: wants(0, 0, ""),
 		RunE: func(*cobra.Command, []string) error { return a.runPage(o) },
 	}
+	o.register(a, cmd)
 	f := cmd.Flags()
 	f.StringVar(&o.out, "out", "", "the `DIR` to write, which must not hold a page yet")
-	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
-	f.StringVar(&o.from, "from", "", "only inspections from `DAY` on")
-	f.StringVar(&o.to, "to", "", "only up to `DAY`, and as of it")
 	f.BoolVar(&o.private, "with-private", false, "private notes too")
 	f.BoolVar(&o.sound, "with-recordings", false, "copies of the recordings too")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
 }
 
@@ -58,16 +56,12 @@ func (a *app) runPage(o pageOptions) error {
 	if o.out == "" {
 		return wrongUse("page: where to? --out DIR names the folder")
 	}
-	from, err := dayFlag("--from", o.from)
-	if err != nil {
-		return err
-	}
-	to, err := dayFlag("--to", o.to)
+	when, err := o.period()
 	if err != nil {
 		return err
 	}
 	return a.withRecords(func(s *index.Store) error {
-		p := pager{app: a, store: s, options: o, when: period{from, to}, notes: map[string]colony.Note{}}
+		p := pager{app: a, store: s, options: o, when: when, notes: map[string]colony.Note{}}
 		made, err := p.make()
 		if err != nil {
 			return err
@@ -117,7 +111,7 @@ func (p *pager) note(hash string) (colony.Note, error) {
 func (p *pager) make() (page.Page, error) {
 	today := cmp.Or(p.when.to, colony.DateOf(p.now()))
 	records := map[string]colony.Record{}
-	ap, err := loadSome(p.store, strings.ToLower(p.options.hive), func(r *colony.Record) (bool, error) {
+	ap, err := loadSome(p.store, hiveNamed(p.options.hive), func(r *colony.Record) (bool, error) {
 		n, err := p.note(r.NoteHash)
 		if err != nil || n.Private && !p.options.private {
 			p.hidden++

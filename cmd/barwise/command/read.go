@@ -30,13 +30,12 @@ type noteOptions struct{ at, hive, recogniser string }
 
 func (o *noteOptions) register(a *app, cmd *cobra.Command) {
 	cmd.Flags().StringVar(&o.at, "at", "", "`TIME` of the inspection, where the note does not say it: 2026-05-14, \"2026-05-14 16:00\" or RFC 3339")
-	cmd.Flags().StringVar(&o.hive, "hive", "", "`NAME` of the hive, where the note does not say it")
+	a.hiveFlag(cmd, &o.hive, "`NAME` of the hive, where the note does not say it")
 	cmd.Flags().StringVar(&o.recogniser, "recogniser", os.Getenv(recogniserEnv), "`COMMAND` line of another recogniser, with {audio} in it (default $"+recogniserEnv+")")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 }
 
 func (a *app) loader(o noteOptions) (*loader, error) {
-	l := &loader{stdin: a.in, open: openFile, now: a.now(), hive: o.hive}
+	l := &loader{stdin: a.in, open: openFile, now: a.now(), hive: hiveNamed(o.hive)}
 	if o.at == "" {
 		return l, nil
 	}

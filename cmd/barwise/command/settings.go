@@ -43,6 +43,7 @@ back to what holds for the others.`,
 		Args: wants(0, 0, ""),
 		RunE: func(cmd *cobra.Command, _ []string) error { return a.runBox(o, cmd.Flags().Changed) },
 	}
+	a.hiveFlag(cmd, &o.hive, "only hive `NAME`")
 	f := cmd.Flags()
 	f.Float64Var(&o.Top, "top", o.Top, "inside width at the bars, in `MM`")
 	f.Float64Var(&o.Bottom, "bottom", o.Bottom, "inside width at the floor, in `MM`")
@@ -50,9 +51,7 @@ back to what holds for the others.`,
 	f.Float64Var(&o.Bar, "bar", o.Bar, "width of a bar, in `MM`")
 	f.IntVar(&o.Bars, "bars", o.Bars, "bars that the hive takes")
 	f.Float64Var(&o.angle, "angle", 0, "`DEGREES` of the walls from the vertical, instead of --bottom")
-	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
 	f.BoolVar(&o.forget, "forget", false, "go back to the measures that hold for the others")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	return cmd
 }
 
@@ -70,7 +69,7 @@ func (a *app) runBox(o boxOptions, changed func(string) bool) error {
 	if changed("angle") {
 		o.Bottom = colony.BoxFromAngle(o.Top, o.Depth, o.angle).Bottom
 	}
-	hive := strings.ToLower(strings.TrimSpace(o.hive))
+	hive := hiveNamed(o.hive)
 	if changed("hive") && hive == "" {
 		return wrongUse("--hive takes the name of a hive")
 	}

@@ -16,8 +16,8 @@ import (
 )
 
 type trendOptions struct {
-	hive, from, to, by string
-	svg, png           string
+	scope
+	by, svg, png       string
 	json, csv, explain bool
 	dark, together     bool
 }
@@ -48,10 +48,8 @@ The measures:
 		ValidArgs: names,
 		RunE:      func(_ *cobra.Command, args []string) error { return a.runTrend(args[0], o) },
 	}
+	o.register(a, cmd)
 	f := cmd.Flags()
-	f.StringVar(&o.hive, "hive", "", "only hive `NAME`")
-	f.StringVar(&o.from, "from", "", "only from `DAY` on")
-	f.StringVar(&o.to, "to", "", "only up to `DAY`")
 	f.StringVar(&o.by, "by", "", "gather by `week, month or season`")
 	f.StringVar(&o.svg, "svg", "", "draw it into `FILE` as SVG")
 	f.StringVar(&o.png, "png", "", "draw it into `FILE` as PNG")
@@ -60,7 +58,6 @@ The measures:
 	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hive a line")
 	f.BoolVar(&o.csv, "csv", false, "print a table: hive, day, value and its range")
 	f.BoolVar(&o.explain, "explain", false, "how the trend was worked out")
-	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("hive", a.hiveNames))
 	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("by", cobra.FixedCompletions([]string{"week", "month", "season"}, cobra.ShellCompDirectiveNoFileComp)))
 	return cmd
 }
@@ -81,30 +78,26 @@ func (a *app) runTrend(name string, o trendOptions) error {
 	if err != nil {
 		return wrongUse("%w", err)
 	}
-	from, err := dayFlag("--from", o.from)
-	if err != nil {
-		return err
-	}
-	to, err := dayFlag("--to", o.to)
+	when, err := o.period()
 	if err != nil {
 		return err
 	}
 	return a.withRecords(func(s *index.Store) error {
-		ap, err := loadApiary(s, strings.ToLower(o.hive))
+		ap, err := loadApiary(s, hiveNamed(o.hive))
 		if err != nil {
 			return err
 		}
-		trends, err := ap.trends(m, period{from, to}, o.by, o.together)
-		if err == nil && len(trends) > 0 {
-			if err := a.drawTrends(trends, m, o); err != nil {
-				return err
-			}
+		trends, err := ap.trends(m, when, o.by, o.together)
+		if err != nil {
+			return wrongUse("--by: %w", err)
+		}
+		if len(trends) == 0 {
+			return undone("no inspection says anything of %s (%s)", m.Name, m.What)
+		}
+		if err := a.drawTrends(trends, m, o); err != nil {
+			return err
 		}
 		switch {
-		case err != nil:
-			return wrongUse("--by: %w", err)
-		case len(trends) == 0:
-			return undone("no inspection says anything of %s (%s)", m.Name, m.What)
 		case o.json:
 			return writeJSONLines(a.out, trends)
 		case o.csv:
