@@ -111,6 +111,9 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	a := newApp(k, r, o, newTheme(out, o.Colour, o.Background))
 	a.waiting = waiting
 	_, err := tea.NewProgram(a, opts...).Run()
+	if o.Player != nil {
+		o.Player.Stop()
+	}
 	if ctx.Err() != nil && errors.Is(err, tea.ErrProgramKilled) {
 		err = ctx.Err()
 	}
@@ -159,8 +162,8 @@ func (a *app) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		cmd = a.press(msg)
 	case tea.MouseMsg:
 		cmd = a.mouse(msg)
-	default:
-		cmd = a.pass(msg)
+	case playMsg:
+		a.fail("could not play: %v", msg.err)
 	}
 	a.switchKeys()
 	if a.finished && (a.queue.idle() || a.queue.err != nil) {
@@ -342,9 +345,7 @@ func (a *app) switchKeys() {
 	a.keys.Older.SetEnabled(o.Past != nil)
 	a.keys.SheetOlder.SetEnabled(o.Past != nil)
 	a.keys.Teach.SetEnabled(o.Teacher != nil)
-	recorded := o.Player != nil && a.sheet != nil && a.sheet.note.Recording != nil
-	a.keys.Play.SetEnabled(recorded)
-	a.keys.Slower.SetEnabled(recorded)
+	a.keys.Play.SetEnabled(o.Player != nil && a.sheet != nil && a.sheet.note.Recording != nil)
 	a.keys.Again.SetEnabled(a.queue.err != nil)
 	a.keys.Drop.SetEnabled(a.queue.err != nil)
 	a.keys.Clean.SetEnabled(a.list.clean() > 0)

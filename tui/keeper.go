@@ -34,10 +34,10 @@ type Reader interface {
 
 // Player plays a stretch of a note's recording.
 type Player interface {
-	// Play starts at from and stops at to, in seconds; speed 1 is as spoken.
-	// A new call stops the one before. It returns at once.
-	Play(rec colony.Recording, from, to, speed float64) error
-	// Stop ends what is playing.
+	// Play starts at from and stops at to, in seconds. A new call stops the one
+	// before. It returns at once.
+	Play(rec colony.Recording, from, to float64) error
+	// Stop ends what is playing; the review calls it as the person leaves.
 	Stop()
 }
 

@@ -17,7 +17,7 @@ type keyMap struct {
 	Open, Clean, New, Aside, Older, Find key.Binding
 	// the sheet
 	Left, Right, Yes, Other, Change, Confirm, ConfirmNow, Remove, Type, Add key.Binding
-	Skip, Edit, Words, Hive, SheetAside, SheetOlder, Teach, Play, Slower    key.Binding
+	Skip, Edit, Words, Hive, SheetAside, SheetOlder, Teach, Play            key.Binding
 	BarBefore, BarAfter                                                     key.Binding
 	// words
 	WordLeft, WordRight, Grow, Shrink, ToLeaf, FromWords key.Binding
@@ -73,7 +73,6 @@ func newKeyMap() keyMap {
 		SheetOlder: bind("ctrl+o", "the hive's inspections", "ctrl+o"),
 		Teach:      bind("ctrl+t", "remember a mishearing", "ctrl+t"),
 		Play:       bind("ctrl+p", "play the words", "ctrl+p"),
-		Slower:     bind("ctrl+l", "play them slower", "ctrl+l"),
 
 		BarBefore: bind("shift+←", "the bar before", "shift+left"),
 		BarAfter:  bind("shift+→", "the bar after", "shift+right"),
@@ -103,7 +102,7 @@ type keySection struct {
 func (k keyMap) sections() []keySection {
 	return []keySection{
 		{"On the sheet", []key.Binding{k.Yes, k.Other, k.Type, k.Change, k.Remove, k.Add, k.Confirm, k.ConfirmNow, k.Skip,
-			k.Left, k.Right, k.BarBefore, k.BarAfter, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play, k.Slower}},
+			k.Left, k.Right, k.BarBefore, k.BarAfter, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play}},
 		{"In the list", []key.Binding{k.Open, k.Clean, k.New, k.Aside, k.Older, k.Find}},
 		{"On the words of the note", []key.Binding{k.WordLeft, k.WordRight, k.Grow, k.Shrink, k.ToLeaf, k.FromWords}},
 		{"While typing", []key.Binding{k.Take, k.NextChoice, k.PrevChoice, k.Keep}},

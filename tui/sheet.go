@@ -231,9 +231,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.Teach):
 		return a.startTeach()
 	case key.Matches(msg, k.Play):
-		return a.play(1)
-	case key.Matches(msg, k.Slower):
-		return a.play(0.7)
+		return a.play()
 	case key.Matches(msg, k.Back):
 		return a.goBack()
 	}

@@ -2,6 +2,7 @@ package tui
 
 import (
 	"context"
+	"errors"
 	"io"
 	"strings"
 	"testing"
@@ -157,6 +158,36 @@ func TestStoryMishearingIsRemembered(t *testing.T) {
 	}
 }
 
+// fakePlayer notes what it was asked to do.
+type fakePlayer struct {
+	from, to float64
+	stopped  bool
+}
+
+func (p *fakePlayer) Play(_ colony.Recording, from, to float64) error {
+	p.from, p.to = from, to
+	return nil
+}
+
+func (p *fakePlayer) Stop() { p.stopped = true }
+
+func TestWordsOfALeafArePlayed(t *testing.T) {
+	k := newFakeKeeper()
+	n := newNote("Hive 3. Bar 4 maybe eggs.", evening)
+	n.Recording = &colony.Recording{}
+	n.Words = []colony.TimedWord{{Span: colony.Span{14, 19}, From: 4, To: 4.4}, {Span: colony.Span{20, 24}, From: 5, To: 5.5}}
+	if _, err := k.Take(n, fakeReader{}.Parse(&n)); err != nil {
+		t.Fatal(err)
+	}
+	o := options(k)
+	player := &fakePlayer{}
+	o.Player = player
+	newDriver(t, k, o, 80, 24).press("enter", "ctrl+p")
+	if player.from != 5-playMargin || player.to != 5.5+playMargin {
+		t.Errorf("played from %g to %g", player.from, player.to)
+	}
+}
+
 func TestReviewEndsWithItsContext(t *testing.T) {
 	k := take(t, sampleNotes...)
 	ctx, cancel := context.WithCancel(context.Background())
@@ -164,8 +195,12 @@ func TestReviewEndsWithItsContext(t *testing.T) {
 	o := options(k)
 	in, out := io.Pipe()
 	defer out.Close()
-	o.In, o.Out = in, io.Discard
-	if err := Review(ctx, k, fakeReader{}, o); err == nil {
-		t.Error("no error from a cancelled review")
+	player := &fakePlayer{}
+	o.In, o.Out, o.Player = in, io.Discard, player
+	if err := Review(ctx, k, fakeReader{}, o); !errors.Is(err, context.Canceled) {
+		t.Errorf("a cancelled review ends with %v", err)
+	}
+	if !player.stopped {
+		t.Error("the sound plays on after the review")
 	}
 }

@@ -155,7 +155,7 @@ func (d *desk) teach(heard, said string) error {
 }
 
 // play plays the seconds of the recording that the selected words took.
-func (a *app) play(speed float64) tea.Cmd {
+func (a *app) play() tea.Cmd {
 	s := a.sheet
 	from, to, ok := s.seconds()
 	if !ok {
@@ -164,7 +164,7 @@ func (a *app) play(speed float64) tea.Cmd {
 	}
 	player, recording := a.desk.opts.Player, *s.note.Recording
 	return func() tea.Msg {
-		if err := player.Play(recording, from, to, speed); err != nil {
+		if err := player.Play(recording, from, to); err != nil {
 			return playMsg{err}
 		}
 		return nil
@@ -191,13 +191,4 @@ func (s *sheet) seconds() (from, to float64, ok bool) {
 		to, ok = max(to, w.To), true
 	}
 	return max(from-playMargin, 0), to + playMargin, ok
-}
-
-// pass takes the messages that are not of the queue.
-func (a *app) pass(msg tea.Msg) tea.Cmd {
-	switch msg := msg.(type) {
-	case playMsg:
-		a.fail("could not play: %v", msg.err)
-	}
-	return nil
 }

@@ -2,7 +2,6 @@ package command
 
 import (
 	"context"
-	"errors"
 	"path/filepath"
 	"sync"
 
@@ -21,16 +20,13 @@ type player struct {
 // Play starts a stretch and returns; what was playing stops. A player that
 // could not play says why at the next call, since the first has returned by
 // then.
-func (p *player) Play(rec colony.Recording, from, to, speed float64) error {
+func (p *player) Play(rec colony.Recording, from, to float64) error {
 	p.Stop()
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	if err := p.failure; err != nil {
 		p.failure = nil
 		return err
-	}
-	if speed != 1 {
-		return errors.New("the sound can only be played as fast as it was said")
 	}
 	file := rec.File
 	if !rec.Linked {
