@@ -96,6 +96,7 @@ func TestAssertion(t *testing.T) {
 		{"um no A", "queen seen. um no eggs on bar six", "bars.6.eggs=no queen.seen=yes", ours, ""},
 		{"A er no B", "bar four eggs er no larvae", "bars.4.eggs=yes bars.4.open_brood=no", ours, ""},
 		{"a filler behind a full stop", "bar six honey. er bees calm", "bars.6.honey=yes temper.score=4", ours, ""},
+		{"one temper in two words", "the bees were gentle as usual", "temper.score=4", ours, ""},
 		{"condition", "if there are eggs on bar four I will add a bar", "", ours, ""},
 	} {
 		if got := leavesOf(c.said); got != c.want {

@@ -92,8 +92,7 @@ func newReader(l *lexicon) *reader {
 func (r *reader) start(note *colony.Note) {
 	keep := reader{lexicon: r.lexicon, lex: r.lex, split: r.split, toks: r.toks, mended: r.mended, items: r.items}
 	*r = keep
-	r.note, r.text = note, note.Text
-	r.lex.text, r.lex.ref = note.Text, r
+	r.text, r.lex.text = note.Text, note.Text
 	r.cur = newBuilder()
 	r.cur.at = note.Given
 	r.cur.atFrom = "given"

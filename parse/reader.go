@@ -11,7 +11,6 @@ import (
 // hive and bar are in hand.
 type reader struct {
 	*lexicon
-	note  *colony.Note
 	text  string
 	lex   lexer
 	split splitter

@@ -40,19 +40,16 @@ func (r *reader) temper(c *clause) {
 		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
 			continue
 		}
-		if text == "as usual" && hasKind(c.items[:i], kTemper) {
-			it.used = true // "gentle as usual"
-			continue
-		}
 		w := r.why(rule.ID, "", it)
 		if c.doubt != "" {
 			w.doubts = append(w.doubts, "hedged: "+c.doubt)
 		}
-		if old, ok := r.cur.get("temper.score"); ok && old != score && r.milder(old, score, c, i) {
+		if old, ok := r.cur.get("temper.score"); ok && r.milder(old, score) {
 			it.used = true
 			continue
 		}
 		r.cur.put("temper.score", score, w)
+		r.temperSentence = r.sentenceNo
 	}
 }
 
@@ -66,9 +63,9 @@ func (r *reader) dayBefore(c *clause, i int) bool {
 	return false
 }
 
-// milder: "calm enough, no bother" names one temper in two words; within one
-// sentence the plainer one stands.
-func (r *reader) milder(old, score string, c *clause, i int) bool {
+// milder: "gentle as usual" names one temper in two words; within one sentence
+// the plainer one stands.
+func (r *reader) milder(old, score string) bool {
 	return r.temperSentence == r.sentenceNo && (old == "1" && score == "2" || old == "4" && score == "3")
 }
 
