@@ -44,7 +44,7 @@ func (a *app) runDemo(ctx context.Context, review, sound bool) error {
 		}
 		a.data = dir
 	} else if a.hasStore() {
-		return wrongUse("--data %s holds records already; the demo wants a folder of its own", shown(a.data))
+		return wrongUse("--data %s holds records already, or cannot be looked into; the demo wants a folder of its own", shown(a.data))
 	}
 	files, err := fs.Glob(demo.Notes, "notes/*")
 	if err != nil {

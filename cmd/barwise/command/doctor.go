@@ -2,8 +2,6 @@ package command
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 
 	"github.com/spf13/cobra"
 
@@ -30,11 +28,10 @@ and can be made again with --rebuild at any time.`,
 }
 
 func (a *app) runDoctor(rebuild bool) error {
-	dir := a.dataDir()
-	fmt.Fprintf(a.out, "data     %s\n", clean(dir))
+	fmt.Fprintf(a.out, "data     %s\n", clean(a.dataDir()))
 	fmt.Fprintf(a.out, "rules    %s\n", parse.Version())
 	a.tools()
-	if _, err := os.Stat(filepath.Join(dir, index.StoreFile)); os.IsNotExist(err) {
+	if !a.hasStore() {
 		fmt.Fprintln(a.out, "store    none yet; barwise take makes it")
 		return nil
 	}

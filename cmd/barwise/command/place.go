@@ -3,6 +3,7 @@ package command
 import (
 	"cmp"
 	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -57,9 +58,10 @@ func (a *app) withRecords(do func(*index.Store) error, opts ...index.Option) err
 }
 
 // hasStore reports whether the data folder holds a store, without making one.
+// One that cannot be looked at is there: opening it says what is wrong.
 func (a *app) hasStore() bool {
 	_, err := os.Stat(filepath.Join(a.dataDir(), index.StoreFile))
-	return err == nil
+	return !errors.Is(err, fs.ErrNotExist)
 }
 
 // parserFor makes a parser that knows the keeper's own words.
