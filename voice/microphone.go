@@ -35,10 +35,13 @@ var recorders = []soundProgram{
 	{name: "ffmpeg", args: []string{"-nostdin", "-v", "error", "-f", "avfoundation", "-i", ":default", "-ac", "1", "-ar", rate, "-f", "s16le", "-"}, os: "darwin"},
 }
 
+// runsHere reports whether the program does its work on this system.
+func (p soundProgram) runsHere() bool { return p.os == "" || p.os == runtime.GOOS }
+
 // findProgram gives the first of the programs that is installed.
 func findProgram(programs []soundProgram) (path string, args []string, ok bool) {
 	for _, p := range programs {
-		if p.os != "" && p.os != runtime.GOOS {
+		if !p.runsHere() {
 			continue
 		}
 		if path, err := exec.LookPath(p.name); err == nil {

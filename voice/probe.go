@@ -2,6 +2,7 @@ package voice
 
 import (
 	"os/exec"
+	"slices"
 	"strings"
 )
 
@@ -11,7 +12,6 @@ type Tool struct {
 	Found  string // path of the program or folder in use, "" where none is there
 	Debian string // packages that bring it
 	Needed bool   // for recordings to become notes at all
-	Tried  string // what was looked for
 }
 
 // Probe says what there is for recognising, reading, recording and playing
@@ -19,7 +19,7 @@ type Tool struct {
 func Probe() []Tool {
 	tools := []Tool{
 		probePrograms("hears recordings", "pocketsphinx", true, sphinxPrograms...),
-		{Does: "English model of the recogniser", Debian: "pocketsphinx-en-us", Needed: true, Tried: strings.Join(modelHomes, ", ")},
+		{Does: "English model of the recogniser", Debian: "pocketsphinx-en-us", Needed: true},
 		probePrograms("reads m4a, mp3, ogg and other recordings than WAV", "ffmpeg", false, "ffmpeg"),
 		probePrograms("records from the microphone", "pipewire-bin", false, names(recorders)...),
 		probePrograms("plays what was said", "pipewire-bin", false, names(players)...),
@@ -34,10 +34,8 @@ func Probe() []Tool {
 // missing, "" where nothing is.
 func InstallCommand(tools []Tool) string {
 	var packages []string
-	seen := map[string]bool{}
 	for _, t := range tools {
-		if t.Found == "" && !seen[t.Debian] {
-			seen[t.Debian] = true
+		if t.Found == "" && !slices.Contains(packages, t.Debian) {
 			packages = append(packages, t.Debian)
 		}
 	}
@@ -48,7 +46,7 @@ func InstallCommand(tools []Tool) string {
 }
 
 func probePrograms(does, debian string, needed bool, programs ...string) Tool {
-	t := Tool{Does: does, Debian: debian, Needed: needed, Tried: strings.Join(programs, ", ")}
+	t := Tool{Does: does, Debian: debian, Needed: needed}
 	for _, name := range programs {
 		if path, err := exec.LookPath(name); err == nil {
 			t.Found = path
@@ -58,13 +56,11 @@ func probePrograms(does, debian string, needed bool, programs ...string) Tool {
 	return t
 }
 
-// names gives the programs' names, each once.
+// names gives the names, each once, of the programs that do their work here.
 func names(programs []soundProgram) []string {
 	var out []string
-	seen := map[string]bool{}
 	for _, p := range programs {
-		if !seen[p.name] {
-			seen[p.name] = true
+		if p.runsHere() && !slices.Contains(out, p.name) {
 			out = append(out, p.name)
 		}
 	}

@@ -258,3 +258,15 @@ func TestProbe(t *testing.T) {
 		}
 	}
 }
+
+// What is said to play or record is what plays and records.
+func TestProgramsOfOtherSystemsAreNotProbedFor(t *testing.T) {
+	fakePrograms(t, true, "elsewhere")
+	other := soundProgram{name: "elsewhere", os: "another system"}
+	if _, _, ok := findProgram([]soundProgram{other}); ok {
+		t.Error("it is found")
+	}
+	if got := names([]soundProgram{{name: "aplay"}, other, {name: "aplay"}}); len(got) != 1 || got[0] != "aplay" {
+		t.Errorf("looked for are %v", got)
+	}
+}
