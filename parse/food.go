@@ -88,21 +88,29 @@ func (r *reader) bareFood(c *clause) {
 		return
 	}
 	for i := range c.items {
-		it := &c.items[i]
-		if !it.is(kMeasure) || it.used {
-			continue
-		}
-		k := i + 1
-		for k < len(c.items) && c.items[k].any(kOf, kArt, kComb, kAdv, kNum, kTo) {
-			k++
-		}
-		if k < len(c.items) && c.items[k].is(kSubstance) && !c.items[k].used && r.rule(&c.items[k], kSubstance).Value == "feed" {
-			size := it.size
-			d := &deed{do: "feed", at: i, items: []*item{it, &c.items[k]}, rule: "food", size: &size, what: r.substance(&c.items[k])}
+		if d := r.helping(c, i, "feed", kOf, kArt, kComb, kAdv, kNum, kTo); d != nil {
 			r.write("actions", c, d)
 			return
 		}
 	}
+}
+
+// helping is the deed that an amount at item i and a food or medicine behind it
+// tell of, over words of the given kinds; nil where they do not.
+func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
+	it := &c.items[i]
+	if !it.is(kMeasure) || it.used {
+		return nil
+	}
+	k := i + 1
+	for k < len(c.items) && c.items[k].any(over...) {
+		k++
+	}
+	if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {
+		return nil
+	}
+	size := it.size
+	return &deed{do: do, at: i, items: []*item{it, &c.items[k]}, rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])}
 }
 
 func (r *reader) givenWord(c *clause) bool {
@@ -123,20 +131,11 @@ func (r *reader) moreFood(c *clause) {
 		return
 	}
 	for i := range c.items {
-		it := &c.items[i]
-		if !it.is(kMeasure) || it.used {
-			continue
+		if d := r.helping(c, i, do, kOf); d != nil {
+			for _, it := range d.items {
+				it.used = true
+			}
+			r.write(list, c, d)
 		}
-		k := i + 1
-		if k < len(c.items) && c.items[k].is(kOf) {
-			k++
-		}
-		if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {
-			continue
-		}
-		size := it.size
-		d := &deed{do: do, at: i, items: []*item{it, &c.items[k]}, rule: do, size: &size, what: r.substance(&c.items[k])}
-		it.used, c.items[k].used = true, true
-		r.write(list, c, d)
 	}
 }

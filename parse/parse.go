@@ -54,7 +54,8 @@ func (p *Parser) Parse(note *colony.Note) []colony.Inspection {
 }
 
 // Reason tells for one leaf which words it rests on, which rule took them and
-// which cue judged them.
+// which cue judged them. What several rules say together has the name of its
+// subject for a rule: incoming, mites, fixture, queen-colour.
 type Reason struct {
 	Inspection int // index among the note's inspections
 	Path       string
