@@ -56,10 +56,12 @@ func LaidWindow(what string, seen Date) (Window, bool) {
 	if !ok {
 		return Window{}, false
 	}
-	back := func(r Range) DateRange {
-		return DateRange{seen.AddDays(-int(r.High)), seen.AddDays(-int(r.Low))}
-	}
-	return Window{back(age.usual), back(age.outer)}, true
+	return age.laidBefore(seen), true
+}
+
+// laidBefore is when what is of that age on the day was laid.
+func (a broodAge) laidBefore(seen Date) Window {
+	return onDay(seen).After(a.usual.Scale(-1), a.outer.Scale(-1))
 }
 
 // LaidUntil is the last day on which an egg can have been laid if, on the day

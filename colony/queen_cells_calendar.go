@@ -74,10 +74,7 @@ func CellLaidWindow(stage string, seen Date) (Window, bool) {
 	if !ok {
 		return Window{}, false
 	}
-	return Window{
-		DateRange{seen.AddDays(-int(age.usual.High)), seen.AddDays(-int(age.usual.Low))},
-		DateRange{seen.AddDays(-int(age.outer.High)), seen.AddDays(-int(age.outer.Low))},
-	}, true
+	return age.laidBefore(seen), true
 }
 
 // CalendarFromCell works out what follows from a queen cell of a stage seen on
