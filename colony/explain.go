@@ -3,6 +3,7 @@ package colony
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -35,7 +36,7 @@ type Constant struct {
 }
 
 // Input is one thing that went into a result: From names the inspection's day
-// and leaf, or "setting", or is empty for a constant.
+// and leaf, or "setting"; for a constant it says when that holds.
 type Input struct {
 	Name  string `json:"name"`
 	Value string `json:"value"`
@@ -105,11 +106,7 @@ func (r Reference) String() string {
 
 // input is the constant as an input of an explanation.
 func (c Constant) input() Input {
-	in := Input{Name: c.Name, Value: c.Value.String()}
-	if c.When != "" {
-		in.From = c.When
-	}
-	return in
+	return Input{c.Name, c.Value.String(), c.When}
 }
 
 // because builds the explanation of a number from the constants that went in.
@@ -125,11 +122,7 @@ func because(what string, result Range, formula string, inputs []Input, used ...
 // withReferences appends those that are not there yet.
 func withReferences(have []Reference, more ...Reference) []Reference {
 	for _, r := range more {
-		seen := false
-		for _, h := range have {
-			seen = seen || h == r
-		}
-		if !seen {
+		if !slices.Contains(have, r) {
 			have = append(have, r)
 		}
 	}

@@ -10,9 +10,8 @@ var queenColours = [5]string{"blue", "white", "yellow", "red", "green"}
 // QueenColour is the colour of a queen raised in the year.
 func QueenColour(year int) string { return queenColours[((year%5)+5)%5] }
 
-// QueenYears lists the years up to latest, newest first, in which queens got
-// the colour, within the five years a queen may plausibly live. A colour
-// outside the code gives none.
+// QueenYears lists the last two years up to latest, newest first, in which
+// queens got the colour. A colour outside the code gives none.
 func QueenYears(colour string, latest int) []int {
 	var out []int
 	for y := latest; y > latest-10; y-- {

@@ -48,6 +48,8 @@ var library = byKey([]Reference{
 	{"MYBEE", "my-bee.ch 2019, winter stores", Published},
 	{"BEEB-VAR", "Dietemann et al. 2013, BEEBOOK II, varroa", Published},
 	{"WILSON27", "Wilson score interval; Newcombe 1998, Statistics in Medicine 17, method 3", Quoted},
+	{"SEN68", "Sen 1968, J. Am. Stat. Assoc. 63", Quoted},
+	{"GILBERT87", "Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring", Recalled},
 	{"BYAR", "Byar's approximation, tested against the exact Poisson limits", Derived},
 	{"OMAFRA16", "Ontario thresholds 2016", Quoted},
 	{"MSST", "Mississippi State Extension", Published},

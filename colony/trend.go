@@ -206,7 +206,7 @@ func (t Trend) Says(unit string) string {
 func (t Trend) Explain(what, unit string) Explanation {
 	e := Explanation{What: "trend of " + what, Result: t.Says(unit),
 		Formula: "slope: median of the slopes of all pairs (Theil–Sen), limits by Sen; test: Mann–Kendall, two-sided",
-		From:    []Reference{{"SEN68", "Sen 1968, J. Am. Stat. Assoc. 63", Quoted}, {"GILBERT87", "Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring", Recalled}},
+		From:    from("SEN68", "GILBERT87"),
 		Inputs: []Input{
 			{"slope a day", fmt.Sprintf("%s (%s to %s)", amount(t.Slope.Slope), amount(t.Slope.Low), amount(t.Slope.High)), ""},
 			{"S, p", fmt.Sprintf("%d, %.3f", t.Test.S, t.Test.P), ""}}}
