@@ -105,10 +105,7 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	}
 	out := outOf(o)
 	opts = append(opts, tea.WithOutput(out))
-	if o.Mouse {
-		opts = append(opts, tea.WithMouseCellMotion())
-	}
-	a := newApp(k, r, o, newTheme(out, o.Colour, o.Background))
+	a := newApp(k, r, o, newTheme(out, AutoColour, AutoBackground))
 	a.waiting = waiting
 	_, err := tea.NewProgram(a, opts...).Run()
 	if o.Player != nil {
@@ -129,11 +126,7 @@ func (a *app) Init() tea.Cmd {
 	if a.desk.opts.New {
 		a.startPage(nil)
 	}
-	cmd := a.queue.add(waitingJob(a.waiting))
-	if id := a.desk.opts.Open; id != "" {
-		cmd = tea.Batch(cmd, a.open(id))
-	}
-	return cmd
+	return a.queue.add(waitingJob(a.waiting))
 }
 
 func (a *app) loadWaiting() tea.Cmd {
@@ -160,8 +153,6 @@ func (a *app) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		cmd = a.draftKept(msg)
 	case tea.KeyMsg:
 		cmd = a.press(msg)
-	case tea.MouseMsg:
-		cmd = a.mouse(msg)
 	case playMsg:
 		a.fail("could not play: %v", msg.err)
 	}

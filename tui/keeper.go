@@ -82,13 +82,7 @@ type Options struct {
 	Out   io.Writer        // nil: standard output
 	Now   func() time.Time // nil: time.Now
 	Plain bool             // questions and answers line by line, no screen
-	Mouse bool
-
-	Colour     Colour
-	Background Background
-
-	Open string // the record to begin with, by id
-	New  bool   // begin with an empty note
+	New   bool             // begin with an empty note
 
 	Past    func(hive string) ([]colony.Record, error) // any state, newest first; "" for every hive
 	Find    func(words string) ([]Found, error)

@@ -43,18 +43,12 @@ func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
 	if err != nil {
 		return err
 	}
-	ids := make([]string, 0, len(waiting))
+	p.say("%s. help lists what can be answered; every answer is saved at once.", plural(len(waiting), "inspection waits", "inspections wait"))
 	for i := range waiting {
-		if o.Open == "" || waiting[i].ID == o.Open {
-			ids = append(ids, waiting[i].ID)
-		}
-	}
-	p.say("%s. help lists what can be answered; every answer is saved at once.", plural(len(ids), "inspection waits", "inspections wait"))
-	for i, id := range ids {
 		if ctx.Err() != nil {
 			return ctx.Err()
 		}
-		more, err := p.review(id, i+1, len(ids))
+		more, err := p.review(waiting[i].ID, i+1, len(waiting))
 		if err != nil || !more {
 			return err
 		}

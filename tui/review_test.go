@@ -8,7 +8,6 @@ import (
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 
 	"barwise/colony"
 )
@@ -362,34 +361,6 @@ func TestNewerReadingThatDisagreesIsAsked(t *testing.T) {
 	}
 	if got := leaf(t, k, second, "bars.3.eggs"); got != "no" {
 		t.Errorf("eggs on bar 3: %q", got)
-	}
-}
-
-func TestMouseSelects(t *testing.T) {
-	for _, width := range []int{80, 160} {
-		k := take(t, sampleNotes...)
-		d := newDriver(t, k, options(k), width, 30)
-		click := func(text string) {
-			t.Helper()
-			for y, line := range strings.Split(d.view(), "\n") {
-				if at := strings.LastIndex(line, text); at >= 0 {
-					d.send(tea.MouseMsg{X: ansi.StringWidth(line[:at]), Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
-					return
-				}
-			}
-			t.Fatalf("%q is not shown:\n%s", text, d.view())
-		}
-		click("Mon 11 May")
-		d.press("enter")
-		d.sees("To check: 2")
-		click("bar 5 capped brood: yes")
-		d.sees("▸ ? bar 5 capped brood: yes")
-		d.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp, Action: tea.MouseActionPress})
-		d.sees("▸ ? bar 3 eggs: yes")
-		click("open brood")
-		if _, path := d.app.sheet.current(); path != "bars.4.open_brood" {
-			t.Errorf("at %d columns the click selects %q", width, path)
-		}
 	}
 }
 

@@ -18,31 +18,25 @@ const (
 // viewSheet draws the record: note and hive above or at the left, the rows of
 // leaves below or at the right.
 func (a *app) viewSheet(room int) []string {
-	l := a.sheetLayout(room)
-	rows, _, _ := a.rowsPanel(l.width, l.height)
 	out := []string{a.sheetHead()}
-	if l.x > 0 {
-		return append(out, beside(l.panels, l.x-3, rows, l.height, a.theme)...)
-	}
-	return append(append(out, l.panels...), rows...)
-}
-
-// layout is where on the sheet the rows stand, and what is drawn beside or
-// above them.
-type layout struct {
-	panels              []string
-	x, y, width, height int
-}
-
-func (a *app) sheetLayout(room int) layout {
-	const head = 1
-	room -= head
+	room -= len(out)
+	left := a.leftWidth()
 	if a.width >= wide {
-		left := a.width * 9 / 20
-		return layout{a.leftPanels(left, room), left + 3, head, a.width - left - 3, room}
+		return append(out, beside(a.leftPanels(left, room), left, a.rowsPanel(a.width-left-gap, room), room, a.theme)...)
 	}
-	upper := a.upperPanels(a.width, room)
-	return layout{upper, 0, head + len(upper), a.width, room - len(upper)}
+	upper := a.upperPanels(left, room)
+	return append(append(out, upper...), a.rowsPanel(left, room-len(upper))...)
+}
+
+// gap is how many columns lie between two panels.
+const gap = 3
+
+// leftWidth is how wide the panel at the left is, or the only one.
+func (a *app) leftWidth() int {
+	if a.width >= wide {
+		return a.width * 9 / 20
+	}
+	return a.width
 }
 
 // beside puts two panels next to each other with a line between.
@@ -218,20 +212,20 @@ func (a *app) hiveLines(width, rows int) []string {
 	return append(out, legend[:min(len(legend), 4)]...)
 }
 
-// rowsPanel draws the rows around the cursor. For each line of all the rows it
-// tells which row it is of, -1 for a heading, and which line is drawn first.
-func (a *app) rowsPanel(width, room int) (lines []string, owners []int, top int) {
-	lines, owners = a.rowLines(width)
+// rowsPanel draws the rows around the cursor.
+func (a *app) rowsPanel(width, room int) []string {
+	lines, owners := a.rowLines(width)
 	from := slices.Index(owners, a.sheet.row)
 	to := len(owners) - 1
 	for to > from && owners[to] != a.sheet.row {
 		to--
 	}
-	top = min(window(len(lines), room, (from+to)/2), from)
-	return lines[top:min(top+room, len(lines))], owners, top
+	top := min(window(len(lines), room, (from+to)/2), from)
+	return lines[top:min(top+room, len(lines))]
 }
 
-// rowLines lays all rows out and tells which row each line is of.
+// rowLines lays all rows out and tells which row each line is of, -1 for a
+// heading.
 func (a *app) rowLines(width int) (lines []string, owners []int) {
 	s := a.sheet
 	group, kind := "", rowKind(-1)

@@ -24,18 +24,10 @@ func (w *wordWalk) span(p *page) colony.Span {
 	return colony.Span{p.words[min(a, len(p.words)-1)][0], p.words[min(b, len(p.words)-1)][1]}
 }
 
-// notePageWidth is how wide the note is drawn.
-func (a *app) notePageWidth() int {
-	if a.width >= wide {
-		return a.width * 9 / 20
-	}
-	return a.width
-}
-
 // startWords puts the cursor on the words of the selected leaf.
 func (a *app) startWords() {
 	s := a.sheet
-	p := s.pageOf(a.notePageWidth())
+	p := s.pageOf(a.leftWidth())
 	at := 0
 	if spans := s.evidence(); len(spans) > 0 {
 		at = p.wordAt(spans[0][0])
@@ -45,7 +37,7 @@ func (a *app) startWords() {
 
 func (a *app) pressWords(msg tea.KeyMsg) tea.Cmd {
 	s, k := a.sheet, a.keys
-	p := s.pageOf(a.notePageWidth())
+	p := s.pageOf(a.leftWidth())
 	w := s.words
 	to := func(word int) {
 		word = max(min(word, len(p.words)-1), 0)
@@ -115,7 +107,7 @@ func (p *page) wordBeside(word, way int) int {
 // wordDetails tells what the words under the cursor became.
 func (a *app) wordDetails() []string {
 	s := a.sheet
-	p := s.pageOf(a.notePageWidth())
+	p := s.pageOf(a.leftWidth())
 	span := s.words.span(p)
 	leaves := s.leavesAt(span)
 	text := "no rule used these words"

@@ -205,13 +205,13 @@ func (a *app) viewPage(room int) []string {
 	}
 	out := []string{a.headLine(a.theme.title.paint(title), a.draftState()), a.rule("")}
 	room -= len(out)
+	left := a.leftWidth()
 	if a.width >= wide {
-		left := a.width * 9 / 20
-		return append(out, beside(w.lines(left, room), left, a.meaning(a.width-left-3, room), room, a.theme)...)
+		return append(out, beside(w.lines(left, room), left, a.meaning(a.width-left-gap, room), room, a.theme)...)
 	}
 	upper := room / 2
-	out = append(out, w.lines(a.width, upper)...)
-	return append(out, a.meaning(a.width, room-upper)...)
+	out = append(out, w.lines(left, upper)...)
+	return append(out, a.meaning(left, room-upper)...)
 }
 
 // lines draws the text area at a size; the model itself stays as it is.
