@@ -8,7 +8,7 @@ import (
 	"barwise/colony"
 )
 
-// tick is a mark on an axis; one without a label is a small one.
+// tick is a mark on an axis.
 type tick struct {
 	at    float64
 	label string
@@ -17,13 +17,16 @@ type tick struct {
 // dayNumber is a day on the axis of time.
 func dayNumber(d colony.Date) float64 { return float64(d.Sub(colony.NewDate(1970, 1, 1))) }
 
-// valueTicks are round values of 1, 2 or 5 that span low to high in about the
-// given number of steps.
-func valueTicks(low, high float64, steps int) []tick {
+// valueSteps is about how many steps there are between the values of an axis.
+const valueSteps = 4
+
+// valueTicks are values at steps of 1, 2 or 5 times a power of ten that span low
+// to high.
+func valueTicks(low, high float64) []tick {
 	if high <= low {
 		high = low + 1
 	}
-	rough := (high - low) / float64(max(steps, 1))
+	rough := (high - low) / valueSteps
 	power := math.Pow(10, math.Floor(math.Log10(rough)))
 	step := power
 	for _, m := range []float64{1, 2, 5, 10} {
@@ -94,12 +97,7 @@ func scaleOf(trends []hiveTrend) scale {
 	s := scale{low: math.Inf(1), high: math.Inf(-1)}
 	for _, t := range trends {
 		for _, p := range t.Samples {
-			if s.first.IsZero() || p.On.Compare(s.first) < 0 {
-				s.first = p.On
-			}
-			if p.On.Compare(s.last) > 0 {
-				s.last = p.On
-			}
+			s.first, s.last = earlier(s.first, p.On), later(s.last, p.On)
 			for _, v := range []float64{p.Value.Low, p.Value.Best, p.Value.High} {
 				if !math.IsInf(v, 0) && !math.IsNaN(v) {
 					s.low, s.high = min(s.low, v), max(s.high, v)

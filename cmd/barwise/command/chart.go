@@ -100,7 +100,7 @@ func panel(s scale, th theme) *plot.Plot {
 		axis.LineStyle.Color, axis.Tick.LineStyle.Color = th.ink, th.ink
 		style(&axis.Tick.Label, 9)
 	}
-	values := valueTicks(s.low, s.high, 4)
+	values := valueTicks(s.low, s.high)
 	p.Y.Min, p.Y.Max = values[0].at, values[len(values)-1].at
 	p.Y.Tick.Marker = fixedTicks(values)
 	room := math.Max(2, float64(s.last.Sub(s.first))*0.02)

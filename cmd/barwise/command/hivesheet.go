@@ -19,11 +19,22 @@ func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
 	}
 	history := of.upTo(ap.Hive, ap.Today)
 	h.combs(history)
+	h.known(ap)
+	h.lastOnes(history)
+	if explain {
+		for _, e := range ap.Explanations() {
+			fmt.Fprintf(h.out, "\n%s\n", clean(e.String()))
+		}
+	}
+}
+
+// known prints what the inspections come to.
+func (h hiveSheet) known(ap *colony.Appraisal) {
 	h.queen(ap)
 	h.numbers(ap)
 	h.mites(ap)
 	for i, d := range ap.Due {
-		text := fmt.Sprintf("%s  %s  %s", shortCode(d), d.On.Time().Format("Mon 2 Jan 2006"), oneLine(d.What))
+		text := fmt.Sprintf("%s  %s  %s", shortCode(d), longDate(d.On), oneLine(d.What))
 		if isOverdue(d, ap.Today) {
 			text += "  " + h.style.flag.Render("overdue")
 		}
@@ -31,12 +42,6 @@ func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
 		h.entry("", oneLine(d.Why))
 	}
 	h.cautions(ap)
-	h.lastOnes(history)
-	if explain {
-		for _, e := range ap.Explanations() {
-			fmt.Fprintf(h.out, "\n%s\n", clean(e.String()))
-		}
-	}
 }
 
 // first is the topic of the first line of several.

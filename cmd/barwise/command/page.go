@@ -125,11 +125,11 @@ func (p *pager) make() (page.Page, error) {
 		return made, err
 	}
 	p.sounds = map[string]string{}
-	span := scale{}
+	var span period
 	for _, name := range ap.names() {
 		for _, ins := range ap.upTo(name, today) {
 			if d := colony.DateOf(ins.At); p.when.holds(d) {
-				span.first, span.last = earlier(span.first, d), later(span.last, d)
+				span.from, span.to = earlier(span.from, d), later(span.to, d)
 			}
 		}
 	}
@@ -148,23 +148,9 @@ func (p *pager) make() (page.Page, error) {
 	return made, nil
 }
 
-func earlier(a, b colony.Date) colony.Date {
-	if a.IsZero() || b.Compare(a) < 0 {
-		return b
-	}
-	return a
-}
-
-func later(a, b colony.Date) colony.Date {
-	if b.Compare(a) > 0 {
-		return b
-	}
-	return a
-}
-
-func (p *pager) hive(ap *apiary, known *colony.Appraisal, span scale, records map[string]colony.Record) (page.Hive, error) {
+func (p *pager) hive(ap *apiary, known *colony.Appraisal, span period, records map[string]colony.Record) (page.Hive, error) {
 	history := slices.DeleteFunc(ap.upTo(known.Hive, known.Today), func(ins colony.Inspection) bool { return !p.when.holds(colony.DateOf(ins.At)) })
-	h := page.Hive{Name: "hive " + oneLine(known.Hive), Facts: facts(known, ap), Timeline: page.NewTimeline(history, span.first, span.last)}
+	h := page.Hive{Name: "hive " + oneLine(known.Hive), Facts: facts(known), Timeline: page.NewTimeline(history, span.from, span.to)}
 	var before *colony.Inspection
 	for i := range history {
 		ins := &history[i]
@@ -213,46 +199,21 @@ func pageMap(ins, before *colony.Inspection) string {
 
 // facts are the entries of the hive's sheet, without its picture and the last
 // inspections, which the page shows by itself.
-func facts(known *colony.Appraisal, ap *apiary) []page.Fact {
-	var out bytes.Buffer
-	hiveSheet{sheet{out: &out, style: stylesFor(&out)}}.print(known, ap, false)
-	_, text, _ := strings.Cut(out.String(), "\n")
-	if strings.HasSuffix(strings.SplitN(text, "\n", 2)[0], "barwise review") {
-		_, text, _ = strings.Cut(text, "\n") // each inspection says so itself
-	}
-	if before, after, ok := strings.Cut(text, "\n  combs as found on "); ok {
-		_, after, _ = strings.Cut(after, "\n\n")
-		text = before + after
-	}
-	list := factsOf(text)
-	for i, f := range list {
-		if _, err := colony.ParseDate(f.Topic); err == nil {
-			return list[:i]
-		}
-	}
-	return list
+func facts(known *colony.Appraisal) []page.Fact {
+	return entries(func(s sheet) { hiveSheet{s}.known(known) })
 }
 
 // sheetLines are those of the inspection's sheet.
 func sheetLines(ins *colony.Inspection) []page.Fact {
-	var out bytes.Buffer
-	sheet{out: &out, style: stylesFor(&out)}.inspection(ins)
-	_, body, _ := strings.Cut(out.String(), "\n")
-	return factsOf(body)
+	return entries(func(s sheet) { s.body(ins) })
 }
 
-// factsOf takes a sheet's entries apart: two blanks, the topic, two blanks, the
-// text.
-func factsOf(text string) []page.Fact {
-	var facts []page.Fact
-	for line := range strings.Lines(text) {
-		line = strings.TrimRight(line, "\n")
-		if len(line) < topicWidth+4 {
-			continue
-		}
-		facts = append(facts, page.Fact{Topic: strings.TrimSpace(line[:topicWidth+2]), Text: strings.TrimSpace(line[topicWidth+2:])})
-	}
-	return facts
+// entries are what is printed on a sheet, as facts of the page.
+func entries(print func(sheet)) (list []page.Fact) {
+	print(sheet{style: stylesFor(io.Discard), taker: func(topic, text string) {
+		list = append(list, page.Fact{Topic: topic, Text: text})
+	}})
+	return list
 }
 
 // pageMeasures are those that a mentor or an inspector asks for.

@@ -74,6 +74,27 @@ func (p period) and(q period) period {
 	return p
 }
 
+// holds reports whether the day is within the period.
+func (p period) holds(d colony.Date) bool {
+	return (p.from.IsZero() || d.Compare(p.from) >= 0) && (p.to.IsZero() || d.Compare(p.to) <= 0)
+}
+
+// earlier is the first of two days, of which the first may be absent.
+func earlier(a, b colony.Date) colony.Date {
+	if a.IsZero() || b.Compare(a) < 0 {
+		return b
+	}
+	return a
+}
+
+// later is the last of two days; an absent one is before all others.
+func later(a, b colony.Date) colony.Date {
+	if b.Compare(a) > 0 {
+		return b
+	}
+	return a
+}
+
 // readPeriod is the range of days that a naming of a time covers. A month or
 // day without a year is the latest that has begun.
 func readPeriod(text string, today colony.Date) (period, bool) {

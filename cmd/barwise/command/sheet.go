@@ -17,7 +17,8 @@ import (
 type sheet struct {
 	out   io.Writer
 	style styles
-	wide  int // columns to wrap at; 0 is no wrapping
+	wide  int                      // columns to wrap at; 0 is no wrapping
+	taker func(topic, text string) // gets the entries instead of out, where there is one
 }
 
 // styles are the few that the commands use. On anything but a colour terminal,
@@ -40,6 +41,11 @@ const topicWidth = 13
 // inspection prints one sheet.
 func (s sheet) inspection(ins *colony.Inspection) {
 	fmt.Fprintln(s.out, s.style.head.Render(heading(ins)))
+	s.body(ins)
+}
+
+// body prints the sheet below its heading.
+func (s sheet) body(ins *colony.Inspection) {
 	s.checks(ins.Check, func(path string) bool { return path == "hive" || path == "at" })
 	said := phrases(ins)
 	for len(said) > 0 {
@@ -87,6 +93,10 @@ func (s sheet) line(said []phrase, checks []colony.Check) {
 
 // entry prints a topic with its text, wrapped beside it.
 func (s sheet) entry(topic, text string) {
+	if s.taker != nil {
+		s.taker(topic, text)
+		return
+	}
 	if s.wide > topicWidth+20 {
 		text = ansi.Wordwrap(text, s.wide-topicWidth-4, "")
 	}
@@ -129,10 +139,6 @@ func (s sheet) flag(c colony.Check) string {
 
 func (s sheet) remarks(remarks []string) {
 	for i, r := range remarks {
-		topic := "remarks"
-		if i > 0 {
-			topic = ""
-		}
-		s.entry(topic, s.style.quote.Render("“"+oneLine(r)+"”"))
+		s.entry(first(i, "remarks"), s.style.quote.Render("“"+oneLine(r)+"”"))
 	}
 }

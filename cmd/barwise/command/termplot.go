@@ -22,7 +22,7 @@ const plotRows = 12
 // values as they are, no line between them.
 func printPlot(out io.Writer, trends []hiveTrend, what string, width int) error {
 	s := scaleOf(trends)
-	values := valueTicks(s.low, s.high, 4)
+	values := valueTicks(s.low, s.high)
 	s.low, s.high = min(s.low, values[0].at), max(s.high, values[len(values)-1].at)
 	margin := 0
 	for _, v := range values {

@@ -169,11 +169,6 @@ func (a *app) drawTrends(trends []hiveTrend, m colony.Measure, o trendOptions) e
 	return nil
 }
 
-// holds reports whether the day is within the period.
-func (p period) holds(d colony.Date) bool {
-	return (p.from.IsZero() || d.Compare(p.from) >= 0) && (p.to.IsZero() || d.Compare(p.to) <= 0)
-}
-
 // printTrends prints a line a value with a bar as long as the value, on one
 // scale for all hives, and what it comes to; then all of it as a plot.
 func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) error {

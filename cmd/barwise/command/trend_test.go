@@ -30,7 +30,7 @@ func TestValueTicksAreRoundAndSpanTheValues(t *testing.T) {
 		{0, 18, "0 5 10 15 20"}, {1, 4, "1 2 3 4"}, {0, 0.7, "0 0.2 0.4 0.6 0.8"}, {-6, 27, "-10 0 10 20 30"},
 		{0, 1, "0 0.5 1"}, {0, 3e6, "0 1e+06 2e+06 3e+06"}, {5, 5, "5 5.5 6"},
 	} {
-		if got := labels(valueTicks(c.low, c.high, 4)); got != c.want {
+		if got := labels(valueTicks(c.low, c.high)); got != c.want {
 			t.Errorf("%g to %g: %s, want %s", c.low, c.high, got, c.want)
 		}
 	}
