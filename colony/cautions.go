@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -91,7 +92,7 @@ func diseaseCaution(recent []Inspection) (Caution, bool) {
 func treatmentCaution(recent []Inspection) (Caution, bool) {
 	for i := len(recent) - 1; i >= 0; i-- {
 		ins := &recent[i]
-		for _, t := range append(append([]Task{}, ins.Actions...), ins.Plans...) {
+		for _, t := range slices.Concat(ins.Actions, ins.Plans) {
 			if t.Do != "treat" {
 				continue
 			}
@@ -107,17 +108,7 @@ func treatmentCaution(recent []Inspection) (Caution, bool) {
 
 // honeyOn reports whether honey was seen on the hive.
 func honeyOn(ins *Inspection) bool {
-	for _, what := range []string{"honey", "capped_honey"} {
-		if c := ins.Content(what); c != nil && c.Present {
-			return true
-		}
-		for i := range ins.Bars {
-			if c := ins.Bars[i].Content(what); c != nil && c.Present {
-				return true
-			}
-		}
-	}
-	return false
+	return saidAnywhere(ins, "honey") == shown || saidAnywhere(ins, "capped_honey") == shown
 }
 
 func stingCaution(recent []Inspection) (Caution, bool) {

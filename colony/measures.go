@@ -142,7 +142,6 @@ func areaOf(kinds ...string) func([]Inspection, int, Settings) (Range, bool) {
 // was said for the hive; brood denied for the hive is none.
 func broodBars(known []Inspection, i int, _ Settings) (Range, bool) {
 	ins := &known[i]
-	f := factsOf(ins)
 	bars := 0
 	for j := range ins.Bars {
 		for _, what := range broodWords {
@@ -165,8 +164,8 @@ func broodBars(known []Inspection, i int, _ Settings) (Range, bool) {
 		}
 	}
 	if !said {
-		none := f.brood["eggs"] == denied && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied
-		return Exactly(0, unitBars), none
+		f := factsOf(ins)
+		return Exactly(0, unitBars), f.noBrood()
 	}
 	return Between(low, low, high, unitBars), true
 }

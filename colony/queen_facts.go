@@ -46,12 +46,7 @@ var broodWords = []string{"eggs", "open_brood", "capped_brood", "emerging_brood"
 func factsOf(ins *Inspection) queenFacts {
 	f := queenFacts{ins: ins, on: dayOf(ins), brood: map[string]said{}, cells: map[string]said{}}
 	for _, what := range broodWords {
-		f.brood[what] = saidOf(ins.Content(what))
-		for i := range ins.Bars {
-			if c := ins.Bars[i].Content(what); c != nil && c.Present {
-				f.brood[what] = shown
-			}
-		}
+		f.brood[what] = saidAnywhere(ins, what)
 	}
 	f.spreadDenial()
 	f.readCells(ins.QueenCells)
@@ -61,6 +56,17 @@ func factsOf(ins *Inspection) queenFacts {
 	f.readQueen(ins)
 	f.readDeeds(ins)
 	return f
+}
+
+// saidAnywhere is what is said of a content: shown on any bar, or as said of the
+// colony as a whole.
+func saidAnywhere(ins *Inspection, what string) said {
+	for i := range ins.Bars {
+		if saidOf(ins.Bars[i].Content(what)) == shown {
+			return shown
+		}
+	}
+	return saidOf(ins.Content(what))
 }
 
 // spreadDenial lets "no brood" stand for every stage that was not shown.
@@ -140,6 +146,12 @@ func giftOf(what string) string {
 		return "cell"
 	}
 	return "mated"
+}
+
+// noBrood reports whether eggs, larvae and sealed brood were all looked for and
+// not there.
+func (f *queenFacts) noBrood() bool {
+	return f.brood["eggs"] == denied && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied
 }
 
 // informative reports whether the inspection says anything of queen or brood.

@@ -132,7 +132,7 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 	f := t.last
 	noEggs := f.brood["eggs"] == denied
 	switch {
-	case noEggs && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied:
+	case f.noBrood():
 		e.State, e.ExpectBy = Queenless, f.on
 		e.Says = fmt.Sprintf("no brood of any stage on %s: if none was overlooked, the last egg was laid by %s", shortDay(f.on), longDay(e.LastEgg.Usual.To))
 		e.Notes = append(e.Notes, "in winter and in a dearth a queen may simply rest")
@@ -141,13 +141,13 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 		if f.brood["open_brood"] == shown {
 			e.Sureness = Likely
 		}
+		if !noEggs {
+			e.Says = fmt.Sprintf("by the brood of %s the last egg was laid within %s; eggs and larvae were not spoken of", shortDay(f.on), e.LastEgg.Usual)
+			return
+		}
 		cal := CalendarFromLoss("", Window{e.LastEgg.Usual, e.LastEgg.Usual})
 		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
 		e.Says = fmt.Sprintf("no eggs on %s; by the brood the last egg was laid within %s; if the queen was lost then, a young one lays %s", shortDay(f.on), e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
-		if !noEggs {
-			e.Says = fmt.Sprintf("by the brood of %s the last egg was laid within %s; eggs and larvae were not spoken of", shortDay(f.on), e.LastEgg.Usual)
-			e.Calendar, e.ExpectBy = nil, Date{}
-		}
 	default:
 		e.State = NoSign
 		e.Says = fmt.Sprintf("no sign of a laying queen noted since %s", longDay(t.lastSign()))
@@ -158,7 +158,7 @@ func (t *queenTrack) judgeNothing(e *QueenEvidence) {
 	f := t.last
 	e.State = NoSign
 	switch {
-	case f.brood["eggs"] == denied && f.brood["open_brood"] == denied && f.brood["capped_brood"] == denied:
+	case f.noBrood():
 		e.State, e.ExpectBy = Queenless, f.on
 		e.Says = fmt.Sprintf("no brood of any stage on %s, and none recorded before", shortDay(f.on))
 	case !t.seen.IsZero():
