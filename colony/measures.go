@@ -171,7 +171,7 @@ func broodBars(known []Inspection, i int, _ Settings) (Range, bool) {
 }
 
 func combBars(known []Inspection, i int, _ Settings) (Range, bool) {
-	counts := barCounts(known[i:i+1], dayOf(&known[i]))
+	counts := barCounts(known[i : i+1])
 	if len(counts) == 0 {
 		return Range{}, false
 	}

@@ -36,14 +36,15 @@ const shortOfRoom = 3
 // taken into use and when they run out. History is of one hive, sorted.
 func JudgeSpace(history []Inspection, today Date, season Season) Space {
 	var s Space
-	counts := barCounts(history, today)
+	known := upTo(history, today)
+	counts := barCounts(known)
 	if len(counts) == 0 {
 		return s
 	}
 	last := counts[len(counts)-1]
 	s.AsOf, s.Swarmy = last.on, season.SwarmTime(today)
 	s.Used = because("bars in use", Exactly(last.bars, unitBars), "as said, or the last bar with comb", []Input{{"bars", amount(last.bars), shortDay(last.on)}})
-	s.Front = followerAfter(history, last.on, today)
+	s.Front = followerAfter(known)
 	if s.Front > 0 {
 		free := math.Max(0, float64(s.Front)-last.bars)
 		s.Free = because("free bars before the follower", Exactly(free, unitBars), "bars before the follower − bars in use",
@@ -90,16 +91,13 @@ type barCount struct {
 // least three bars were spoken of. A visit that spoke of some bars at the front
 // does not say that those behind them are gone: it counts for fewer than before
 // only where every bar up to the last was spoken of, or bars were taken.
-func barCounts(history []Inspection, today Date) []barCount {
+func barCounts(known []Inspection) []barCount {
 	var out []barCount
 	before, taken := 0, false // the last count, and whether bars were taken since
-	for i := range history {
-		ins := &history[i]
-		if dayOf(ins).Compare(today) > 0 {
-			continue
-		}
+	for i := range known {
+		ins := &known[i]
 		if i > 0 {
-			taken = taken || renumbers(&history[i-1])
+			taken = taken || renumbers(&known[i-1])
 		}
 		if ins.BarsTotal != nil {
 			out = append(out, barCount{dayOf(ins), float64(*ins.BarsTotal)})
@@ -136,13 +134,10 @@ func (b *Bar) hasComb() bool {
 // followerAfter is the bar behind which the follower stands after the last
 // visit that tells, 0 where none does. Bars added or taken without a word on
 // the follower move it along.
-func followerAfter(history []Inspection, from, today Date) int {
+func followerAfter(known []Inspection) int {
 	at := 0
-	for i := range history {
-		ins := &history[i]
-		if dayOf(ins).Compare(today) > 0 {
-			break
-		}
+	for i := range known {
+		ins := &known[i]
 		if ins.Follower != nil && ins.Follower.Bar != nil {
 			at = *ins.Follower.Bar
 		}
