@@ -71,8 +71,6 @@ type reader struct {
 	subject        kind     // kBees or kQueen, whichever was spoken of last
 	queenWaits     int      // the sentence that named her and said no more
 	planDay        *day
-
-	onClause func(*clause) // for a look at the stages; nil but in tests
 }
 
 // inHand says how surely the bars in hand are still meant.

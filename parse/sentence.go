@@ -17,9 +17,6 @@ func (r *reader) sentence(items []item) {
 	r.judge(list)
 	for i := range list {
 		c := &list[i]
-		if r.onClause != nil {
-			r.onClause(c)
-		}
 		r.enter(c)
 		r.clause(c)
 		if c.has(kBars) || r.stepped {
