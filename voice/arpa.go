@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"maps"
 	"math"
 	"slices"
 )
@@ -205,7 +206,7 @@ func (m *backoffModel) write(w io.Writer) error {
 		fmt.Fprintf(out, "%.4f %s %.4f\n", log10(m.p1[i]), word, log10(m.bow1[i]))
 	}
 	fmt.Fprint(out, "\n\\2-grams:\n")
-	for _, g := range sortedGrams(m.p2) {
+	for _, g := range slices.Sorted(maps.Keys(m.p2)) {
 		fmt.Fprintf(out, "%.4f %s %s", log10(m.p2[g]), m.words[g.history()], m.words[g.last()])
 		if bow, ok := m.bow2[g]; ok {
 			fmt.Fprintf(out, " %.4f", log10(bow))
@@ -215,7 +216,7 @@ func (m *backoffModel) write(w io.Writer) error {
 		fmt.Fprintln(out)
 	}
 	fmt.Fprint(out, "\n\\3-grams:\n")
-	for _, g := range sortedGrams(m.p3) {
+	for _, g := range slices.Sorted(maps.Keys(m.p3)) {
 		fmt.Fprintf(out, "%.4f %s %s %s\n", log10(m.p3[g]), m.words[g>>(2*gramBits)], m.words[g.history()&(1<<gramBits-1)], m.words[g.last()])
 	}
 	fmt.Fprint(out, "\n\\end\\\n")
@@ -228,13 +229,4 @@ func log10(p float64) float64 {
 		return -99
 	}
 	return math.Log10(p)
-}
-
-func sortedGrams(set map[gram]float64) []gram {
-	out := make([]gram, 0, len(set))
-	for g := range set {
-		out = append(out, g)
-	}
-	slices.Sort(out)
-	return out
 }

@@ -1,6 +1,7 @@
 package voice
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -77,15 +78,7 @@ func timedPieces(cues []cue) []piece {
 		}
 		starts[c.line] = at
 	}
-	slices.SortStableFunc(cues, func(a, b cue) int {
-		switch {
-		case starts[a.line] < starts[b.line]:
-			return -1
-		case starts[a.line] > starts[b.line]:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(cues, func(a, b cue) int { return cmp.Compare(starts[a.line], starts[b.line]) })
 	var out []piece
 	for _, c := range cues {
 		out = append(out, cuePieces(c)...)

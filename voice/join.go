@@ -81,9 +81,10 @@ func spread(words []string, from, to float64) []float64 {
 // escapes are the sequences that would steer a terminal.
 var escapes = regexp.MustCompile(`\x1b\[[0-?]*[ -/]*[@-~]`)
 
-// cleanText makes spaces of escape sequences and control characters and drops invisible format
-// characters (marks of direction, soft hyphens, byte order marks): they carry
-// no word, and a text that was said has no business steering a terminal.
+// cleanText makes spaces of escape sequences and control characters and drops
+// invisible format characters (marks of direction, soft hyphens, byte order
+// marks): they carry no word, and a text that was said has no business steering
+// a terminal.
 func cleanText(s string) string {
 	s = escapes.ReplaceAllString(s, " ")
 	return strings.Map(func(r rune) rune {

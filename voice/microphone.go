@@ -2,6 +2,7 @@ package voice
 
 import (
 	"context"
+	"encoding/binary"
 	"errors"
 	"fmt"
 	"io"
@@ -129,8 +130,7 @@ func (r *recordingFile) Write(p []byte) (int, error) {
 func (r *recordingFile) header() error {
 	for _, field := range []struct{ at, value int64 }{{4, 36 + r.bytes}, {40, r.bytes}} {
 		v := min(field.value, math.MaxUint32)
-		b := []byte{byte(v), byte(v >> 8), byte(v >> 16), byte(v >> 24)}
-		if _, err := r.file.WriteAt(b, field.at); err != nil {
+		if _, err := r.file.WriteAt(binary.LittleEndian.AppendUint32(nil, uint32(v)), field.at); err != nil {
 			return err
 		}
 	}
@@ -145,7 +145,7 @@ func (r *recordingFile) end() error {
 func loudness(block []byte) float64 {
 	sum, n := 0.0, 0
 	for i := 0; i+1 < len(block); i += 2 {
-		x := float64(int16(uint16(block[i])|uint16(block[i+1])<<8)) / (1 << 15)
+		x := float64(int16(binary.LittleEndian.Uint16(block[i:]))) / (1 << 15)
 		sum += x * x
 		n++
 	}

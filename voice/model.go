@@ -9,9 +9,10 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
-	"sort"
+	"slices"
 	"strings"
 )
 
@@ -125,7 +126,7 @@ func (o *ModelOptions) key(stock Model) (string, error) {
 			fmt.Fprintln(h, w, s)
 		}
 	}
-	for _, w := range sortedKeys(o.Pronunciations) {
+	for _, w := range slices.Sorted(maps.Keys(o.Pronunciations)) {
 		fmt.Fprintln(h, w, o.Pronunciations[w])
 	}
 	return hex.EncodeToString(h.Sum(nil)), nil
@@ -200,7 +201,7 @@ func vocabulary(tokens tokenTable, classes classSet, general *trieLM, n int, dic
 	for _, w := range general.commonWords(n, func(w string) bool { return len(dict[w]) > 0 }) {
 		set[w] = true
 	}
-	return append([]string{"<s>", "</s>"}, sortedKeys(set)...)
+	return append([]string{"<s>", "</s>"}, slices.Sorted(maps.Keys(set))...)
 }
 
 // spellOut gives the words that each token may be.
@@ -263,13 +264,4 @@ func removeOthers(dir, keep string) error {
 		}
 	}
 	return nil
-}
-
-func sortedKeys[V any](m map[string]V) []string {
-	out := make([]string, 0, len(m))
-	for k := range m {
-		out = append(out, k)
-	}
-	sort.Strings(out)
-	return out
 }

@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"context"
 	"fmt"
+	"maps"
 	"math"
 	"os"
 	"path/filepath"
@@ -27,7 +28,7 @@ func small(t *testing.T, texts ...string) (*mixture, *backoffModel) {
 			set[tok] = true
 		}
 	}
-	words := append([]string{"<s>", "</s>"}, sortedKeys(set)...)
+	words := append([]string{"<s>", "</s>"}, slices.Sorted(maps.Keys(set))...)
 	m := newMixture(words, tokens, classes, trade, nil, 1)
 	return m, m.explicit(modelSizes{expand: 1000, least: 1}, spellOut(tokens, classes, m.ids))
 }
@@ -128,18 +129,36 @@ func TestARPAFile(t *testing.T) {
 	}
 }
 
-// stockLM reads the recogniser's general model.
-func stockLM(t *testing.T) *trieLM {
+// stockModel is the recogniser's model as it was installed; a test that needs it
+// is skipped where it is not.
+func stockModel(t *testing.T) Model {
 	t.Helper()
 	stock, err := StockModel("")
 	if err != nil {
 		t.Skip(err)
 	}
+	return stock
+}
+
+// stockLM reads the recogniser's general model.
+func stockLM(t *testing.T) *trieLM {
+	t.Helper()
+	stock := stockModel(t)
 	m, err := readTrieLM(stock.Language)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return m
+}
+
+// stockDictionary reads the pronunciations that come with the recogniser.
+func stockDictionary(t *testing.T) dictionary {
+	t.Helper()
+	dict, err := readDictionary(stockModel(t).Dictionary)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dict
 }
 
 // A model that was read wrongly does not add up, and does not know that states
@@ -180,14 +199,7 @@ func TestMixtureKnowsBoth(t *testing.T) {
 	general := stockLM(t)
 	tokens, trade, classes := newTokenTable(), newCounts(), builtinClasses()
 	tokens.count(trade, classes, []Phrases{BuiltinTemplates(2000)})
-	stock, err := StockModel("")
-	if err != nil {
-		t.Skip(err)
-	}
-	dict, err := readDictionary(stock.Dictionary)
-	if err != nil {
-		t.Fatal(err)
-	}
+	dict := stockDictionary(t)
 	words := vocabulary(tokens, classes, general, 1000, dict)
 	m := newMixture(words, tokens, classes, trade, general, 0.75)
 	lm := m.explicit(modelSizes{expand: 100, least: 2, threshold: 1e-6}, spellOut(tokens, classes, m.ids))
@@ -209,10 +221,7 @@ func TestMixtureKnowsBoth(t *testing.T) {
 }
 
 func TestBuiltModelIsKept(t *testing.T) {
-	stock, err := StockModel("")
-	if err != nil {
-		t.Skip(err)
-	}
+	stock := stockModel(t)
 	dir := t.TempDir()
 	o := ModelOptions{Dir: dir, Phrases: []Phrases{Texts{"the zorblefritz hive", "bar four eggs"}}, Pronunciations: map[string][]string{"Eggs": {"EH G Z", "AE G Z"}}, General: 200}
 	m, err := BuildModel(context.Background(), stock, o)
@@ -322,16 +331,9 @@ func TestPronunciation(t *testing.T) {
 // The spelling rules are measured against the CMU pronouncing dictionary as the
 // recogniser's package ships it.
 func TestSpellingRulesAgainstCMUdict(t *testing.T) {
-	stock, err := StockModel("")
-	if err != nil {
-		t.Skip(err)
-	}
-	dict, err := readDictionary(stock.Dictionary)
-	if err != nil {
-		t.Fatal(err)
-	}
+	dict := stockDictionary(t)
 	var total WordErrors
-	for i, w := range sortedKeys(dict) {
+	for i, w := range slices.Sorted(maps.Keys(dict)) {
 		if i%50 != 0 || len(w) < 4 || strings.ContainsAny(w, "'.-") {
 			continue
 		}
@@ -344,8 +346,8 @@ func TestSpellingRulesAgainstCMUdict(t *testing.T) {
 		total.Add(best)
 	}
 	t.Logf("phone error rate of the spelling rules: %.2f over %d phones", total.Rate(), total.Words)
-	if total.Rate() > 0.40 {
-		t.Errorf("more than four phones in ten are wrong")
+	if total.Rate() > 0.25 { // Debian's dictionary gives 0.22
+		t.Errorf("more than one phone in four is wrong")
 	}
 	for w, phones := range builtinPronunciations() {
 		for _, p := range phones {
@@ -364,14 +366,7 @@ var cmuPhones = strings.Fields("AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH I
 // Every word of the templates and classes has a pronunciation, in a dictionary
 // and not by guess.
 func TestTemplateWordsCanBePronounced(t *testing.T) {
-	stock, err := StockModel("")
-	if err != nil {
-		t.Skip(err)
-	}
-	dict, err := readDictionary(stock.Dictionary)
-	if err != nil {
-		t.Fatal(err)
-	}
+	dict := stockDictionary(t)
 	ours := builtinPronunciations()
 	for rule, alts := range BuiltinTemplates(1).rules {
 		for _, a := range alts {

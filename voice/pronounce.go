@@ -5,15 +5,13 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"regexp"
+	"slices"
 	"strings"
 )
 
 // dictionary gives the phones of words, each way to say one as a line of phones
 // in the set of the CMU pronouncing dictionary (39 phones, no stress).
 type dictionary map[string][]string
-
-var dictVariant = regexp.MustCompile(`\(\d+\)$`)
 
 // readDictionary reads a dictionary file: a word, white space, phones.
 func readDictionary(path string) (dictionary, error) {
@@ -39,19 +37,16 @@ func (d dictionary) read(r io.Reader) error {
 		if len(f) < 2 || strings.HasPrefix(f[0], "#") {
 			continue
 		}
-		d.add(dictVariant.ReplaceAllString(f[0], ""), strings.Join(f[1:], " "))
+		d.add(variant.ReplaceAllString(f[0], ""), strings.Join(f[1:], " "))
 	}
 	return in.Err()
 }
 
 // add adds a way to say a word, once.
 func (d dictionary) add(word, phones string) {
-	for _, p := range d[word] {
-		if p == phones {
-			return
-		}
+	if !slices.Contains(d[word], phones) {
+		d[word] = append(d[word], phones)
 	}
-	d[word] = append(d[word], phones)
 }
 
 // builtinPronunciations are ours: words of the trade that the general

@@ -1,6 +1,7 @@
 package voice
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -210,12 +211,7 @@ func (r *run) part(ctx context.Context, p soundPart) error {
 
 // result joins the parts in the order of the recording.
 func (r *run) result(seconds float64) *Heard {
-	slices.SortFunc(r.parts, func(a, b partWords) int {
-		if a.from < b.from {
-			return -1
-		}
-		return 1
-	})
+	slices.SortFunc(r.parts, func(a, b partWords) int { return cmp.Compare(a.from, b.from) })
 	var pieces []piece
 	for _, p := range r.parts {
 		for _, w := range p.words {

@@ -77,11 +77,7 @@ func realSphinx(t *testing.T) *Sphinx {
 		t.Skip("recognition is left out of short runs")
 	}
 	needs(t, "pocketsphinx_batch", "pocketsphinx")
-	stock, err := StockModel("")
-	if err != nil {
-		t.Skip(err)
-	}
-	model, err := BuildModel(context.Background(), stock, ModelOptions{Dir: modelDir})
+	model, err := BuildModel(context.Background(), stockModel(t), ModelOptions{Dir: modelDir})
 	if err != nil {
 		t.Fatal(err)
 	}

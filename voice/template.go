@@ -104,10 +104,6 @@ func firstResult(out string) (string, error) {
 	return "", errors.New("wrote no result at {out}")
 }
 
-// stampedLine is a line of text as recognisers print it beside the times of a
-// phrase: [00:00:01.000 --> 00:00:04.000]  text.
-const stampedOpen, stampedClose = "[", "]"
-
 // readResult reads what a recogniser wrote, in whichever form.
 func readResult(result string, seconds float64) ([]Word, error) {
 	src, err := decodeText([]byte(result))
@@ -130,14 +126,14 @@ func readResult(result string, seconds float64) ([]Word, error) {
 	return pieceWords(pieces, seconds), nil
 }
 
-// stampedPieces reads plain text, with times in brackets before a line or
-// without.
+// stampedPieces reads plain text, with times in brackets before a line, as in
+// [00:00:01.000 --> 00:00:04.000]  text, or without.
 func stampedPieces(src string) []piece {
 	var out []piece
 	for line := range strings.Lines(src) {
 		line = strings.TrimSpace(line)
 		p := piece{text: line}
-		if inner, rest, ok := strings.Cut(strings.TrimPrefix(line, stampedOpen), stampedClose); ok && strings.Contains(inner, "-->") {
+		if inner, rest, ok := strings.Cut(strings.TrimPrefix(line, "["), "]"); ok && strings.Contains(inner, "-->") {
 			if from, to, err := parseTiming(inner); err == nil {
 				p = piece{text: rest, from: from, to: to, timed: true}
 			}

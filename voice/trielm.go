@@ -3,6 +3,7 @@ package voice
 import (
 	"bufio"
 	"bytes"
+	"cmp"
 	"encoding/binary"
 	"errors"
 	"fmt"
@@ -212,13 +213,7 @@ func (m *trieLM) commonWords(n int, keep func(string) bool) []string {
 		}
 	}
 	slices.SortFunc(order, func(a, b int32) int {
-		switch pa, pb := m.uni[a].Prob, m.uni[b].Prob; {
-		case pa > pb:
-			return -1
-		case pa < pb:
-			return 1
-		}
-		return int(a - b)
+		return cmp.Or(cmp.Compare(m.uni[b].Prob, m.uni[a].Prob), cmp.Compare(a, b))
 	})
 	var out []string
 	for _, i := range order[:min(n, len(order))] {

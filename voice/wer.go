@@ -1,7 +1,5 @@
 package voice
 
-import "strings"
-
 // WordErrors counts how far a recognised text is from what was said: the words
 // of the reference, and the substitutions, deletions and insertions of the
 // alignment that needs fewest of them (NIST sclite; D. Jurafsky and J. H.
@@ -78,5 +76,5 @@ func CompareWords(said, heard string) (WordErrors, []Confusion) {
 
 // plainTokens are the words of a text in lower case, digits spelt out.
 func plainTokens(text string) []string {
-	return strings.Fields(strings.Join(classSet{}.tokens(text), " "))
+	return classSet{}.tokens(text)
 }
