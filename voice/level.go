@@ -12,11 +12,15 @@ import (
 // Recognisers learned from recordings of rooms, in which no band is ever quite
 // silent. Codecs, noise gates and synthetic voices leave bands with nothing in
 // them, whose logarithm says something only about rounding. A noise too soft to
-// matter elsewhere fills them. 40 was chosen from five levels by trial on clean
-// synthetic voices: it took a third of the errors off four formant voices (182
-// to 123 of 289 words; nearly all for one, next to none for another), and six
-// voices built from recordings had 40 of 425 words wrong where they had 37.
-// Louder than about 36 it harmed the latter plainly. Not tried on people.
+// matter elsewhere fills them. 40 was chosen by trial on clean synthetic voices,
+// with and without it (this constant at 200) in
+//
+//	go run ./testdata/bench/voice -every 4 -noise clean -models ours
+//
+// It took a third of the errors off the four formant voices (181 to 124 of 289
+// words; nearly all for one, next to none for another), and the six voices built
+// from recordings had 40 of 425 words wrong where they had 37. Not tried on
+// people.
 const fillLevel = 40.0
 
 // levelled gives the samples as 16-bit numbers, with noise laid under them and

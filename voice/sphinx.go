@@ -21,8 +21,7 @@ import (
 //	pocketsphinx_continuous  of 5prealpha
 //
 // The first is preferred: like the second it hears a part as a whole before it
-// settles the channel's mean, which the third learns as it goes; on voices
-// unlike its own a fifth of the errors hangs on it.
+// settles the channel's mean, which the third learns as it goes.
 type Sphinx struct {
 	Program string // path
 	Model   Model

@@ -40,11 +40,11 @@ const maxTranscript = 64 << 20
 // line. Where only the times of a cue cannot be read its words are kept,
 // without seconds, because they were said.
 //
-// The reader is our own. The one well-kept Go library for subtitles gives up a
-// whole file for one bad time, reads a WebVTT file that lost its header as
-// empty without an error, and cannot say which line was wrong; a keeper's only
-// copy of a walk needs the opposite. It stays in the tests as a second opinion
-// on well-formed files.
+// The reader is our own. The one well-kept Go library for subtitles ends at the
+// first bad time or unknown region, panics at a cue without an end, and reads a
+// WebVTT file that lost its header as empty without an error; a keeper's only
+// copy of a walk needs the opposite. A test holds these reasons; it stays in
+// the tests as a second opinion on well-formed files, too.
 func ReadTranscript(name string, r io.Reader) (text string, words []colony.TimedWord, warnings []error, err error) {
 	data, err := io.ReadAll(io.LimitReader(r, maxTranscript+1))
 	if err != nil {
