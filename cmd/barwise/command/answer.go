@@ -1,6 +1,7 @@
 package command
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"slices"
@@ -143,7 +144,7 @@ func byHive(list []index.Hit) [][]index.Hit {
 		}
 		out[i] = append(out[i], h)
 	}
-	slices.SortFunc(out, func(a, b []index.Hit) int { return strings.Compare(a[0].Hive, b[0].Hive) })
+	slices.SortFunc(out, func(a, b []index.Hit) int { return compareHives(a[0].Hive, b[0].Hive) })
 	return out
 }
 
@@ -209,20 +210,29 @@ func (q *asked) readings(list []index.Hit) []reading {
 		}
 		bars := map[string]bool{}
 		for _, leaf := range h.Leaves {
-			if bar, _, ok := strings.Cut(strings.TrimPrefix(leaf.Path, "bars."), "."); ok && strings.HasPrefix(leaf.Path, "bars.") {
+			if bar := barOf(leaf.Path); bar != "" {
 				bars[bar] = true
 			}
 		}
 		keep := func(path string) bool {
-			rest, ofBar := strings.CutPrefix(path, "bars.")
-			bar, _, _ := strings.Cut(rest, ".")
-			return !ofBar || len(bars) == 0 || bars[bar]
+			bar := barOf(path)
+			return bar == "" || len(bars) == 0 || bars[bar]
 		}
 		if v, unit, text, ok := q.topic.valueIn(ins, keep); ok {
 			out = append(out, reading{h, v, unit, text})
 		}
 	}
 	return out
+}
+
+// barOf is the number in bars.4.eggs, "" where a leaf is of no bar.
+func barOf(path string) string {
+	rest, ofBar := strings.CutPrefix(path, "bars.")
+	if !ofBar {
+		return ""
+	}
+	bar, _, _ := strings.Cut(rest, ".")
+	return bar
 }
 
 func (r reading) String() string {
@@ -305,11 +315,10 @@ func sumsByHive(values []reading, leastFirst bool) string {
 		sum[r.hit.Hive] += r.value
 	}
 	slices.SortStableFunc(names, func(a, b string) int {
-		order := int(sum[b]*1000 - sum[a]*1000)
 		if leastFirst {
-			return -order
+			a, b = b, a
 		}
-		return order
+		return cmp.Compare(sum[b], sum[a])
 	})
 	var parts []string
 	for _, name := range names {

@@ -2,6 +2,7 @@ package command
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 
@@ -61,25 +62,29 @@ func loadSome(s *index.Store, hive string, counts func(*colony.Record) (bool, er
 	return ap, err
 }
 
-// names lists the hives in order: numbers by their value, then names.
+// names lists the hives in order.
 func (ap *apiary) names() []string {
 	var names []string
 	for name := range ap.hives {
 		names = append(names, name)
 	}
-	slices.SortFunc(names, func(a, b string) int {
-		return cmp.Or(cmp.Compare(len(digits(a)), len(digits(b))), strings.Compare(a, b))
-	})
+	slices.SortFunc(names, compareHives)
 	return names
 }
 
-// digits is the name if it is a number, else a text longer than any number.
-func digits(name string) string {
-	if strings.Trim(name, "0123456789") == "" {
-		return name
+// compareHives orders hives: numbers by their value, then names.
+func compareHives(a, b string) int {
+	rank := func(name string) int {
+		if isNumber(name) {
+			return len(name)
+		}
+		return math.MaxInt
 	}
-	return "a name comes after every number"
+	return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a, b))
 }
+
+// isNumber reports whether a hive is called by a number.
+func isNumber(name string) bool { return strings.Trim(name, "0123456789") == "" }
 
 // upTo is the hive's history as it stood at the end of a day.
 func (ap *apiary) upTo(hive string, day colony.Date) []colony.Inspection {

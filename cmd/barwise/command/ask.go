@@ -373,7 +373,7 @@ func cutPick(words string) (string, index.Pick) {
 // Numbers are left to the rules: they count too many other things.
 func cutHive(question string, hives []string) (rest, hive string) {
 	for _, name := range hives {
-		if name == "" || strings.Trim(name, "0123456789") == "" {
+		if isNumber(name) {
 			continue
 		}
 		naming := words(`(?:(?:in|at|for|from|of|on|about|with) )?(?:the )?(?:hive )?` + regexp.QuoteMeta(name) + `(?:'s)?(?: (?:hive|colony))?`)

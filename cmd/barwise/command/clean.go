@@ -11,8 +11,8 @@ import (
 
 // Notes and file names are untrusted text: a control sequence in them could
 // move the cursor, retitle the window or hide what was written. Whatever is
-// printed of them goes through clean, and the writers that every command gets
-// hold the line a second time.
+// printed of them goes through clean, and where much of it is printed a guard
+// holds the line a second time.
 
 // clean replaces what a terminal would act on by a visible mark, and leaves
 // line breaks and tabs.

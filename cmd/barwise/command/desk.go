@@ -111,39 +111,31 @@ func (d *desk) Preview(heard, said string) ([]tui.Effect, error) {
 func differences(was, will []colony.Inspection) []tui.Effect {
 	var out []tui.Effect
 	for i := range max(len(was), len(will)) {
-		before, after := leavesOf(was, i), leavesOf(will, i)
-		of := will
+		before, after := nth(was, i), nth(will, i)
+		of := after
 		if i >= len(will) {
-			of = was
+			of = before
 		}
-		for _, leaf := range before {
-			if now := valueAt(after, leaf.Path); now != leaf.Value {
-				out = append(out, tui.Effect{Hive: of[i].Hive, On: colony.DateOf(of[i].At), Path: leaf.Path, Was: leaf.Value, Will: now})
+		for _, leaf := range colony.Leaves(before) {
+			if now, _ := colony.Get(after, leaf.Path); now != leaf.Value {
+				out = append(out, tui.Effect{Hive: of.Hive, On: colony.DateOf(of.At), Path: leaf.Path, Was: leaf.Value, Will: now})
 			}
 		}
-		for _, leaf := range after {
-			if valueAt(before, leaf.Path) == "" {
-				out = append(out, tui.Effect{Hive: of[i].Hive, On: colony.DateOf(of[i].At), Path: leaf.Path, Will: leaf.Value})
+		for _, leaf := range colony.Leaves(after) {
+			if _, there := colony.Get(before, leaf.Path); !there {
+				out = append(out, tui.Effect{Hive: of.Hive, On: colony.DateOf(of.At), Path: leaf.Path, Will: leaf.Value})
 			}
 		}
 	}
 	return out
 }
 
-func leavesOf(read []colony.Inspection, i int) []colony.Leaf {
+// nth is the inspection of that number, an empty one beyond the last.
+func nth(read []colony.Inspection, i int) *colony.Inspection {
 	if i >= len(read) {
-		return nil
+		return &colony.Inspection{}
 	}
-	return colony.Leaves(&read[i])
-}
-
-func valueAt(leaves []colony.Leaf, path string) string {
-	for _, l := range leaves {
-		if l.Path == path {
-			return l.Value
-		}
-	}
-	return ""
+	return &read[i]
 }
 
 func (d *desk) find(words string) ([]tui.Found, error) {

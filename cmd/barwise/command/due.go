@@ -103,7 +103,7 @@ func (a *app) dueAfterReview(s *index.Store) error {
 	if len(items) == 0 {
 		return nil
 	}
-	fmt.Fprintf(a.out, "Due by %s:\n", day(last.String()))
+	fmt.Fprintf(a.out, "Due by %s:\n", fullDate(last))
 	a.printDue(items[:min(len(items), afterReviewItems)], today)
 	if more := len(items) - afterReviewItems; more > 0 {
 		fmt.Fprintf(a.out, "and %d more: %s\n", more, a.suggest("due", ""))
@@ -128,7 +128,7 @@ func (a *app) printDue(items []colony.DueItem, today colony.Date) {
 		names = max(names, ansi.StringWidth(oneLine(d.Hive)))
 	}
 	for _, d := range items {
-		when := d.On.Time().Format("Mon 2 Jan 2006")
+		when := longDate(d.On)
 		text := fmt.Sprintf("%s  %-15s  %s  %s", style.topic.Render(shortCode(d)), when, style.head.Render(fmt.Sprintf("%-*s", names, oneLine(d.Hive))), oneLine(d.What))
 		switch {
 		case d.Status != colony.StatusOpen:

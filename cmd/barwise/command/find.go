@@ -3,6 +3,7 @@ package command
 import (
 	"bufio"
 	"fmt"
+	"math"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -35,7 +36,7 @@ better, and --plain looks for nothing but the words.`,
   barwise find days between queen sightings
   barwise find --hive barn --from 2026-04-01 chalkbrood
   barwise find --json drone brood`,
-		Args: wants(1, many, "word"),
+		Args: wants(1, math.MaxInt, "word"),
 		RunE: func(_ *cobra.Command, words []string) error { return a.runFind(strings.Join(words, " "), o) },
 	}
 	o.register(a, cmd)
@@ -199,7 +200,7 @@ func (s sheet) hit(h index.Hit) {
 	if h.State == colony.Waiting {
 		where += " (waiting for review)"
 	}
-	fmt.Fprintf(s.out, "%s  %s\n", h.Day.Time().Format("Mon 2 Jan 2006"), s.style.head.Render(where))
+	fmt.Fprintf(s.out, "%s  %s\n", longDate(h.Day), s.style.head.Render(where))
 	for i, q := range h.Quotes {
 		if i == 0 || q.Span != h.Quotes[i-1].Span { // one sentence may say it twice
 			fmt.Fprintf(s.out, "    “%s”\n", s.marked(q))

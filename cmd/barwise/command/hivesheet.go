@@ -13,7 +13,7 @@ import (
 type hiveSheet struct{ sheet }
 
 func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
-	fmt.Fprintf(h.out, "%s, as of %s; last inspection %s\n", h.style.head.Render("hive "+oneLine(ap.Hive)), day(ap.Today.String()), day(ap.Last.String()))
+	fmt.Fprintf(h.out, "%s, as of %s; last inspection %s\n", h.style.head.Render("hive "+oneLine(ap.Hive)), fullDate(ap.Today), fullDate(ap.Last))
 	if n := of.waiting[ap.Hive]; n > 0 {
 		fmt.Fprintf(h.out, "  %s not confirmed yet: barwise review\n", amount(n, "inspection"))
 	}

@@ -117,11 +117,14 @@ func percent(share string) string {
 	return strconv.FormatFloat(100*f, 'f', 0, 64) + " %"
 }
 
-// day is a date with its weekday.
+// day is the date of a leaf with its weekday.
 func day(text string) string {
 	d, err := colony.ParseDate(text)
 	if err != nil {
 		return oneLine(text)
 	}
-	return d.Time().Format("Mon 2 January 2006")
+	return fullDate(d)
 }
+
+// fullDate is "Thu 14 May 2026", with the month written out.
+func fullDate(d colony.Date) string { return d.Time().Format("Mon 2 January 2006") }

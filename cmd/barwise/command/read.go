@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"math"
 	"os"
 	"strings"
 	"time"
@@ -60,7 +61,7 @@ recording; - is the standard input. Nothing is stored.`,
   echo "H2 b4 CB both, b5 E+L, Q seen b6 wht" | barwise read -
   barwise read --json --at 2026-05-14T16:00:00Z note.txt
   barwise read --explain note.txt`,
-		Args: wants(1, many, "FILE"),
+		Args: wants(1, math.MaxInt, "FILE"),
 		RunE: func(cmd *cobra.Command, files []string) error { return a.runRead(cmd.Context(), files, o) },
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print JSON Lines, one inspection a line")

@@ -89,9 +89,6 @@ func wants(least, most int, what string) cobra.PositionalArgs {
 	}
 }
 
-// many is the most arguments of a command that takes any number.
-const many = int(^uint(0) >> 1)
-
 func (a *app) root() *cobra.Command {
 	root := &cobra.Command{
 		Use:   "barwise",

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"math"
 	"strings"
 	"time"
 
@@ -39,7 +40,7 @@ name says (2026-05-14-1603.txt), else when the file was written.`,
 		Example: `  barwise take today.txt
   barwise take --watch ~/phone/notes
   barwise take --hive orchard --at "2026-05-14 16:00" -`,
-		Args: wants(1, many, "FILE or DIR"),
+		Args: wants(1, math.MaxInt, "FILE or DIR"),
 		RunE: func(cmd *cobra.Command, names []string) error { return a.runTake(cmd.Context(), names, o) },
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print the inspections taken in, one a line")
