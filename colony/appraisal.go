@@ -49,10 +49,11 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	last := &known[len(known)-1]
 	a.Hive, a.Last = last.Hive, dayOf(last)
 	set = set.forHive(a.Hive)
-	a.Queen = JudgeQueen(known, today)
+	queens := judgeLast(known, today, recentVisits)
+	a.Queen = queens[len(queens)-1]
 	a.Space = JudgeSpace(known, today, set.Season)
 	a.Cautions = Cautions(known, today, set.Season)
-	a.Due = OpenItems(Due(known, today, set, answers))
+	a.Due = OpenItems(dueWith(queens, known, today, set, answers))
 	a.readColour(known)
 	a.readBrood(known, set)
 	a.readComb(known, set)

@@ -64,7 +64,13 @@ func Due(history []Inspection, today Date, set Settings, answers []Answer) []Due
 		return nil
 	}
 	set = set.forHive(known[len(known)-1].Hive)
-	queens := judgeLast(known, today, recentVisits)
+	return dueWith(judgeLast(known, today, recentVisits), known, today, set, answers)
+}
+
+// dueWith is Due for a history that ends with the day and settings of the hive,
+// with the queens as judged before each of the recent visits, after the last
+// one, and today.
+func dueWith(queens []QueenEvidence, known []Inspection, today Date, set Settings, answers []Answer) []DueItem {
 	l := &dueList{hive: known[len(known)-1].Hive}
 	l.plans(known, today)
 	l.followUps(known, today)
