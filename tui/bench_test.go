@@ -36,7 +36,7 @@ func BenchmarkFirstFrame(b *testing.B) {
 		notes[i] = fmt.Sprintf("%s Hive %d.", longNote(), i%40+1)
 	}
 	k := take(b, notes...)
-	th := newTheme(io.Discard, FullColour, Dark)
+	th := newTheme(io.Discard, fullColour, onDark)
 	for b.Loop() {
 		d := &driver{tb: b, app: newApp(k, fakeReader{}, options(k), th)}
 		d.run(d.app.Init())
@@ -65,7 +65,7 @@ func BenchmarkKeystroke(b *testing.B) {
 			b.Run(fmt.Sprintf("%s/%d", c.name, size[0]), func(b *testing.B) {
 				k := take(b, longNote(), longNote())
 				d := newDriver(b, k, options(k), size[0], size[1])
-				d.app.theme = newTheme(io.Discard, FullColour, Dark)
+				d.app.theme = newTheme(io.Discard, fullColour, onDark)
 				d.press(c.begin...)
 				var times []time.Duration
 				for i := 0; b.Loop(); i++ {

@@ -20,7 +20,7 @@ type driver struct {
 
 func newDriver(tb testing.TB, k Keeper, o Options, width, height int) *driver {
 	tb.Helper()
-	d := &driver{tb: tb, app: newApp(k, fakeReader{}, o, newTheme(nil, NoStyle, Dark))}
+	d := &driver{tb: tb, app: newApp(k, fakeReader{}, o, newTheme(nil, noStyle, onDark))}
 	d.run(d.app.Init())
 	d.send(tea.WindowSizeMsg{Width: width, Height: height})
 	return d

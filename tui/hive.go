@@ -9,36 +9,15 @@ import (
 	"barwise/colony"
 )
 
-// HiveStyle says how [RenderHive] draws.
-type HiveStyle struct {
-	Out        io.Writer // whose colours count; nil for no escape sequences
-	Colour     Colour
-	Background Background
-	Rows       int  // height of a whole comb in lines; 0 means 6
-	Selected   int  // the bar to point at; 0 for none
-	Legend     bool // explain the marks that occur
-}
-
 // RenderHive draws the hive from the side as a row of bars, the entrance at the
-// left: each comb as tall as it is built and filled with what it holds, the
-// front face left and the back face right where they differ; the queen and
-// queen cells below their comb; the follower board in its place. With an
-// earlier inspection it says what changed since. No line is wider than width,
-// as long as width is 20 or more.
-func RenderHive(ins, prev *colony.Inspection, width int, style HiveStyle) string {
-	colour := style.Colour
-	if style.Out == nil {
-		style.Out, colour = io.Discard, NoStyle
-	}
-	if style.Rows == 0 {
-		style.Rows = 6
-	}
-	h := newHive(ins, prev, width, style.Rows, style.Selected, newTheme(style.Out, colour, style.Background))
-	lines := h.lines()
-	if style.Legend {
-		lines = append(lines, h.legend()...)
-	}
-	return strings.Join(lines, "\n")
+// left: each comb as tall as it is built, rows lines when it is whole, and
+// filled with what it holds, the front face left and the back face right where
+// they differ; the queen and queen cells below their comb; the follower board in
+// its place; then what the marks mean. With an earlier inspection it says what
+// changed since. It is plain text; no line is wider than width, as long as width
+// is 20 or more.
+func RenderHive(ins, prev *colony.Inspection, width, rows int) string {
+	return newHive(ins, prev, width, rows, 0, newTheme(io.Discard, noStyle, onDark)).picture()
 }
 
 // hive is the drawing of one inspection.
@@ -84,13 +63,13 @@ func barCount(ins *colony.Inspection) int {
 	if ins.BarsTotal != nil {
 		n = max(n, *ins.BarsTotal)
 	}
-	if ins.Follower != nil && ins.Follower.Bar != nil {
-		n = max(n, *ins.Follower.Bar)
-	}
-	if ins.Queen != nil && ins.Queen.Bar != nil {
-		n = max(n, *ins.Queen.Bar)
-	}
-	return min(n, 99)
+	return min(max(n, followerBar(ins), queenBar(ins)), 99)
+}
+
+// picture is the drawing with what its marks mean.
+func (h *hive) picture() string {
+	lines := h.lines() // first: the legend is of what was drawn
+	return strings.Join(append(lines, h.legend()...), "\n")
 }
 
 // lines draws the hive; none where no bar is known.
@@ -126,7 +105,7 @@ func (h *hive) across(front string, draw func(bar int) string) (line string, any
 
 // gapAfter is the room between two combs, or the follower board.
 func (h *hive) gapAfter(bar int) string {
-	if f := h.ins.Follower; f != nil && f.Bar != nil && *f.Bar == bar {
+	if followerBar(h.ins) == bar {
 		return "║"
 	}
 	return " "
@@ -252,7 +231,7 @@ func (h *hive) cells(f face, row int) string {
 }
 
 func (h *hive) queenAt(bar int) string {
-	if q := h.ins.Queen; q != nil && q.Bar != nil && *q.Bar == bar {
+	if queenBar(h.ins) == bar {
 		h.used["queen"] = true
 		return h.theme.title.paint("Q")
 	}
@@ -316,7 +295,7 @@ func (h *hive) legend() []string {
 			items = append(items, fmt.Sprintf("%c %s", s.sign, s.name))
 		}
 	}
-	if f := h.ins.Follower; f != nil && f.Bar != nil {
+	if followerBar(h.ins) > 0 {
 		items = append(items, "║ follower board")
 	}
 	if h.ins.Entrance != "" {

@@ -2,7 +2,7 @@ package tui
 
 import (
 	"fmt"
-	"os"
+	"io"
 	"slices"
 	"strings"
 	"testing"
@@ -53,9 +53,9 @@ const hiveBefore = `follower.bar=10 queen.seen=yes queen.bar=7
 func TestHiveGolden(t *testing.T) {
 	ins, prev := made(t, fullHive), made(t, hiveBefore)
 	for _, width := range []int{60, 80, 120, 160} {
-		for name, colour := range map[string]Colour{"plain": NoStyle, "mono": NoColour, "sixteen": Sixteen, "full": FullColour} {
+		for name, colour := range map[string]colours{"plain": noStyle, "mono": noColour, "sixteen": sixteenColours, "full": fullColour} {
 			t.Run(fmt.Sprintf("%d/%s", width, name), func(t *testing.T) {
-				out := RenderHive(ins, prev, width, HiveStyle{Out: os.Stdout, Colour: colour, Background: Dark, Selected: 7, Legend: true})
+				out := newHive(ins, prev, width, 6, 7, newTheme(io.Discard, colour, onDark)).picture()
 				golden.RequireEqual(t, []byte(out))
 			})
 		}
@@ -64,8 +64,8 @@ func TestHiveGolden(t *testing.T) {
 
 func TestHiveReadsTheSameWithoutColour(t *testing.T) {
 	ins := made(t, fullHive)
-	plain := RenderHive(ins, nil, 80, HiveStyle{Legend: true})
-	full := RenderHive(ins, nil, 80, HiveStyle{Out: os.Stdout, Colour: FullColour, Legend: true})
+	plain := RenderHive(ins, nil, 80, 6)
+	full := newHive(ins, nil, 80, 6, 0, newTheme(io.Discard, fullColour, onDark)).picture()
 	if ansi.Strip(full) != plain {
 		t.Errorf("without colour:\n%s\nwith colour:\n%s", plain, ansi.Strip(full))
 	}
@@ -76,7 +76,7 @@ func TestHiveFitsAnyWidth(t *testing.T) {
 	*ins.Follower.Bar = 30
 	for width := 20; width <= 200; width++ {
 		for _, selected := range []int{0, 1, 12, 30} {
-			out := RenderHive(ins, ins, width, HiveStyle{Selected: selected, Legend: true})
+			out := newHive(ins, ins, width, 6, selected, newTheme(io.Discard, noStyle, onDark)).picture()
 			for line := range strings.SplitSeq(out, "\n") {
 				if w := ansi.StringWidth(line); w > width {
 					t.Fatalf("width %d, bar %d: a line takes %d: %q", width, selected, w, line)
@@ -88,7 +88,7 @@ func TestHiveFitsAnyWidth(t *testing.T) {
 
 func TestSelectedBarIsInSight(t *testing.T) {
 	ins := made(t, "bars_total=40 bars.40.eggs=yes")
-	if out := RenderHive(ins, nil, 40, HiveStyle{Selected: 40}); !strings.Contains(out, "▼") || !strings.Contains(out, "'") {
+	if out := newHive(ins, nil, 40, 6, 40, newTheme(io.Discard, noStyle, onDark)).picture(); !strings.Contains(out, "▼") || !strings.Contains(out, "'") {
 		t.Errorf("bar 40 is not drawn:\n%s", out)
 	}
 }
@@ -208,7 +208,7 @@ func ExampleRenderHive() {
 			fmt.Println(err)
 		}
 	}
-	fmt.Println(RenderHive(&ins, nil, 30, HiveStyle{Rows: 4, Legend: true}))
+	fmt.Println(RenderHive(&ins, nil, 30, 4))
 	// Output:
 	//   1      2      3
 	// ┌─━━━━━━ ━━━━━━ ━━━━━━

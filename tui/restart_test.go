@@ -26,7 +26,7 @@ type lagging struct {
 func newLagging(t *testing.T) (*lagging, *fakeKeeper) {
 	t.Helper()
 	k := take(t, sampleNotes...)
-	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, NoStyle, Dark))}
+	l := &lagging{app: newApp(k, fakeReader{}, options(k), newTheme(nil, noStyle, onDark))}
 	l.cmds = append(l.cmds, l.app.Init())
 	return l, k
 }

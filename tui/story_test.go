@@ -23,7 +23,7 @@ type story struct {
 
 func tell(t *testing.T, k *fakeKeeper, r Reader, o Options) *story {
 	t.Helper()
-	a := newApp(k, r, o, newTheme(io.Discard, NoColour, Dark))
+	a := newApp(k, r, o, newTheme(io.Discard, noColour, onDark))
 	return &story{t, teatest.NewTestModel(t, a, teatest.WithInitialTermSize(100, 30))}
 }
 

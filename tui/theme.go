@@ -9,26 +9,26 @@ import (
 	"github.com/muesli/termenv"
 )
 
-// Colour says how much colour to use.
-type Colour int
+// colours says how much colour to use.
+type colours int
 
 // The amounts of colour.
 const (
-	AutoColour Colour = iota // what the terminal can do; none where NO_COLOR is set
-	NoColour                 // bold, underline and reverse only
-	NoStyle                  // no escape sequences at all: for files and dumb terminals
-	Sixteen                  // the sixteen colours of the terminal's own palette
-	FullColour
+	autoColour     colours = iota // what the terminal can do; none where NO_COLOR is set
+	noColour                      // bold, underline and reverse only
+	noStyle                       // no escape sequences at all: for files and dumb terminals
+	sixteenColours                // the sixteen colours of the terminal's own palette
+	fullColour
 )
 
-// Background says what the terminal's background is.
-type Background int
+// backdrop says what the terminal's background is.
+type backdrop int
 
 // The backgrounds.
 const (
-	AutoBackground Background = iota // ask the terminal; dark where it does not say
-	Dark
-	Light
+	autoBackground backdrop = iota // ask the terminal; dark where it does not say
+	onDark
+	onLight
 )
 
 // ink is one colour of the palette: for terminals of many colours and for
@@ -78,7 +78,6 @@ func (b brush) paint(text string) string {
 // theme holds every brush of the screen, made once.
 type theme struct {
 	plain    bool // no escape sequences: signs must be written out
-	colour   bool
 	quiet    brush
 	title    brush
 	key      brush
@@ -95,33 +94,33 @@ type theme struct {
 }
 
 // newTheme makes the brushes for what the writer can show.
-func newTheme(out io.Writer, colour Colour, background Background) theme {
+func newTheme(out io.Writer, colour colours, background backdrop) theme {
 	r := lipgloss.NewRenderer(out)
 	profile := r.ColorProfile()
-	if colour == AutoColour && (os.Getenv("NO_COLOR") != "" || os.Getenv("CLICOLOR") == "0") {
-		colour = NoColour
+	if colour == autoColour && (os.Getenv("NO_COLOR") != "" || os.Getenv("CLICOLOR") == "0") {
+		colour = noColour
 		if os.Getenv("TERM") == "dumb" {
-			colour = NoStyle
+			colour = noStyle
 		}
 	}
 	switch colour {
-	case NoStyle:
+	case noStyle:
 		profile = termenv.Ascii
-	case NoColour, Sixteen:
+	case noColour, sixteenColours:
 		profile = termenv.ANSI
-	case FullColour:
+	case fullColour:
 		profile = termenv.TrueColor
-	case AutoColour:
+	case autoColour:
 		if profile == termenv.Ascii {
-			colour = NoStyle
+			colour = noStyle
 		}
 	}
 	r.SetColorProfile(profile)
-	dark := background == Dark
-	if background == AutoBackground && colour != NoStyle && colour != NoColour {
+	dark := background == onDark
+	if background == autoBackground && colour != noStyle && colour != noColour {
 		dark = r.HasDarkBackground()
 	}
-	return brushes(r, colour != NoColour && colour != NoStyle, colour == NoStyle, dark)
+	return brushes(r, colour != noColour && colour != noStyle, colour == noStyle, dark)
 }
 
 // brushes makes the theme of a renderer. Without colour the roles that matter
@@ -146,7 +145,7 @@ func brushes(r *lipgloss.Renderer, colour, plain, dark bool) theme {
 	under := func(s lipgloss.Style) lipgloss.Style { return s.Underline(true) }
 	stand := func(s lipgloss.Style) lipgloss.Style { return s.Bold(true).Reverse(!colour) }
 	t := theme{
-		plain: plain, colour: colour,
+		plain: plain,
 		quiet: brushOf(quiet, tone{}, nil), title: brushOf(title, tone{}, bold), key: brushOf(keys, tone{}, bold),
 		unsure: brushOf(unsure, tone{}, bold), good: brushOf(good, tone{}, nil), bad: brushOf(bad, tone{}, bold),
 		own: brushOf(own, tone{}, nil), bold: brushOf(tone{}, tone{}, bold),

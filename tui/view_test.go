@@ -33,11 +33,11 @@ var views = []struct {
 func TestViewGolden(t *testing.T) {
 	for _, v := range views {
 		for _, size := range [][2]int{{60, 20}, {80, 24}, {120, 30}, {160, 50}} {
-			for name, colour := range map[string]Colour{"plain": NoStyle, "colour": FullColour} {
+			for name, colour := range map[string]colours{"plain": noStyle, "colour": fullColour} {
 				t.Run(fmt.Sprintf("%s/%d/%s", v.name, size[0], name), func(t *testing.T) {
 					k := take(t, sampleNotes...)
 					d := newDriver(t, k, options(k), size[0], size[1])
-					d.app.theme = newTheme(io.Discard, colour, Dark)
+					d.app.theme = newTheme(io.Discard, colour, onDark)
 					d.press(v.keys...)
 					golden.RequireEqual(t, []byte(d.app.View()))
 				})
@@ -71,10 +71,10 @@ func TestViewSaysTheSameWithoutColour(t *testing.T) {
 	for _, v := range views {
 		k := take(t, sampleNotes...)
 		d := newDriver(t, k, options(k), 80, 24)
-		d.app.theme = newTheme(io.Discard, NoColour, Dark)
+		d.app.theme = newTheme(io.Discard, noColour, onDark)
 		d.press(v.keys...)
 		mono := d.view()
-		d.app.theme = newTheme(io.Discard, FullColour, Light)
+		d.app.theme = newTheme(io.Discard, fullColour, onLight)
 		if d.view() != mono {
 			t.Errorf("%s differs:\n%s\n%s", v.name, mono, d.view())
 		}

@@ -191,7 +191,7 @@ func quotation(words []string) string {
 // pageMap draws the combs as the terminal does, in text.
 func pageMap(ins, before *colony.Inspection) string {
 	var out []string
-	for line := range strings.SplitSeq(tui.RenderHive(ins, before, 100, tui.HiveStyle{Rows: 6, Legend: true}), "\n") {
+	for line := range strings.SplitSeq(tui.RenderHive(ins, before, 100, 6), "\n") {
 		out = append(out, strings.TrimRight(clean(line), " "))
 	}
 	return strings.Join(out, "\n")
