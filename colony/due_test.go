@@ -323,8 +323,8 @@ func TestCautions(t *testing.T) {
 	}
 }
 
-// The appraisal of any history prints, marshals and explains every number
-// with a source.
+// The appraisal of any history prints, marshals and explains every number by a
+// formula.
 func TestAppraiseAnything(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		h := someHistory(t)

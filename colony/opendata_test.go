@@ -14,12 +14,12 @@ type splitColony struct {
 	id, means        string
 	brood18, brood30 string
 	layDay           int
-	mites, bees      [3]int
+	mites, bees      [2]int // of the washes after the split
 }
 
 var (
 	splitDay   = day("2022-03-08")
-	washedDays = [3]Date{day("2022-03-10"), day("2022-05-24"), day("2022-07-01")}
+	washedDays = [2]Date{day("2022-05-24"), day("2022-07-01")}
 )
 
 func readSplits(t *testing.T) []splitColony {
@@ -38,7 +38,7 @@ func readSplits(t *testing.T) []splitColony {
 	var out []splitColony
 	for _, row := range rows[1:] {
 		c := splitColony{id: row[0], means: row[1], brood18: row[4], brood30: row[5], layDay: number(row[6])}
-		for i, at := range [3]int{2, 7, 9} {
+		for i, at := range [2]int{7, 9} {
 			c.mites[i], c.bees[i] = number(row[at]), number(row[at+1])
 		}
 		out = append(out, c)
@@ -74,7 +74,7 @@ func (c splitColony) inspections() []Inspection {
 	look(day("2022-03-26"), c.brood18)
 	look(day("2022-04-07"), c.brood30)
 	for i, d := range washedDays {
-		if c.mites[i] >= 0 && i > 0 {
+		if c.mites[i] >= 0 {
 			m, b := c.mites[i], c.bees[i]
 			out = append(out, Inspection{Hive: c.id, At: noon(d), Mites: &Mites{Method: "wash", Count: &m, Bees: &b}})
 		}
