@@ -105,7 +105,7 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	}
 	out := outOf(o)
 	opts = append(opts, tea.WithOutput(out))
-	a := newApp(k, r, o, newTheme(out, AutoColour, AutoBackground))
+	a := newApp(k, r, o, newTheme(out, autoColour, autoBackground))
 	a.waiting = waiting
 	_, err := tea.NewProgram(a, opts...).Run()
 	if o.Player != nil {
@@ -232,6 +232,9 @@ func (a *app) show(o *opened) {
 // press takes a key: what holds everywhere first, then the place it falls on.
 func (a *app) press(msg tea.KeyMsg) tea.Cmd {
 	a.message, a.trouble = "", false
+	if !key.Matches(msg, a.keys.Leave) {
+		a.leaving = false
+	}
 	if msg.Type == tea.KeyRunes { // what is pasted is no safer than a note, and is no key's name
 		msg.Paste = len(msg.Runes) > 1
 		msg.Runes = []rune(cleanLines(string(msg.Runes)))
