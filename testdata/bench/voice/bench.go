@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -121,21 +122,11 @@ func commonest(confusions map[voice.Confusion]int, n int) string {
 		all = append(all, pair{c, k})
 	}
 	slices.SortFunc(all, func(a, b pair) int {
-		if a.n != b.n {
-			return b.n - a.n
-		}
-		return strings.Compare(a.c.Said+" "+a.c.Heard, b.c.Said+" "+b.c.Heard)
+		return cmp.Or(cmp.Compare(b.n, a.n), cmp.Compare(a.c.Said+" "+a.c.Heard, b.c.Said+" "+b.c.Heard))
 	})
 	var out []string
 	for _, p := range all[:min(n, len(all))] {
-		out = append(out, fmt.Sprintf("%s>%s %d", dash(p.c.Said), dash(p.c.Heard), p.n))
+		out = append(out, fmt.Sprintf("%s>%s %d", cmp.Or(p.c.Said, "-"), cmp.Or(p.c.Heard, "-"), p.n))
 	}
 	return strings.Join(out, ", ")
-}
-
-func dash(s string) string {
-	if s == "" {
-		return "-"
-	}
-	return s
 }

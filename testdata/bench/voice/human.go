@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"encoding/binary"
 	"fmt"
 	"math/rand/v2"
 	"os"
@@ -50,11 +49,7 @@ func humanRecordings(ctx context.Context, dir string) ([]spoken, error) {
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}
-		clip := make([]float64, len(raw)/2)
-		for i := range clip {
-			clip[i] = float64(int16(binary.LittleEndian.Uint16(raw[2*i:]))) / (1 << 15)
-		}
-		clips[name] = clip
+		clips[name] = decode(raw)
 		names = append(names, name, name, name)
 	}
 	if len(names) == 0 {

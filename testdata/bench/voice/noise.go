@@ -19,11 +19,16 @@ func samplesOf(ctx context.Context, path string) ([]float64, error) {
 	if err != nil {
 		return nil, fmt.Errorf("sox %s: %w", path, err)
 	}
+	return decode(raw), nil
+}
+
+// decode gives 16-bit samples as -1 to 1.
+func decode(raw []byte) []float64 {
 	out := make([]float64, len(raw)/2)
 	for i := range out {
 		out[i] = float64(int16(binary.LittleEndian.Uint16(raw[2*i:]))) / (1 << 15)
 	}
-	return out, nil
+	return out
 }
 
 // noisy adds half wind and half the hum of a hive, so loud that the speech
