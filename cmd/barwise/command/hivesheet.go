@@ -73,7 +73,7 @@ func (h hiveSheet) combs(history []colony.Inspection) {
 	if h.wide > 0 {
 		width = min(h.wide, 120)
 	}
-	picture := tui.RenderHive(now, before, width-2, tui.HiveStyle{Rows: 4, Legend: true})
+	picture := tui.RenderHive(now, before, width-2, 4)
 	for line := range strings.SplitSeq(picture, "\n") {
 		fmt.Fprintln(h.out, strings.TrimRight("  "+line, " "))
 	}
