@@ -2,7 +2,6 @@ package command
 
 import (
 	"bytes"
-	"cmp"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -12,10 +11,9 @@ import (
 
 	"barwise/colony"
 	"barwise/index"
-	"barwise/parse"
 )
 
-// asking day of the questions.
+// askedOn is the day on which the questions are asked.
 var askedOn = colony.NewDate(2026, 11, 1)
 
 // question is a case of testdata/questions.txt, which describes the format.
@@ -77,6 +75,27 @@ func demoStore(t *testing.T) *index.Store {
 	return s
 }
 
+// asker asks the store as find does.
+func asker(t *testing.T, s *index.Store) func(words string) (asked, reply) {
+	t.Helper()
+	parser, err := parserFor(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	hives, err := s.Hives()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return func(words string) (asked, reply) {
+		q := understand(words, parser, hives, askedOn)
+		r, err := q.reply(s, askedOn)
+		if err != nil {
+			t.Fatalf("%q: %v", words, err)
+		}
+		return q, r
+	}
+}
+
 // wrong says what is wrong with the answer, or "".
 func (q question) wrong(r reply) string {
 	for _, want := range q.says {
@@ -115,20 +134,13 @@ func (q question) wrong(r reply) string {
 }
 
 // TestQuestionsAreAnswered asks the demo what was worked out by hand. An answer
-// hangs on all that is read in some ninety notes, so that a few may be wrong:
+// hangs on all that is read in some seventy notes, so that a few may be wrong:
 // the test prints each and holds the share that is right.
 func TestQuestionsAreAnswered(t *testing.T) {
 	s := demoStore(t)
-	parser, err := parse.New(colony.OwnWords{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	hives, err := s.Hives()
-	if err != nil {
-		t.Fatal(err)
-	}
-	// The aim is 95 %. All that is missing from it are words of the notes that
-	// are not read yet ("very calm" without a full stop, "2nd tray on").
+	ask := asker(t, s)
+	// The aim is 95 %. Most of what is missing from it are words of the notes that
+	// are not read yet.
 	for _, set := range []struct {
 		file  string
 		least int // questions
@@ -137,18 +149,13 @@ func TestQuestionsAreAnswered(t *testing.T) {
 		list := readQuestions(t, set.file)
 		right := 0
 		for _, want := range list {
-			q := understand(want.words, parser, hives, askedOn)
-			r, err := q.reply(s, askedOn)
-			if err != nil {
-				t.Errorf("%s:%d: %q: %v", set.file, want.line, want.words, err)
-				continue
-			}
+			q, r := ask(want.words)
 			wrong := want.wrong(r)
 			if wrong == "" {
 				right++
 				continue
 			}
-			t.Logf("%s:%d: %q, understood as %q: %s", set.file, want.line, want.words, q.String(), cmp.Or(wrong, "right"))
+			t.Logf("%s:%d: %q, understood as %q: %s", set.file, want.line, want.words, q.String(), wrong)
 		}
 		t.Logf("%s: %d of %d right", set.file, right, len(list))
 		if len(list) < set.least || float64(right) < set.floor*float64(len(list)) {
@@ -161,22 +168,11 @@ func TestQuestionsAreAnswered(t *testing.T) {
 // made anew from the store.
 func TestRebuiltIndexAnswersTheSame(t *testing.T) {
 	s := demoStore(t)
-	parser, err := parse.New(colony.OwnWords{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	hives, err := s.Hives()
-	if err != nil {
-		t.Fatal(err)
-	}
+	ask := asker(t, s)
 	list := append(readQuestions(t, "questions.txt"), readQuestions(t, "questions_later.txt")...)
 	answers := func() (out []string) {
 		for _, want := range list {
-			q := understand(want.words, parser, hives, askedOn)
-			r, err := q.reply(s, askedOn)
-			if err != nil {
-				t.Fatal(err)
-			}
+			_, r := ask(want.words)
 			text := r.line + r.note
 			for _, h := range r.hits.Hits {
 				text += fmt.Sprintf("\n%s/%d %v", h.ID, h.Bar, h.Quotes)
