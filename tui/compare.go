@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -26,7 +27,7 @@ func compare(prev, ins *colony.Inspection) []change {
 		out = append(out, change{text: fmt.Sprintf("queen on bar %d, was on %d", b, a)})
 	}
 	if a, b := followerBar(prev), followerBar(ins); a > 0 && b > 0 && a != b {
-		out = append(out, change{way: sign(b - a), text: fmt.Sprintf("follower board behind bar %d, was behind %d", b, a)})
+		out = append(out, change{way: cmp.Compare(b, a), text: fmt.Sprintf("follower board behind bar %d, was behind %d", b, a)})
 	}
 	for _, b := range ins.Bars {
 		if was := prev.Bar(b.Bar); was != nil {
@@ -44,7 +45,7 @@ func barChanges(was, is *colony.Bar) []change {
 	const scale = 100
 	if a, b := combRows(was, scale), combRows(is, scale); was.Comb != nil && is.Comb != nil {
 		if a != b {
-			note(sign(b-a), "comb %d %%, was %d %%", b, a)
+			note(cmp.Compare(b, a), "comb %d %%, was %d %%", b, a)
 		} else {
 			note(0, "comb as before")
 		}
@@ -62,7 +63,7 @@ func barChanges(was, is *colony.Bar) []change {
 		case had && !has:
 			note(-1, "no %s now", plainWord(what))
 		case had && a.Cover != nil && b.Cover != nil && *a.Cover != *b.Cover:
-			note(sign(int(1000*(*b.Cover-*a.Cover))), "%s %.0f %%, was %.0f %%", plainWord(what), *b.Cover*100, *a.Cover*100)
+			note(cmp.Compare(*b.Cover, *a.Cover), "%s %.0f %%, was %.0f %%", plainWord(what), *b.Cover*100, *a.Cover*100)
 		}
 	}
 	if len(out) == 0 {
@@ -77,7 +78,7 @@ func nestChange(prev, ins *colony.Inspection) []change {
 	if len(a) == 0 || len(b) == 0 || slices.Equal(a, b) {
 		return nil
 	}
-	return []change{{way: sign(len(b) - len(a)),
+	return []change{{way: cmp.Compare(len(b), len(a)),
 		text: fmt.Sprintf("brood on %s, was on %s", barList(b), barList(a))}}
 }
 
@@ -202,5 +203,3 @@ func followerBar(ins *colony.Inspection) int {
 	}
 	return *ins.Follower.Bar
 }
-
-func sign(n int) int { return min(max(n, -1), 1) }

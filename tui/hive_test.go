@@ -192,6 +192,13 @@ func TestSilenceIsNoChange(t *testing.T) {
 	}
 }
 
+func TestSmallChangeHasItsSign(t *testing.T) {
+	got := compare(made(t, "bars.4.eggs=yes bars.4.eggs.cover=0.333"), made(t, "bars.4.eggs=yes bars.4.eggs.cover=0.3335"))
+	if signOf(got, 4) != "+" {
+		t.Errorf("changes: %v", got)
+	}
+}
+
 func TestMovedCombIsRecognised(t *testing.T) {
 	const was = "bars.4.eggs=yes bars.4.pollen=yes bars.4.nectar=yes bars.4.nectar.place=top"
 	got := compare(made(t, was), made(t, strings.ReplaceAll(was, "bars.4", "bars.6")))

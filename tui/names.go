@@ -23,10 +23,8 @@ var plainWords = map[string]string{
 	"depth_mm":      "depth",
 	"length_mm":     "length",
 	"at":            "when",
-	"on":            "on",
 	"bars_max":      "at most",
 	"count_max":     "at most",
-	"open_brood":    "open brood",
 	"follower":      "follower board",
 	"brood_pattern": "laying pattern",
 	"incoming":      "coming in",
@@ -82,7 +80,7 @@ func isItem(path string) bool {
 
 var (
 	contentKeys = setOf(colony.Keys("contents"))
-	keyedLists  = setOf([]string{"contents", "queen_cells", "signs", "incoming", "actions", "plans", "earlier"})
+	keyedLists  = setOf(listLeaves)
 )
 
 func setOf(words []string) map[string]bool {
@@ -149,7 +147,7 @@ func showValue(path, value string) string {
 		return value + " kg"
 	case "at":
 		if t, err := time.Parse(time.RFC3339, value); err == nil {
-			return t.Format("Mon 2 Jan 2006, 15:04")
+			return showTime(t)
 		}
 	case "due", "on", "placed":
 		if d, err := colony.ParseDate(value); err == nil {
@@ -161,6 +159,13 @@ func showValue(path, value string) string {
 		}
 	}
 	return clean(value)
+}
+
+func showTime(t time.Time) string {
+	if t.IsZero() {
+		return "no date"
+	}
+	return t.Format("Mon 2 Jan 2006, 15:04")
 }
 
 func showDay(d colony.Date) string {

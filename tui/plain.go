@@ -102,7 +102,7 @@ func (p *plain) review(id string, n, of int) (more bool, err error) {
 	if err != nil {
 		return false, err
 	}
-	p.say("\n%s, %s. Inspection %d of %d.", hiveName(o.ins.Hive), showValue("at", o.ins.At.Format("2006-01-02T15:04:05Z07:00")), n, of)
+	p.say("\n%s, %s. Inspection %d of %d.", hiveName(o.ins.Hive), showTime(o.ins.At), n, of)
 	p.sayAll(o)
 	if len(o.asked) > 0 {
 		p.say("%d to check.", len(o.asked))

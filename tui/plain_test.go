@@ -61,6 +61,16 @@ func TestPlainReviewAsksWhichIsMeant(t *testing.T) {
 	}
 }
 
+func TestPlainReviewOfNoHiveAndNoDay(t *testing.T) {
+	k := newFakeKeeper()
+	if _, err := k.Take(colony.Note{Hash: "1"}, []colony.Inspection{{}}); err != nil {
+		t.Fatal(err)
+	}
+	if out := answers(t, k, "leave"); !strings.Contains(out, "hive not said, no date. Inspection 1 of 1.") {
+		t.Errorf("it begins with\n%s", out)
+	}
+}
+
 func TestPlainReviewEndsWithItsInput(t *testing.T) {
 	k := take(t, sampleNotes[4])
 	answers(t, k, "remove")

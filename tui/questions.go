@@ -154,7 +154,7 @@ func headline(r *colony.Record) (hive string, on colony.Date) {
 			hive = said(c)
 		case "at":
 			var probe colony.Inspection
-			if colony.Set(&probe, "at", c.Value) == nil {
+			if c.Deleted || colony.Set(&probe, "at", c.Value) == nil {
 				at = probe.At
 			}
 		}

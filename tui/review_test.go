@@ -293,6 +293,19 @@ func TestCleanOnesAreConfirmedTogetherAfterALook(t *testing.T) {
 	}
 }
 
+func TestCleanOneThatIsSetAsideLeadsToTheNextCleanOne(t *testing.T) {
+	k := take(t, sampleNotes...)
+	d := newDriver(t, k, options(k), 80, 24)
+	d.press("c", "ctrl+x")
+	d.sees("look 2 of 3")
+	d.press("enter", "enter", "enter")
+	for id, want := range map[string]colony.State{"r001": colony.SetAside, second: colony.Waiting, "r003": colony.Confirmed, "r004": colony.Confirmed} {
+		if got := state(t, k, id); got != want {
+			t.Errorf("%s is %q, want %q", id, got, want)
+		}
+	}
+}
+
 func TestTenInspectionsInTwentyKeys(t *testing.T) {
 	notes := make([]string, 10)
 	for i := range notes {
@@ -320,6 +333,7 @@ func TestFailedSaveStopsAndIsTriedAgain(t *testing.T) {
 		t.Errorf("a step was taken on top of one that is not kept")
 	}
 	d.press("ctrl+c")
+	d.press("down", "ctrl+c")
 	if d.quit {
 		t.Fatal("left with a step unsaved and no warning")
 	}

@@ -222,7 +222,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 		a.hive = !a.hive
 	case key.Matches(msg, k.SheetAside):
 		cmd := a.step(stand(s.rec, colony.SetAside, a.desk.now()), "")
-		a.say("hive %s is set aside", s.ins.Hive)
+		a.say("%s is set aside", hiveName(s.ins.Hive))
 		return tea.Batch(cmd, a.goOn())
 	case key.Matches(msg, k.SheetOlder):
 		return a.lookUp(s.ins.Hive)
@@ -297,12 +297,16 @@ func (a *app) confirm() tea.Cmd {
 		return nil
 	}
 	cmd := a.step(stand(s.rec, colony.Confirmed, a.desk.now()), "")
-	a.say("hive %s is confirmed; %s brings it back", s.ins.Hive, a.keys.Undo.Help().Key)
+	a.say("%s is confirmed; %s brings it back", hiveName(s.ins.Hive), a.keys.Undo.Help().Key)
 	return tea.Batch(cmd, a.goOn())
 }
 
-// goOn opens the next inspection that waits, or the list when none does.
+// goOn opens the next inspection that waits, of the clean ones while those are
+// looked through, or the list when none does.
 func (a *app) goOn() tea.Cmd {
+	if a.batch != nil {
+		return a.lookedOver()
+	}
 	id := a.sheet.rec.ID
 	if next := a.list.next(id); next != nil {
 		return a.open(next.ID)

@@ -58,7 +58,7 @@ func (a *app) sheetHead() string {
 	s := a.sheet
 	head := hiveName(s.ins.Hive)
 	if !s.ins.At.IsZero() {
-		head += " · " + s.ins.At.Format("Mon 2 Jan 2006, 15:04")
+		head += " · " + showTime(s.ins.At)
 	}
 	state := string(s.rec.State)
 	switch {
@@ -275,10 +275,7 @@ func (a *app) rowLine(r *row, selected, first bool, width int) []string {
 		return []string{pointer(selected) + a.endText(selected)}
 	}
 	head := ""
-	if first {
-		head = r.group
-	}
-	if selected {
+	if first || selected {
 		head = r.group
 	}
 	indent := groupWidth + labelWidth
@@ -327,7 +324,7 @@ func (a *app) chipText(c chip, selected bool) string {
 func (a *app) questionLines(r *row, selected bool, width int) []string {
 	q := r.ask
 	name := "? " + fullName(q.path) + ": " + showValue(q.path, orNothing(q.value))
-	if selected && !a.theme.plain {
+	if selected {
 		name = a.theme.pick.paint(name)
 	} else {
 		name = a.theme.unsure.paint(name)
@@ -363,7 +360,7 @@ func (a *app) endText(selected bool) string {
 	default:
 		text = "Nothing left to check: " + enter + " confirms. Type to add a leaf."
 	}
-	if selected && !a.theme.plain {
+	if selected {
 		return a.theme.pick.paint(text)
 	}
 	return text

@@ -150,6 +150,9 @@ func TestHeadlineFollowsCorrections(t *testing.T) {
 	if hive, on := headline(&r); hive != "orchard" || on.String() != "2026-05-12" {
 		t.Errorf("%s on %s", hive, on)
 	}
+	if _, on := headline(new(remove(r, "at", evening))); !on.IsZero() {
+		t.Errorf("a day that was taken away is shown: %s", on)
+	}
 }
 
 func TestTimelineFindsItsPlace(t *testing.T) {
