@@ -2,15 +2,15 @@ package voice
 
 import (
 	"bytes"
-	"encoding/binary"
 	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
 	"regexp"
 	"strings"
-	"unicode/utf16"
 	"unicode/utf8"
+
+	"golang.org/x/text/encoding/unicode"
 
 	"barwise/colony"
 )
@@ -141,10 +141,11 @@ func isVTTHeader(src string) bool {
 // words. The error text begins with ":line" or ":".
 func decodeText(data []byte) (string, error) {
 	switch {
-	case bytes.HasPrefix(data, []byte{0xff, 0xfe}):
-		data = decodeUTF16(data[2:], binary.LittleEndian)
-	case bytes.HasPrefix(data, []byte{0xfe, 0xff}):
-		data = decodeUTF16(data[2:], binary.BigEndian)
+	case bytes.HasPrefix(data, []byte{0xff, 0xfe}), bytes.HasPrefix(data, []byte{0xfe, 0xff}):
+		var err error
+		if data, err = unicode.UTF16(unicode.LittleEndian, unicode.ExpectBOM).NewDecoder().Bytes(data); err != nil {
+			return "", fmt.Errorf(": %w", err)
+		}
 	default:
 		data = bytes.TrimPrefix(data, []byte("\ufeff"))
 	}
@@ -157,12 +158,4 @@ func decodeText(data []byte) (string, error) {
 		i += n
 	}
 	return src, nil
-}
-
-func decodeUTF16(data []byte, order binary.ByteOrder) []byte {
-	units := make([]uint16, len(data)/2)
-	for i := range units {
-		units[i] = order.Uint16(data[2*i:])
-	}
-	return []byte(string(utf16.Decode(units)))
 }
