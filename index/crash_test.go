@@ -135,13 +135,17 @@ func TestKilledWhileTaking(t *testing.T) {
 	}
 	s := indextest.Reopen(t, dir)
 	defer s.Close()
-	for _, q := range []index.Query{{Words: "queen"}, {Words: "chalkbrood", Hive: "3"}, {Per: index.Bars, Where: []index.Clause{is("bars.*.eggs", "no")}}} {
-		before := mustFind(t, s, q)
-		if err := s.Rebuild(nil); err != nil {
-			t.Fatal(err)
-		}
-		if after := mustFind(t, s, q); !reflect.DeepEqual(before, after) {
-			t.Errorf("%+v: %d hits, and %d from an index built anew", q, before.Total, after.Total)
+	queries := []index.Query{{Words: "queen"}, {Words: "chalkbrood", Hive: "3"}, {Per: index.Bars, Where: []index.Clause{is("bars.*.eggs", "no")}}}
+	var before []index.Hits
+	for _, q := range queries {
+		before = append(before, mustFind(t, s, q))
+	}
+	if err := s.Rebuild(nil); err != nil {
+		t.Fatal(err)
+	}
+	for i, q := range queries {
+		if after := mustFind(t, s, q); !reflect.DeepEqual(before[i], after) {
+			t.Errorf("%+v: %d hits, and %d from an index built anew", q, before[i].Total, after.Total)
 		}
 	}
 	t.Logf("%d notes in the end", len(taken))
@@ -308,12 +312,16 @@ func TestInterruptedRebuild(t *testing.T) {
 
 // Far behind, the index is built anew instead of mended.
 func TestFarBehind(t *testing.T) {
-	s := indextest.MustOpen(t)
+	var said []string
+	s := indextest.MustOpen(t, index.Log(func(m string) { said = append(said, m) }))
 	v := write("3", noon(2026, 5, 1))
 	r := mustTake(t, s, v)[0]
 	mustFind(t, s, index.Query{})
 	s.Forge(t, r.ID, 6000)
 	indextest.MustAgree(t, s)
+	if len(said) != 1 || !strings.Contains(said[0], "6000 changes came together") {
+		t.Errorf("said %q", said)
+	}
 	if s.Unseen() != 0 {
 		t.Errorf("%d changes not seen", s.Unseen())
 	}

@@ -256,7 +256,7 @@ func TestDamagedIndex(t *testing.T) {
 	}
 }
 
-// Wherever a segment of the index is damaged, a search answers or says so.
+// Wherever a segment of the index is damaged, a search answers.
 func TestIndexDamageAnywhere(t *testing.T) {
 	dir := filled(t, 20)
 	list, err := filepath.Glob(filepath.Join(dir, index.IndexDir, "store", "*.zap"))
@@ -282,7 +282,7 @@ func TestIndexDamageAnywhere(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, q := range []index.Query{{Words: "queen"}, {Each: index.ByYear}, {Per: index.Bars, Where: []index.Clause{is("bars.*.eggs", "yes")}}} {
-			_, _ = s.Find(q)
+			mustFind(t, s, q) // an index that breaks is built anew
 		}
 		if err := s.Rebuild(nil); err != nil {
 			t.Fatal(err)

@@ -294,7 +294,6 @@ func TestLimitAgreesWithAll(t *testing.T) {
 			all := mustFind(t, s, q)
 			for _, q.Limit = range []int{1, 20, 450} {
 				some := mustFind(t, s, q)
-				q := q
 				if want := brief(index.Hits{Hits: all.Hits[:min(q.Limit, len(all.Hits))]}); brief(some) != want || some.Total != all.Total {
 					t.Errorf("%+v: %d of %d, want %d", q, len(some.Hits), some.Total, all.Total)
 				}

@@ -1,6 +1,7 @@
 package index_test
 
 import (
+	"fmt"
 	"reflect"
 	"slices"
 	"strings"
@@ -203,19 +204,23 @@ func TestEditMovesTheEvidenceOfWhatItNoLongerHas(t *testing.T) {
 	s := indextest.MustOpen(t)
 	v := twoHives()
 	records := mustTake(t, s, v)
-	text := "Today: " + strings.Replace(v.Note.Text, "grumpy", "calm", 1)
-	read := twoHives().Read[:1]
-	read[0].Evidence = nil
-	if err := s.Edit(v.Note.Hash, text, read); err != nil {
-		t.Fatal(err)
-	}
-	evidence := mustRecord(t, s, records[1].ID).Read.Evidence
-	for path, spans := range evidence {
-		for _, span := range spans {
-			t.Errorf("%s still rests on %q", path, text[span[0]:span[1]])
+	text := v.Note.Text
+	for _, step := range []struct{ edited, want string }{
+		{"Today: " + text, "map[hive:[Hive 5.] temper.score:[They were grumpy.]]"},
+		{"Today: " + strings.Replace(text, "grumpy", "calm", 1), "map[hive:[Hive 5.]]"},
+		{"Today we left.", "map[]"},
+	} {
+		if err := s.Edit(v.Note.Hash, step.edited, v.Read[:1]); err != nil {
+			t.Fatal(err)
 		}
-	}
-	if err := s.Edit(v.Note.Hash, text+" Late.", nil); err != nil {
-		t.Fatal(err)
+		rests := map[string][]string{}
+		for path, spans := range mustRecord(t, s, records[1].ID).Read.Evidence {
+			for _, span := range spans {
+				rests[path] = append(rests[path], step.edited[span[0]:span[1]])
+			}
+		}
+		if got := fmt.Sprint(rests); got != step.want {
+			t.Errorf("%q: rests on %s, want %s", step.edited, got, step.want)
+		}
 	}
 }
