@@ -170,6 +170,11 @@ func TestContentsToCellsAndFood(t *testing.T) {
 	if got, want := LayingRate(brood.Capped).Best, brood.Capped.Best/12; math.Abs(got-want) > 1e-9 {
 		t.Errorf("laying rate %v, want %v", got, want)
 	}
+	for cells, caveats := range map[float64]int{24000: 1, 25000: 2} {
+		if got := LayingRate(cellsOf(cells)).Why.Caveats; len(got) != caveats {
+			t.Errorf("%v sealed cells, of a queen that lays 2,000 a day at the most: %q", cells, got)
+		}
+	}
 	food := CountFood(&ins, DefaultBox)
 	if want := full.Best * 0.125; math.Abs(food.Honey.Best-want) > 1e-6 {
 		t.Errorf("one side of honey: %v, want %v kg", food.Honey.Range, want)
@@ -283,6 +288,10 @@ func TestForecast(t *testing.T) {
 			t.Errorf("week %d: %v", i, w.Adults)
 		}
 	}
+	// Larvae and eggs that were not counted are as many as the queen lays.
+	if alone, _ := ForecastColony(day("2025-05-20"), adults, BroodCount{Capped: cellsOf(12000)}, true, Season{}); math.Abs(alone.Weeks[5].Adults.Best-f.Weeks[5].Adults.Best) > 1e-6 {
+		t.Errorf("from sealed brood alone: %v, want %v", alone.Weeks[5].Adults, f.Weeks[5].Adults)
+	}
 	none, _ := ForecastColony(day("2025-05-20"), adults, steady, false, Season{})
 	if none.Weeks[5].Brood.Best != 0 || none.Weeks[5].Adults.Best >= f.Weeks[5].Adults.Best {
 		t.Errorf("without a queen: %v", none.Weeks[5])
@@ -368,6 +377,13 @@ func TestSpace(t *testing.T) {
 		h := []Inspection{visit("2025-05-10", "bars_total=11", "actions."+deed+"=yes"), visit("2025-05-20", some...)}
 		if got := JudgeSpace(h, day("2025-05-20"), Season{}).Used.Best; got != want {
 			t.Errorf("after %s: %v bars in use, want %v", deed, got, want)
+		}
+	}
+	// Five free bars at a bar in ten days last 50 days, in thirteen days 65.
+	for before, known := range map[string]bool{"2025-05-10": true, "2025-05-07": false} {
+		h := []Inspection{visit(before, "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}
+		if s := JudgeSpace(h, day("2025-05-20"), Season{}); s.FullOn.IsZero() == known || s.GiveBy.IsZero() == known {
+			t.Errorf("a bar since %s: full on %s, to be given by %s", before, s.FullOn, s.GiveBy)
 		}
 	}
 	full := JudgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
