@@ -74,10 +74,7 @@ type (
 		text        string
 		heard, said string // the words that were replaced, where they are few
 	}
-	pastMsg struct {
-		title string
-		items []pastItem
-	}
+	pastMsg    struct{ past past }
 	effectsMsg struct {
 		heard, said string
 		effects     []Effect
@@ -186,9 +183,7 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		a.opening = false
 		a.show(msg.opened)
 		a.say("%s", msg.text)
-		if offer := a.slips.note(msg.heard, msg.said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
-			a.say("%s", offer)
-		}
+		a.noteSlip(msg.heard, msg.said)
 		return a.loadWaiting()
 	case takenMsg:
 		a.say("kept: %s", plural(len(msg.records), "inspection", "inspections"))
@@ -197,7 +192,7 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		}
 		return a.loadWaiting()
 	case pastMsg:
-		a.past.load(msg.title, msg.items)
+		a.past = msg.past
 		a.goTo(onPast)
 	case effectsMsg:
 		a.showEffects(msg)

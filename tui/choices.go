@@ -226,5 +226,3 @@ func btoi(b bool) int {
 	}
 	return 0
 }
-
-func itoa(n int) string { return strconv.Itoa(n) }

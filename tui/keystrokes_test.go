@@ -197,12 +197,13 @@ func TestKeystrokes(t *testing.T) {
 		fmt.Fprintf(&out, "%s: %s, %d leaves, %d to check\n", title, plural(n, "inspection", "inspections"), leaves, asked)
 		fmt.Fprintf(&out, "%-44s %6s %6s %7s\n", "each inspection", "keys", "M", "seconds")
 		line("review, all that is asked is right", n, review(t, fresh(), 0))
-		line("review, every second one is corrected", n, review(t, fresh(), 2))
+		reviewing = review(t, fresh(), 2)
+		line("review, every second one is corrected", n, reviewing)
 		line("review, every one is corrected", n, review(t, fresh(), 1))
 		line("an ideal form, leaf by leaf", n, byForm)
 		line("a row of a spreadsheet", n, byRow)
 		out.WriteByte('\n')
-		return byForm, review(t, fresh(), 2)
+		return byForm, reviewing
 	}
 	typing, reviewing := table("Notes of the demonstration", func() *fakeKeeper { return demoSeason(t) })
 	if typing.keys < 10*reviewing.keys {

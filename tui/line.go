@@ -145,9 +145,7 @@ func (a *app) takeLine() tea.Cmd {
 	s := a.sheet
 	was, heard := s.rec, s.quote(s.evidence())
 	cmd := a.step(rec, describe(&was, &rec))
-	if offer := a.slips.note(heard, c.said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
-		a.say("%s", offer)
-	}
+	a.noteSlip(heard, c.said)
 	return cmd
 }
 
@@ -157,7 +155,7 @@ func (a *app) viewLine() []string {
 	out := []string{a.rule(""), a.theme.title.paint(l.title) + ": " + l.input.View()}
 	for i, c := range l.choices {
 		text := c.show
-		if i == l.at && !a.theme.plain {
+		if i == l.at {
 			text = a.theme.pick.paint(text)
 		}
 		if c.hint != "" {

@@ -129,7 +129,7 @@ func (a *app) pressList(msg tea.KeyMsg) tea.Cmd {
 		hive, _ := headline(r)
 		return a.lookUp(hive)
 	case key.Matches(msg, k.Aside):
-		return a.keepOf(*r, stand(*r, colony.SetAside, a.desk.now()), "set aside; "+k.Undo.Help().Key+" brings it back")
+		return a.keepOf(stand(*r, colony.SetAside, a.desk.now()), "set aside; "+k.Undo.Help().Key+" brings it back")
 	case key.Matches(msg, k.Undo):
 		return a.undoOf(r.ID, true)
 	case key.Matches(msg, k.Redo):
@@ -139,7 +139,7 @@ func (a *app) pressList(msg tea.KeyMsg) tea.Cmd {
 }
 
 // keepOf saves a step on a record that is not on the sheet.
-func (a *app) keepOf(was, r colony.Record, text string) tea.Cmd {
+func (a *app) keepOf(r colony.Record, text string) tea.Cmd {
 	a.list.put(r)
 	a.say("%s", text)
 	return a.queue.add(a.saveJob(r))

@@ -24,8 +24,6 @@ type past struct {
 	at    int
 }
 
-func (p *past) load(title string, items []pastItem) { *p = past{title: title, items: items} }
-
 // lookUp lists a hive's inspections.
 func (a *app) lookUp(hive string) tea.Cmd {
 	look := a.desk.opts.Past
@@ -37,7 +35,7 @@ func (a *app) lookUp(hive string) tea.Cmd {
 			ins := records[i].Inspection()
 			items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
 		}
-		return pastMsg{"Inspections of " + hiveName(hive), items}, err
+		return pastMsg{past{title: "Inspections of " + hiveName(hive), items: items}}, err
 	}})
 }
 
@@ -54,7 +52,7 @@ func (a *app) find(typed string) tea.Cmd {
 			}
 			items[i] = pastItem{h.ID, h.On, h.Hive, where + "“" + clean(h.Quote) + "”"}
 		}
-		return pastMsg{"Found: " + clean(typed), items}, err
+		return pastMsg{past{title: "Found: " + clean(typed), items: items}}, err
 	}})
 }
 

@@ -78,13 +78,8 @@ func (q *queue) drop() tea.Cmd {
 // for the job under way and runs the others. The first error ends it.
 func (q *queue) drain() error {
 	for q.err == nil && !q.idle() {
-		run := q.jobs[0].run
-		if q.running != nil {
-			run = q.running
-		}
-		_, err := run()
+		_, err := q.running() // the head is under way from when it is the head
 		q.done(jobDone{err: err})
-		q.running = nil
 	}
 	return q.err
 }

@@ -16,9 +16,8 @@ type sheet struct {
 	words     *wordWalk
 	sure      bool // confirming with questions left was asked for once
 
-	page  page // the note laid out, for pageOf
+	page  *page // the note laid out for pageW columns; nil before the first
 	pageW int
-	pageT string
 }
 
 func newSheet(o *opened) *sheet {
@@ -99,12 +98,13 @@ func (s *sheet) evidence() []colony.Span {
 	return nil
 }
 
-// pageOf is the note laid out for the width; it is kept until either changes.
+// pageOf is the note laid out for the width; it is kept until that changes.
 func (s *sheet) pageOf(width int) *page {
-	if s.pageW != width || s.pageT != s.note.Text || len(s.page.lines) == 0 {
-		s.page, s.pageW, s.pageT = layOut(s.note.Text, width), width, s.note.Text
+	if s.page == nil || s.pageW != width {
+		p := layOut(s.note.Text, width)
+		s.page, s.pageW = &p, width
 	}
-	return &s.page
+	return s.page
 }
 
 // step shows and saves the record after a step, and keeps the cursor on what

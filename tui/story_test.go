@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -102,13 +103,13 @@ func TestStoryLeafIsMadeFromWords(t *testing.T) {
 func TestStoryTenInspectionsAreConfirmed(t *testing.T) {
 	notes := make([]string, 10)
 	for i := range notes {
-		notes[i] = "Hive " + itoa(i+1) + ". Bar 1 honey. Bar 2 maybe eggs."
+		notes[i] = "Hive " + strconv.Itoa(i+1) + ". Bar 1 honey. Bar 2 maybe eggs."
 	}
 	k := take(t, notes...)
 	s := tell(t, k, fakeReader{}, options(k)).waits("10 inspections wait")
 	s.press("enter")
 	for i := range notes {
-		s.waits("hive "+itoa(i+1)+" ", "bar 2 eggs: yes").press("space").waits("Nothing left to check").press("enter")
+		s.waits("hive "+strconv.Itoa(i+1)+" ", "bar 2 eggs: yes").press("space").waits("Nothing left to check").press("enter")
 	}
 	s.waits("Nothing waits").leaves()
 	if waiting, _ := k.Waiting(); len(waiting) > 0 {

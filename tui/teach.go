@@ -33,6 +33,13 @@ func (s *slips) note(heard, said, key string) string {
 	return fmt.Sprintf("“%s” was “%s”: %s remembers it", heard, said, key)
 }
 
+// noteSlip offers to remember the correction, where there is one to teach.
+func (a *app) noteSlip(heard, said string) {
+	if offer := a.slips.note(heard, said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
+		a.say("%s", offer)
+	}
+}
+
 // last is the last mishearing that was corrected; it is given once.
 func (s *slips) last() (heard, said string) {
 	heard, said = s.heard, s.said

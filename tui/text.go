@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/charmbracelet/x/ansi"
@@ -40,9 +41,7 @@ func flow(items []string, gap string, width int) []string {
 		lines = append(lines, line)
 	}
 	for i := range lines {
-		if ansi.StringWidth(lines[i]) > width {
-			lines[i] = ansi.Truncate(lines[i], width, "…")
-		}
+		lines[i] = ansi.Truncate(lines[i], width, "…")
 	}
 	return lines
 }
@@ -61,7 +60,7 @@ func plural(n int, one, many string) string {
 	if n == 1 {
 		return "1 " + one
 	}
-	return itoa(n) + " " + many
+	return strconv.Itoa(n) + " " + many
 }
 
 // visible is the width of a painted text in columns.

@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -113,7 +114,7 @@ func numberTyped(typed string) (float64, bool) {
 
 func finite(n float64) bool { return n < 1e9 && n > -1e9 }
 
-func round3(n float64) float64 { return float64(int64(n*1000+0.5)) / 1000 }
+func round3(n float64) float64 { return math.Round(n*1000) / 1000 }
 
 var dayForms = []string{"2006-01-02", "2 Jan 2006", "2 January 2006", "2.1.2006", "2/1/2006"}
 var dayFormsNoYear = []string{"2 Jan", "2 January", "Jan 2", "January 2", "2.1.", "2.1", "2/1"}

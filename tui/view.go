@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"github.com/charmbracelet/bubbles/key"
+	"github.com/charmbracelet/x/ansi"
 )
 
 func outOf(o Options) io.Writer {
@@ -89,18 +90,11 @@ func (a *app) foot() []string {
 		brush = a.theme.bad
 	}
 	message := a.message
-	if a.message != "" && a.trouble {
+	if message != "" && a.trouble {
 		message = "! " + message
 	}
-	out = append(out, brush.paint(ansiFit(message, a.width)))
+	out = append(out, brush.paint(ansi.Truncate(message, a.width, "…")))
 	return append(out, keyLine(a.theme, a.width, a.keysNow()...))
-}
-
-func ansiFit(text string, width int) string {
-	if visible(text) <= width {
-		return text
-	}
-	return strings.TrimRight(fit(text, width), " ")
 }
 
 // details is the selected leaf in full: its words and what it was before.
@@ -119,7 +113,7 @@ func (a *app) details() string {
 			parts = append(parts, "you wrote it; before: "+showValue(path, orNothing(c.Was)))
 		}
 	}
-	return a.theme.quiet.paint(ansiFit(strings.Join(parts, " · "), a.width))
+	return a.theme.quiet.paint(ansi.Truncate(strings.Join(parts, " · "), a.width, "…"))
 }
 
 // keysNow are the bindings that matter most where the cursor is, help last.

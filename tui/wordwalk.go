@@ -5,6 +5,7 @@ import (
 
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
 
 	"barwise/colony"
 )
@@ -119,5 +120,5 @@ func (a *app) wordDetails() []string {
 		text = "became: " + strings.Join(parts, " · ")
 	}
 	quote := "“" + s.quote([]colony.Span{span}) + "”"
-	return []string{a.rule("Words"), ansiFit(a.theme.bold.paint(quote)+" "+text, a.width)}
+	return []string{a.rule("Words"), ansi.Truncate(a.theme.bold.paint(quote)+" "+text, a.width, "…")}
 }
