@@ -41,24 +41,36 @@ func laid(what, seen string) Window {
 	return w
 }
 
+// emerges and sealed are the days from laying, as the calendar has them.
+func emerges(d Development) Range { return daysAfter(d.EmergeWindow) }
+
+func sealed(d Development) Range { return daysAfter(d.CapWindow) }
+
+func daysAfter(follow func(Window) Window) Range {
+	egg := day("2025-05-01")
+	w := follow(onDay(egg))
+	days := func(d Date) float64 { return float64(d.Sub(egg)) }
+	return Between(days(w.Outer.From), days(w.Usual.From), days(w.Outer.To), unitDays)
+}
+
 var publishedDevelopment = []figure{
-	{"queen emerges", "UC ANR, Mussen et al. 1987", QueenBee.Emerge.Value.Best, 16.0, 0},
-	{"worker emerges", "UC ANR, Mussen et al. 1987", Worker.Emerge.Value.Best, 21.0, 0},
-	{"drone emerges", "UC ANR, Mussen et al. 1987", Drone.Emerge.Value.Best, 24.0, 0},
-	{"egg hatches", "UC ANR, Mussen et al. 1987", Worker.Hatch.Value.Best, 3.0, 0},
-	{"worker emerges", "Sevenoaks beekeepers", Worker.Emerge.Value.Best, 21.0, 0},
-	{"sealed worker stage", "NEMN beekeepers", SealedDays.Value.Best, 12.0, 0},
-	{"queen from sealing to emergence", "NEMN beekeepers", QueenBee.Emerge.Value.Best - QueenBee.Cap.Value.Best, 8.0, 0},
-	{"worker sealed about day 8", "NEMN beekeepers", held{Worker.Cap.Value, 8}, true, 0},
-	{"queen cell sealed day 8", "Tribes beekeepers", held{QueenBee.Cap.Value, 8}, true, 0},
-	{"queen cell sealed day 9", "Tribes beekeepers", held{QueenBee.Cap.Value, 9}, true, 0},
-	{"first virgin day 15", "Tribes beekeepers", held{QueenBee.Emerge.Value, 15}, true, 0},
-	{"queen 15 days", "americasbeekeeper.com", held{QueenBee.Emerge.Value, 15}, true, 0},
-	{"queen 17 days", "americasbeekeeper.com", held{QueenBee.Emerge.Value, 17}, true, 0},
-	{"worker 19 days", "americasbeekeeper.com", held{Worker.Emerge.Value, 19}, true, 0},
-	{"worker 22 days", "americasbeekeeper.com", held{Worker.Emerge.Value, 22}, true, 0},
-	{"drone 25 days", "americasbeekeeper.com", held{Drone.Emerge.Value, 25}, true, 0},
-	{"worker sealed stage plus open stages", "americasbeekeeper.com", Worker.Cap.Value.Best, 3 + 6.0, 0},
+	{"queen emerges", "UC ANR, Mussen et al. 1987", emerges(QueenBee).Best, 16.0, 0},
+	{"worker emerges", "UC ANR, Mussen et al. 1987", emerges(Worker).Best, 21.0, 0},
+	{"drone emerges", "UC ANR, Mussen et al. 1987", emerges(Drone).Best, 24.0, 0},
+	{"egg hatches", "UC ANR, Mussen et al. 1987", LaidUntil(day("2025-05-20"), true, false, false), day("2025-05-17"), 0},
+	{"worker emerges", "Sevenoaks beekeepers", emerges(Worker).Best, 21.0, 0},
+	{"sealed worker stage of 12 days, 12,000 cells", "NEMN beekeepers", LayingRate(cellsOf(12000)).Best, 1000.0, 0},
+	{"queen from sealing to emergence", "NEMN beekeepers", emerges(QueenBee).Best - sealed(QueenBee).Best, 8.0, 0},
+	{"worker sealed about day 8", "NEMN beekeepers", held{sealed(Worker), 8}, true, 0},
+	{"queen cell sealed day 8", "Tribes beekeepers", held{sealed(QueenBee), 8}, true, 0},
+	{"queen cell sealed day 9", "Tribes beekeepers", held{sealed(QueenBee), 9}, true, 0},
+	{"first virgin day 15", "Tribes beekeepers", held{emerges(QueenBee), 15}, true, 0},
+	{"queen 15 days", "americasbeekeeper.com", held{emerges(QueenBee), 15}, true, 0},
+	{"queen 17 days", "americasbeekeeper.com", held{emerges(QueenBee), 17}, true, 0},
+	{"worker 19 days", "americasbeekeeper.com", held{emerges(Worker), 19}, true, 0},
+	{"worker 22 days", "americasbeekeeper.com", held{emerges(Worker), 22}, true, 0},
+	{"drone 25 days", "americasbeekeeper.com", held{emerges(Drone), 25}, true, 0},
+	{"worker sealed stage plus open stages", "americasbeekeeper.com", sealed(Worker).Best, 3 + 6.0, 0},
 	{"eggs: laid within the last 3 days", "chbr.org", laid("eggs", "2025-05-20").Usual.Days(), 3, 0},
 	{"open larvae: laid within the last 10 days", "chbr.org", laid("open_brood", "2025-05-20").Outer.Contains(day("2025-05-10")), true, 0},
 	{"only sealed brood: 9 days since laying stopped", "Trunch beekeepers", LaidUntil(day("2025-05-20"), true, true, false), day("2025-05-11"), 0},
@@ -154,7 +166,6 @@ var publishedBees = []figure{
 	{"winter bees live 3 months", "Agroscope", held{WinterLife.Value, 90}, true, 0},
 	{"winter bees live 6 months", "Agroscope", held{WinterLife.Value, 180}, true, 0},
 	{"winter bees live 320 days", "americasbeekeeper.com", held{WinterLife.Value, 320}, true, 0},
-	{"12,000 sealed cells", "derived", LayingRate(cellsOf(12000)).Best, 1000.0, 0},
 	{"3,200 sealed cells", "derived", LayingRate(cellsOf(3200)).Best, 267.0, 0.5},
 	{"comb side of 8.89 dm²", "derived", DefaultBox.Trapezoid() * BeesPerDM2.Value.Best, 1111.0, 0.5},
 }
