@@ -86,7 +86,7 @@ func TestPaletteContrast(t *testing.T) {
 func TestContrastOnColouredCells(t *testing.T) {
 	pairs := map[string][2]tone{"words": {onWords, byWords}, "pick": {onPick, pick}}
 	for _, m := range marks {
-		pairs[m.what] = [2]tone{m.ink, m.wax}
+		pairs[m.what] = [2]tone{onWax, m.wax}
 	}
 	for name, p := range pairs {
 		for _, side := range [][2]ink{{p[0].dark, p[1].dark}, {p[0].light, p[1].light}} {

@@ -1,26 +1,29 @@
 package tui
 
-import (
-	"github.com/charmbracelet/bubbles/key"
-	tea "github.com/charmbracelet/bubbletea"
-)
+import tea "github.com/charmbracelet/bubbletea"
 
 func (a *app) pressHelp(msg tea.KeyMsg) tea.Cmd {
-	switch {
-	case key.Matches(msg, a.keys.Down), key.Matches(msg, a.keys.PageDown):
-		a.helpTop++
-	case key.Matches(msg, a.keys.Up), key.Matches(msg, a.keys.PageUp):
-		a.helpTop = max(a.helpTop-1, 0)
-	default:
+	room := a.height - helpHead
+	if !moved(&a.helpTop, max(len(a.helpLines())-room, 0)+1, room, msg, a.keys) {
 		a.helping = false
 	}
 	return nil
 }
 
-// viewHelp draws every key that does something, by place, in as many columns
-// as fit.
+// helpHead is how many lines stand above the keys.
+const helpHead = 2
+
+// viewHelp draws the keys from the line that was gone to.
 func (a *app) viewHelp() []string {
-	out := []string{a.headLine(a.theme.title.paint("Keys"), "↓ more · any other key closes"), a.rule("")}
+	body, room := a.helpLines(), a.height-helpHead
+	top := min(a.helpTop, max(len(body)-room, 0))
+	return append([]string{a.headLine(a.theme.title.paint("Keys"), "↓ more · any other key closes"), a.rule("")},
+		body[top:min(top+room, len(body))]...)
+}
+
+// helpLines lists every key that does something, by place, in as many columns
+// as fit.
+func (a *app) helpLines() []string {
 	const column = 38
 	columns := max(a.width/column, 1)
 	var body []string
@@ -40,7 +43,5 @@ func (a *app) viewHelp() []string {
 			body = append(body, line)
 		}
 	}
-	room := a.height - len(out)
-	top := min(a.helpTop, max(len(body)-room, 0))
-	return append(out, body[top:min(top+room, len(body))]...)
+	return body
 }

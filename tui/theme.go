@@ -154,7 +154,7 @@ func brushes(r *lipgloss.Renderer, colour, plain, dark bool) theme {
 		contents: map[string]brush{},
 	}
 	for _, m := range marks {
-		t.contents[m.what] = brushOf(m.ink, m.wax, nil)
+		t.contents[m.what] = brushOf(onWax, m.wax, nil)
 	}
 	return t
 }

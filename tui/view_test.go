@@ -141,6 +141,24 @@ func TestKeyTableHasEveryBindingOnce(t *testing.T) {
 	}
 }
 
+func TestHelpScrollsNoFurtherThanItsEnd(t *testing.T) {
+	k := take(t, sampleNotes...)
+	d := newDriver(t, k, options(k), 60, 16)
+	d.press("?", "end")
+	end := d.view()
+	for range 5 {
+		d.press("down")
+	}
+	d.press("up")
+	if up := d.view(); up == end {
+		t.Errorf("up does not move from the end:\n%s", up)
+	}
+	d.press("down")
+	if d.view() != end {
+		t.Errorf("the end is not where it was:\n%s", d.view())
+	}
+}
+
 func TestKeysThatAreOffAreNotInHelp(t *testing.T) {
 	k := take(t, sampleNotes...)
 	d := newDriver(t, k, options(k), 160, 50)
