@@ -100,12 +100,16 @@ func (s *Store) last() (m mark, err error) {
 	return m, err
 }
 
-// nudge counts changes, and hands them on when enough have come together.
-func (s *Store) nudge(changes int) {
+// nudge hands changes on when enough have come together.
+func (s *Store) nudge() {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if s.words.unseen += changes; s.words.unseen < flushAt || s.asked != nil {
+	if s.asked != nil {
 		return
+	}
+	last, err := s.last()
+	if err != nil || last.number-s.words.seen.number < flushAt {
+		return // a store that cannot be read says so when it is asked
 	}
 	if err := s.catchUp(); err != nil {
 		s.asked = failed(err)
@@ -136,7 +140,6 @@ func (s *Store) flush() error {
 			return err
 		}
 	}
-	s.words.unseen = 0
 	if err := s.words.tidy(); err != nil {
 		return err
 	}
@@ -230,10 +233,7 @@ func (s *Store) forget() error {
 
 func (s *Store) countRecords() (n int, err error) {
 	err = s.view(func(tx *bolt.Tx) error {
-		c := tx.Bucket(bucketByTime).Cursor()
-		for k, _ := c.First(); k != nil; k, _ = c.Next() {
-			n++
-		}
+		n = countKeys(tx.Bucket(bucketByTime))
 		return nil
 	})
 	return n, err

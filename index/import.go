@@ -38,7 +38,7 @@ const (
 // the result says what was stored until then.
 func (s *Store) Import(r io.Reader) (Imported, error) {
 	in := importer{lines: bufio.NewReaderSize(r, 1<<16)}
-	defer func() { s.nudge(in.done.Records) }()
+	defer s.nudge()
 	for {
 		batch, err := in.read()
 		if len(batch) > 0 {

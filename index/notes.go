@@ -99,7 +99,7 @@ func (s *Store) Take(note colony.Note, read []colony.Inspection) ([]colony.Recor
 	if err != nil {
 		return nil, err
 	}
-	s.nudge(len(records))
+	s.nudge()
 	return records, nil
 }
 

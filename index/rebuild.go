@@ -59,7 +59,6 @@ func (s *Store) rebuild(progress func(done, total int)) error {
 	if err := os.Rename(fresh.dir, s.words.dir); err != nil {
 		return err
 	}
-	s.words.unseen = 0
 	return s.words.open(false)
 }
 

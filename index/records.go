@@ -190,10 +190,7 @@ type Counts struct{ Notes, Waiting, Confirmed, SetAside int }
 // Counts counts notes and records; it reads keys only.
 func (s *Store) Counts() (n Counts, err error) {
 	err = s.view(func(tx *bolt.Tx) error {
-		c := tx.Bucket(bucketNotes).Cursor()
-		for k, _ := c.First(); k != nil; k, _ = c.Next() {
-			n.Notes++
-		}
+		n.Notes = countKeys(tx.Bucket(bucketNotes))
 		for state, count := range map[colony.State]*int{colony.Waiting: &n.Waiting, colony.Confirmed: &n.Confirmed, colony.SetAside: &n.SetAside} {
 			prefix := textKey(string(state))
 			c := tx.Bucket(bucketByState).Cursor()

@@ -49,7 +49,7 @@ func (s *Store) Edit(hash, text string, read []colony.Inspection) error {
 func (s *Store) rereading(f func(*bolt.Tx) error) error {
 	err := s.update(f)
 	if err == nil {
-		s.nudge(1)
+		s.nudge()
 	}
 	return err
 }

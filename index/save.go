@@ -24,7 +24,7 @@ func (s *Store) Save(r colony.Record) error {
 		return s.replace(tx, &old, &r)
 	})
 	if err == nil {
-		s.nudge(1)
+		s.nudge()
 	}
 	return err
 }

@@ -28,7 +28,6 @@ type searcher struct {
 	idx      bleve.Index // nil where there is none yet
 	writable bool
 	seen     mark
-	unseen   int // changes made by this process since seen
 }
 
 func (w *searcher) exists() bool {
