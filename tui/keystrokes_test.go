@@ -142,7 +142,8 @@ func correctIt(t *testing.T, d *driver, path string) int {
 
 // demoSeason is what was read from the notes of the demonstration's May and
 // June 2026: barwise demo --data DIR, then barwise export --data DIR, and of
-// that the notes and records of those months.
+// that the notes and records of those months. It is a copy as of the day it was
+// made: rules that read more since do not move the figures until it is made anew.
 func demoSeason(t *testing.T) *fakeKeeper {
 	t.Helper()
 	file, err := os.Open("testdata/keystrokes.jsonl")
