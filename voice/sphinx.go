@@ -48,9 +48,12 @@ func (s *Sphinx) Key() string {
 
 // noisyBelow is the level of speech over noise, in decibels, under which noise
 // is removed before recognition. In trials on synthetic voices removal took a
-// quarter of the errors off speech 10 dB above wind and hum, made no difference
-// at 20 dB, and in clear speech none over all: voices built from recordings lost
-// by it what formant voices won. The place between 10 and 20 is a guess.
+// seventh of the errors off speech 10 dB above wind and hum (390 to 336 of 714
+// words, with this constant at -1 and at 1000 in
+// go run ./testdata/bench/voice -every 4 -noise 10 -models ours), made no
+// difference at 20 dB, and in clear speech none over all: voices built from
+// recordings lost by it what formant voices won. The place between 10 and 20 is
+// a guess.
 const noisyBelow = 18.0
 
 // settings are ours for a part. Silence stays in, since the times of words are
