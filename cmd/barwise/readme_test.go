@@ -2,11 +2,15 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"barwise/cmd/barwise/command"
 	"barwise/tui"
@@ -88,5 +92,53 @@ func TestEveryDependencyHasItsWhy(t *testing.T) {
 func TestReadmeListsTheKeys(t *testing.T) {
 	if table := strings.TrimSpace(tui.KeyTable()); !strings.Contains(readme(t), table) {
 		t.Errorf("the README's keys are out of date; they are now:\n%s", table)
+	}
+}
+
+// TestReadmeShowsTheReview: the picture in the README is what a terminal of its
+// size shows of a note of the demo.
+func TestReadmeShowsTheReview(t *testing.T) {
+	tmux, err := exec.LookPath("tmux")
+	if err != nil {
+		t.Skip("there is no tmux here")
+	}
+	_, picture, _ := strings.Cut(readme(t), "```text\n")
+	picture, _, _ = strings.Cut(picture, "```\n")
+	dir, err := os.MkdirTemp("", "barwise-") // a socket takes no long name
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer os.RemoveAll(dir)
+	var talk bytes.Buffer
+	note := filepath.Join("demo", "notes", "2026-04-04-1450-orchard.txt")
+	if code := command.Run([]string{"take", "--data", dir, note}, strings.NewReader(""), &talk, &talk); code != 0 {
+		t.Fatalf("take exits with %d: %s", code, talk.String())
+	}
+	ctx, cancel := context.WithTimeout(t.Context(), time.Minute)
+	defer cancel()
+	terminal := func(args ...string) string {
+		cmd := exec.CommandContext(ctx, tmux, append([]string{"-u", "-S", filepath.Join(dir, "terminal")}, args...)...)
+		cmd.Env = append(os.Environ(), "TMUX=")
+		out, err := cmd.CombinedOutput()
+		if err != nil {
+			t.Fatalf("tmux %q: %v: %s", args, err, out)
+		}
+		return string(out)
+	}
+	shows := func(want string) (screen string) {
+		for !strings.Contains(screen, want) {
+			screen = terminal("capture-pane", "-p")
+		}
+		return screen
+	}
+	height := strconv.Itoa(strings.Count(picture, "\n"))
+	terminal("-f", os.DevNull, "new-session", "-d", "-x", "80", "-y", height, "barwise review --data "+dir,
+		";", "set-option", "-g", "status", "off", ";", "resize-window", "-x", "80", "-y", height)
+	defer terminal("kill-server")
+	shows("1 inspection waits")
+	terminal("send-keys", "Enter")
+	screen := shows("space it is right") // the last line
+	if got := regexp.MustCompile(` +\n`).ReplaceAllString(screen, "\n"); got != picture {
+		t.Errorf("the README's picture is out of date; it is now:\n%s", got)
 	}
 }
