@@ -108,19 +108,12 @@ func (c compiler) days(oldest bool) (list []dayCount, err error) {
 	if err != nil {
 		return nil, err
 	}
-	defer dict.Close()
-	for {
-		e, err := dict.Next()
-		if err != nil {
-			return nil, err
-		}
-		if e == nil {
-			break
-		}
+	err = eachOf(dict, func(e *bleveindex.DictEntry) error {
 		list = append(list, dayCount{e.Term, int(e.Count)})
-	}
+		return nil
+	})
 	if !oldest {
 		slices.Reverse(list)
 	}
-	return list, nil
+	return list, err
 }

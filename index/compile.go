@@ -1,6 +1,7 @@
 package index
 
 import (
+	"errors"
 	"strings"
 
 	"github.com/blevesearch/bleve/v2"
@@ -163,12 +164,22 @@ func (c compiler) eachTerm(field, prefix string, f func(term string)) error {
 	if err != nil {
 		return err
 	}
-	defer dict.Close()
+	return eachOf(dict, func(e *bleveindex.DictEntry) error {
+		f(e.Term)
+		return nil
+	})
+}
+
+// eachOf calls f for every term of a dictionary, in order, and closes it.
+func eachOf(dict bleveindex.FieldDict, f func(*bleveindex.DictEntry) error) (err error) {
+	defer func() { err = errors.Join(err, dict.Close()) }()
 	for {
 		e, err := dict.Next()
 		if err != nil || e == nil {
 			return err
 		}
-		f(e.Term)
+		if err := f(e); err != nil {
+			return err
+		}
 	}
 }

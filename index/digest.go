@@ -95,16 +95,7 @@ func addTerms(reader bleveindex.IndexReader, field string, sums map[uint64]diges
 	if err != nil {
 		return err
 	}
-	defer dict.Close()
-	for {
-		e, err := dict.Next()
-		if err != nil || e == nil {
-			return err
-		}
-		if err := addPostings(reader, field, e.Term, sums); err != nil {
-			return err
-		}
-	}
+	return eachOf(dict, func(e *bleveindex.DictEntry) error { return addPostings(reader, field, e.Term, sums) })
 }
 
 func addPostings(reader bleveindex.IndexReader, field, term string, sums map[uint64]digest) error {

@@ -1,6 +1,7 @@
 package index
 
 import (
+	"cmp"
 	"fmt"
 	"strconv"
 	"strings"
@@ -128,7 +129,7 @@ func (c Condition) holds(value string) bool {
 	order := strings.Compare(value, c.Value)
 	if a, err := strconv.ParseFloat(value, 64); err == nil {
 		if b, err := strconv.ParseFloat(c.Value, 64); err == nil {
-			order = compare(a, b)
+			order = cmp.Compare(a, b)
 		}
 	}
 	switch c.Op {
@@ -146,16 +147,6 @@ func (c Condition) holds(value string) bool {
 		return order >= 0
 	}
 	return false
-}
-
-func compare(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // Covers reports whether a plain path fits the condition's.

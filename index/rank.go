@@ -100,11 +100,15 @@ func (t *tally) add(p place) {
 }
 
 func (t *tally) key(p place) string {
-	width := map[Grouping]int{ByYear: 4, ByMonth: 7, ByDay: 10}[t.by]
-	if t.by == ByHive {
+	switch t.by {
+	case ByHive:
 		return p.order.hive()
+	case ByYear:
+		return p.order.day()[:len("2006")]
+	case ByMonth:
+		return p.order.day()[:len("2006-01")]
 	}
-	return p.order.day()[:width]
+	return p.order.day()
 }
 
 // choose ranks the first or last hit of every group.

@@ -23,7 +23,7 @@ func (s *Store) search(q Query) (f found, err error) {
 	m := s.words.idx.Mapping()
 	err = s.words.read(func(reader bleveindex.IndexReader) error {
 		c := compiler{mapping: m, reader: reader}
-		terms := c.wordTerms(q.Words)
+		terms := wordTerms(q.Words)
 		if len(terms) == 0 && strings.TrimSpace(q.Words) != "" {
 			return nil
 		}

@@ -5,16 +5,15 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"github.com/blevesearch/bleve/v2/analysis/lang/en"
 	"github.com/blevesearch/bleve/v2/search/query"
 	bleveindex "github.com/blevesearch/bleve_index_api"
 )
 
 // wordTerms analyses the words as the text itself was. Words too common to
 // search for drop out.
-func (c compiler) wordTerms(words string) []Term {
+func wordTerms(words string) []Term {
 	var list []Term
-	for _, token := range c.mapping.AnalyzerNamed(en.AnalyzerName).Analyze([]byte(words)) {
+	for _, token := range english.Analyze([]byte(words)) {
 		word := words[token.Start:token.End]
 		list = append(list, Term{Word: word, Stems: []string{string(token.Term)}})
 	}
@@ -102,14 +101,11 @@ func within(reader bleveindex.IndexReaderFuzzy, stem string, n int) (found []str
 	if err != nil {
 		return nil, err
 	}
-	defer dict.Close()
-	for {
-		e, err := dict.Next()
-		if err != nil || e == nil {
-			return found, err
-		}
+	err = eachOf(dict, func(e *bleveindex.DictEntry) error {
 		if e.Term != stem {
 			found = append(found, e.Term)
 		}
-	}
+		return nil
+	})
+	return found, err
 }
