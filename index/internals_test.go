@@ -5,7 +5,45 @@ import (
 	"testing"
 
 	bolt "go.etcd.io/bbolt"
+
+	"barwise/colony"
 )
+
+// Original is the note as it was handed in, byte for byte.
+func (s *Store) Original(hash string) (n colony.Note, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		n, err = getOriginal(tx, hash)
+		return err
+	})
+	return n, err
+}
+
+// Edits lists the texts that a note was given after it was handed in.
+func (s *Store) Edits(hash string) (list []colony.Note, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		list, err = edits(tx, hash)
+		return err
+	})
+	return list, err
+}
+
+// OfNote lists the records of a note in the order they were spoken.
+func (s *Store) OfNote(hash string) (list []colony.Record, err error) {
+	err = s.view(func(tx *bolt.Tx) (err error) {
+		list, err = recordsOfNote(tx, hash)
+		return err
+	})
+	return list, err
+}
+
+// Reread gives a note another reading of the same text.
+func (s *Store) Reread(hash string, read []colony.Inspection) error {
+	note, err := s.Note(hash)
+	if err != nil {
+		return err
+	}
+	return s.Edit(hash, note.Text, read)
+}
 
 // Abandon closes the files of a store as a crash does: what the index has not
 // seen yet it does not get.

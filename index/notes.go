@@ -48,15 +48,6 @@ func (s *Store) Note(hash string) (n colony.Note, err error) {
 	return n, err
 }
 
-// Original returns the note as it was handed in, byte for byte.
-func (s *Store) Original(hash string) (n colony.Note, err error) {
-	err = s.view(func(tx *bolt.Tx) (err error) {
-		n, err = getOriginal(tx, hash)
-		return err
-	})
-	return n, err
-}
-
 // Knows reports whether a note of this hash was taken in.
 func (s *Store) Knows(hash string) (known bool, err error) {
 	err = s.view(func(tx *bolt.Tx) error {
@@ -66,6 +57,7 @@ func (s *Store) Knows(hash string) (known bool, err error) {
 	return known, err
 }
 
+// getOriginal returns the note as it was handed in, byte for byte.
 func getOriginal(tx *bolt.Tx, hash string) (colony.Note, error) {
 	data := tx.Bucket(bucketNotes).Get([]byte(hash))
 	if data == nil {

@@ -145,15 +145,7 @@ func (s *Store) Waiting() ([]colony.Record, error) {
 	return list, nil
 }
 
-// OfNote lists the records of a note in the order they were spoken.
-func (s *Store) OfNote(hash string) (list []colony.Record, err error) {
-	err = s.view(func(tx *bolt.Tx) (err error) {
-		list, err = recordsOfNote(tx, hash)
-		return err
-	})
-	return list, err
-}
-
+// recordsOfNote lists the records of a note in the order they were spoken.
 func recordsOfNote(tx *bolt.Tx, hash string) (list []colony.Record, err error) {
 	for _, id := range numbered(tx.Bucket(bucketByNote), hash) {
 		r, err := getRecord(tx, string(id))

@@ -10,44 +10,30 @@ import (
 	"barwise/colony"
 )
 
-// Reread puts a new reading of a kept note in place of the old one, by a newer
-// parser say. Corrections, answers and history stay. A reading goes to the
+// Edit keeps a new text for a note, next to all texts before, and puts the
+// reading of it in place of the old one; the text may be the same as before,
+// read anew. Corrections, answers and history stay. A reading goes to the
 // record of the same hive, else to the next one in order. A confirmed record
 // that would now say something else waits again; a further inspection waits
 // too; a record that the reading no longer has is set aside if it waited and
-// nobody corrected it, and else kept as it is.
-func (s *Store) Reread(hash string, read []colony.Inspection) error {
-	return s.rereading(func(tx *bolt.Tx) error {
-		note, err := getNote(tx, hash)
-		if err != nil {
-			return err
-		}
-		return s.reread(tx, &note, read, shift{})
-	})
-}
-
-// Edit keeps a new text for a note, next to all texts before, with the reading
-// of it, which is treated as in Reread. Where corrections are tied to words,
-// and timed words to the text, they move with it; ties to words that were
-// edited away are dropped.
+// nobody corrected it, and else kept as it is. Where corrections are tied to
+// words, and timed words to the text, they move with it; ties to words that
+// were edited away are dropped.
 func (s *Store) Edit(hash, text string, read []colony.Inspection) error {
-	return s.rereading(func(tx *bolt.Tx) error {
+	err := s.update(func(tx *bolt.Tx) error {
 		note, err := getNote(tx, hash)
 		if err != nil {
 			return err
 		}
-		move := shiftBetween(note.Text, text)
+		var move shift
 		if note.Text != text {
+			move = shiftBetween(note.Text, text)
 			if err := putEdit(tx, &note, text, move); err != nil {
 				return err
 			}
 		}
 		return s.reread(tx, &note, read, move)
 	})
-}
-
-func (s *Store) rereading(f func(*bolt.Tx) error) error {
-	err := s.update(f)
 	if err == nil {
 		s.nudge()
 	}
@@ -73,16 +59,8 @@ func putEdit(tx *bolt.Tx, note *colony.Note, text string, move shift) error {
 	return edits.Put(numberKey(note.Hash, n+1), data)
 }
 
-// Edits returns the texts that a note was given after it was handed in, the
-// oldest first.
-func (s *Store) Edits(hash string) (list []colony.Note, err error) {
-	err = s.view(func(tx *bolt.Tx) (err error) {
-		list, err = edits(tx, hash)
-		return err
-	})
-	return list, err
-}
-
+// edits lists the texts that a note was given after it was handed in, the oldest
+// first.
 func edits(tx *bolt.Tx, hash string) (list []colony.Note, err error) {
 	for _, data := range numbered(tx.Bucket(bucketEdits), hash) {
 		n, err := unpackNote(tx, hash, data)
