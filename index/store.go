@@ -159,13 +159,6 @@ func (s *Store) closeAll() error {
 	return errors.Join(s.words.close(), s.db.Close())
 }
 
-// Closed reports whether Close was called.
-func (s *Store) Closed() bool {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	return s.closed
-}
-
 // Dir is the data directory.
 func (s *Store) Dir() string { return s.dir }
 

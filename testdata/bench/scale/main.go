@@ -34,7 +34,7 @@ func main() {
 	}
 }
 
-func write(out string, notes int, seed uint64) (err error) {
+func write(out string, notes int, seed uint64) error {
 	if out == "" {
 		return fmt.Errorf("-out names no folder")
 	}
