@@ -132,8 +132,13 @@ func TestReadmeShowsTheReview(t *testing.T) {
 		return screen
 	}
 	height := strconv.Itoa(strings.Count(picture, "\n"))
-	terminal("-f", os.DevNull, "new-session", "-d", "-x", "80", "-y", height, "barwise review --data "+dir,
-		";", "set-option", "-g", "status", "off", ";", "resize-window", "-x", "80", "-y", height)
+	// The status line is off before there is a window: switched off later, it
+	// would leave the review's first frames a line short.
+	settings := filepath.Join(dir, "settings")
+	if err := os.WriteFile(settings, []byte("set-option -g status off\n"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	terminal("-f", settings, "new-session", "-d", "-x", "80", "-y", height, "barwise review --data "+dir)
 	defer terminal("kill-server")
 	shows("1 inspection waits")
 	terminal("send-keys", "Enter")
