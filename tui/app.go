@@ -334,7 +334,9 @@ func (a *app) switchKeys() {
 	a.keys.Older.SetEnabled(o.Past != nil)
 	a.keys.SheetOlder.SetEnabled(o.Past != nil)
 	a.keys.Teach.SetEnabled(o.Teacher != nil)
-	a.keys.Play.SetEnabled(o.Player != nil && a.sheet != nil && a.sheet.note.Recording != nil)
+	heard := o.Player != nil && a.sheet != nil && a.sheet.note.Recording != nil
+	a.keys.Play.SetEnabled(heard)
+	a.keys.Slower.SetEnabled(heard)
 	a.keys.Again.SetEnabled(a.queue.err != nil)
 	a.keys.Drop.SetEnabled(a.queue.err != nil)
 	a.keys.Clean.SetEnabled(a.list.clean() > 0)

@@ -54,7 +54,7 @@ var keyNames = map[string]tea.KeyType{
 	"home": tea.KeyHome, "end": tea.KeyEnd, "pgup": tea.KeyPgUp, "pgdown": tea.KeyPgDown,
 	"delete": tea.KeyDelete, "backspace": tea.KeyBackspace, "ctrl+c": tea.KeyCtrlC, "ctrl+e": tea.KeyCtrlE,
 	"ctrl+g": tea.KeyCtrlG, "ctrl+n": tea.KeyCtrlN, "ctrl+o": tea.KeyCtrlO, "ctrl+r": tea.KeyCtrlR,
-	"ctrl+s": tea.KeyCtrlS, "ctrl+t": tea.KeyCtrlT, "ctrl+p": tea.KeyCtrlP,
+	"ctrl+s": tea.KeyCtrlS, "ctrl+t": tea.KeyCtrlT, "ctrl+p": tea.KeyCtrlP, "ctrl+l": tea.KeyCtrlL,
 	"ctrl+w": tea.KeyCtrlW, "ctrl+x": tea.KeyCtrlX, "ctrl+y": tea.KeyCtrlY, "ctrl+z": tea.KeyCtrlZ, "ctrl+k": tea.KeyCtrlK,
 }
 

@@ -34,9 +34,9 @@ type Reader interface {
 
 // Player plays a stretch of a note's recording.
 type Player interface {
-	// Play starts at from and stops at to, in seconds. A new call stops the one
-	// before. It returns at once.
-	Play(rec colony.Recording, from, to float64) error
+	// Play starts at from and stops at to, in seconds, at a tempo: 1 as it was
+	// said, less for slower. A new call stops the one before. It returns at once.
+	Play(rec colony.Recording, from, to, tempo float64) error
 	// Stop ends what is playing; the review calls it as the person leaves.
 	Stop()
 }

@@ -10,14 +10,14 @@ import (
 // are made from it; a binding that is off appears in none of them.
 type keyMap struct {
 	// everywhere
-	Help, Leave, Back, Undo, Redo, Again, Drop key.Binding
+	Help, Leave, Back, Undo, Redo, Find, Again, Drop key.Binding
 	// moving
 	Up, Down, PageUp, PageDown, First, Last key.Binding
 	// the list
-	Open, Clean, New, Aside, Older, Find key.Binding
+	Open, Clean, New, Aside, Older key.Binding
 	// the sheet
 	Left, Right, Yes, Other, Change, Confirm, ConfirmNow, Remove, Type, Add key.Binding
-	Skip, Edit, Words, Hive, SheetAside, SheetOlder, Teach, Play            key.Binding
+	Skip, Edit, Words, Hive, SheetAside, SheetOlder, Teach, Play, Slower    key.Binding
 	BarBefore, BarAfter                                                     key.Binding
 	// words
 	WordLeft, WordRight, Grow, Shrink, ToLeaf, FromWords key.Binding
@@ -38,8 +38,9 @@ func newKeyMap() keyMap {
 		Back:  bind("esc", "back", "esc"),
 		Undo:  bind("ctrl+z", "undo", "ctrl+z"),
 		Redo:  bind("ctrl+y", "redo", "ctrl+y"),
+		Find:  bind("/", "find", "/"),
 		Again: bind("ctrl+r", "try to save again", "ctrl+r"),
-		Drop:  bind("ctrl+k", "give up the step that failed", "ctrl+k"),
+		Drop:  bind("ctrl+k", "give up the failed step", "ctrl+k"),
 
 		Up:       bind("↑", "up", "up"),
 		Down:     bind("↓", "down", "down"),
@@ -49,11 +50,10 @@ func newKeyMap() keyMap {
 		Last:     bind("end", "last: confirm", "end"),
 
 		Open:  bind("enter", "open", "enter"),
-		Clean: bind("c", "look through the clean ones", "c"),
+		Clean: bind("c", "look at the clean ones", "c"),
 		New:   bind("n", "write a new note", "n"),
 		Aside: bind("x", "set aside", "x"),
 		Older: bind("o", "the hive's inspections", "o"),
-		Find:  bind("/", "find", "/"),
 
 		Left:       bind("←", "value to the left", "left"),
 		Right:      bind("→", "value to the right", "right"),
@@ -67,12 +67,13 @@ func newKeyMap() keyMap {
 		Add:        bind("+", "add, in your own words", "+"),
 		Skip:       bind("ctrl+n", "next inspection", "ctrl+n"),
 		Edit:       bind("ctrl+e", "edit the note", "ctrl+e"),
-		Words:      bind("ctrl+w", "walk the words of the note", "ctrl+w"),
+		Words:      bind("ctrl+w", "walk the note's words", "ctrl+w"),
 		Hive:       bind("ctrl+g", "hive or note", "ctrl+g"),
 		SheetAside: bind("ctrl+x", "set aside", "ctrl+x"),
 		SheetOlder: bind("ctrl+o", "the hive's inspections", "ctrl+o"),
 		Teach:      bind("ctrl+t", "remember a mishearing", "ctrl+t"),
 		Play:       bind("ctrl+p", "play the words", "ctrl+p"),
+		Slower:     bind("ctrl+l", "play them slower", "ctrl+l"),
 
 		BarBefore: bind("shift+←", "the bar before", "shift+left"),
 		BarAfter:  bind("shift+→", "the bar after", "shift+right"),
@@ -102,11 +103,11 @@ type keySection struct {
 func (k keyMap) sections() []keySection {
 	return []keySection{
 		{"On the sheet", []key.Binding{k.Yes, k.Other, k.Type, k.Change, k.Remove, k.Add, k.Confirm, k.ConfirmNow, k.Skip,
-			k.Left, k.Right, k.BarBefore, k.BarAfter, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play}},
-		{"In the list", []key.Binding{k.Open, k.Clean, k.New, k.Aside, k.Older, k.Find}},
+			k.Left, k.Right, k.BarBefore, k.BarAfter, k.Edit, k.Words, k.Hive, k.SheetAside, k.SheetOlder, k.Teach, k.Play, k.Slower}},
+		{"In the list", []key.Binding{k.Open, k.Clean, k.New, k.Aside, k.Older}},
 		{"On the words of the note", []key.Binding{k.WordLeft, k.WordRight, k.Grow, k.Shrink, k.ToLeaf, k.FromWords}},
 		{"While typing", []key.Binding{k.Take, k.NextChoice, k.PrevChoice, k.Keep}},
-		{"Everywhere", []key.Binding{k.Up, k.Down, k.PageUp, k.PageDown, k.First, k.Last, k.Undo, k.Redo, k.Back, k.Again, k.Drop, k.Help, k.Leave}},
+		{"Everywhere", []key.Binding{k.Up, k.Down, k.PageUp, k.PageDown, k.First, k.Last, k.Undo, k.Redo, k.Find, k.Back, k.Again, k.Drop, k.Help, k.Leave}},
 	}
 }
 

@@ -127,7 +127,7 @@ func (a *app) pressList(msg tea.KeyMsg) tea.Cmd {
 		return a.open(r.ID)
 	case key.Matches(msg, k.Older):
 		hive, _ := headline(r)
-		return a.lookUp(hive)
+		return a.lookUp(hive, r.ID)
 	case key.Matches(msg, k.Aside):
 		return a.keepOf(stand(*r, colony.SetAside, a.desk.now()), "set aside; "+k.Undo.Help().Key+" brings it back")
 	case key.Matches(msg, k.Undo):

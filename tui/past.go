@@ -2,6 +2,7 @@ package tui
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
@@ -24,8 +25,8 @@ type past struct {
 	at    int
 }
 
-// lookUp lists a hive's inspections.
-func (a *app) lookUp(hive string) tea.Cmd {
+// lookUp lists a hive's inspections, the one that is asked from selected.
+func (a *app) lookUp(hive, from string) tea.Cmd {
 	look := a.desk.opts.Past
 	return a.queue.add(job{what: "look up " + hiveName(hive), looked: true, run: func() (tea.Msg, error) {
 		records, err := look(hive)
@@ -35,7 +36,8 @@ func (a *app) lookUp(hive string) tea.Cmd {
 			ins := records[i].Inspection()
 			items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
 		}
-		return pastMsg{past{title: "Inspections of " + hiveName(hive), items: items}}, err
+		at := slices.IndexFunc(items, func(i pastItem) bool { return i.id == from })
+		return pastMsg{past{title: "Inspections of " + hiveName(hive), items: items, at: max(at, 0)}}, err
 	}})
 }
 

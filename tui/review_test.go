@@ -393,6 +393,12 @@ func TestFailedSearchBlocksNothing(t *testing.T) {
 	d.sees("Found: eggs", "bar 4: “larvae, eggs”")
 	d.press("enter")
 	d.sees("hive 3 · Mon 11 May")
+	d.press("/") // from the sheet too, and back to where one was
+	d.sees("find:")
+	d.press("larvae", "enter")
+	d.sees("Found: larvae")
+	d.press("esc")
+	d.sees("hive 3 · Mon 11 May")
 }
 
 func TestPastedNameOfAKeyIsText(t *testing.T) {

@@ -15,6 +15,7 @@ type sheet struct {
 	row, chip int
 	words     *wordWalk
 	sure      bool // confirming with questions left was asked for once
+	pace      int  // at which of the tempos was played last
 
 	page  *page // the note laid out for pageW columns; nil before the first
 	pageW int
@@ -96,6 +97,15 @@ func (s *sheet) evidence() []colony.Span {
 		}
 	}
 	return nil
+}
+
+// chosen is the words that are set off in the note: those under the cursor on
+// the words, else those behind the selected leaf.
+func (s *sheet) chosen() []colony.Span {
+	if s.words != nil && s.page != nil {
+		return []colony.Span{s.words.span(s.page)}
+	}
+	return s.evidence()
 }
 
 // pageOf is the note laid out for the width; it is kept until that changes.
@@ -192,6 +202,8 @@ func (a *app) pressSheet(msg tea.KeyMsg) tea.Cmd {
 		a.startValue(path, "")
 	case key.Matches(msg, k.Add):
 		a.startAdd("", nil)
+	case key.Matches(msg, k.Find):
+		a.startFind()
 	case typedText(msg) != "":
 		if path == "" {
 			a.startAdd(typedText(msg), nil)
@@ -225,13 +237,13 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 		a.say("%s is set aside", hiveName(s.ins.Hive))
 		return tea.Batch(cmd, a.goOn())
 	case key.Matches(msg, k.SheetOlder):
-		return a.lookUp(s.ins.Hive)
-	case key.Matches(msg, k.Find):
-		a.startFind()
+		return a.lookUp(s.ins.Hive, s.rec.ID)
 	case key.Matches(msg, k.Teach):
 		return a.startTeach()
 	case key.Matches(msg, k.Play):
-		return a.play()
+		return a.play(0)
+	case key.Matches(msg, k.Slower):
+		return a.play(s.pace + 1)
 	case key.Matches(msg, k.Back):
 		return a.goBack()
 	}

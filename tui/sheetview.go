@@ -100,10 +100,7 @@ func (a *app) notePanel(width, room int) []string {
 	}
 	out := []string{a.ruleOf(title, width)}
 	p := s.pageOf(width)
-	chosen := s.evidence()
-	if s.words != nil {
-		chosen = []colony.Span{s.words.span(p)}
-	}
+	chosen := s.chosen()
 	at := 0
 	if len(chosen) > 0 {
 		at = p.lineOf(chosen[0][0])
@@ -205,7 +202,10 @@ func (a *app) hiveLines(width, rows int) []string {
 	legend := h.legend()
 	if changes := changeLines(h.changes, bar); len(changes) > 0 {
 		text := wrapText(strings.Join(changes, "; "), width)
-		for i, line := range text[:min(len(text), max(3-len(legend), 1))] {
+		if n := max(3-len(legend), 1); len(text) > n {
+			text = append(text[:n-1], fit(text[n-1]+" "+text[n], width))
+		}
+		for i, line := range text {
 			legend = slices.Insert(legend, i, a.theme.quiet.paint(line))
 		}
 	}
@@ -257,7 +257,7 @@ func (a *app) kindTitle(k rowKind) string {
 
 const (
 	groupWidth = 15
-	labelWidth = 17
+	labelWidth = 20
 )
 
 func (a *app) rowLine(r *row, selected, first bool, width int) []string {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -161,12 +162,12 @@ func TestStoryMishearingIsRemembered(t *testing.T) {
 
 // fakePlayer notes what it was asked to do.
 type fakePlayer struct {
-	from, to float64
-	stopped  bool
+	from, to, tempo float64
+	stopped         bool
 }
 
-func (p *fakePlayer) Play(_ colony.Recording, from, to float64) error {
-	p.from, p.to = from, to
+func (p *fakePlayer) Play(_ colony.Recording, from, to, tempo float64) error {
+	p.from, p.to, p.tempo = from, to, tempo
 	return nil
 }
 
@@ -183,9 +184,19 @@ func TestWordsOfALeafArePlayed(t *testing.T) {
 	o := options(k)
 	player := &fakePlayer{}
 	o.Player = player
-	newDriver(t, k, o, 80, 24).press("enter", "ctrl+p")
+	d := newDriver(t, k, o, 80, 24)
+	d.press("enter", "ctrl+p")
 	if player.from != 5-playMargin || player.to != 5.5+playMargin {
 		t.Errorf("played from %g to %g", player.from, player.to)
+	}
+	var heard []float64
+	for _, key := range []string{"ctrl+p", "ctrl+p", "ctrl+l", "ctrl+l", "ctrl+l", "ctrl+p"} {
+		player.tempo = 0
+		d.press(key)
+		heard = append(heard, player.tempo)
+	}
+	if want := []float64{1, 1, 0.7, 0.5, 0.5, 1}; !slices.Equal(heard, want) {
+		t.Errorf("played, repeated, slower, slower still: %v, want %v", heard, want)
 	}
 }
 

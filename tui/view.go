@@ -131,7 +131,7 @@ func (a *app) keysNow() []key.Binding {
 	case a.screen == onList:
 		return []key.Binding{k.Open, k.Clean, k.New, k.Aside, k.Older, k.Find, k.Undo, k.Leave, k.Help}
 	case a.sheet.words != nil:
-		return []key.Binding{k.WordLeft, k.WordRight, k.Grow, k.ToLeaf, k.FromWords, k.Back, k.Help}
+		return []key.Binding{k.WordLeft, k.WordRight, k.Grow, k.ToLeaf, k.FromWords, k.Play, k.Back, k.Help}
 	}
 	r, _ := a.sheet.current()
 	if r.kind == rowEnd {
@@ -141,9 +141,9 @@ func (a *app) keysNow() []key.Binding {
 		return []key.Binding{k.Change, k.Add, k.Undo, k.Edit, k.Words, k.Hive, k.Back, k.Help}
 	}
 	if r.kind == rowQuestion {
-		return []key.Binding{k.Yes, k.Other, k.Type, k.Remove, k.Undo, k.Edit, k.Hive, k.Back, k.Help}
+		return []key.Binding{k.Yes, k.Other, k.Type, k.Remove, k.Play, k.Slower, k.Undo, k.Edit, k.Hive, k.Back, k.Help}
 	}
-	return []key.Binding{k.Type, k.Remove, k.Yes, k.Add, k.Undo, k.Edit, k.Words, k.Hive, k.Back, k.Help}
+	return []key.Binding{k.Type, k.Remove, k.Yes, k.Add, k.Play, k.Slower, k.Undo, k.Edit, k.Words, k.Hive, k.Back, k.Help}
 }
 
 // headLine is a title at the left and a state at the right.

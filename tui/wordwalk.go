@@ -63,6 +63,10 @@ func (a *app) pressWords(msg tea.KeyMsg) tea.Cmd {
 		w.to = min(w.to+1, len(p.words)-1)
 	case key.Matches(msg, k.Shrink):
 		w.to = max(w.to-1, 0)
+	case key.Matches(msg, k.Play):
+		return a.play(0)
+	case key.Matches(msg, k.Slower):
+		return a.play(s.pace + 1)
 	case key.Matches(msg, k.ToLeaf):
 		a.toLeaf(p)
 	case key.Matches(msg, k.FromWords):

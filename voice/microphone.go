@@ -159,17 +159,19 @@ var players = []soundProgram{
 	{name: "paplay"},
 	{name: "ffplay", args: []string{"-nodisp", "-autoexit", "-v", "error"}},
 	{name: "afplay", os: "darwin"},
+	{name: "play", args: []string{"-q"}}, // of SoX
 }
 
 // Play plays the seconds from..to of a recording of any kind, with the player
-// that is installed; ErrNoPlayer where there is none. It returns when the sound
-// has ended or the context does.
-func Play(ctx context.Context, recordingPath string, from, to float64) error {
+// that is installed; ErrNoPlayer where there is none. Tempo is 1 for as fast as
+// it was said, less for slower; the voice stays as high. It returns when the
+// sound has ended or the context does.
+func Play(ctx context.Context, recordingPath string, from, to, tempo float64) error {
 	path, args, ok := findProgram(players)
 	if !ok {
 		return ErrNoPlayer
 	}
-	samples, err := clip(ctx, recordingPath, from, to)
+	samples, err := clip(ctx, recordingPath, from, to, tempo)
 	if err != nil {
 		return err
 	}
@@ -185,8 +187,8 @@ func Play(ctx context.Context, recordingPath string, from, to float64) error {
 	return command{path: path, args: append(args[:len(args):len(args)], tmp.Name())}.run(ctx, io.Discard)
 }
 
-// clip reads some seconds of a recording.
-func clip(ctx context.Context, path string, from, to float64) ([]int16, error) {
+// clip reads some seconds of a recording, to be played at the tempo.
+func clip(ctx context.Context, path string, from, to, tempo float64) ([]int16, error) {
 	rec, err := openRecording(ctx, path)
 	if err != nil {
 		return nil, err
@@ -211,5 +213,6 @@ func clip(ctx context.Context, path string, from, to float64) ([]int16, error) {
 	if len(p.samples) == 0 {
 		return nil, fmt.Errorf("%s: no sound between second %.1f and %.1f", path, from, to)
 	}
+	p.samples = atTempo(p.samples, tempo)
 	return p.levelled(), nil
 }

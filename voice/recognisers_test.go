@@ -204,20 +204,26 @@ func TestSoundInAndOut(t *testing.T) {
 	rec.close()
 	played := filepath.Join(dir, "played.wav")
 	t.Setenv("PLAYED", played)
-	if err := Play(context.Background(), file, 0.5, 1.25); err != nil {
+	if err := Play(context.Background(), file, 0.5, 1.25, 1); err != nil {
 		t.Fatal(err)
 	}
 	if info, err := os.Stat(played); err != nil || info.Size() != 44+2*SampleRate*3/4 {
 		t.Errorf("played %v bytes, %v", info, err)
 	}
-	if err := Play(context.Background(), file, 5, 6); err == nil {
+	if err := Play(context.Background(), file, 0.5, 1.25, 0.5); err != nil {
+		t.Fatal(err)
+	}
+	if info, err := os.Stat(played); err != nil || info.Size() != 44+2*SampleRate*3/2 {
+		t.Errorf("at half the tempo %v bytes, %v", info, err)
+	}
+	if err := Play(context.Background(), file, 5, 6, 1); err == nil {
 		t.Error("seconds behind the end were played")
 	}
 	fakePrograms(t, true)
 	if err := Record(context.Background(), filepath.Join(dir, "b.wav"), nil, nil); !errors.Is(err, ErrNoMicrophone) {
 		t.Errorf("%v", err)
 	}
-	if err := Play(context.Background(), file, 0, 1); !errors.Is(err, ErrNoPlayer) {
+	if err := Play(context.Background(), file, 0, 1, 1); !errors.Is(err, ErrNoPlayer) {
 		t.Errorf("%v", err)
 	}
 }

@@ -20,7 +20,7 @@ type player struct {
 // Play starts a stretch and returns; what was playing stops. A player that
 // could not play says why at the next call, since the first has returned by
 // then.
-func (p *player) Play(rec colony.Recording, from, to float64) error {
+func (p *player) Play(rec colony.Recording, from, to, tempo float64) error {
 	p.Stop()
 	p.mu.Lock()
 	defer p.mu.Unlock()
@@ -35,7 +35,7 @@ func (p *player) Play(rec colony.Recording, from, to float64) error {
 	ctx, stop := context.WithCancel(context.Background())
 	p.stop = stop
 	go func() {
-		if err := voice.Play(ctx, file, from, to); err != nil && ctx.Err() == nil {
+		if err := voice.Play(ctx, file, from, to, tempo); err != nil && ctx.Err() == nil {
 			p.mu.Lock()
 			p.failure = err
 			p.mu.Unlock()

@@ -1,0 +1,50 @@
+package tui
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+)
+
+// tempos are how fast words are played: as they were said, then slower with
+// every press.
+var tempos = [...]float64{1, 0.7, 0.5}
+
+// play plays the seconds of the recording that the selected words took, at the
+// given one of the tempos or the slowest.
+func (a *app) play(pace int) tea.Cmd {
+	s := a.sheet
+	s.pace = min(pace, len(tempos)-1)
+	from, to, ok := s.seconds()
+	if !ok {
+		a.say("choose a value with words behind it: those are played")
+		return nil
+	}
+	player, recording, tempo := a.desk.opts.Player, *s.note.Recording, tempos[s.pace]
+	return func() tea.Msg {
+		if err := player.Play(recording, from, to, tempo); err != nil {
+			return playMsg{err}
+		}
+		return nil
+	}
+}
+
+// playMsg says that playing failed.
+type playMsg struct{ err error }
+
+// Around the words that are played, in seconds: whole words are easier to
+// make out. A rule of thumb: common practice, no source.
+const playMargin = 0.6
+
+// seconds is where the selected words are in the recording.
+func (s *sheet) seconds() (from, to float64, ok bool) {
+	spans := s.chosen()
+	for _, w := range s.note.Words {
+		if !overlaps(spans, w.Span) {
+			continue
+		}
+		if !ok {
+			from = w.From
+		}
+		to, ok = max(to, w.To), true
+	}
+	return max(from-playMargin, 0), to + playMargin, ok
+}
