@@ -64,6 +64,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if next != nil && r.nextLine(items, i, before) && next.any(kPron, kSeen, kWord, kThere) && !next.any(kUnit, kCell, kMite, kOf) {
 		return true // "twelve they've made a start"
 	}
+	if next != nil && r.listing && next.start == items[i].end && next.any(kBe, kHave) && items[i].n.lo > 1 {
+		return true // "three's got a bit of sealed brood"
+	}
 	if next != nil && next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || next.is(kStage) && !next.is(kComb)) {
 		return false
 	}

@@ -103,7 +103,7 @@ func (r *reader) fixtureBehind(items []item, i int) bool {
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
 		if items[k].any(kQueen, kShe, kMite, kSign, kContent) {
-			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed")
+			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed", "last saw", "last spotted")
 		}
 	}
 	return false
@@ -176,6 +176,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true // "closed the floor reduced the entrance"
 	case it.is(kDo) && it.is(kState) && !needs && !prev.any(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
 		return true
+	case it.is(kSeen) && it.is(kPast):
+		return !prev.any(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv) // "no sign of the queen last saw her on the 2nd"
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
 	case it.any(kPlan, kWill, kMaybe) && r.toBeDone(items, i):

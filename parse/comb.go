@@ -42,11 +42,19 @@ func (s *scan) comb(i int) bool {
 	}
 	taken := false
 	for _, n := range it.rules {
-		if rule := &r.rules[n]; rule.Kind == kComb {
+		rule := &r.rules[n]
+		if rule.Kind == kComb && !(rule.Value == "drawn=1" && s.shared(i)) {
 			taken = s.combRule(i, rule) || taken
 		}
 	}
 	return taken
+}
+
+// shared reports whether a share of the comb is said with "drawn", which alone
+// means all of it.
+func (s *scan) shared(i int) bool {
+	next := s.at(i + 1)
+	return s.before.hasCover && s.before.at >= i-3 || next != nil && next.is(kNum) && next.n.share && next.pause == none && !s.fullLeadsOn(i+1)
 }
 
 func (s *scan) combRule(i int, rule *rule) bool {

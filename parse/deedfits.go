@@ -88,7 +88,7 @@ func (f *fitting) moveBar() bool {
 
 func (f *fitting) harvest() bool {
 	return f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
-		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees)
+		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
 
 // feed: to fill, top up, leave or pour is to feed only where food or the
@@ -116,7 +116,7 @@ func (f *fitting) markQueen() bool {
 	if n := len(f.pre); n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
 		return false
 	}
-	return f.herQueen(f.c, f.i, f.args)
+	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, " her ")
 }
 
 func (f *fitting) clipQueen() bool {

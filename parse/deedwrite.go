@@ -114,6 +114,24 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	r.lastDeed = path
 	r.details(path, list, c, d)
 	r.consequences(list, d, why)
+	if d.do == "mark_queen" && list == "actions" {
+		r.paint(c, d)
+	}
+}
+
+// paint reads the colour she was marked with: "put a white spot on her",
+// "painted the queen blue".
+func (r *reader) paint(c *clause, d *deed) {
+	for k := d.at; k < len(c.items) && k <= d.at+5; k++ {
+		it := &c.items[k]
+		for colour := range markColours {
+			if r.value(it, kColour) == colour || k == d.at && strings.Contains(it.text, " "+colour+" ") {
+				it.used = true
+				r.setAfter("queen.colour", colour, r.why(d.rule, c.cue, it))
+				return
+			}
+		}
+	}
 }
 
 // repeated: the same deed told twice is one; two that differ are two.

@@ -63,6 +63,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
 		return false
 	}
+	if r.isWord(prev, "back to", "on to") && !deedNear(items[:i-1]) {
+		return true // "bar one honey back to bar five"
+	}
 	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}

@@ -29,7 +29,7 @@ func (r *reader) nameHives(items []item) []item {
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
 			name := strings.ToLower(r.text[items[i].start:items[i+n-1].end])
-			if !r.names[name] || i+n < len(items) && items[i+n].is(kHive) {
+			if !r.names[name] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
 			items[i] = r.asHive(r.merged(items, i, i+n, nil), name)

@@ -77,6 +77,9 @@ func (m *measures) read(text string, toks []token, i int) (measure, int) {
 		j++
 	}
 	u := m.unit(toks, j)
+	if u == "in" && i > 0 && joined(toks, i) && m.numbers.barWords[toks[i-1].id] {
+		return measure{}, i // "festooning on bar 9 in long chains"
+	}
 	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {
 		return measure{}, i
 	}

@@ -27,7 +27,7 @@ func (r *reader) properNames() map[string]bool {
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[end-1].end])
 		weight[name] += r.weigh(toks, i, end, byWord)
-		hint[name] = hint[name] || !byWord && r.isSubject(toks, i, end)
+		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i))
 		i = end - 1
 	}
 	names := map[string]bool{}
@@ -41,7 +41,7 @@ func (r *reader) properNames() map[string]bool {
 			names[name] = true
 		}
 	}
-	for name := range hint { // "Lightning was another story", where one hive has a name
+	for name := range hint { // "Lightning was another story", "In Marigold she found nothing", where one hive has a name
 		if len(names) > 0 && hint[name] && weight[name] >= 0 {
 			names[name] = true
 		}
@@ -121,6 +121,11 @@ func (r *reader) plantOrColour(t token) bool {
 func (r *reader) isSubject(toks []token, i, end int) bool {
 	k := r.beFollows(toks, end)
 	return (i == 0 || toks[i].pause >= stop) && k >= 0 && strings.ToLower(r.text[toks[k].start:toks[k].end]) != "'s"
+}
+
+// beginsWithIn reports whether a sentence begins with "in" and the run.
+func (r *reader) beginsWithIn(toks []token, i int) bool {
+	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && strings.EqualFold(r.text[toks[i-1].start:toks[i-1].end], "in")
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an

@@ -156,6 +156,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 				k++
 			}
 		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
+			plural = true
 		default:
 			return bars, j
 		}
