@@ -75,7 +75,7 @@ func (c compiler) nearEnd(what query.Query, best *ranking) (total int, err error
 	if total, err = c.count(what); err != nil {
 		return 0, err
 	}
-	days, err := c.days(best.oldest)
+	days, err := c.days(best.sort == Oldest)
 	if err != nil {
 		return 0, err
 	}
@@ -86,7 +86,7 @@ func (c compiler) nearEnd(what query.Query, best *ranking) (total int, err error
 			taken++
 		}
 		from, to := days[first].day, days[taken-1].day
-		if !best.oldest {
+		if best.sort != Oldest {
 			from, to = to, from
 		}
 		if err := c.visit(bleve.NewConjunctionQuery(what, daysBetween(from, to)), best.add); err != nil {

@@ -71,7 +71,11 @@ func TestFind(t *testing.T) {
 		"words never together":             {index.Query{Words: "syrup chalkbrood"}, ""},
 		"capitals and accents":             {index.Query{Words: "CAFÉ"}, "willow/26-03-30"},
 		"words too common":                 {index.Query{Words: "on the"}, ""},
-		"oldest first":                     {index.Query{Words: "chalkbrood", Oldest: true}, "2/24-07-01/3 2/25-04-10"},
+		"oldest first":                     {index.Query{Words: "chalkbrood", Sort: index.Oldest}, "2/24-07-01/3 2/25-04-10"},
+		"by hive":                          {index.Query{Sort: index.ByName}, "2/25-04-10 2/24-07-01 4/25-05-20 4/25-05-02 willow/26-03-30"},
+		"by hive, limited":                 {index.Query{Sort: index.ByName, Limit: 1}, "2/25-04-10"},
+		"either word":                      {index.Query{Words: "pollens or chalkbrood"}, "willow/26-03-30 2/25-04-10 2/24-07-01/3"},
+		"either word, and another":         {index.Query{Words: "chalkbrood or syrup yellow"}, "2/25-04-10"},
 		"limit":                            {index.Query{Words: "bar", Limit: 2}, "willow/26-03-30 4/25-05-20"},
 		"hive":                             {index.Query{Hive: "4"}, "4/25-05-20 4/25-05-02"},
 		"no such hive":                     {index.Query{Hive: "40"}, ""},
@@ -111,7 +115,7 @@ func TestFind(t *testing.T) {
 		"last":                             {index.Query{Where: []index.Clause{is("queen.seen", "yes")}, Pick: index.Last}, "willow/26-03-30"},
 		"first":                            {index.Query{Where: []index.Clause{is("queen.seen", "yes")}, Pick: index.First}, "2/25-04-10"},
 		"last for each hive":               {index.Query{Each: index.ByHive, Pick: index.Last}, "willow/26-03-30 4/25-05-20 2/25-04-10"},
-		"first each year, oldest first":    {index.Query{Each: index.ByYear, Pick: index.First, Oldest: true}, "2/24-07-01 2/25-04-10 willow/26-03-30"},
+		"first each year, oldest first":    {index.Query{Each: index.ByYear, Pick: index.First, Sort: index.Oldest}, "2/24-07-01 2/25-04-10 willow/26-03-30"},
 		"first each year, limited":         {index.Query{Each: index.ByYear, Pick: index.First, Limit: 1}, "willow/26-03-30"},
 		"what is waiting is no set aside":  {index.Query{States: []colony.State{colony.SetAside}}, ""},
 		"what is waiting is not confirmed": {index.Query{States: []colony.State{colony.Confirmed}}, ""},
@@ -289,7 +293,7 @@ func TestLimitAgreesWithAll(t *testing.T) {
 		mustTake(t, s, v)
 	}
 	for _, q := range []index.Query{{}, {Words: "chalkbrood"}, {Words: "page 17"}, {Where: []index.Clause{is("bars.*.eggs", "yes")}, Per: index.Bars}} {
-		for _, q.Oldest = range []bool{false, true} {
+		for _, q.Sort = range []index.Order{index.Newest, index.Oldest, index.ByName} {
 			q.Limit = 0
 			all := mustFind(t, s, q)
 			for _, q.Limit = range []int{1, 20, 450} {

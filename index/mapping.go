@@ -2,14 +2,24 @@ package index
 
 import (
 	"encoding/hex"
+	"errors"
 	"fmt"
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"github.com/blevesearch/bleve/v2"
+	"github.com/blevesearch/bleve/v2/analysis"
+	"github.com/blevesearch/bleve/v2/analysis/analyzer/custom"
 	"github.com/blevesearch/bleve/v2/analysis/analyzer/keyword"
 	"github.com/blevesearch/bleve/v2/analysis/lang/en"
+	"github.com/blevesearch/bleve/v2/analysis/token/lowercase"
+	"github.com/blevesearch/bleve/v2/analysis/token/porter"
+	"github.com/blevesearch/bleve/v2/analysis/token/stop"
+	"github.com/blevesearch/bleve/v2/analysis/tokenizer/unicode"
+	"github.com/blevesearch/bleve/v2/analysis/tokenmap"
 	"github.com/blevesearch/bleve/v2/mapping"
 
 	"barwise/colony"
@@ -17,7 +27,7 @@ import (
 
 // mappingVersion moves whenever an index made before would answer otherwise
 // than one made now: a change in the mapping below, or in entriesOf.
-const mappingVersion = "1"
+const mappingVersion = "2"
 
 // The fields of the index. Nothing is stored in it but what it needs to find
 // and to sort: hits are read from the store.
@@ -68,14 +78,43 @@ func newMapping() mapping.IndexMapping {
 		doc.AddFieldMappingsAt(name, sorted)
 	}
 	text := exactField()
-	text.Analyzer = en.AnalyzerName
+	text.Analyzer = noteAnalyzer
 	doc.AddFieldMappingsAt(fieldText, text)
 
 	m := bleve.NewIndexMapping()
+	addNoteAnalyzer(m)
 	m.DefaultMapping = doc
 	m.DefaultAnalyzer = keyword.Name
 	m.IndexDynamic, m.StoreDynamic, m.DocValuesDynamic = false, false, false
 	return m
+}
+
+// noteAnalyzer makes the terms of a note's words: English, by their stems.
+const noteAnalyzer = "note"
+
+// particles are words that English searches commonly pass over, and that tell
+// at the hive: thymol is in or out, a feeder on or off.
+var particles = strings.Fields("out off up down over under again before after few more same")
+
+func addNoteAnalyzer(m *mapping.IndexMappingImpl) {
+	common := analysis.NewTokenMap()
+	err := common.LoadBytes(en.EnglishStopWords)
+	for _, word := range particles {
+		delete(common, word)
+	}
+	tokens := []any{}
+	for _, word := range slices.Sorted(maps.Keys(common)) {
+		tokens = append(tokens, word)
+	}
+	const commonWords = "common words"
+	err = errors.Join(err,
+		m.AddCustomTokenMap(commonWords, map[string]any{"type": tokenmap.Name, "tokens": tokens}),
+		m.AddCustomTokenFilter(commonWords, map[string]any{"type": stop.Name, "stop_token_map": commonWords}),
+		m.AddCustomAnalyzer(noteAnalyzer, map[string]any{"type": custom.Name, "tokenizer": unicode.Name,
+			"token_filters": []any{en.PossessiveName, lowercase.Name, commonWords, porter.Name}}))
+	if err != nil {
+		panic("index: the analyzer of notes is always sound: " + err.Error())
+	}
 }
 
 // exactField is indexed as it is, and only to tell whether a term is there.

@@ -12,7 +12,7 @@ import (
 // Query says what to find. All its parts have to hold; the zero Query finds
 // every inspection that is confirmed or waits.
 type Query struct {
-	Words   string         // each has to stand in the text, in any inflection
+	Words   string         // each has to stand in the text, in any inflection; of words joined by "or", one
 	Where   []Clause       // each has to hold
 	Without []Clause       // none may hold, of the whole inspection
 	Hive    string         // "" for every hive
@@ -20,12 +20,12 @@ type Query struct {
 	To      colony.Date    // last day of inspection, included; zero for no bound
 	States  []colony.State // none for confirmed and waiting
 
-	Per    Unit     // what a hit is
-	Each   Grouping // count by, and with Pick choose from
-	Pick   Pick     // only the first or last hit, of each group where there are groups
-	Oldest bool     // oldest first, instead of newest first
-	Limit  int      // most hits to return; 0 for all. Total and Groups count all
-	Bare   bool     // hits without quotes, where only what is recorded counts: notes are not read
+	Per   Unit     // what a hit is
+	Each  Grouping // count by, and with Pick choose from
+	Pick  Pick     // only the first or last hit, of each group where there are groups
+	Sort  Order
+	Limit int  // most hits to return; 0 for all. Total and Groups count all
+	Bare  bool // hits without quotes, where only what is recorded counts: notes are not read
 }
 
 // Unit is what a hit is.
@@ -35,6 +35,16 @@ type Unit int
 const (
 	Inspections Unit = iota
 	Bars             // conditions on bars.* hold of one and the same bar
+)
+
+// Order is what hits are sorted by.
+type Order int
+
+// The orders.
+const (
+	Newest Order = iota // inspection first
+	Oldest              // inspection first
+	ByName              // of the hive, numbers by their value; the newest of each first
 )
 
 // Grouping is what hits are counted by.

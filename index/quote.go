@@ -7,8 +7,6 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"github.com/blevesearch/bleve/v2/analysis/lang/en"
-
 	"barwise/colony"
 )
 
@@ -78,7 +76,7 @@ func (w *quoter) textQuotes(text string, parts []colony.Span, ins *colony.Inspec
 }
 
 // english analyses a text as the index does.
-var english = newMapping().AnalyzerNamed(en.AnalyzerName)
+var english = newMapping().AnalyzerNamed(noteAnalyzer)
 
 // matches finds the words of the query in the text; in a large one not all of
 // them, but each at least once.

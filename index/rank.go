@@ -24,15 +24,20 @@ func (p place) barNumber() int {
 // ranking keeps the best places, the worst of them on top; limit 0 keeps all.
 type ranking struct {
 	places []place
-	oldest bool
+	sort   Order
 	limit  int
 }
 
-// before orders hits: by time, then by ID, and the bars of an inspection as
+// before orders hits: by hive where that is asked for, by time, then by ID, and the bars of an inspection as
 // they hang.
 func (r *ranking) before(a, b place) int {
+	if r.sort == ByName {
+		if c := colony.CompareHives(a.order.hive(), b.order.hive()); c != 0 {
+			return c
+		}
+	}
 	if c := strings.Compare(string(a.order), string(b.order)); c != 0 {
-		if r.oldest {
+		if r.sort == Oldest {
 			return c
 		}
 		return -c

@@ -51,11 +51,14 @@ func (c compiler) run(q Query, terms []Term) (found, error) {
 	if err != nil {
 		return found{}, err
 	}
-	best := ranking{oldest: q.Oldest, limit: q.Limit}
+	best := ranking{sort: q.Sort, limit: q.Limit}
 	if q.Pick != All && q.Each == Together {
-		best.oldest, best.limit = q.Pick == First, 1
+		best.limit, best.sort = 1, Newest
+		if q.Pick == First {
+			best.sort = Oldest
+		}
 	}
-	if q.Each == Together && best.limit > 0 && fits == nil {
+	if q.Each == Together && best.limit > 0 && best.sort != ByName && fits == nil {
 		total, err := c.nearEnd(what, &best)
 		return found{places: best.sorted(), total: total, terms: terms}, err
 	}

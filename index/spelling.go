@@ -10,12 +10,20 @@ import (
 )
 
 // wordTerms analyses the words as the text itself was. Words too common to
-// search for drop out.
+// search for drop out. Words joined by "or" make one term.
 func wordTerms(words string) []Term {
 	var list []Term
+	end := 0
 	for _, token := range english.Analyze([]byte(words)) {
-		word := words[token.Start:token.End]
-		list = append(list, Term{Word: word, Stems: []string{string(token.Term)}})
+		word, stem := words[token.Start:token.End], string(token.Term)
+		if between := strings.TrimSpace(words[end:token.Start]); len(list) > 0 && strings.EqualFold(between, "or") {
+			last := &list[len(list)-1]
+			last.Word += " or " + word
+			last.Stems = append(last.Stems, stem)
+		} else {
+			list = append(list, Term{Word: word, Stems: []string{stem}})
+		}
+		end = token.End
 	}
 	return list
 }
@@ -41,22 +49,22 @@ func (c compiler) loosen(terms []Term, all bool) ([]Term, error) {
 	}
 	loose := make([]Term, len(terms))
 	for i, t := range terms {
-		stem := t.Stems[0]
-		loose[i] = Term{Word: t.Word, Stems: []string{stem}}
-		there, err := c.has(stem)
-		if err != nil {
-			return nil, err
-		}
-		if there && !all {
-			continue
-		}
-		similar, err := nearest(fuzzy, stem, slips(t.Word))
-		if err != nil {
-			return nil, err
-		}
-		if len(similar) > 0 {
-			loose[i].Stems = append(similar, stem)
-			loose[i].Similar = true
+		loose[i] = Term{Word: t.Word}
+		words := strings.Split(t.Word, " or ")
+		for n, stem := range t.Stems {
+			there, err := c.has(stem)
+			if err != nil {
+				return nil, err
+			}
+			if !there || all {
+				similar, err := nearest(fuzzy, stem, slips(words[n]))
+				if err != nil {
+					return nil, err
+				}
+				loose[i].Stems = append(loose[i].Stems, similar...)
+				loose[i].Similar = loose[i].Similar || len(similar) > 0
+			}
+			loose[i].Stems = append(loose[i].Stems, stem)
 		}
 	}
 	return loose, nil

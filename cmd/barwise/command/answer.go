@@ -30,6 +30,7 @@ const (
 	asksEach   // each year
 	asksMost
 	asksLeast
+	asksSpan // days from one thing to the next
 )
 
 // forms are tried in their order; what is found is taken out of the question.
@@ -144,7 +145,7 @@ func byHive(list []index.Hit) [][]index.Hit {
 		}
 		out[i] = append(out[i], h)
 	}
-	slices.SortFunc(out, func(a, b []index.Hit) int { return compareHives(a[0].Hive, b[0].Hive) })
+	slices.SortFunc(out, func(a, b []index.Hit) int { return colony.CompareHives(a[0].Hive, b[0].Hive) })
 	return out
 }
 
@@ -257,9 +258,9 @@ func (q *asked) measured(list []index.Hit) string {
 	switch {
 	case len(values) == 0:
 		return ""
-	case q.topic.adds && (q.form == asksMost || q.form == asksLeast || q.form == asksHives):
+	case q.topic.adds && !q.extreme() && (q.form == asksMost || q.form == asksLeast || q.form == asksHives):
 		return sumsByHive(values, q.form == asksLeast)
-	case q.topic.adds:
+	case q.topic.adds && !q.extreme():
 		return sums(values) + ", " + q.span(list, len(list))
 	case q.topic.text():
 		last := values[len(values)-1]

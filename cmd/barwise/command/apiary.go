@@ -1,8 +1,6 @@
 package command
 
 import (
-	"cmp"
-	"math"
 	"slices"
 	"strings"
 
@@ -68,19 +66,8 @@ func (ap *apiary) names() []string {
 	for name := range ap.hives {
 		names = append(names, name)
 	}
-	slices.SortFunc(names, compareHives)
+	slices.SortFunc(names, colony.CompareHives)
 	return names
-}
-
-// compareHives orders hives: numbers by their value, then names.
-func compareHives(a, b string) int {
-	rank := func(name string) int {
-		if isNumber(name) {
-			return len(name)
-		}
-		return math.MaxInt
-	}
-	return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a, b))
 }
 
 // isNumber reports whether a hive is called by a number.

@@ -24,6 +24,8 @@ type asked struct {
 	leaves []colony.Leaf // that the rules of notes read in it
 	said   []string      // what each part of Where asks for, in words
 	shown  int           // most hits that are shown, 0 for all
+	visit  bool          // what is counted is asked of one visit, not of all together
+	until  *asked        // what the days are counted up to
 	plain  string        // all words that mean something, but for time and hive
 }
 
@@ -34,6 +36,13 @@ func understand(question string, parser *parse.Parser, hives []string, today col
 	rest, when := cutPeriod(strings.TrimRight(strings.TrimSpace(question), "?!. "), today)
 	q.when, q.From, q.To = when, when.from, when.to
 	rest, hive := cutHive(rest, hives)
+	if from, to, ok := cutSpan(rest); ok {
+		until := understand(to, parser, hives, today)
+		q = understand(from, parser, hives, today)
+		q.form, q.until, q.Hive, q.when, q.From, q.To = asksSpan, &until, hive, when, when.from, when.to
+		return q
+	}
+	rest, q.visit = cutVisit(rest)
 	rest = q.takeForm(rest)
 	rest, comparison, compared := cutComparison(rest)
 	q.must(compared, comparison...)
@@ -80,6 +89,39 @@ func (q *asked) takeForm(question string) string {
 	return question
 }
 
+// ofOneVisit are the words that ask what was counted of a single visit.
+var ofOneVisit = words(`(?:in|on|at|from|per|for) (?:(?:just |only )?(?:one|a|any|any one|a single|one single|the same) )?(?:go|visit|inspection|day)|at once`)
+
+func cutVisit(question string) (rest string, visit bool) {
+	if !ofOneVisit.MatchString(question) {
+		return question, false
+	}
+	return oneSpaced(ofOneVisit.ReplaceAllString(question, " ")), true
+}
+
+// fillers are words of a question that ask for nothing beside something that
+// was understood.
+var fillers = words(`give|gave|given|come|came|comes|go|goes|went|off|out|up|there|altogether|overall|together|so far|until now|in total|sort of|kind of|my|our`)
+
+// hull is the stretch from the first of the words to the last.
+func hull(spans []colony.Span) (h colony.Span) {
+	for i, s := range spans {
+		if i == 0 {
+			h = s
+		}
+		h = colony.Span{min(h[0], s[0]), max(h[1], s[1])}
+	}
+	return h
+}
+
+// joinedByOr reports whether only "or" stands between two stretches.
+func joinedByOr(text string, a, b colony.Span) bool {
+	if a[0] > b[0] {
+		a, b = b, a
+	}
+	return a[1] < b[0] && b[1] <= len(text) && strings.EqualFold(strings.TrimSpace(text[a[1]:b[0]]), "or")
+}
+
 // amountAsked is left of a question for an amount once its topic is known.
 var amountAsked = words(`how (?:many|much)|number of|amount of|total|in all`)
 
@@ -103,13 +145,27 @@ func (q *asked) read(rest string, parser *parse.Parser, today colony.Date) {
 	ins := &read[0]
 	q.Hive = cmp.Or(ins.Hive, q.Hive)
 	q.leaves = colony.Leaves(ins)
+	var last colony.Span
 	for _, leaf := range q.leaves {
-		if clause := clauseOf(leaf); clause != nil && !madeBy(leaf, q.leaves) {
+		clause := clauseOf(leaf)
+		if clause == nil || madeBy(leaf, q.leaves) {
+			continue
+		}
+		here := hull(ins.Evidence[leaf.Path])
+		if n := len(q.Where); n > 0 && joinedByOr(rest, last, here) {
+			q.Where[n-1] = append(q.Where[n-1], clause...)
+			q.said[len(q.said)-1] += " or " + inWords(leaf)
+		} else {
 			q.must(inWords(leaf), clause)
 			q.Without = append(q.Without, presence(leaf)...)
 		}
+		last = here
 	}
 	q.Words = withoutTopics(unread(rest, ins.Evidence), q.Where)
+	if len(q.Where) > 0 {
+		q.Words = fillers.ReplaceAllString(q.Words, " ")
+	}
+	q.Words = oneSpaced(q.Words)
 }
 
 // narrow adds what the flags say; a hive named by a flag counts before one in
@@ -127,12 +183,14 @@ func (q *asked) narrow(hive string, when period, limit int) {
 
 // reckons reports whether the answer is worked out from all hits, of which then
 // some are shown.
-func (q *asked) reckons() bool { return (q.form == asksGaps || q.topic != nil) && !q.extreme() }
+func (q *asked) reckons() bool {
+	return (q.form == asksGaps || q.form == asksSpan || q.topic != nil) && !q.extreme()
+}
 
 // extreme reports whether only the hits with the greatest or least value are
 // wanted.
 func (q *asked) extreme() bool {
-	return q.topic != nil && !q.topic.adds && (q.form == asksMost || q.form == asksLeast)
+	return q.topic != nil && (!q.topic.adds || q.visit) && (q.form == asksMost || q.form == asksLeast)
 }
 
 // asWords gives the conditions up and looks for the words of the question.
@@ -140,11 +198,18 @@ func (q *asked) asWords() {
 	q.Where, q.Without, q.said, q.Words, q.Per = nil, nil, nil, q.plain, index.Inspections
 }
 
+// eventOf names what is said of a deed on another day than its own, or of one
+// that was not done.
+var eventOf = map[string]string{"feed": "fed", "treat": "treated", "add_bar": "bar_added", "split": "split", "requeen": "requeened"}
+
 // denied asks for the denial of what the question asks for, where that can be
 // denied.
 func (q asked) denied() (asked, bool) {
 	return q.turned(func(leaf colony.Leaf) (colony.Leaf, bool) {
-		group, _, _ := strings.Cut(leaf.Path, ".")
+		group, what, _ := strings.Cut(leaf.Path, ".")
+		if event := eventOf[what]; group == "actions" && event != "" && leaf.Value == "yes" {
+			return colony.Leaf{Path: "earlier." + event, Value: "no"}, true
+		}
 		ok := leaf.Value == "yes" && slices.Contains([]string{"signs", "contents", "queen_cells", "drones", "incoming"}, group)
 		return colony.Leaf{Path: leaf.Path, Value: "no"}, ok
 	})
@@ -182,6 +247,8 @@ func inWords(leaf colony.Leaf) string {
 	p := placeOf(leaf.Path)
 	text := strings.TrimLeft(p.wording().of(leaf.Value), ", ")
 	switch {
+	case leaf.Path == "temper.score" && leaf.Value == touchy:
+		return "temper " + text + " or worse"
 	case p.group == "queen" || p.group == "temper" || p.group == "stores" || p.group == "earlier":
 		return p.group + " " + text
 	case strings.HasPrefix(p.topic, "bar "):
@@ -224,7 +291,7 @@ func cutHive(question string, hives []string) (rest, hive string) {
 }
 
 // asking are words that make a question and ask for nothing by themselves.
-var asking = strings.Fields(`a an the i we me my you it its is was were are be been did do does done has have had
+var asking = strings.Fields(`a an the i we me my you it its they them their is was were are be been did do does done has have had
 	what which who whose when where how many much often long happened anything something note notes so still ever me us
 	record recorded ago since get got say said look looked like show tell find list all any ever every each
 	bees of in into on at to with for from by and or that there this these those about see saw seen time times really please need year hive hives bar bars`)
@@ -241,14 +308,23 @@ func unread(text string, evidence map[string][]colony.Span) string {
 		}
 	}
 	var out []string
+	either := false // the last word of out, or the next
 	for i := 0; i < len(text); {
 		end := i
 		for end < len(text) && text[end] != ' ' {
 			end++
 		}
 		word := strings.Trim(text[i:end], ",.;:?!\"'()")
-		if word != "" && !slices.Contains(taken[i:end], true) && !slices.Contains(asking, strings.ToLower(word)) {
-			out = append(out, word)
+		lower := strings.ToLower(word)
+		switch {
+		case word == "" || slices.Contains(taken[i:end], true):
+		case lower == "or" && len(out) > 0:
+			either = true
+		case !slices.Contains(asking, lower):
+			if either {
+				out = append(out, "or")
+			}
+			out, either = append(out, word), false
 		}
 		i = end + 1
 	}
@@ -277,6 +353,9 @@ func (q asked) String() string {
 	parts = append(parts, q.said...)
 	if q.Words != "" {
 		parts = append(parts, "the words “"+oneLine(q.Words)+"”")
+	}
+	if q.until != nil {
+		parts = append(parts, "until "+q.until.String())
 	}
 	if text := q.when.String(); text != "" {
 		parts = append(parts, text)

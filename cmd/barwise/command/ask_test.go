@@ -29,6 +29,12 @@ func TestUnderstand(t *testing.T) {
 		"did I find the queen in pond":                 "hive pond, queen seen",
 		"was the queen seen in the pond hive":          "hive pond, queen seen",
 		"did I see queen cells":                        "queen cells",
+		"snowdrops or crocus":                          "the words “snowdrops or crocus”",
+		"chalkbrood or dysentery":                      "chalkbrood or dysentery",
+		"who was bad tempered":                         "temper touchy (2 of 4) or worse",
+		"how many stings did they give me in pond":     "hive pond, stings",
+		"how many days from the swarm to eggs in pond": "hive pond, earlier swarmed, until eggs",
+		"when did I open the floors":                   "floor opened",
 		"fed in 2025":                                  "fed, from 2025-01-01 to 2025-12-31",
 		"":                                             "",
 	} {

@@ -43,6 +43,9 @@ func madeBy(leaf colony.Leaf, leaves []colony.Leaf) bool {
 	return deed != "" && slices.Contains(leaves, colony.Leaf{Path: deed, Value: "yes"})
 }
 
+// touchy is the temper below which bees only sting.
+const touchy = "2"
+
 // stateClause asks for what was found so or was made so.
 func stateClause(leaf colony.Leaf) index.Clause {
 	made := map[string]string{
@@ -50,6 +53,9 @@ func stateClause(leaf colony.Leaf) index.Clause {
 		"entrance=open": "open_entrance", "entrance=closed": "close_entrance",
 	}
 	clause := index.Clause{is(leaf.Path, leaf.Value)}
+	if leaf.Path == "temper.score" && leaf.Value == touchy {
+		clause[0].Op = index.AtMost // who asks for bad temper wants the worst too
+	}
 	if deed, ok := made[leaf.Path+"="+leaf.Value]; ok {
 		clause = append(clause, is("actions."+deed, "yes"))
 	}
@@ -152,6 +158,9 @@ func earlierClause(event, value string) index.Clause {
 		"requeened":  {"actions.requeen"},
 		"swarmed":    {"earlier.swarmed"},
 	}[event]
+	if value == "no" && event != "queen_seen" && event != "eggs_seen" {
+		return index.Clause{is("earlier."+event, "no")}
+	}
 	var clause index.Clause
 	for _, path := range on {
 		clause = append(clause, index.Condition{Path: path, Op: index.Is, Value: value})

@@ -2,6 +2,7 @@ package command
 
 import (
 	"bufio"
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -15,6 +16,7 @@ import (
 type findOptions struct {
 	scope
 	limit       int
+	sort        string
 	json, plain bool
 }
 
@@ -35,15 +37,18 @@ better, and --plain looks for nothing but the words.`,
   barwise find how much honey did I harvest last year
   barwise find days between queen sightings
   barwise find --hive barn --from 2026-04-01 chalkbrood
-  barwise find --json drone brood`,
+  barwise find how many days from the swarm to the first eggs
+  barwise find --sort oldest --json drone brood`,
 		Args: wants(1, math.MaxInt, "word"),
 		RunE: func(_ *cobra.Command, words []string) error { return a.runFind(strings.Join(words, " "), o) },
 	}
 	o.register(a, cmd)
 	f := cmd.Flags()
 	f.IntVar(&o.limit, "limit", 20, "print at most `N` hits; 0 for all")
+	f.StringVar(&o.sort, "sort", "newest", "print the `newest` first, the oldest, or by hive")
+	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions([]string{"newest", "oldest", "hive"}, cobra.ShellCompDirectiveNoFileComp)))
 	f.BoolVar(&o.plain, "plain", false, "look for the words as they stand, whatever they mean")
-	f.BoolVar(&o.json, "json", false, "print JSON Lines, one hit a line")
+	f.BoolVar(&o.json, "json", false, "print JSON Lines: how it was understood and the answer, then one hit a line")
 	return cmd
 }
 
@@ -51,6 +56,10 @@ func (a *app) runFind(words string, o findOptions) error {
 	when, err := o.period()
 	if err != nil {
 		return err
+	}
+	order, ok := orders[o.sort]
+	if !ok {
+		return wrongUse("--sort is newest, oldest or hive, not %q", o.sort)
 	}
 	if o.limit < 0 {
 		return wrongUse("--limit is a number of hits, not %d", o.limit)
@@ -70,16 +79,24 @@ func (a *app) runFind(words string, o findOptions) error {
 			q.asWords()
 		}
 		q.narrow(o.hive, when, o.limit)
-		if text := q.String(); text != "" {
-			fmt.Fprintln(a.err, "Looking for: "+clean(text))
+		q.Sort = order
+		understood := q.String()
+		if understood != "" && !o.json {
+			fmt.Fprintln(a.err, "Looking for: "+clean(understood))
 		}
 		r, err := q.reply(s, colony.DateOf(a.now()))
 		if err != nil {
 			return err
 		}
+		if o.json {
+			return a.printJSON(r, words, understood, o)
+		}
 		return a.printReply(r, words, o)
 	})
 }
+
+// orders are the values of --sort.
+var orders = map[string]index.Order{"newest": index.Newest, "oldest": index.Oldest, "hive": index.ByName}
 
 // reply is what the records answer.
 type reply struct {
@@ -100,6 +117,9 @@ func (q *asked) replyOf(hits index.Hits) reply {
 // reply asks the records. What is not found is looked for denied or planned,
 // and else as words: silence, denial and intention are three answers.
 func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
+	if q.form == asksSpan {
+		return q.spans(s)
+	}
 	query := q.Query
 	query.Bare = q.reckons() && q.shown > 0
 	hits, err := s.Find(query)
@@ -135,13 +155,31 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 				longDate(hits.Hits[0].Day), hiveOrNone(hits.Hits[0].Hive))}, nil
 		}
 	}
+	return q.loosely(s, today)
+}
+
+// loosely looks for the words of the question, whatever they mean, and where
+// nothing has them all, for what was understood of it alone.
+func (q *asked) loosely(s *index.Store, today colony.Date) (reply, error) {
+	understood := *q
 	q.asWords()
-	if strings.TrimSpace(q.Words) == "" {
+	if strings.TrimSpace(q.Words) != "" {
+		hits, err := s.Find(q.Query)
+		if err != nil || len(hits.Hits) > 0 {
+			r := q.replyOf(hits)
+			r.note = "Nothing is recorded so; looking for the words."
+			return r, err
+		}
+	}
+	if understood.Words == "" {
 		return reply{}, nil
 	}
-	hits, err = s.Find(q.Query)
-	r := q.replyOf(hits)
-	r.note = "Nothing is recorded so; looking for the words."
+	dropped := understood.Words
+	understood.Words = ""
+	r, err := understood.reply(s, today)
+	if r.note == "" {
+		r.note = "Nowhere stands “" + clean(dropped) + "” with it; left out."
+	}
 	return r, err
 }
 
@@ -157,26 +195,17 @@ func dayFlag(name, value string) (colony.Date, error) {
 }
 
 func (a *app) printReply(r reply, words string, o findOptions) error {
-	shown := r.hits.Hits
-	if o.limit > 0 && len(shown) > o.limit {
-		shown = shown[:o.limit]
-	}
+	shown := r.shown(o.limit)
 	if r.note != "" && len(shown) > 0 {
 		fmt.Fprintln(a.err, r.note)
 	}
 	out := bufio.NewWriter(a.out)
-	if o.json {
-		if err := writeJSONLines(out, shown); err != nil {
-			return err
-		}
-	} else {
-		s := sheet{out: guard{out}, style: stylesFor(a.out), wide: a.width()}
-		if r.line != "" {
-			fmt.Fprintln(s.out, s.style.head.Render(r.line))
-		}
-		for _, h := range shown {
-			s.hit(h)
-		}
+	s := sheet{out: guard{out}, style: stylesFor(a.out), wide: a.width()}
+	if r.line != "" {
+		fmt.Fprintln(s.out, s.style.head.Render(r.line))
+	}
+	for _, h := range shown {
+		s.hit(h)
 	}
 	if err := out.Flush(); err != nil {
 		return err
@@ -188,6 +217,32 @@ func (a *app) printReply(r reply, words string, o findOptions) error {
 		return undone("nothing found for %q", clean(words))
 	}
 	return nil
+}
+
+// shown are the hits that are printed.
+func (r reply) shown(limit int) []index.Hit {
+	if limit > 0 && len(r.hits.Hits) > limit {
+		return r.hits.Hits[:limit]
+	}
+	return r.hits.Hits
+}
+
+// printJSON prints a line about the question, and the hits.
+func (a *app) printJSON(r reply, words, understood string, o findOptions) error {
+	about := struct {
+		Question   string `json:"question"`
+		Understood string `json:"understood"`
+		Answer     string `json:"answer,omitempty"`
+		Note       string `json:"note,omitempty"`
+		Total      int    `json:"total"` // hits, printed or not
+	}{words, understood, r.line, r.note, r.all}
+	shown := r.shown(o.limit)
+	out := bufio.NewWriter(a.out)
+	err := errors.Join(writeJSONLines(out, []any{about}), writeJSONLines(out, shown), out.Flush())
+	if err == nil && len(shown) == 0 {
+		return undone("nothing found for %q", clean(words))
+	}
+	return err
 }
 
 // hit prints where and when, and below the words with what was found in them

@@ -25,25 +25,57 @@ const (
 	seasonForm = `(?:spring|summer|autumn|fall|winter)`
 	dayForm    = `\d{1,2}(?:st|nd|rd|th)?`
 	timeForm   = `(\d{4}-\d\d-\d\d|(?:the )?` + dayForm + ` (?:of )?` + monthForm + `(?: \d{4})?|` + monthForm + ` ` + dayForm + `(?:,? \d{4})?|` +
-		monthForm + `(?: \d{4})?|(?:(?:last|this|the) )?` + seasonForm + `(?: (?:of )?20\d\d)?|20\d\d|last year|this year|last month|this month|last week|this week|yesterday|today)`
+		monthForm + `(?: \d{4})?|(?:(?:last|this|the) )?` + seasonForm + `(?: (?:of )?20\d\d)?|20\d\d|last month|this month|last week|this week|yesterday|today)`
 )
 
 // otherWords are names of months and seasons that have another meaning.
 var otherWords = []string{"may", "march", "mar", "dec", "sep", "sept", "jan", "spring", "summer", "autumn", "winter", "fall"}
 
-var periodWords = regexp.MustCompile(`(?i)\b(?:(since|from|after|until|till|before|up to|in|during|on|of) )?` + timeForm + `\b`)
+var (
+	periodWords = regexp.MustCompile(`(?i)\b(?:(since|from|after|until|till|before|up to|in|during|on|of) )?` + timeForm + `\b`)
+	rangeWords  = regexp.MustCompile(`(?i)\b(?:from|between) ` + timeForm + ` (?:to|and|until|till|up to|through) ` + timeForm + `\b`)
+	lastYear    = words(`last year`)
+	thisYear    = words(`this year`)
+	unyeared    = regexp.MustCompile(`^(?:the )?(?:` + dayForm + ` (?:of )?)?(?:` + monthForm + `(?: ` + dayForm + `)?|` + seasonForm + `)$`)
+	someYear    = regexp.MustCompile(`\b20\d\d\b`)
+)
 
 // cutPeriod takes every naming of a time out of the words and returns the days
 // that all of them leave. What means other things too counts only after a word
-// such as since or in.
+// such as since or in. A month or season without a year is of the year that is
+// named beside it, as in "last year in may".
 func cutPeriod(words string, today colony.Date) (rest string, p period) {
+	words = lastYear.ReplaceAllString(words, strconv.Itoa(today.Year-1))
+	words = thisYear.ReplaceAllString(words, strconv.Itoa(today.Year))
+	years := someYear.FindAllString(words, -1)
+	read := func(text string) (period, bool) {
+		if len(years) == 1 && unyeared.MatchString(text) {
+			if p, ok := readPeriod(text+" "+years[0], today); ok {
+				return p, true
+			}
+		}
+		return readPeriod(text, today)
+	}
+	words = rangeWords.ReplaceAllStringFunc(words, func(found string) string {
+		m := rangeWords.FindStringSubmatch(found)
+		first, ok := read(strings.ToLower(m[1]))
+		last, also := read(strings.ToLower(m[2]))
+		if !ok || !also {
+			return found
+		}
+		if last.to.Compare(first.from) < 0 { // from october to march
+			first.from = colony.NewDate(first.from.Year-1, first.from.Month, first.from.Day)
+		}
+		p = period{first.from, last.to}
+		return " "
+	})
 	rest = periodWords.ReplaceAllStringFunc(words, func(found string) string {
 		m := periodWords.FindStringSubmatch(found)
 		lead, text := strings.ToLower(m[1]), strings.ToLower(m[2])
 		if lead == "" && slices.Contains(otherWords, text) {
 			return found
 		}
-		named, ok := readPeriod(text, today)
+		named, ok := read(text)
 		if !ok {
 			return found
 		}
@@ -116,10 +148,6 @@ func readPeriod(text string, today colony.Date) (period, bool) {
 	case "last month":
 		before := colony.NewDate(today.Year, today.Month, 1).AddDays(-1)
 		return month(before.Year, before.Month), true
-	case "this year":
-		return year(today.Year), true
-	case "last year":
-		return year(today.Year - 1), true
 	}
 	if p, ok := readSeason(text, today); ok {
 		return p, true

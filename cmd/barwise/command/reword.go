@@ -43,6 +43,7 @@ var rewordings = []struct {
 	{words(`harvests`), "harvested"},
 	{words(`treatments?`), "treated"},
 	{words(`re-queened`), "requeened"},
+	{words(`(floor|entrance|feeder|follower board|queen)s`), "$1"}, // of several hives
 }
 
 // reword says the question in the words that notes use.

@@ -41,7 +41,7 @@ var topics = []*topic{
 	{name: "weight", named: words(`how heavy|kilos?|kg`), paths: []string{"weight_kg"}, unit: "kg"},
 	{name: "colour of the queen", named: words(`what colou?r`), paths: []string{"queen.colour"}, always: true},
 	{name: "temper", named: words(`(?:how (?:was|is) the )?temper|how (?:calm|gentle|nasty)`), paths: []string{"temper.score"}, unit: "of 4", always: true},
-	{name: "honey harvested", named: words(`honey|yield|crop|harvest|pounds?|lbs?`), with: words(`harvest(?:ed)?|take|took|taken|yield|crop|get`),
+	{name: "honey harvested", named: words(`honey|yield|crop|harvest|pounds?|lbs?`), with: words(`harvest(?:ed)?|take|took|taken|yield|crop|get|got|(?:came|come|comes|taken) off|off`),
 		paths: []string{"actions.harvest.amount"}, unitsAt: "actions.harvest.unit", adds: true},
 	{name: "feed given", named: words(`syrup|fondant|lit(?:re|er)s?|kilos?|kg|food`), with: words(`fed|feed|get|got|given|give|syrup|fondant`),
 		paths: []string{"actions.feed.amount"}, unitsAt: "actions.feed.unit", adds: true,
