@@ -37,10 +37,11 @@ func understand(question string, parser *parse.Parser, hives []string, today col
 	q.when, q.From, q.To = when, when.from, when.to
 	rest, hive := cutHive(rest, hives)
 	if from, to, ok := cutSpan(rest); ok {
-		until := understand(to, parser, hives, today)
-		q = understand(from, parser, hives, today)
-		q.form, q.until, q.Hive, q.when, q.From, q.To = asksSpan, &until, hive, when, when.from, when.to
-		return q
+		begin, end := understandEnd(from, parser, today), understandEnd(to, parser, today)
+		if begin.asks() && end.asks() {
+			begin.form, begin.until, begin.Hive, begin.when, begin.From, begin.To = asksSpan, &end, hive, when, when.from, when.to
+			return begin
+		}
 	}
 	rest, q.visit = cutVisit(rest)
 	rest = q.takeForm(rest)

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -88,11 +89,24 @@ func (a *app) runFind(words string, o findOptions) error {
 		if err != nil {
 			return err
 		}
+		if r.all == 0 && q.Hive != "" && !slices.Contains(hives, q.Hive) {
+			fmt.Fprintf(a.err, "There is no hive %s; there are %s.\n", oneLine(q.Hive), oneLine(some(hives)))
+		}
 		if o.json {
 			return a.printJSON(r, words, understood, o)
 		}
 		return a.printReply(r, words, o)
 	})
+}
+
+// some names the first of a list, and how many more there are.
+func some(names []string) string {
+	const most = 8
+	names = slices.SortedFunc(slices.Values(names), colony.CompareHives)
+	if more := len(names) - most; more > 0 {
+		names = append(names[:most], fmt.Sprintf("%d more", more))
+	}
+	return strings.Join(names, ", ")
 }
 
 // orders are the values of --sort.

@@ -2,11 +2,13 @@ package command
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
 	"barwise/colony"
 	"barwise/index"
+	"barwise/parse"
 )
 
 // A question may ask how long it was from one thing to the next: "how many days
@@ -20,14 +22,24 @@ func cutSpan(question string) (from, to string, ok bool) {
 	if m == nil {
 		return "", "", false
 	}
-	from, _ = cutPick(withoutArticle(m[1]))
-	to, _ = cutPick(withoutArticle(m[2]))
+	from, _ = cutPick(pointing.ReplaceAllString(m[1], ""))
+	to, _ = cutPick(pointing.ReplaceAllString(m[2], ""))
 	return from, to, true
 }
 
-func withoutArticle(thing string) string {
-	return strings.TrimPrefix(strings.TrimPrefix(thing, "the "), "a ")
+// understandEnd reads what days are counted from or up to.
+func understandEnd(thing string, parser *parse.Parser, today colony.Date) asked {
+	q := understand(thing, parser, nil, today)
+	if t := topicOf(thing, true); t != nil && !q.asks() {
+		q.must(t.name, t.said())
+	}
+	return q
 }
+
+// asks reports whether there is anything to look for.
+func (q *asked) asks() bool { return len(q.Where) > 0 || q.Words != "" }
+
+var pointing = regexp.MustCompile(`(?i)^(?:(?:the|a|an|next|following|new|very) )+`)
 
 // pair is a beginning and the end that followed it in the same hive.
 type pair struct{ from, to index.Hit }
