@@ -32,6 +32,9 @@ func (s *scan) content(i int) {
 		it.used = it.used || rule.ID == "empty-comb"
 		return
 	}
+	if s.inCell(i) {
+		return
+	}
 	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}
@@ -59,6 +62,29 @@ func (s *scan) content(i int) {
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// inCell: "two queen cells with larvae" are charged cells, not open brood.
+func (s *scan) inCell(i int) bool {
+	last := s.lastCell(i)
+	if last == nil || !last.present {
+		return false
+	}
+	what := s.r.value(s.at(i), kContent)
+	if what != "open_brood" && what != "eggs" || last.what == "capped" || last.what == "emerged" {
+		return false
+	}
+	with := i - 1
+	for with > last.at && s.at(with).any(kArt, kNum, kAdv, kAmount, kPattern, kColour) {
+		with--
+	}
+	if with != last.at+1 || !s.r.isWord(s.at(with), "with", "containing", "contains") {
+		return false
+	}
+	last.what = "charged"
+	last.items = append(last.items, s.at(i))
+	s.num, s.before = nil, modifiers{}
+	return true
 }
 
 // staged applies a stage said apart from its noun: "sealed and open brood".

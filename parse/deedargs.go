@@ -251,16 +251,7 @@ func (r *reader) substance(it *item) string {
 		return name
 	}
 	if it.misheard {
-		return r.said(it)
+		return r.spelt(r.mended[it.from:it.to])
 	}
 	return it.text
-}
-
-// said is what misheard words were mended to.
-func (r *reader) said(it *item) string {
-	var words []string
-	for k := it.from; k < it.to; k++ {
-		words = append(words, r.words.words[r.mended[k].id])
-	}
-	return strings.Join(words, " ")
 }

@@ -91,7 +91,6 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 	return back > 0
 }
 
-// nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2".
 // labelledName is the end of a name of two or three words that has the rest of
 // a line "Hive: …" to itself; 0 where there is none.
 func (r *reader) labelledName(items []item, i int) int {
@@ -112,6 +111,8 @@ func (r *reader) labelledName(items []item, i int) int {
 	return 0
 }
 
+// nameAfter reads the name in "hive three", "hive B", "hive Maple", "H2", "Hive:
+// Fig".
 func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	next := &items[i+1]
 	if word == "h" {
@@ -131,7 +132,8 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	if next.capital && (next.pause == none || quoted) && (next.any(kWord, kPlant, kColour)) && !r.lists.in(noNames, name) {
+	labelled := items[i].colon && items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
+	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any(kWord, kPlant, kColour)) && !r.lists.in(noNames, name) {
 		return name, true
 	}
 	if r.names[name] {

@@ -202,6 +202,12 @@ func (l *lexer) place(it *item, i, end int) {
 		it.misheard = it.misheard || t.has(misheard)
 	}
 	it.text = strings.ToLower(l.text[it.start:it.end])
+	for _, t := range l.toks[i:end] {
+		if t.has(respelt) {
+			it.text = l.spelt(l.toks[i:end])
+			break
+		}
+	}
 	if it.is(kWord) {
 		it.name = l.text[it.start:it.end]
 	}
@@ -209,6 +215,15 @@ func (l *lexer) place(it *item, i, end int) {
 		c := l.text[it.end-1] | 0x20
 		it.plural = c == 's'
 	}
+}
+
+// spelt is what tokens say once they are mended.
+func (l *lexicon) spelt(toks []token) string {
+	words := make([]string, len(toks))
+	for k, t := range toks {
+		words[k] = l.words.words[t.id]
+	}
+	return strings.Join(words, " ")
 }
 
 // value is the value of the item's rule of the given kind.

@@ -214,7 +214,7 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 		n := len(h.words)
 		f := misheard
 		if h.rule.Sure {
-			f = 0
+			f = respelt
 		}
 		for k, id := range h.said {
 			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}

@@ -27,6 +27,8 @@ const (
 	queenInView
 	ambiguousMethods
 	abbreviations
+	yesAnswers
+	noAnswers
 	listCount
 )
 
@@ -52,6 +54,8 @@ var listNames = [listCount]string{
 	queenInView:        "queen in view",
 	ambiguousMethods:   "ambiguous methods",
 	abbreviations:      "abbreviations",
+	yesAnswers:         "yes answers",
+	noAnswers:          "no answers",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

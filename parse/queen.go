@@ -385,6 +385,10 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 		if denied {
 			value = map[string]string{"yes": "no", "no": "yes"}[value]
 		}
+		if _, painted := r.cur.get("actions.mark_queen"); painted && leaf[0] == "marked" && value == "no" {
+			it.used = true
+			continue // "no mark, so I marked her": as she was before
+		}
 		r.leaf("queen."+leaf[0], value, rule.ID, "", c.doubt, it)
 	}
 }

@@ -148,6 +148,7 @@ func (r *reader) line(text string, base int, first pause) {
 	r.listing = r.listing || numbered(r.items) || r.rowNumber(r.items)
 	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
+	r.items = r.answers(r.items)
 	r.items = r.repair(r.items)
 	r.headings()
 	r.lastSign, r.lastCargo = "", ""

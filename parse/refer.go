@@ -135,10 +135,13 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			if k < len(items) && items[k].is(kBar) {
 				k++
 			}
-		case sep.is(kBar) && sep.pause == comma && r.shortList(items, j):
+		case sep.is(kBar) && sep.pause <= comma && r.shortList(items, j):
 			k = j + 1
 		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
 			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
+			if far < near && r.isWord(sep, "-", "–") { // "b10-b6"
+				near, far = far, near
+			}
 			if far <= near {
 				return bars, j
 			}
@@ -208,10 +211,23 @@ func (r *reader) risingTo(items []item, j int, bars []int) bool {
 	return n > bars[len(bars)-1] && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
 }
 
-// shortList: "b5, b6." lists bars where a pause follows, not a finding.
+// shortList: "b5, b6." lists bars where a pause follows, and "b13, b12 nectar"
+// where nothing before them can be the first one's.
 func (r *reader) shortList(items []item, j int) bool {
-	return items[j].end-items[j].start == 1 && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].start == items[j].end &&
-		(j+2 >= len(items) || items[j+2].pause >= comma)
+	if items[j].end-items[j].start != 1 || j+1 >= len(items) || !barNumber(&items[j+1]) || items[j+1].start != items[j].end {
+		return false
+	}
+	if j+2 >= len(items) || items[j+2].pause >= comma {
+		return true
+	}
+	if items[j].pause == none {
+		return false
+	}
+	first := j
+	for first > 0 && items[first].any(kBar, kNum) && (items[first-1].any(kBar, kNum)) {
+		first--
+	}
+	return items[first].pause >= colon || first == 0
 }
 
 func (r *reader) exceptAt(it *item) bool {

@@ -94,6 +94,7 @@ func (s *scan) item(i int) {
 		s.number(i)
 	case it.is(kBar) && i > 0 && r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
 		s.here = true
+	case it.is(kBar) && s.num != nil && s.numAt == i-1 && s.barsOfBefore(i):
 	case it.is(kBar) && s.num != nil && s.numAt == i-1:
 		s.bars, s.barsAt, s.num = s.num, i, nil
 	case it.is(kBrood):

@@ -391,10 +391,13 @@ func (r *reader) headings() {
 	if len(items) == 0 {
 		return
 	}
+	if r.nextVisit(items) {
+		return
+	}
 	last := &items[len(items)-1]
 	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
 		switch {
-		case items[0].is(kPlan) && r.allGrammar(items[1:]):
+		case items[0].is(kPlan) && r.allGrammar(items[1:]) && !hasKind(items, kDate):
 			r.heading = planned
 			return
 		}
@@ -413,6 +416,28 @@ func (r *reader) headings() {
 		}
 		r.items = items[:1]
 	}
+}
+
+// nextVisit reads a line such as "Next visit: 2 June", a plan to inspect that
+// names no deed.
+func (r *reader) nextVisit(items []item) bool {
+	date := -1
+	for k := 1; k < len(items); k++ {
+		switch it := &items[k]; {
+		case it.is(kDate) && date < 0:
+			date = k
+		case !it.any(kOn, kArt):
+			return false
+		}
+	}
+	if date < 0 || !r.isWord(&items[0], "next", "next time", "next visit") {
+		return false
+	}
+	c := newClause(items)
+	c.mood = planned
+	d := &deed{do: "inspect", rule: "inspect-todo", due: &items[date].day, items: []*item{&items[0], &items[date]}}
+	r.write("plans", &c, d)
+	return true
 }
 
 func (r *reader) todoLine(items []item) bool {

@@ -77,6 +77,11 @@ func (r *reader) deniedTemper(score string) string {
 	return "4"
 }
 
+// listed reports whether an item stands alone between commas.
+func (r *reader) listed(c *clause, i int) bool {
+	return c.items[i].pause == comma && (i+1 == len(c.items) || c.items[i+1].pause >= comma)
+}
+
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
@@ -114,6 +119,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	}
 	if c.items[i].pause == comma && i == len(c.items)-1 && c.items[0].is(kName) && !r.weatherNear(c, i) {
 		return true // "Hive 4: brood on five bars, calm"
+	}
+	if r.listed(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
+		return true // "BIAS, queen not seen, calm, 7 seams"
 	}
 	alone := true
 	for k := range c.items {

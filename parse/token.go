@@ -17,7 +17,7 @@ const (
 	blank       // empty line
 )
 
-type mark uint8
+type mark uint16
 
 const (
 	capital  mark = 1 << iota // begins with an upper-case letter
@@ -27,6 +27,7 @@ const (
 	digits                    // a number written in digits
 	glued                     // no space before it
 	bullet                    // first token after a list dash
+	respelt                   // written out from shorthand or a slip of the finger
 	openword                  // an opening quotation mark or bracket stands before it
 )
 
@@ -258,7 +259,7 @@ func (s *splitter) symbol(r rune, size int) {
 		s.dash(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, from, s.at, digits)
-	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<':
+	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		s.emit(s.words.find([]byte(string(r))), from, s.at, 0)
 		return
 	case '\'', '’':

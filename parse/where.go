@@ -93,6 +93,23 @@ func (s *scan) onSoMany(i int) {
 	}
 }
 
+// barsOfBefore: "honey 3 bars, pollen 2 bars" counts the bars of what stands
+// right before, where nothing follows that they could be bars of.
+func (s *scan) barsOfBefore(i int) bool {
+	next := s.at(i + 1)
+	if next != nil && next.pause < comma && !next.is(kAnd) || s.headed || len(s.found) == 0 {
+		return false
+	}
+	f := s.found[len(s.found)-1]
+	if f.class != ofComb || !f.present || f.located || f.counted.lo > 0 || f.at != i-2 {
+		return false
+	}
+	f.counted = *s.num
+	f.items = append(f.items, s.at(i-1), s.at(i))
+	s.num = nil
+	return true
+}
+
 // reaches are the findings that a place named behind them belongs to: back to
 // where denial turns into finding ("no eggs, no larvae, sealed brood on bar
 // four").

@@ -1,0 +1,80 @@
+package parse
+
+import "strings"
+
+// longestLabel is how many items a label may have before its answer.
+const longestLabel = 5
+
+// answers turns a form's "Queen cells: N", "Eggs - no" and "larvae? yes" into
+// what they say: a no moves before its label, a yes goes.
+func (r *reader) answers(items []item) []item {
+	for k := 1; k < len(items); k++ {
+		yes, no := r.answer(items, k)
+		if !yes && !no {
+			continue
+		}
+		from := labelStart(items, k)
+		if from < 0 {
+			continue
+		}
+		it := items[k]
+		items[k-1].colon, items[k-1].asked = false, false
+		if k+1 < len(items) {
+			items[k+1].pause = max(items[k+1].pause, comma)
+		}
+		if yes {
+			items = append(items[:k], items[k+1:]...)
+			k--
+			continue
+		}
+		it.kinds, it.rules = kinds{}, r.ruleNamed("denial")
+		it.kinds.add(kNo)
+		it.start = items[from].start // its words are the label and the answer
+		it.pause, it.colon, it.bullet = items[from].pause, false, items[from].bullet
+		copy(items[from+1:k+1], items[from:k])
+		items[from], items[from+1].pause = it, none
+	}
+	return items
+}
+
+// answer reports whether the item at k answers the label before it, and how.
+func (r *reader) answer(items []item, k int) (yes, no bool) {
+	it, label := &items[k], &items[k-1]
+	yes, no = r.lists.in(yesAnswers, it.text), r.lists.in(noAnswers, it.text)
+	if !yes && !no {
+		return false, false
+	}
+	ends := k+1 == len(items) || items[k+1].pause >= comma
+	letter := it.text == "y" || it.text == "n"
+	tick := !letter && !it.is(kNum) && len([]rune(it.text)) == 1
+	switch {
+	case tick, label.text == "=":
+	case !ends:
+		return false, false
+	case label.colon, label.asked, letter && it.pause == none:
+	case strings.ContainsAny(r.text[label.end:it.start], "-–—("):
+	case it.pause == none && !it.is(kNum) && label.pause >= comma && (k+1 == len(items) || !items[k+1].any(kBars, kNum)): // "eggs no, larvae yes"
+	default:
+		return false, false
+	}
+	return yes, no
+}
+
+// labelStart is where the label before the answer at k begins, or -1 where the
+// words before it name nothing that can be there or not.
+func labelStart(items []item, k int) int {
+	known := false
+	for from := k - 1; from >= 0 && from >= k-longestLabel; from-- {
+		known = known || items[from].any(kContent, kCell, kSign, kQueen, kSeen, kLeaf, kMite, kBees)
+		if items[from].any(kBars, kDo, kPlan) {
+			return -1
+		}
+		if from == 0 || items[from].pause >= comma {
+			if !known {
+				return -1
+			}
+			return from
+		}
+	}
+	return -1
+}
