@@ -35,8 +35,7 @@ type clause struct {
 func newClause(items []item) clause {
 	c := clause{items: items}
 	for i := range items {
-		c.kinds[0] |= items[i].kinds[0]
-		c.kinds[1] |= items[i].kinds[1]
+		c.kinds = c.kinds.or(items[i].kinds)
 	}
 	return c
 }

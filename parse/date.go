@@ -85,6 +85,11 @@ type span struct {
 // duration reads "three weeks", "a fortnight", "48 hours", "ten days".
 func (d *dates) duration(text string, toks []token, i int) (span, int) {
 	q, j := d.numbers.read(text, toks, i)
+	return d.length(toks, i, q, j)
+}
+
+// length reads a duration whose number, if any, stands from token i to j.
+func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if j == i {
 		if d.is(toks, i, spanWord) && d.of(toks[i]).value == 14 {
 			return span{days: 14}, i + 1

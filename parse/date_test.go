@@ -27,7 +27,7 @@ func daysIn(text, ref string) string {
 	}
 	r := newReader(sharedParser().lexicon)
 	r.start(&colony.Note{Text: text, Given: at})
-	items := r.lex.items(r.split.tokens(text, 0, blank), nil)
+	items := r.lex.items(r.split.tokens(nil, text, 0, blank), nil)
 	var out []string
 	for i := range items {
 		switch d := items[i].day; {

@@ -41,7 +41,7 @@ func FuzzTokens(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		s := splitter{words: l.words}
 		end := int32(0)
-		for i, tok := range s.tokens(text, 0, blank) {
+		for i, tok := range s.tokens(nil, text, 0, blank) {
 			switch {
 			case tok.start < end || tok.end <= tok.start || int(tok.end) > len(text):
 				t.Fatalf("token %d at [%d,%d] behind %d of %d bytes", i, tok.start, tok.end, end, len(text))

@@ -5,11 +5,13 @@ import (
 	"strings"
 )
 
+// namesHives reports whether the numbers of several hives begin at item i.
+func (r *reader) namesHives(items []item, i int) bool {
+	return i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
+}
+
 // severalHives reads "hives 1 and 3", which opens no inspection.
 func (r *reader) severalHives(items []item, i int) (item, int) {
-	if !r.isWord(&items[i], "hives", "colonies") || i+1 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
-		return item{}, i
-	}
 	list, next := r.numberList(items, i+1, true)
 	ref := r.asHive(r.merged(items, i, next, nil), "")
 	for _, n := range list {
@@ -44,9 +46,6 @@ func (r *reader) nameHives(items []item) []item {
 // takes back, as in "lime tree hive".
 func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	it := &items[i]
-	if !it.is(kHive) {
-		return item{}, 0, i
-	}
 	word := it.text
 	word = word[strings.LastIndexByte(word, ' ')+1:]
 	if end := r.labelledName(items, i); end > 0 {

@@ -1,12 +1,46 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// kinds is a set of kinds.
-type kinds [2]uint64
+// kinds is a set of kinds, a bit each. It is a struct and no array since the
+// compiler keeps a struct in registers: asking for a kind that is known when
+// the program is built then costs a single test, and the parser asks hundreds
+// of times per word.
+type kinds struct{ low, high uint64 }
 
-func (k *kinds) add(x kind)     { k[x>>6] |= 1 << (x & 63) }
-func (k kinds) has(x kind) bool { return k[x>>6]&(1<<(x&63)) != 0 }
+// setOf is the set of some kinds. Where an item is asked for many kinds, or very
+// often, the set is made once and not by [item.any] each time.
+func setOf(list ...kind) kinds {
+	var set kinds
+	for _, k := range list {
+		set.add(k)
+	}
+	return set
+}
+
+func (s *kinds) add(k kind) {
+	if k < 64 {
+		s.low |= 1 << k
+	} else {
+		s.high |= 1 << (k - 64)
+	}
+}
+
+func (s kinds) has(k kind) bool {
+	if k < 64 {
+		return s.low>>k&1 != 0
+	}
+	return s.high>>(k-64)&1 != 0
+}
+
+func (s kinds) or(t kinds) kinds      { return kinds{s.low | t.low, s.high | t.high} }
+func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t.high} }
+
+// meet reports whether two sets have a kind in common.
+func (s kinds) meet(t kinds) bool { return s.low&t.low|s.high&t.high != 0 }
 
 // item is a run of tokens with one role, or several where the words alone do
 // not tell.
@@ -41,6 +75,8 @@ type item struct {
 
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
+func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }
+
 func (it *item) any(list ...kind) bool {
 	for _, k := range list {
 		if it.kinds.has(k) {
@@ -58,42 +94,70 @@ type lexer struct {
 	text    string // the whole note
 	toks    []token
 	ref     *reader
+
+	// The number read last, since each slot and then figure ask for it anew.
+	number    quantity
+	numberEnd int
+	numberOf  int // one above its token; 0 for none
 }
 
-func (l *lexer) quantityAt(i int) (quantity, int) { return l.numbers.read(l.text, l.toks, i) }
-func (l *lexer) durationAt(i int) (span, int)     { return l.dates.duration(l.text, l.toks, i) }
-func (l *lexer) measureAt(i int) (measure, int)   { return l.measures.read(l.text, l.toks, i) }
+func (l *lexer) quantityAt(i int) (quantity, int) {
+	if l.numberOf != i+1 {
+		l.number, l.numberEnd = l.numbers.read(l.text, l.toks, i)
+		l.numberOf = i + 1
+	}
+	return l.number, l.numberEnd
+}
+
+func (l *lexer) durationAt(i int) (span, int) {
+	q, j := l.quantityAt(i)
+	return l.dates.length(l.toks, i, q, j)
+}
+
+func (l *lexer) measureAt(i int) (measure, int) {
+	q, j := l.quantityAt(i)
+	return l.measures.of(l.text, l.toks, i, q, j)
+}
 
 func (l *lexer) mayStart(i int) bool { return l.mayBeNumber(l.toks[i]) }
 
 // items appends the items of the tokens to out[:0].
 func (l *lexer) items(toks []token, out []item) []item {
-	l.toks, out = toks, out[:0]
+	l.toks, l.numberOf, out = toks, 0, out[:0]
 	for i := 0; i < len(toks); {
-		it, next := l.item(i)
-		out = append(out, it)
-		i = next
+		if len(out) == cap(out) {
+			out = slices.Grow(out, 1)
+		}
+		out = out[:len(out)+1] // an item is filled in where it stands: it is too large to be handed about
+		i = l.item(i, &out[len(out)-1])
 	}
 	return out
 }
 
-func (l *lexer) item(i int) (item, int) {
+// item fills in the item that begins at token i and returns the index behind
+// it.
+func (l *lexer) item(i int, it *item) int {
+	*it = item{}
 	best := l.matcher.longest(l.toks, i, l)
-	var it item
 	end := best.end
-	if best.end > i {
-		it.rules, it.n, it.dur, it.size = best.rules, best.n, best.dur, best.size
+	if end > i {
+		it.rules = best.rules
 		for _, r := range best.rules {
-			it.kinds.add(l.rules[r].Kind)
+			it.kinds.add(l.kindOf[r])
+		}
+		if with := best.with; with != nil {
+			it.n, it.dur, it.size = with.n, with.dur, with.size
 		}
 	}
 	if l.mayBeNumber(l.toks[i]) {
 		if alt, j := l.figure(i); j > end || j == end && j > i && !it.any(kColour, kSeen) {
-			if j == end && it.is(kNo) && !alt.is(kDate) && alt.n.lo == 0 { // "zero eggs" denies and counts
+			if j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0 { // "zero eggs" denies and counts
 				it.n = alt.n
 				it.kinds.add(kNum)
 			} else {
-				it, end = alt, j
+				it.rules, it.kinds = nil, alt.kinds()
+				it.n, it.dur, it.size, it.day = alt.n, alt.dur, alt.size, alt.day
+				end = j
 			}
 		}
 	}
@@ -101,50 +165,46 @@ func (l *lexer) item(i int) (item, int) {
 		it.kinds.add(kWord)
 		end = i + 1
 	}
-	l.place(&it, i, end)
-	return it, end
+	l.place(it, i, end)
+	return end
+}
+
+// figure is a date, a measure, a duration or a number.
+type figure struct {
+	kind kind
+	n    quantity
+	dur  span
+	size measure
+	day  day
+}
+
+func (f *figure) kinds() kinds {
+	set := setOf(f.kind)
+	if f.kind == kNum && f.n.article {
+		set.add(kArt)
+	}
+	return set
 }
 
 // figure reads a date, a measure, a duration or a number.
-func (l *lexer) figure(i int) (item, int) {
-	var it item
-	q, end := l.numbers.read(l.text, l.toks, i)
+func (l *lexer) figure(i int) (figure, int) {
+	q, end := l.quantityAt(i)
 	if end > i && l.plainNumber(i, end) {
-		it.n = q
-		it.kinds.add(kNum)
-		if q.article {
-			it.kinds.add(kArt)
-		}
-		return it, end
+		return figure{kind: kNum, n: q}, end
 	}
 	if d, j := l.dates.read(l.text, l.toks, i, l.ref.today); j > i {
-		it.kinds.add(kDate)
-		it.day = d
-		return it, j
+		return figure{kind: kDate, day: d}, j
 	}
 	if d, j := l.dayOfMonth(i); j > i {
-		it.kinds.add(kDate)
-		it.day = d
-		return it, j
+		return figure{kind: kDate, day: d}, j
 	}
-	if m, j := l.measures.read(l.text, l.toks, i); j > i && !l.queenCups(m, j) {
-		it.kinds.add(kMeasure)
-		it.size = m
-		return it, j
+	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, j) {
+		return figure{kind: kMeasure, size: m}, j
 	}
-	if d, j := l.dates.duration(l.text, l.toks, i); j > i {
-		it.kinds.add(kDur)
-		it.dur = d
-		return it, j
+	if d, j := l.dates.length(l.toks, i, q, end); j > i {
+		return figure{kind: kDur, dur: d}, j
 	}
-	if end > i {
-		it.n = q
-		it.kinds.add(kNum)
-		if q.article {
-			it.kinds.add(kArt)
-		}
-	}
-	return it, max(end, i)
+	return figure{kind: kNum, n: q}, max(end, i)
 }
 
 // plainNumber reports whether the number that ends before token end can be
@@ -173,7 +233,7 @@ func (l *lexer) queenCups(m measure, j int) bool {
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
 // follows that it could count.
 func (l *lexer) dayOfMonth(i int) (day, int) {
-	if i == 0 || !l.dates.is(l.toks, i-1, onWord) && !l.byWords[l.toks[i-1].id] {
+	if i == 0 || !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) {
 		return day{}, i
 	}
 	d, j := l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
@@ -239,8 +299,8 @@ func (r *reader) value(it *item, k kind) string {
 
 func (r *reader) rule(it *item, k kind) *rule {
 	for _, n := range it.rules {
-		if r.lexicon.rules[n].Kind == k {
-			return &r.lexicon.rules[n]
+		if r.kindOf[n] == k {
+			return &r.rules[n]
 		}
 	}
 	return nil

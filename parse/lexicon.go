@@ -2,6 +2,7 @@ package parse
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 )
@@ -12,12 +13,16 @@ type lexicon struct {
 	lists       lists
 	words       *vocabulary
 	rules       []rule
+	kindOf      []kind // of each rule
 	graph       *graph
 	numbers     *numbers
 	dates       *dates
 	measures    *measures
-	mishearings map[wordID][]*heard // by first word
-	byWords     map[wordID]bool     // by, since: a day may follow
+	mishearings [][]*heard // by first word
+	byWords     wordSet    // by, since: a day may follow
+	numeric     wordSet    // can begin a number, date or measure
+
+	hiveID, colonyID, hID wordID
 }
 
 // heard is a mishearing, compiled.
@@ -31,7 +36,7 @@ type heard struct {
 
 // context is a set of words of which one must stand next to a mishearing.
 type context struct {
-	words      map[wordID]bool
+	words      []wordID // few, so that going through them is quickest
 	number     bool
 	start, end bool
 }
@@ -41,6 +46,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.words.addContractions(f.Contraction)
 	l.graph = newGraph(l.words)
 	for i := range l.rules {
+		l.kindOf = append(l.kindOf, l.rules[i].Kind)
 		for _, say := range l.rules[i].Say {
 			if err := l.graph.add(say, int16(i)); err != nil {
 				return nil, fmt.Errorf("rules/%s: rule %q: %w", l.rules[i].file, l.rules[i].ID, err)
@@ -82,29 +88,33 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}
 	l.numbers.soID = l.words.add("so")
 	l.numbers.inID = l.words.add("in")
-	l.numbers.dimension = map[wordID]bool{}
-	for _, w := range []string{"wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of"} {
-		l.numbers.dimension[l.words.add(w)] = true
-	}
-	l.graph.loose = map[wordID]bool{}
-	for _, w := range []string{"actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right", "completely", "now", "only", "pretty", "rather", "definitely", "all", "well"} {
-		l.graph.loose[l.words.add(w)] = true
-	}
-	l.numbers.barWords = map[wordID]bool{}
-	for _, w := range []string{"bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h"} {
-		l.numbers.barWords[l.words.add(w)] = true
-	}
+	l.numbers.dimension = l.words.addAll("wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of")
+	l.graph.loose = l.words.addAll("actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right",
+		"completely", "now", "only", "pretty", "rather", "definitely", "all", "well")
+	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
-	l.byWords = map[wordID]bool{}
-	for _, w := range []string{"by", "since", "until", "till"} {
-		l.byWords[l.words.add(w)] = true
-	}
+	l.hiveID, l.colonyID, l.hID = l.words.add("hive"), l.words.add("colony"), l.words.add("h")
+	l.byWords = l.words.addAll("by", "since", "until", "till")
 	if err := l.addMishearings(f.Mishearing); err != nil {
 		return nil, err
 	}
 	var err error
-	l.lists, err = newLists(f.List)
-	return l, err
+	if l.lists, err = newLists(f.List); err != nil {
+		return nil, err
+	}
+	l.words.addLists(l.lists)
+	l.addNumeric()
+	return l, nil
+}
+
+// addNumeric notes the words of the number and date grammar and the units.
+func (l *lexicon) addNumeric() {
+	for id := firstWordID; int(id) < len(l.words.words); id++ {
+		t := token{id: id}
+		if l.numbers.of(t).kind != notNumber || l.dates.of(t).kind != notDate || int(id) < len(l.measures.units) && l.measures.units[id] != "" {
+			l.numeric.add(id)
+		}
+	}
 }
 
 // eachPart hands every word of the number or date grammar to add, in a fixed
@@ -134,7 +144,6 @@ func grown[T any](list []T, id wordID) []T {
 }
 
 func (l *lexicon) addMishearings(list []mishearing) error {
-	l.mishearings = map[wordID][]*heard{}
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
@@ -148,7 +157,9 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			if len(c.words) == 0 || len(c.said) == 0 {
 				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
 			}
-			l.mishearings[c.words[0]] = append(l.mishearings[c.words[0]], c)
+			first := c.words[0]
+			l.mishearings = grown(l.mishearings, first)
+			l.mishearings[first] = append(l.mishearings[first], c)
 		}
 	}
 	for _, hs := range l.mishearings {
@@ -161,7 +172,7 @@ func (l *lexicon) context(words []string) *context {
 	if len(words) == 0 {
 		return nil
 	}
-	c := &context{words: map[wordID]bool{}}
+	c := &context{}
 	for _, w := range words {
 		switch w {
 		case "<n>":
@@ -171,9 +182,7 @@ func (l *lexicon) context(words []string) *context {
 		case "<end>":
 			c.end = true
 		default:
-			for _, id := range l.graph.asRead(w) {
-				c.words[id] = true
-			}
+			c.words = append(c.words, l.graph.asRead(w)...)
 		}
 	}
 	return c
@@ -190,7 +199,7 @@ func (c *context) fits(l *lexicon, toks []token, i int, pausedOff bool) bool {
 			return false
 		}
 	}
-	if c.words[toks[i].id] {
+	if slices.Contains(c.words, toks[i].id) {
 		return true
 	}
 	if !c.number {
@@ -229,7 +238,7 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 }
 
 func (l *lexicon) misheardAt(toks []token, i int, before []token) *heard {
-	if toks[i].id < firstWordID {
+	if toks[i].id < firstWordID || int(toks[i].id) >= len(l.mishearings) {
 		return nil
 	}
 candidates:
@@ -265,5 +274,5 @@ func (l *lexicon) mayBeNumber(t token) bool {
 	if t.id < firstWordID {
 		return t.id != idUnknown
 	}
-	return l.numbers.of(t).kind != notNumber || l.dates.of(t).kind != notDate || int(t.id) < len(l.measures.units) && l.measures.units[t.id] != ""
+	return l.numeric.has(t.id)
 }

@@ -29,6 +29,12 @@ const (
 	abbreviations
 	yesAnswers
 	noAnswers
+	meetings
+	openings
+	namings
+	namedOnes
+	hiveParts
+	visitLinks
 	listCount
 )
 
@@ -56,6 +62,12 @@ var listNames = [listCount]string{
 	abbreviations:      "abbreviations",
 	yesAnswers:         "yes answers",
 	noAnswers:          "no answers",
+	meetings:           "meetings",
+	openings:           "openings",
+	namings:            "namings",
+	namedOnes:          "named ones",
+	hiveParts:          "hive parts",
+	visitLinks:         "visit links",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why
@@ -66,33 +78,42 @@ type wordList struct {
 	Words []string `toml:"words"`
 }
 
-// lists holds the words of every list.
-type lists [listCount]map[string]bool
+// listSet is a set of lists, a bit each.
+type listSet uint64
+
+// A list more than the bits of a listSet does not build.
+const _ = uint(64 - listCount)
+
+func (s listSet) has(of list) bool { return s>>of&1 != 0 }
+
+// lists tells for each word in which lists it stands.
+type lists map[string]listSet
 
 // in reports whether a word, in lower case, stands in the list.
-func (l *lists) in(of list, word string) bool { return l[of][word] }
+func (l lists) in(of list, word string) bool { return l[word].has(of) }
 
 // newLists takes the lists of the files, which must be those that the code
 // knows, each once.
 func newLists(read []wordList) (lists, error) {
-	var l lists
+	l := lists{}
 	byName := map[string]list{}
 	for of, name := range listNames {
 		byName[name] = list(of)
 	}
+	var seen listSet
 	for _, w := range read {
 		of, ok := byName[w.Name]
-		if !ok || l[of] != nil || len(w.Words) == 0 || w.Why == "" {
-			return l, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why", w.Name)
+		if !ok || seen.has(of) || len(w.Words) == 0 || w.Why == "" {
+			return nil, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why", w.Name)
 		}
-		l[of] = map[string]bool{}
+		seen |= 1 << of
 		for _, word := range w.Words {
-			l[of][word] = true
+			l[word] |= 1 << of
 		}
 	}
 	for of, name := range listNames {
-		if l[of] == nil {
-			return l, fmt.Errorf("rules/lists.toml: list %q is missing", name)
+		if !seen.has(list(of)) {
+			return nil, fmt.Errorf("rules/lists.toml: list %q is missing", name)
 		}
 	}
 	return l, nil

@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"cmp"
 	"encoding/binary"
 	"fmt"
 	"slices"
@@ -13,7 +14,7 @@ type graph struct {
 	words  *vocabulary
 	nodes  []node
 	shared map[prefix]int32
-	loose  map[wordID]bool // adverbs that may stand inside any way of saying
+	loose  wordSet // adverbs that may stand inside any way of saying
 }
 
 type node struct {
@@ -169,7 +170,7 @@ func (g *graph) follow(at int32, w wordID) int32 {
 
 // asRead cuts a word of a rule as the tokeniser cuts it in a note.
 func (g *graph) asRead(word string) []wordID {
-	if p := g.words.contractions[word]; p != nil {
+	if p := g.words.entries[word].cut; p != nil {
 		return []wordID{p.first, p.second}
 	}
 	if stem, ok := strings.CutSuffix(word, "'s"); ok && stem != "" {
@@ -190,22 +191,31 @@ type matcher struct {
 	graph  *graph
 	states []state
 	known  map[string]int32
-	starts []int32 // state after a first word, by wordID; -1 none, -2 not yet known
+	starts []int32 // state after a first word, by wordID
+	kept   filled  // of the match found last
 }
 
 type state struct {
 	nodes   []int32
-	next    map[wordID]int32
+	next    []edge          // to states, sorted by word
+	words   uint64          // a bit for the low six bits of each word of next: most words are told by it to lead nowhere
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
 	accepts []int16
 }
 
+// Where a word leads instead of to a state.
+const (
+	nowhere  int32 = -1
+	untrod   int32 = -2 // not yet looked up
+	theStart int32 = 0
+)
+
 func newMatcher(g *graph) *matcher {
 	m := &matcher{graph: g, known: map[string]int32{}, starts: make([]int32, len(g.words.words))}
 	m.stateOf([]int32{0})
 	for i := range m.starts {
-		m.starts[i] = -2
+		m.starts[i] = untrod
 	}
 	return m
 }
@@ -231,7 +241,7 @@ func (m *matcher) stateOf(from []int32) int32 {
 	}
 	id := int32(len(m.states))
 	m.known[string(key)] = id
-	st := state{nodes: nodes, next: map[wordID]int32{}}
+	st := state{nodes: nodes}
 	m.states = append(m.states, st)
 	var slotted [numSlots][]int32
 	for _, n := range nodes {
@@ -245,8 +255,11 @@ func (m *matcher) stateOf(from []int32) int32 {
 		}
 	}
 	slices.Sort(st.accepts)
+	if id != theStart { // too many words begin a rule to look through
+		st.addWords(m.graph)
+	}
 	for s := range slotted {
-		st.slots[s] = -1
+		st.slots[s] = nowhere
 		if len(slotted[s]) > 0 {
 			st.slots[s] = m.stateOf(slotted[s])
 			st.slotted = true
@@ -256,18 +269,54 @@ func (m *matcher) stateOf(from []int32) int32 {
 	return id
 }
 
-// step is the state behind a word, or -1.
-func (m *matcher) step(from int32, word wordID) int32 {
-	if from == 0 {
-		if to := m.starts[word]; to != -2 {
-			return to
+// addWords lists the words that lead on from the state.
+func (st *state) addWords(g *graph) {
+	for _, n := range st.nodes {
+		for _, e := range g.nodes[n].next {
+			st.next = append(st.next, edge{e.word, untrod})
+			st.words |= 1 << (e.word & 63)
 		}
-	} else if to, ok := m.states[from].next[word]; ok {
+	}
+	slices.SortFunc(st.next, func(a, b edge) int { return cmp.Compare(a.word, b.word) })
+	st.next = slices.Compact(st.next)
+}
+
+// step is the state behind a word, or nowhere.
+func (m *matcher) step(from int32, word wordID) int32 {
+	if from == theStart {
+		if m.starts[word] == untrod {
+			m.starts[word] = m.behind(from, word)
+		}
+		return m.starts[word]
+	}
+	st := &m.states[from]
+	if st.words>>(word&63)&1 == 0 {
+		return nowhere
+	}
+	low, high := 0, len(st.next)
+	for low < high {
+		if mid := (low + high) / 2; st.next[mid].word < word {
+			low = mid + 1
+		} else {
+			high = mid
+		}
+	}
+	if low == len(st.next) || st.next[low].word != word {
+		return nowhere
+	}
+	if st.next[low].to == untrod {
+		to := m.behind(from, word) // may move the states
+		m.states[from].next[low].to = to
 		return to
 	}
+	return st.next[low].to
+}
+
+// behind finds the state behind a word in the graph.
+func (m *matcher) behind(from int32, word wordID) int32 {
 	var targets []int32
 	for _, n := range m.states[from].nodes {
-		if n == 0 { // too many words begin a rule to look through
+		if n == 0 {
 			if to, ok := m.graph.shared[prefix{0, word}]; ok {
 				targets = append(targets, to)
 			}
@@ -279,27 +328,24 @@ func (m *matcher) step(from int32, word wordID) int32 {
 			}
 		}
 	}
-	to := int32(-1)
-	if len(targets) > 0 {
-		to = m.stateOf(targets)
+	if len(targets) == 0 {
+		return nowhere
 	}
-	if from == 0 {
-		m.starts[word] = to
-	} else {
-		m.states[from].next[word] = to
-	}
-	return to
+	return m.stateOf(targets)
 }
 
 // match is the longest way of saying that starts at a token.
 type match struct {
-	rules    []int16
-	end      int      // index behind its last token
-	n        quantity // what stood for <n>
-	dur      span     // what stood for <dur>
-	skipped  bool     // an adverb was passed over
-	dangling bool     // it was the last word
-	size     measure  // what stood for <measure>
+	rules []int16
+	end   int     // index behind its last token
+	with  *filled // nil where no slot was passed; good until the next search
+}
+
+// filled is what stood for the slots of a way of saying.
+type filled struct {
+	n    quantity
+	dur  span
+	size measure
 }
 
 // slotReader reads what can stand for a slot.
@@ -314,20 +360,20 @@ type slotReader interface {
 // of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	best := match{end: i}
-	at, j := int32(0), i
+	at, j := theStart, i
 	for { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
 		if len(st.accepts) > 0 && j > i {
 			best.rules, best.end = st.accepts, j
 		}
-		if j >= len(toks) || at != 0 && parted(toks, j) {
+		if j >= len(toks) || at != theStart && parted(toks, j) {
 			return best
 		}
 		word := toks[j].id
-		if st.slotted && slots.mayStart(j) || at != 0 && m.graph.loose[word] {
+		if st.slotted && slots.mayStart(j) || at != theStart && m.graph.loose.has(word) {
 			break
 		}
-		to := int32(-1)
+		to := nowhere
 		if word >= firstWordID {
 			to = m.step(at, word)
 		}
@@ -336,8 +382,9 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		}
 		at, j = to, j+1
 	}
-	m.walk(at, toks, j, slots, match{end: i}, &best)
-	return best
+	s := search{matcher: m, toks: toks, slots: slots, best: best}
+	s.from(at, j, passed{})
+	return s.best
 }
 
 // parted reports whether a pause parts token i from the one before it.
@@ -345,46 +392,73 @@ func parted(toks []token, i int) bool {
 	return toks[i].pause >= comma && !(toks[i].pause == colon && toks[i-1].has(coloned))
 }
 
-func (m *matcher) walk(at int32, toks []token, i int, slots slotReader, soFar match, best *match) {
-	st := &m.states[at]
-	if len(st.accepts) > 0 && i > best.end && !soFar.dangling {
-		*best = soFar
-		best.rules, best.end = st.accepts, i
+// search tries every way on from a state.
+type search struct {
+	*matcher
+	toks  []token
+	slots slotReader
+	best  match
+}
+
+// passed is what a way of saying has passed over so far.
+type passed struct {
+	with     *filled
+	skipped  bool // an adverb
+	dangling bool // it was the last word
+}
+
+func (s *search) from(at int32, i int, so passed) {
+	st := &s.states[at]
+	if len(st.accepts) > 0 && i > s.best.end && !so.dangling {
+		s.best.rules, s.best.end, s.best.with = st.accepts, i, nil
+		if so.with != nil {
+			s.kept = *so.with
+			s.best.with = &s.kept
+		}
 	}
-	if i >= len(toks) || at != 0 && parted(toks, i) {
+	if i >= len(s.toks) || at != theStart && parted(s.toks, i) {
 		return
 	}
-	slotted := st.slots
-	if word := toks[i].id; word >= firstWordID {
-		if to := m.step(at, word); to >= 0 {
-			next := soFar
-			next.dangling = false
-			m.walk(to, toks, i+1, slots, next, best)
-		} else if at != 0 && m.graph.loose[word] && !soFar.skipped {
-			next := soFar // "chewing their way right out", "is still open"
-			next.skipped, next.dangling = true, true
-			m.walk(at, toks, i+1, slots, next, best)
+	slotted, slots := st.slotted, st.slots // the step may move the states
+	if word := s.toks[i].id; word >= firstWordID {
+		if to := s.step(at, word); to >= 0 {
+			s.from(to, i+1, passed{with: so.with, skipped: so.skipped})
+		} else if at != theStart && s.graph.loose.has(word) && !so.skipped {
+			s.from(at, i+1, passed{so.with, true, true}) // "chewing their way right out", "is still open"
 		}
 	}
-	if to := slotted[slotNumber]; to >= 0 {
-		if q, j := slots.quantityAt(i); j > i && !q.ordinal {
-			next := soFar
-			next.n = q
-			m.walk(to, toks, j, slots, next, best)
+	if slotted && s.slots.mayStart(i) {
+		s.fill(slots, i, so)
+	}
+}
+
+// fill goes on behind a slot.
+func (s *search) fill(slots [numSlots]int32, i int, so passed) {
+	var with filled
+	if so.with != nil {
+		with = *so.with
+	}
+	so.with = &with
+	if to := slots[slotNumber]; to >= 0 {
+		if q, j := s.slots.quantityAt(i); j > i && !q.ordinal {
+			before := with.n
+			with.n = q
+			s.from(to, j, so)
+			with.n = before
 		}
 	}
-	if to := slotted[slotDuration]; to >= 0 {
-		if d, j := slots.durationAt(i); j > i {
-			next := soFar
-			next.dur = d
-			m.walk(to, toks, j, slots, next, best)
+	if to := slots[slotDuration]; to >= 0 {
+		if d, j := s.slots.durationAt(i); j > i {
+			before := with.dur
+			with.dur = d
+			s.from(to, j, so)
+			with.dur = before
 		}
 	}
-	if to := slotted[slotMeasure]; to >= 0 {
-		if d, j := slots.measureAt(i); j > i {
-			next := soFar
-			next.size = d
-			m.walk(to, toks, j, slots, next, best)
+	if to := slots[slotMeasure]; to >= 0 {
+		if d, j := s.slots.measureAt(i); j > i {
+			with.size = d
+			s.from(to, j, so)
 		}
 	}
 }

@@ -54,13 +54,13 @@ func (m *measures) unit(toks []token, i int) string {
 	return ""
 }
 
-// read reads "two and a half litres", "half a gallon", "an inch and a half",
-// "250 g", "8oz"; i itself where there is none.
-func (m *measures) read(text string, toks []token, i int) (measure, int) {
+// of reads "two and a half litres", "half a gallon", "an inch and a half",
+// "250 g", "8oz", where the number q stands from token i to j; i itself where
+// there is none.
+func (m *measures) of(text string, toks []token, i int, q quantity, j int) (measure, int) {
 	if u := m.unit(toks, i); u == "cup" || u == "in" && toks[i].id != m.numbers.inID {
 		return measure{}, i
 	}
-	q, j := m.numbers.read(text, toks, i)
 	if j == i || q.ordinal || !joined(toks, j) {
 		return measure{}, i
 	}
@@ -77,7 +77,7 @@ func (m *measures) read(text string, toks []token, i int) (measure, int) {
 		j++
 	}
 	u := m.unit(toks, j)
-	if u == "in" && i > 0 && joined(toks, i) && m.numbers.barWords[toks[i-1].id] {
+	if u == "in" && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) {
 		return measure{}, i // "festooning on bar 9 in long chains"
 	}
 	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {
@@ -99,5 +99,5 @@ func (m *measures) inchHere(toks []token, j int) bool {
 	if j+1 >= len(toks) || toks[j+1].pause != none {
 		return true
 	}
-	return m.numbers.dimension[toks[j+1].id]
+	return m.numbers.dimension.has(toks[j+1].id)
 }

@@ -1,23 +1,21 @@
 package parse
 
-import "strings"
-
-// namesWithin is how much of a note is searched for the names of its hives.
-const namesWithin = 1 << 16
+import (
+	"slices"
+	"strings"
+)
 
 // enough is the weight of evidence at which a proper name is a hive's.
 const enough = 3
 
-// properNames finds the names that the note gives its hives without the word
-// hive: "opened Juniper", "Clementine was bursting at the seams". A name is
+// properNames finds the names that the note's first page gives its hives without
+// the word hive: "opened Juniper", "Clementine was bursting at the seams". A name is
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
-func (r *reader) properNames() map[string]bool {
-	text := r.text[:min(len(r.text), namesWithin)]
-	if text == strings.ToLower(text) {
+func (r *reader) properNames(toks []token) map[string]bool {
+	if !slices.ContainsFunc(toks, func(t token) bool { return t.has(capital) }) {
 		return nil
 	}
-	toks := r.split.tokens(text, 0, blank)
 	byWord := r.namedByWord(toks)
 	weight, hint := map[string]int{}, map[string]bool{}
 	for i := 0; i < len(toks); i++ {
@@ -71,25 +69,14 @@ func likeliest(weight map[string]int) string {
 // ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
 // sentence is no hive's.
 func (r *reader) namedByWord(toks []token) bool {
-	for i := range toks {
-		word := strings.ToLower(r.text[toks[i].start:toks[i].end])
-		next := i+1 < len(toks) && toks[i+1].pause <= comma
-		switch word {
-		case "hive", "colony":
-			if toks[i].has(coloned) {
+	for i, t := range toks {
+		switch t.id {
+		case r.hiveID, r.colonyID:
+			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
 				return true
 			}
-			if next && (toks[i+1].has(digits) || r.numbers.of(toks[i+1]).kind == unitWord || toks[i+1].end-toks[i+1].start == 1 && toks[i+1].has(capital) && r.text[toks[i+1].start] != 'I') {
-				return true
-			}
-			if next && toks[i+1].has(capital) && toks[i+1].pause == none && r.mayName(toks, i+1) {
-				return true
-			}
-			if word == "hive" && i > 1 && toks[i].pause == none && r.wordNames(toks[i-1]) {
-				return true
-			}
-		case "h":
-			if next && toks[i+1].has(digits) && toks[i+1].has(glued) {
+		case r.hID:
+			if i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued) {
 				return true
 			}
 		}
@@ -97,10 +84,19 @@ func (r *reader) namedByWord(toks []token) bool {
 	return false
 }
 
+// hiveNameAt reports whether a hive's number, letter or name stands at token i.
+func (r *reader) hiveNameAt(toks []token, i int) bool {
+	if i >= len(toks) || toks[i].pause > comma {
+		return false
+	}
+	t := toks[i]
+	letter := t.end-t.start == 1 && t.has(capital) && r.text[t.start] != 'I'
+	return t.has(digits) || letter || r.numbers.of(t).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
+}
+
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
-	word := strings.ToLower(r.text[t.start:t.end])
-	if r.lists.in(noNames, word) || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
+	if t.lists.has(noNames) || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
 		return false
 	}
 	return t.id == idUnknown || r.plantOrColour(t)
@@ -109,7 +105,7 @@ func (r *reader) wordNames(t token) bool {
 func (r *reader) plantOrColour(t token) bool {
 	best := r.lex.matcher.longest([]token{t}, 0, plainWalk{})
 	for _, n := range best.rules {
-		if r.rules[n].Kind == kPlant || r.rules[n].Kind == kColour {
+		if k := r.kindOf[n]; k == kPlant || k == kColour {
 			return true
 		}
 	}
@@ -119,7 +115,7 @@ func (r *reader) plantOrColour(t token) bool {
 // isSubject reports whether a run begins a sentence and a verb of being
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
-	k := r.beFollows(toks, end)
+	k := beFollows(toks, end)
 	return (i == 0 || toks[i].pause >= stop) && k >= 0 && strings.ToLower(r.text[toks[k].start:toks[k].end]) != "'s"
 }
 
@@ -130,20 +126,16 @@ func (r *reader) beginsWithIn(toks []token, i int) bool {
 
 // beFollows is the index of the verb of being or having behind a name, over an
 // aside in commas or brackets; -1 where there is none.
-func (r *reader) beFollows(toks []token, end int) int {
+func beFollows(toks []token, end int) int {
 	k := end
-	for k < len(toks) && k < end+16 && toks[k].pause == comma && !r.isBe(toks[k]) {
+	for k < len(toks) && k < end+16 && toks[k].pause == comma && !toks[k].lists.has(being) {
 		for k++; k < len(toks) && k < end+16 && toks[k].pause < comma; k++ {
 		}
 	}
-	if k >= len(toks) || toks[k].pause >= stop || !r.isBe(toks[k]) {
+	if k >= len(toks) || toks[k].pause >= stop || !toks[k].lists.has(being) {
 		return -1
 	}
 	return k
-}
-
-func (r *reader) isBe(t token) bool {
-	return r.lists.in(being, strings.ToLower(r.text[t.start:t.end]))
 }
 
 // properRun is the end of a run of up to three words that may be a proper
@@ -156,15 +148,18 @@ func (r *reader) properRun(toks []token, i int) int {
 	return end
 }
 
+// unnamed are the lists of words that stand in no name.
+const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles | 1<<plainWords
+
 func (r *reader) mayName(toks []token, i int) bool {
-	word := strings.ToLower(r.text[toks[i].start:toks[i].end])
-	if r.lists.in(noNames, word) || r.lists.in(plainHeadings, word) || r.lists.in(titles, word) || r.lists.in(plainWords, word) || len(word) < 3 && word != "st" {
+	t := toks[i]
+	if t.lists&unnamed != 0 || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
-	if r.dates.of(toks[i]).kind != notDate || r.numbers.of(toks[i]).kind != notNumber {
+	if r.dates.of(t).kind != notDate || r.numbers.of(t).kind != notNumber {
 		return false
 	}
-	if toks[i].id == idUnknown {
+	if t.id == idUnknown {
 		return true
 	}
 	best := r.lex.matcher.longest(toks[:i+1], i, plainWalk{})
@@ -172,57 +167,55 @@ func (r *reader) mayName(toks []token, i int) bool {
 		return true
 	}
 	for _, n := range best.rules {
-		if r.rules[n].Kind != kPlant && r.rules[n].Kind != kColour {
+		if k := r.kindOf[n]; k != kPlant && k != kColour {
 			return false
 		}
 	}
 	return true
 }
 
+// says reports whether a token is the given word.
+func (r *reader) says(t token, word string) bool {
+	return strings.EqualFold(r.text[t.start:t.end], word)
+}
+
 // weigh adds up what the words around a run say for a hive's name.
 func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
-	word := func(k int) string {
-		if k < 0 || k >= len(toks) {
-			return ""
-		}
-		return strings.ToLower(r.text[toks[k].start:toks[k].end])
-	}
-	if i > 0 && toks[i].pause == none && r.lists.in(titles, word(i-1)) || r.lists.in(handles, word(end)) && toks[min(end, len(toks)-1)].pause == none {
+	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
+	is := func(k int, word string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], word) }
+	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
 		return -enough
 	}
-	w := 0
-	prev := word(i - 1)
-	first := i == 0 || toks[i].pause >= stop
+	prev, before := i-1, i-2
 	switch {
-	case first && !byWord:
-		w += r.weighSubject(toks, i, end)
-	case prev == "how" && r.beFollows(toks, end) == end:
-		w += enough
-	case toks[i].pause == comma && (prev == "colony" || prev == "hive") && (end >= len(toks) || toks[end].pause == comma):
-		w += enough
-	case prev == "with" && (word(i-2) == "day" || word(i-2) == "trouble"):
-		w += enough
-	case prev == "see" || prev == "about" || prev == "saw":
-		w += enough - 1
-	case prev == "opened" || prev == "inspected" || prev == "called" || prev == "named" || prev == "call" || prev == "into" || prev == "check" || prev == "visited":
-		w += enough
-	case (word(i-2) == "call" || word(i-2) == "called" || word(i-2) == "named") && (prev == "her" || prev == "him" || prev == "it" || prev == "them" || prev == "we"):
-		w += enough
-	case prev == "of" && (word(i-2) == "bees" || word(i-2) == "colony" || word(i-2) == "entrance" || word(i-2) == "wall" || word(i-2) == "roof" || word(i-2) == "floor" || word(i-2) == "lid" || word(i-2) == "front"):
-		w += enough
-	case prev == "in" && (i == 1 || toks[i-1].pause >= stop || word(i-2) == "but"):
-		w += enough - 1
-	case prev == "had" && word(end) == "open":
-		w += enough
-	case prev == "in" || prev == "on" || prev == "of" || prev == "at" || prev == "with" || prev == "through" || prev == "inside" || prev == "to" || prev == "off" || prev == "up" || prev == "did" || prev == "checked":
-		for k := i - 2; k >= 0 && k >= i-4; k-- {
-			if r.lists.in(visits, word(k)) {
-				w += enough
-				break
+	case (i == 0 || toks[i].pause >= stop) && !byWord:
+		return r.weighSubject(toks, i, end)
+	case is(prev, "how") && beFollows(toks, end) == end:
+		return enough // "how Juniper was"
+	case (is(prev, "colony") || is(prev, "hive")) && toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma):
+		return enough // "the strongest hive, Juniper, …"
+	case is(prev, "with") && (is(before, "day") || is(before, "trouble")):
+		return enough // "no trouble with Juniper"
+	case in(prev, meetings):
+		return enough - 1
+	case in(prev, openings):
+		return enough
+	case in(before, namings) && in(prev, namedOnes):
+		return enough // "we call her Juniper"
+	case is(prev, "of") && in(before, hiveParts):
+		return enough // "the roof of Juniper"
+	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
+		return enough - 1
+	case is(prev, "had") && is(end, "open"):
+		return enough // "had Juniper open"
+	case in(prev, visitLinks):
+		for k := before; k >= 0 && k >= i-4; k-- {
+			if in(k, visits) {
+				return enough // "had a look in at Juniper"
 			}
 		}
 	}
-	return w
+	return 0
 }
 
 // weighSubject weighs a name that begins a sentence by what is said of it: a
@@ -232,43 +225,51 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		if toks[end-1].has(coloned) && end-i <= 2 {
 			return enough
 		}
-		if toks[end].pause >= line && r.linesAfter(toks, end) {
+		if toks[end].pause >= line && linesAfter(toks, end) {
 			return enough
 		}
 	}
 	if end == len(toks) {
 		return 0
 	}
-	if word := strings.ToLower(r.text[toks[end].start:toks[end].end]); word == "first" || word == "next" {
+	if r.says(toks[end], "first") || r.says(toks[end], "next") {
 		return enough - 1
 	}
-	k := r.beFollows(toks, end)
+	k := beFollows(toks, end)
 	if k < 0 {
 		return 0
 	}
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
-		for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
-			switch rule := &r.rules[n]; rule.Kind {
-			case kTemper, kStrength, kStores, kBees, kDo, kSign:
+		if w := r.weighSaid(toks, k); w > 0 {
+			return w
+		}
+	}
+	return 0
+}
+
+// weighSaid weighs what begins at a word that is said of a name.
+func (r *reader) weighSaid(toks []token, k int) int {
+	for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
+		switch r.kindOf[n] {
+		case kTemper, kStrength, kStores, kBees, kDo, kSign:
+			return enough
+		case kQueen, kContent, kMite:
+			return enough - 1
+		case kLeaf:
+			if id := r.rules[n].ID; id != "stung-once" && id != "stung-twice" && id != "no-stings" && id != "drones" {
 				return enough
-			case kQueen, kContent, kMite:
-				return enough - 1
-			case kLeaf:
-				if rule.ID != "stung-once" && rule.ID != "stung-twice" && rule.ID != "no-stings" && rule.ID != "drones" {
-					return enough
-				}
 			}
 		}
-		if word := strings.ToLower(r.text[toks[k].start:toks[k].end]); word == "weighed" || word == "weighs" {
-			return enough
-		}
+	}
+	if r.says(toks[k], "weighed") || r.says(toks[k], "weighs") {
+		return enough
 	}
 	return 0
 }
 
 // linesAfter reports whether a text follows a line that is only a name: a
 // heading has one, a signature has not.
-func (r *reader) linesAfter(toks []token, end int) bool {
+func linesAfter(toks []token, end int) bool {
 	n := 0
 	for k := end; k < len(toks); k++ {
 		if k > end && toks[k].pause >= line {

@@ -51,8 +51,8 @@ type numbers struct {
 	kinds     []numberWord // by wordID
 	soID      wordID
 	inID      wordID // the word "in", which may mean inches
-	dimension map[wordID]bool
-	barWords  map[wordID]bool // bar, b, frame: a whole number follows
+	dimension wordSet
+	barWords  wordSet // bar, b, frame: a whole number follows
 	months    func(token) bool
 }
 
@@ -155,7 +155,7 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
 		v, _ := strconv.ParseFloat(strings.ReplaceAll(text[toks[i].start:toks[i].end], ",", ""), 64)
-		if i > 0 && n.barWords[toks[i-1].id] { // "b10 1/2 drawn" is bar ten
+		if i > 0 && n.barWords.has(toks[i-1].id) { // "b10 1/2 drawn" is bar ten
 			return quantity{lo: v}, i + 1
 		}
 		if joined(toks, i+1) && toks[i+1].id == idDash && joined(toks, i+2) && toks[i+2].id == idFraction { // 9-1/2

@@ -29,7 +29,7 @@ func readAll[T any](text string, read func(l *lexer) (T, int)) (value T, end, al
 	p := sharedParser()
 	r := newReader(p.lexicon)
 	r.start(&colony.Note{Text: text, Given: may14})
-	r.lex.toks = r.split.tokens(text, 0, blank)
+	r.lex.toks = r.split.tokens(nil, text, 0, blank)
 	value, end = read(&r.lex)
 	return value, end, len(r.lex.toks)
 }

@@ -84,14 +84,14 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l}
-	r.split.words, r.split.abbreviations = l.words, l.lists[abbreviations]
+	r.split.words = l.words
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
 	return r
 }
 
 // start readies the reader for a note.
 func (r *reader) start(note *colony.Note) {
-	keep := reader{lexicon: r.lexicon, lex: r.lex, split: r.split, toks: r.toks, mended: r.mended, items: r.items}
+	keep := reader{lexicon: r.lexicon, lex: r.lex, split: r.split, toks: r.toks, rows: r.rows, mended: r.mended, items: r.items}
 	*r = keep
 	r.text, r.lex.text = note.Text, note.Text
 	r.cur = newBuilder()
@@ -115,7 +115,6 @@ func (r *reader) start(note *colony.Note) {
 		r.named = true
 	}
 	r.pauses = silences(note.Words)
-	r.names = r.properNames()
 }
 
 // silence is the gap between timed words, in seconds, that counts as weak

@@ -16,8 +16,10 @@ type reader struct {
 	split splitter
 	today colony.Date // of the inspection
 
-	toks, mended []token
-	items        []item
+	toks   []token // of the page
+	rows   []row
+	mended []token // of the line in hand
+	items  []item
 
 	all    []*builder // inspections in the order their hives were named
 	byHive map[string]*builder
@@ -87,31 +89,59 @@ const (
 // longer line is cut at a space.
 const longestLine = 1 << 14
 
-// read reads the whole note.
+// pageSize is the number of bytes that are cut into tokens at a time, give or
+// take a line; the first page is searched for the names of the hives.
+const pageSize = 1 << 16
+
+// row is a line of the note, or a part of a long one, as tokens of its page.
+type row struct {
+	from, to int
+	first    pause // before it
+}
+
+// read reads the whole note, page by page.
 func (r *reader) read() {
 	first := blank
 	for at := 0; at < len(r.text); {
-		end := strings.IndexByte(r.text[at:], '\n')
-		next := at + end + 1
-		if end < 0 {
-			end, next = len(r.text)-at, len(r.text)
+		top := at
+		r.toks, r.rows = r.toks[:0], r.rows[:0]
+		for at < min(top+pageSize, len(r.text)) {
+			at, first = r.cutRow(at, first)
 		}
-		if end > longestLine {
-			end = cutAt(r.text[at : at+longestLine])
-			next = at + end
+		if top == 0 {
+			r.names = r.properNames(r.toks)
 		}
-		text := r.text[at : at+end]
-		if strings.TrimSpace(text) == "" {
-			first = blank
-		} else {
-			r.line(text, at, first)
-			first = line
-			if next == at+end && next < len(r.text) {
-				first = none // a long line goes on
-			}
+		for _, row := range r.rows {
+			r.line(r.toks[row.from:row.to], row.first)
 		}
-		at = next
 	}
+}
+
+// cutRow cuts the line at an offset into tokens, and returns where the next one
+// begins and the pause before it.
+func (r *reader) cutRow(at int, first pause) (int, pause) {
+	end := strings.IndexByte(r.text[at:], '\n')
+	next := at + end + 1
+	if end < 0 {
+		end, next = len(r.text)-at, len(r.text)
+	}
+	if end > longestLine {
+		end = cutAt(r.text[at : at+longestLine])
+		next = at + end
+	}
+	text := r.text[at : at+end]
+	if strings.TrimSpace(text) == "" {
+		return next, blank
+	}
+	from := len(r.toks)
+	r.toks = r.split.tokens(r.toks, text, at, first)
+	if len(r.toks) > from {
+		r.rows = append(r.rows, row{from, len(r.toks), first})
+	}
+	if next == at+end && next < len(r.text) {
+		return next, none // a long line goes on
+	}
+	return next, line
 }
 
 // cutAt finds where a long line may be cut: behind its last space.
@@ -129,13 +159,9 @@ func cutAt(s string) int {
 	return end
 }
 
-func (r *reader) line(text string, base int, first pause) {
-	r.toks = r.split.tokens(text, base, first)
-	if len(r.toks) == 0 {
-		return
-	}
-	r.addPauses()
-	r.mended = r.mend(r.toks, r.mended)
+func (r *reader) line(toks []token, first pause) {
+	r.addPauses(toks)
+	r.mended = r.mend(toks, r.mended)
 	r.topic = ""
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
@@ -166,7 +192,7 @@ func dropFillers(items []item) []item {
 		it := &items[i]
 		if it.is(kFill) && !it.is(kSame) {
 			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && (it.pause == none || out[len(out)-1].colon) {
-				it.kinds[kFill>>6] &^= 1 << (kFill & 63) // "stores okay"
+				it.kinds = it.kinds.without(setOf(kFill)) // "stores okay"
 				out = append(out, *it)
 				continue
 			}
@@ -191,13 +217,13 @@ func dropFillers(items []item) []item {
 }
 
 // addPauses marks silences of timed words as weak punctuation.
-func (r *reader) addPauses() {
+func (r *reader) addPauses(toks []token) {
 	if len(r.pauses) == 0 {
 		return
 	}
-	for i := range r.toks {
-		if _, found := slices.BinarySearch(r.pauses, r.toks[i].start); found && r.toks[i].pause == none {
-			r.toks[i].pause = comma
+	for i := range toks {
+		if _, found := slices.BinarySearch(r.pauses, toks[i].start); found && toks[i].pause == none {
+			toks[i].pause = comma
 		}
 	}
 }

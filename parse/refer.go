@@ -10,20 +10,25 @@ import (
 func (r *reader) refer(items []item) []item {
 	out := items[:0]
 	for i := 0; i < len(items); {
-		if it, next := r.barRef(items, i, out); next > i {
+		if items[i].anyOf(beginsBars) {
+			if it, next := r.barRef(items, i, out); next > i {
+				out = append(out, it)
+				i = next
+				continue
+			}
+		}
+		if r.namesHives(items, i) {
+			it, next := r.severalHives(items, i)
 			out = append(out, it)
 			i = next
 			continue
 		}
-		if it, next := r.severalHives(items, i); next > i {
-			out = append(out, it)
-			i = next
-			continue
-		}
-		if it, back, next := r.hiveRef(items, i, out); next > i {
-			out = append(out[:len(out)-back], it)
-			i = next
-			continue
+		if items[i].is(kHive) {
+			if it, back, next := r.hiveRef(items, i, out); next > i {
+				out = append(out[:len(out)-back], it)
+				i = next
+				continue
+			}
 		}
 		if len(out) == i {
 			out = items[:i+1] // in its place already
@@ -34,6 +39,9 @@ func (r *reader) refer(items []item) []item {
 	}
 	return out
 }
+
+// beginsBars are the kinds that a reference to bars can begin with.
+var beginsBars = setOf(kBar, kNum)
 
 // maxBar bounds what can be a bar's number when no noun says so.
 const maxBar = 40

@@ -28,7 +28,7 @@ func mustNew(tb testing.TB) *Parser {
 func lexed(p *Parser, text string) ([]item, *reader) {
 	r := newReader(p.lexicon)
 	r.start(&colony.Note{Text: text, Given: may14})
-	toks := slices.Clone(r.split.tokens(text, 0, blank))
+	toks := slices.Clone(r.split.tokens(nil, text, 0, blank))
 	toks = r.mend(toks, nil)
 	return r.lex.items(toks, nil), r
 }
@@ -127,7 +127,7 @@ func TestMishearingPhrases(t *testing.T) {
 func mends(p *Parser, phrase string, m *mishearing) bool {
 	l := p.lexicon
 	s := splitter{words: l.words}
-	toks := slices.Clone(s.tokens(phrase, 0, blank))
+	toks := slices.Clone(s.tokens(nil, phrase, 0, blank))
 	var done []token
 	for i := 0; i < len(toks); {
 		h := l.misheardAt(toks, i, done)

@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"strings"
 	"unicode"
 	"unicode/utf8"
 )
@@ -36,6 +37,7 @@ const (
 type token struct {
 	id         wordID
 	start, end int32
+	lists      listSet // in which its spelling stands; none of a mended word
 	pause      pause
 	flags      mark
 }
@@ -44,22 +46,23 @@ func (t token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
 type splitter struct {
-	abbreviations map[string]bool // that end in a full stop which ends no sentence
-	words         *vocabulary
-	text          string
-	at            int // next byte
-	base          int // offset of text in the note
-	out           []token
-	lower         []byte
-	before        pause
-	flags         mark
-	spaced        bool
+	words  *vocabulary
+	text   string
+	at     int // next byte
+	base   int // offset of text in the note
+	out    []token
+	head   int // index in out of the line's first token
+	lower  []byte
+	before pause
+	flags  mark
+	spaced bool
 }
 
-// tokens appends the tokens of text to out[:0]; first is the pause before the
-// first of them.
-func (s *splitter) tokens(text string, base int, first pause) []token {
-	s.text, s.base, s.at, s.out, s.before, s.flags, s.spaced = text, base, 0, s.out[:0], first, 0, true
+// tokens appends the tokens of a line to out; base is the offset of the line in
+// the note, first the pause before the first token.
+func (s *splitter) tokens(out []token, text string, base int, first pause) []token {
+	s.text, s.base, s.at, s.out, s.head = text, base, 0, out, len(out)
+	s.before, s.flags, s.spaced = first, 0, true
 	for s.at < len(s.text) {
 		r, size := utf8.DecodeRuneInString(s.text[s.at:])
 		switch {
@@ -81,11 +84,11 @@ func isLetter(r rune) bool {
 	return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= 0x80 && (unicode.IsLetter(r) || unicode.Is(unicode.Mn, r))
 }
 
-func (s *splitter) emit(id wordID, from, to int, f mark) {
+func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
-	s.out = append(s.out, token{id: id, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags})
+	s.out = append(s.out, token{id: id, lists: lists, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags})
 	s.before, s.flags, s.spaced = none, 0, false
 }
 
@@ -133,7 +136,7 @@ func (s *splitter) number() {
 			id, end = idOrdinal, s.at
 		}
 	}
-	s.emit(id, from, end, digits)
+	s.emit(id, 0, from, end, digits)
 }
 
 func (s *splitter) digits() {
@@ -181,46 +184,64 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	s.lower = s.lower[:0]
-	for s.at < len(s.text) {
-		c := s.text[s.at]
+	s.lowerWord()
+	f := s.capitalAt(from)
+	e, cut := s.words.look(s.lower)
+	if cut.cut == 0 {
+		s.emit(e.id, e.lists, from, s.at, f)
+		return
+	}
+	at := from + apostrophe(s.text[from:s.at], cut.cut)
+	stem := apostrophe(string(s.lower), cut.cut)
+	s.emit(cut.first, s.words.entries[string(s.lower[:stem])].lists, from, at, f)
+	var lists listSet
+	if s.text[at] < utf8.RuneSelf { // the lists write a plain apostrophe
+		lists = s.words.entries[string(s.lower[stem:])].lists
+	}
+	s.emit(cut.second, lists, at, s.at, 0)
+}
+
+// lowerWord passes over a word and keeps it in lower case.
+func (s *splitter) lowerWord() {
+	text, at, lower := s.text, s.at, s.lower[:0] // in registers: this loop sees every letter
+	from := at
+	for at < len(text) {
+		c := text[at]
 		if c < utf8.RuneSelf {
 			if isASCIILetter(c) {
-				if c < 'a' {
-					c += 'a' - 'A'
-				}
-				s.lower = append(s.lower, c)
-				s.at++
+				lower = append(lower, c|0x20)
+				at++
 				continue
 			}
-			if c == '\'' && s.at > from && isASCIILetter(s.peek(1)) {
-				s.lower = append(s.lower, c)
-				s.at++
+			if c == '\'' && at > from && at+1 < len(text) && isASCIILetter(text[at+1]) {
+				lower = append(lower, c)
+				at++
 				continue
 			}
 			break
 		}
-		r, size := utf8.DecodeRuneInString(s.text[s.at:])
-		if r == '’' && s.at > from && s.at+size < len(s.text) && isASCIILetter(s.text[s.at+size]) {
-			s.lower = append(s.lower, '\'')
+		r, size := utf8.DecodeRuneInString(text[at:])
+		if r == '’' && at > from && at+size < len(text) && isASCIILetter(text[at+size]) {
+			lower = append(lower, '\'')
 		} else if isLetter(r) {
-			s.lower = utf8.AppendRune(s.lower, unicode.ToLower(r))
+			lower = utf8.AppendRune(lower, unicode.ToLower(r))
 		} else {
 			break
 		}
-		s.at += size
+		at += size
 	}
-	var f mark
-	if first, _ := utf8.DecodeRuneInString(s.text[from:]); unicode.IsUpper(first) {
-		f = capital
+	s.at, s.lower = at, lower
+}
+
+func (s *splitter) capitalAt(at int) mark {
+	c := rune(s.text[at])
+	if c >= utf8.RuneSelf {
+		c, _ = utf8.DecodeRuneInString(s.text[at:])
 	}
-	if parts := s.words.contraction(s.lower); parts != nil {
-		cut := from + apostrophe(s.text[from:s.at], parts.cut)
-		s.emit(parts.first, from, cut, f)
-		s.emit(parts.second, cut, s.at, 0)
-		return
+	if unicode.IsUpper(c) {
+		return capital
 	}
-	s.emit(s.words.find(s.lower), from, s.at, f)
+	return 0
 }
 
 // symbol turns punctuation into the pause before the next token, and the few
@@ -258,14 +279,16 @@ func (s *splitter) symbol(r rune, size int) {
 	case '-', '–', '—', '‑':
 		s.dash(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
-		s.emit(idVulgar, from, s.at, digits)
+		s.emit(idVulgar, 0, from, s.at, digits)
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
-		s.emit(s.words.find([]byte(string(r))), from, s.at, 0)
+		e, _ := s.words.look([]byte(string(r)))
+		s.emit(e.id, 0, from, s.at, 0)
 		return
 	case '\'', '’':
-		if len(s.out) > 0 && s.out[len(s.out)-1].has(digits) && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
+		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
 			s.at++
-			s.emit(s.words.find([]byte("'s")), from, s.at, 0)
+			own, _ := s.words.look([]byte("'s"))
+			s.emit(own.id, 0, from, s.at, 0)
 			return
 		}
 	case '•', '·':
@@ -279,27 +302,30 @@ func (s *splitter) symbol(r rune, size int) {
 // at the head of a line it is a list mark.
 func (s *splitter) dash(from int) {
 	tight := !s.spaced && s.at < len(s.text) && s.text[s.at] != ' ' && s.text[s.at] != '\n'
-	afterDigit := len(s.out) > 0 && s.out[len(s.out)-1].has(digits)
+	afterDigit := s.afterDigits()
 	next := s.peek(0)
 	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none
 	switch {
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
-		s.emit(idDash, from, s.at, 0)
+		s.emit(idDash, 0, from, s.at, 0)
 	case tight && s.text[from] == '-':
 		s.spaced = true // hyphenated words are two words
-	case s.before >= line || len(s.out) == 0:
+	case s.before >= line || len(s.out) == s.head:
 		s.flags |= bullet
 	case isDigit(next) && !s.spaced:
-		s.emit(idDash, from, s.at, 0)
+		s.emit(idDash, 0, from, s.at, 0)
 	default:
 		s.breakAt(comma)
 	}
 }
 
+// afterDigits reports whether the token before was written in digits.
+func (s *splitter) afterDigits() bool { return len(s.out) > s.head && s.out[len(s.out)-1].has(digits) }
+
 func (s *splitter) breakAt(p pause) { s.before = max(s.before, p) }
 
 func (s *splitter) markLast(f mark) {
-	if n := len(s.out); n > 0 && s.before == none {
+	if n := len(s.out); n > s.head && s.before == none {
 		s.out[n-1].flags |= f
 	}
 }
@@ -308,7 +334,7 @@ func (s *splitter) markLast(f mark) {
 // before it.
 func (s *splitter) abbreviated() bool {
 	n := len(s.out)
-	if n == 0 || s.before != none || s.spaced {
+	if n == s.head || s.before != none || s.spaced {
 		return false
 	}
 	last := s.out[n-1]
@@ -316,14 +342,10 @@ func (s *splitter) abbreviated() bool {
 	if s.at < len(s.text) && isASCIILetter(s.text[s.at]) && len(word) == 1 {
 		return true // e.g., a.m.
 	}
-	s.lower = s.lower[:0]
-	for i := range len(word) {
-		s.lower = append(s.lower, word[i]|0x20)
-	}
-	if string(s.lower) == "no" { // "hive no. 4", but "No. Four stings."
+	if strings.EqualFold(word, "no") { // "hive no. 4", but "No. Four stings."
 		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
 	}
-	return s.abbreviations[string(s.lower)]
+	return last.lists.has(abbreviations)
 }
 
 // apostrophe finds where a contraction is cut: cut letters from its end,
