@@ -35,38 +35,11 @@ type Field struct {
 
 // FieldOf describes the leaf of the given path, or says why there is none.
 func FieldOf(path string) (Field, error) {
-	shape := shapeOf(path)
-	if known, ok := fields.Load(shape); ok {
-		f := known.(Field)
-		f.Path = path
-		return f, nil
-	}
-	var probe Inspection
-	at, err := locate(&probe, path, true)
+	a, err := addressOf(path)
 	if err != nil {
 		return Field{}, err
 	}
-	f := at.field(path)
-	fields.Store(shape, f)
-	return f, nil
-}
-
-// fields holds what FieldOf has described, by the shape of the path: there are
-// some hundreds of shapes, and millions of leaves.
-var fields sync.Map // string → Field
-
-// shapeOf is the path with the bar's number left out; all bars take the same
-// leaves.
-func shapeOf(path string) string {
-	rest, ok := strings.CutPrefix(path, "bars.")
-	if !ok {
-		return path
-	}
-	number, leaf, ok := strings.Cut(rest, ".")
-	if _, err := strconv.ParseUint(number, 10, 16); !ok || err != nil {
-		return path
-	}
-	return leaf + "@"
+	return a.field(), nil
 }
 
 // Check reports whether text can stand in the field: an error where its type

@@ -5,7 +5,6 @@ import (
 	"reflect"
 	"slices"
 	"strconv"
-	"strings"
 	"time"
 )
 
@@ -26,7 +25,11 @@ func Leaves(ins *Inspection) []Leaf {
 
 // Get returns the leaf's value as text and whether the record holds it.
 func Get(ins *Inspection, path string) (string, bool) {
-	at, err := locate(ins, path, false)
+	a, err := addressOf(path)
+	if err != nil {
+		return "", false
+	}
+	at, err := a.follow(ins, false)
 	if err != nil {
 		return "", false
 	}
@@ -37,19 +40,22 @@ func Get(ins *Inspection, path string) (string, bool) {
 // that is missing. It refuses a path that the record does not know and a value
 // that cannot stand there; it does not judge whether a number is plausible.
 func Set(ins *Inspection, path, value string) error {
-	field, err := FieldOf(path)
+	a, err := addressOf(path)
 	if err != nil {
 		return err
 	}
-	if err := field.Check(value); err != nil {
+	if err := a.field().Check(value); err != nil {
 		return err
 	}
-	at, err := locate(ins, path, true)
+	at, err := a.follow(ins, true)
 	if err != nil {
 		return err
 	}
 	at.set(value)
-	slices.SortStableFunc(ins.Bars, func(a, b Bar) int { return a.Bar - b.Bar })
+	byNumber := func(a, b Bar) int { return a.Bar - b.Bar }
+	if !slices.IsSortedFunc(ins.Bars, byNumber) {
+		slices.SortStableFunc(ins.Bars, byNumber)
+	}
 	return nil
 }
 
@@ -57,150 +63,71 @@ func Set(ins *Inspection, path, value string) error {
 // and groups that are left with nothing go too. A leaf that is not there is no
 // error.
 func Delete(ins *Inspection, path string) {
-	at, err := locate(ins, path, false)
+	a, err := addressOf(path)
 	if err != nil {
 		return
 	}
-	if at.list.IsValid() && !at.value.IsValid() {
+	at, err := a.follow(ins, false)
+	if err != nil {
+		return
+	}
+	if at.isItem() {
 		at.list.Set(reflect.AppendSlice(at.list.Slice(0, at.place), at.list.Slice(at.place+1, at.list.Len())))
 	} else {
-		at.value.SetZero()
+		at.holder.Field(at.route.leaf).SetZero()
 	}
 	prune(reflect.ValueOf(ins).Elem())
 }
 
-// position is where a path leads: a scalar field (value), or a list item
-// itself (list and place), whose leaf is its presence.
+// position is where a path leads: a field of its holder, or the presence of an
+// item of a list.
 type position struct {
-	member member
-	value  reflect.Value
-	list   reflect.Value
+	route  *route
+	holder reflect.Value
+	list   reflect.Value // that the holder is an item of, at place
 	place  int
 }
 
-func (p position) item() reflect.Value { return p.list.Index(p.place) }
-
-func (p position) presence() reflect.Value { return p.item().FieldByName("Present") }
+// isItem reports whether the leaf is the presence of a list's item.
+func (p position) isItem() bool { return p.route.isItem() }
 
 func (p position) text() (string, bool) {
-	if p.value.IsValid() {
-		return scalarText(p.value)
+	if p.isItem() {
+		return presenceText(p.holder), true
 	}
-	return presenceText(p.item()), true
-}
-
-func (p position) field(path string) Field {
-	f := Field{Path: path, Values: p.member.values, Min: p.member.min, Max: p.member.max}
-	if !p.value.IsValid() {
-		f.Kind, f.Values, f.Min, f.Max = Bool, []string{"yes", "no"}, 0, 0
-		if !p.presence().IsValid() {
-			f.Values = []string{"yes"}
-		}
-		return f
-	}
-	t := p.value.Type()
-	if t.Kind() == reflect.Pointer {
-		t = t.Elem()
-	}
-	switch {
-	case t == reflect.TypeFor[Date]():
-		f.Kind = Day
-	case t == reflect.TypeFor[time.Time]():
-		f.Kind = Time
-	case t.Kind() == reflect.Bool:
-		f.Kind, f.Values = Bool, []string{"yes", "no"}
-	case t.Kind() == reflect.Int:
-		f.Kind = Int
-	case t.Kind() == reflect.Float64:
-		f.Kind = Number
-	case len(f.Values) > 0:
-		f.Kind = Word
-	default:
-		f.Kind = Text
-	}
-	return f
+	return scalarText(p.holder.Field(p.route.leaf))
 }
 
 // set writes a value that Field.Check has passed.
 func (p position) set(text string) {
-	v := p.value
-	if !v.IsValid() {
-		v = p.presence()
-		if !v.IsValid() || (v.Kind() == reflect.Pointer && text == "yes") {
-			return
-		}
+	if p.route.leaf == absent {
+		return // that the deed is there says it
+	}
+	v := p.holder.Field(p.route.leaf)
+	if p.isItem() && v.Kind() == reflect.Pointer && text == "yes" {
+		return
 	}
 	if v.Kind() == reflect.Pointer {
 		v.Set(reflect.New(v.Type().Elem()))
 		v = v.Elem()
 	}
-	switch v.Interface().(type) {
-	case Date:
+	switch p.route.field.Kind {
+	case Day:
 		d, _ := ParseDate(text)
 		v.Set(reflect.ValueOf(d))
-	case time.Time:
+	case Time:
 		t, _ := time.Parse(time.RFC3339, text)
 		v.Set(reflect.ValueOf(t))
-	case bool:
+	case Bool:
 		v.SetBool(text == "yes")
-	case int:
+	case Int:
 		n, _ := strconv.Atoi(text)
 		v.SetInt(int64(n))
-	case float64:
+	case Number:
 		n, _ := strconv.ParseFloat(text, 64)
 		v.SetFloat(n)
 	default:
 		v.SetString(text)
-	}
-}
-
-// locate follows a path; with create it makes what is missing on the way.
-func locate(ins *Inspection, path string, create bool) (position, error) {
-	fail := func() (position, error) { return position{}, fmt.Errorf("no such leaf: %q", path) }
-	here := reflect.ValueOf(ins).Elem()
-	rest := strings.Split(path, ".")
-	for {
-		name := rest[0]
-		m, ok := memberNamed(here.Type(), name)
-		if !ok {
-			if m, ok = inlineList(here.Type()); !ok {
-				return fail()
-			}
-		} else if rest = rest[1:]; m.key == "" && !isGroup(here.Field(m.index)) {
-			if len(rest) > 0 {
-				return fail()
-			}
-			return position{member: m, value: here.Field(m.index)}, nil
-		}
-		if len(rest) == 0 {
-			return fail()
-		}
-		if m.key == "" {
-			group := here.Field(m.index)
-			if group.IsNil() {
-				if !create {
-					return fail()
-				}
-				group.Set(reflect.New(group.Type().Elem()))
-			}
-			here = group.Elem()
-			continue
-		}
-		list := here.Field(m.index)
-		place, err := itemOf(list, m.key, rest[0], create)
-		if err != nil {
-			return position{}, fmt.Errorf("no such leaf: %q: %w", path, err)
-		}
-		if rest = rest[1:]; len(rest) == 0 {
-			if m.name == "bars" {
-				return fail()
-			}
-			return position{member: m, list: list, place: place}, nil
-		}
-		here = list.Index(place)
-		if rest[0] == m.key || rest[0] == "present" {
-			return fail()
-		}
 	}
 }
 
@@ -213,54 +140,8 @@ func inlineList(t reflect.Type) (member, bool) {
 	return member{}, false
 }
 
-func isGroup(v reflect.Value) bool {
-	return v.Kind() == reflect.Pointer && v.Type().Elem().Kind() == reflect.Struct
-}
-
-// itemOf finds the item of a keyed list by "key" or "key#n", the nth of them.
-func itemOf(list reflect.Value, key, name string, create bool) (int, error) {
-	word, nth := name, 1
-	if before, after, ok := strings.Cut(name, "#"); ok {
-		n, err := strconv.Atoi(after)
-		if err != nil || n < 2 {
-			return 0, fmt.Errorf("%q: the number after # starts at 2", name)
-		}
-		word, nth = before, n
-	}
-	m, _ := memberNamed(list.Type().Elem(), key)
-	if len(m.values) > 0 && !slices.Contains(m.values, word) {
-		return 0, fmt.Errorf("%q is none of %s", word, strings.Join(m.values, ", "))
-	}
-	found := 0
-	for i := range list.Len() {
-		if keyText(list.Index(i).Field(m.index)) == word {
-			if found++; found == nth {
-				return i, nil
-			}
-		}
-	}
-	if !create || nth > 2 && found < nth-1 && list.Len() > 0 {
-		return 0, fmt.Errorf("%q is not there", name)
-	}
-	return appendItem(list, m, word)
-}
-
-func appendItem(list reflect.Value, key member, word string) (int, error) {
-	item := reflect.New(list.Type().Elem()).Elem()
-	if f := item.Field(key.index); f.Kind() == reflect.Int {
-		n, err := strconv.Atoi(word)
-		if err != nil || n < 0 {
-			return 0, fmt.Errorf("%q is no number", word)
-		}
-		f.SetInt(int64(n))
-	} else {
-		f.SetString(word)
-	}
-	if p := item.FieldByName("Present"); p.IsValid() && p.Kind() == reflect.Bool {
-		p.SetBool(true)
-	}
-	list.Set(reflect.Append(list, item))
-	return list.Len() - 1, nil
+func isGroup(t reflect.Type) bool {
+	return t.Kind() == reflect.Pointer && t.Elem().Kind() == reflect.Struct
 }
 
 func keyText(v reflect.Value) string {
@@ -317,7 +198,7 @@ func walkStruct(v reflect.Value, path string, out *[]Leaf) {
 				at = path
 			}
 			walkList(f, m.key, at, out)
-		case isGroup(f):
+		case isGroup(f.Type()):
 			if !f.IsNil() {
 				walkStruct(f.Elem(), at, out)
 			}
@@ -378,7 +259,7 @@ func prune(v reflect.Value) {
 					f.Set(reflect.AppendSlice(f.Slice(0, i), f.Slice(i+1, f.Len())))
 				}
 			}
-		case isGroup(f) && !f.IsNil():
+		case isGroup(f.Type()) && !f.IsNil():
 			if prune(f.Elem()); f.Elem().IsZero() {
 				f.SetZero()
 			}

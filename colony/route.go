@@ -1,0 +1,339 @@
+package colony
+
+import (
+	"fmt"
+	"maps"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"time"
+)
+
+// route is how a leaf is reached from an inspection, or from one of its bars.
+// All bars share their routes, and so do all deeds of a kind: there are some
+// hundreds of routes, and millions of leaves.
+type route struct {
+	field Field  // without its path
+	steps []step // down to what holds the leaf
+	leaf  int    // the leaf's field there; absent for the presence of a list's item
+	keyed int    // which part of the path is the key of a list's item, -1 for none
+}
+
+const absent = -1
+
+// step leads into a group or to an item of a keyed list.
+type step struct {
+	index int // of the group or list among the fields
+	list  *keyedList
+}
+
+// keyedList is a list with the item that a route passes.
+type keyedList struct {
+	key     int // the field that holds the item's key
+	word    string
+	present int // the field that says whether the item was denied; absent where a deed is never denied
+}
+
+// address is a path taken apart: its route, and which bar and which of several
+// items of one key it means.
+type address struct {
+	path    string
+	route   *route
+	ofBar   bool
+	bar     int
+	barNth  int
+	itemNth int
+}
+
+// addressOf takes a path apart, or says why no leaf has it.
+func addressOf(path string) (address, error) {
+	a := address{path: path, barNth: 1, itemNth: 1}
+	leaf := path
+	if rest, ok := strings.CutPrefix(path, "bars."); ok {
+		var err error
+		if leaf, err = a.takeBar(rest); err != nil {
+			return a, err
+		}
+	}
+	before, after, several := strings.Cut(leaf, "#")
+	number, below, deeper := strings.Cut(after, ".")
+	if several {
+		if leaf = before; deeper {
+			leaf += "." + below
+		}
+	}
+	var err error
+	if a.route, err = routeTo(leaf, a.ofBar); a.route == nil {
+		return a, a.unknown(err)
+	}
+	if !several {
+		return a, nil
+	}
+	if strings.Count(before, ".") != a.route.keyed {
+		return a, a.unknown(nil)
+	}
+	if a.itemNth, err = nth(number); err != nil {
+		return a, a.unknown(err)
+	}
+	return a, nil
+}
+
+// takeBar takes the bar's number from "4.eggs" and returns the leaf behind it.
+func (a *address) takeBar(rest string) (string, error) {
+	name, leaf, ok := strings.Cut(rest, ".")
+	if !ok {
+		return "", a.unknown(nil)
+	}
+	word, after, several := strings.Cut(name, "#")
+	n, err := strconv.Atoi(word)
+	if err != nil || n < 0 {
+		return "", a.unknown(fmt.Errorf("%q is no number", word))
+	}
+	a.ofBar, a.bar = true, n
+	if several {
+		if a.barNth, err = nth(after); err != nil {
+			return "", a.unknown(err)
+		}
+	}
+	return leaf, nil
+}
+
+// nth reads the number in "feed#2", the second of the feeds.
+func nth(number string) (int, error) {
+	n, err := strconv.Atoi(number)
+	if err != nil || n < 2 {
+		return 0, fmt.Errorf("%q: the number after # starts at 2", "#"+number)
+	}
+	return n, nil
+}
+
+func (a *address) unknown(why error) error {
+	if why == nil {
+		return fmt.Errorf("no such leaf: %q", a.path)
+	}
+	return fmt.Errorf("no such leaf: %q: %w", a.path, why)
+}
+
+// routes are those found so far, by leaf, of an inspection and of a bar. A map
+// is never written to once it stands here: a longer one takes its place.
+var (
+	routes     [2]atomic.Pointer[map[string]*route]
+	routesLock sync.Mutex
+)
+
+func routeTo(leaf string, ofBar bool) (*route, error) {
+	known, from := &routes[0], reflect.TypeFor[Inspection]()
+	if ofBar {
+		if leaf == "bar" {
+			return nil, nil // the path says it already
+		}
+		known, from = &routes[1], reflect.TypeFor[Bar]()
+	}
+	if m := known.Load(); m != nil {
+		if r := (*m)[leaf]; r != nil {
+			return r, nil
+		}
+	}
+	r, err := findRoute(from, leaf)
+	if r == nil {
+		return nil, err
+	}
+	routesLock.Lock()
+	defer routesLock.Unlock()
+	longer := map[string]*route{}
+	if m := known.Load(); m != nil {
+		longer = maps.Clone(*m)
+	}
+	longer[strings.Clone(leaf)] = r
+	known.Store(&longer)
+	return r, nil
+}
+
+// isItem reports whether the leaf is the presence of a list's item.
+func (r *route) isItem() bool {
+	n := len(r.steps)
+	return n > 0 && r.steps[n-1].list != nil && r.steps[n-1].list.present == r.leaf
+}
+
+// field describes the leaf.
+func (a *address) field() Field {
+	f := a.route.field
+	f.Path = a.path
+	return f
+}
+
+// findRoute follows a leaf's path through the record's types. Where there is
+// none, it returns nil, and an error if there is more to say.
+func findRoute(here reflect.Type, leaf string) (*route, error) {
+	r := &route{keyed: absent}
+	rest := strings.Split(leaf, ".")
+	for {
+		m, ok := memberNamed(here, rest[0])
+		if ok {
+			rest = rest[1:]
+		} else if m, ok = inlineList(here); !ok {
+			return nil, nil
+		}
+		at := here.Field(m.index).Type
+		switch {
+		case m.key != "":
+			if len(rest) == 0 || m.name == "bars" {
+				return nil, nil
+			}
+			list, err := listOf(at.Elem(), m, rest[0])
+			if err != nil {
+				return nil, err
+			}
+			r.keyed = strings.Count(leaf, ".") - len(rest) + 1
+			r.steps = append(r.steps, step{m.index, list})
+			here, rest = at.Elem(), rest[1:]
+			if len(rest) == 0 {
+				r.leaf = list.present
+				r.field = presenceField(list.present != absent)
+				return r, nil
+			}
+			if rest[0] == m.key || rest[0] == "present" {
+				return nil, nil
+			}
+		case isGroup(at):
+			if len(rest) == 0 {
+				return nil, nil
+			}
+			r.steps = append(r.steps, step{index: m.index})
+			here = at.Elem()
+		default:
+			if len(rest) > 0 {
+				return nil, nil
+			}
+			r.leaf, r.field = m.index, scalarField(m, at)
+			return r, nil
+		}
+	}
+}
+
+// listOf is the step into the item of a keyed list.
+func listOf(item reflect.Type, m member, word string) (*keyedList, error) {
+	key, _ := memberNamed(item, m.key)
+	if !slices.Contains(key.values, word) {
+		return nil, fmt.Errorf("%q is none of %s", word, strings.Join(key.values, ", "))
+	}
+	list := &keyedList{key: key.index, word: word, present: absent}
+	if present, ok := memberNamed(item, "present"); ok {
+		list.present = present.index
+	}
+	return list, nil
+}
+
+func presenceField(deniable bool) Field {
+	if !deniable {
+		return Field{Kind: Bool, Values: []string{"yes"}}
+	}
+	return Field{Kind: Bool, Values: []string{"yes", "no"}}
+}
+
+func scalarField(m member, t reflect.Type) Field {
+	f := Field{Values: m.values, Min: m.min, Max: m.max}
+	if t.Kind() == reflect.Pointer {
+		t = t.Elem()
+	}
+	switch {
+	case t == reflect.TypeFor[Date]():
+		f.Kind = Day
+	case t == reflect.TypeFor[time.Time]():
+		f.Kind = Time
+	case t.Kind() == reflect.Bool:
+		f.Kind, f.Values = Bool, []string{"yes", "no"}
+	case t.Kind() == reflect.Int:
+		f.Kind = Int
+	case t.Kind() == reflect.Float64:
+		f.Kind = Number
+	case len(f.Values) > 0:
+		f.Kind = Word
+	default:
+		f.Kind = Text
+	}
+	return f
+}
+
+// follow goes down to the leaf; with create it makes what is missing on the
+// way.
+func (a *address) follow(ins *Inspection, create bool) (position, error) {
+	p := position{route: a.route, holder: reflect.ValueOf(ins).Elem()}
+	if a.ofBar {
+		bar, err := a.barOf(ins, create)
+		if err != nil {
+			return p, err
+		}
+		p.holder = reflect.ValueOf(bar).Elem()
+	}
+	for _, s := range a.route.steps {
+		at := p.holder.Field(s.index)
+		if s.list == nil {
+			if at.IsNil() {
+				if !create {
+					return p, a.unknown(nil)
+				}
+				at.Set(reflect.New(at.Type().Elem()))
+			}
+			p.holder, p.list = at.Elem(), reflect.Value{}
+			continue
+		}
+		place, err := s.list.item(at, a.itemNth, create)
+		if err != nil {
+			return p, a.unknown(err)
+		}
+		p.list, p.place, p.holder = at, place, at.Index(place)
+	}
+	return p, nil
+}
+
+// barOf is the bar that the address means, kept in order of number where it is
+// made.
+func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
+	found := 0
+	for i := range ins.Bars {
+		if ins.Bars[i].Bar == a.bar {
+			if found++; found == a.barNth {
+				return &ins.Bars[i], nil
+			}
+		}
+	}
+	if !create || a.barNth > 2 && found < a.barNth-1 && len(ins.Bars) > 0 {
+		return nil, a.unknown(fmt.Errorf("%d is not there", a.bar))
+	}
+	at := len(ins.Bars)
+	for at > 0 && ins.Bars[at-1].Bar > a.bar {
+		at--
+	}
+	ins.Bars = slices.Insert(ins.Bars, at, Bar{Bar: a.bar})
+	return &ins.Bars[at], nil
+}
+
+// item finds the nth item of the key in the list.
+func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) {
+	found, n := 0, list.Len()
+	for i := range n {
+		if list.Index(i).Field(l.key).String() == l.word {
+			if found++; found == nth {
+				return i, nil
+			}
+		}
+	}
+	if !create || nth > 2 && found < nth-1 && n > 0 {
+		return 0, fmt.Errorf("%q is not there", l.word)
+	}
+	list.Grow(1)
+	list.SetLen(n + 1)
+	item := list.Index(n)
+	item.SetZero() // what was deleted may lie there
+	item.Field(l.key).SetString(l.word)
+	if l.present != absent {
+		if p := item.Field(l.present); p.Kind() == reflect.Bool {
+			p.SetBool(true)
+		}
+	}
+	return n, nil
+}
