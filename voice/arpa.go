@@ -62,7 +62,37 @@ func (m *mixture) explicit(sizes modelSizes, classes tokenClasses) *backoffModel
 		out.p3[g] = m.p3(int32(g>>(2*gramBits)), int32(g.history()&(1<<gramBits-1)), g.last())
 	}
 	out.backoffs()
+	out.prune(sizes.threshold)
+	out.backoffs()
 	return out
+}
+
+// prune drops the n-grams that say little more than the shorter history does
+// once its weight is taken into account, weighted by how often they come up.
+func (m *backoffModel) prune(threshold float64) {
+	often := func(w gram) float64 {
+		if w == gram(sentenceStart) { // never predicted, and as often as the end
+			w = gram(sentenceEnd)
+		}
+		return m.p1[w]
+	}
+	kept := map[gram]bool{}
+	for g, p := range m.p3 {
+		h := g.history()
+		before := often(h.history()) * m.p2[h]
+		if before*p*math.Abs(math.Log(p/(m.bow2[h]*m.prob2(g.suffix())))) > threshold {
+			kept[h], kept[g.suffix()] = true, true
+		} else {
+			delete(m.p3, g)
+		}
+	}
+	for g, p := range m.p2 {
+		b := g.history()
+		if !kept[g] && often(b)*p*math.Abs(math.Log(p/(m.bow1[b]*m.p1[g.last()]))) <= threshold {
+			delete(m.p2, g)
+		}
+	}
+	m.bow1, m.bow2 = nil, map[gram]float64{}
 }
 
 // modelSizes bound what is written.
@@ -129,7 +159,7 @@ func (m *mixture) generalGrams(out *backoffModel, sizes modelSizes) {
 			if ours[gb] < 0 {
 				continue
 			}
-			pb := math.Exp(g.log1(gb))
+			pb := g.often(gb)
 			p := math.Exp(g.log2(i))
 			short := math.Exp(g.log1(gw) + float64(g.uni[gb].Backoff)*logBase)
 			if pb*p*math.Abs(math.Log(p/short)) > sizes.threshold {
@@ -142,7 +172,7 @@ func (m *mixture) generalGrams(out *backoffModel, sizes modelSizes) {
 					continue
 				}
 				back := 0.0
-				pab := math.Exp(g.log1(ga)) * g.p2(ga, gb)
+				pab := g.often(ga) * g.p2(ga, gb)
 				if k, ok := g.bigram(ga, gb); ok {
 					back = g.backoff2(k)
 				}

@@ -26,7 +26,7 @@ type Model struct {
 }
 
 // modelVersion is raised when the same inputs give another model.
-const modelVersion = "3"
+const modelVersion = "4"
 
 // tradeShare is the share of the trade in the mixture.
 const tradeShare = 0.75
@@ -72,7 +72,7 @@ func isFile(path string) bool {
 // ModelOptions say what a model is built from and where it is kept.
 type ModelOptions struct {
 	Dir            string              // the cache folder; made when missing
-	Phrases        []Phrases           // what the keeper may say; the built-in templates where empty
+	Phrases        []Phrases           // what the keeper may say
 	Pronunciations map[string][]string // the keeper's own, by word, each in CMU phones
 	General        int                 // words of general English; 0 takes the default of 5000
 }
@@ -82,9 +82,6 @@ type ModelOptions struct {
 // A model of the same inputs that is kept in Dir is taken as it is; otherwise
 // it takes some seconds. Older models in Dir are removed.
 func BuildModel(ctx context.Context, stock Model, o ModelOptions) (Model, error) {
-	if len(o.Phrases) == 0 {
-		o.Phrases = []Phrases{BuiltinTemplates(20000)}
-	}
 	if o.General == 0 {
 		o.General = 5000
 	}
@@ -161,7 +158,7 @@ func (o *ModelOptions) build(ctx context.Context, stock Model, dir string) error
 	if err := ctx.Err(); err != nil {
 		return err
 	}
-	lm := mix.explicit(modelSizes{expand: 1000, least: 2, threshold: 1e-7}, spellOut(tokens, classes, mix.ids))
+	lm := mix.explicit(modelSizes{expand: 1000, least: 2, threshold: 2e-7}, spellOut(tokens, classes, mix.ids))
 	if err := ctx.Err(); err != nil {
 		return err
 	}
@@ -194,7 +191,7 @@ func vocabulary(tokens tokenTable, classes classSet, general *trieLM, n int, dic
 			for _, m := range classes.members[class] {
 				set[m.word] = true
 			}
-		case len(dict.pronounce(t)) > 0:
+		case strings.ContainsAny(t, "aeiouy") && len(dict.pronounce(t)) > 0: // the rules hold abbreviations, too
 			set[t] = true
 		}
 	}

@@ -198,7 +198,7 @@ func TestDamagedGeneralModel(t *testing.T) {
 func TestMixtureKnowsBoth(t *testing.T) {
 	general := stockLM(t)
 	tokens, trade, classes := newTokenTable(), newCounts(), builtinClasses()
-	tokens.count(trade, classes, []Phrases{BuiltinTemplates(2000)})
+	tokens.count(trade, classes, TradePhrases(someSayings))
 	dict := stockDictionary(t)
 	words := vocabulary(tokens, classes, general, 1000, dict)
 	m := newMixture(words, tokens, classes, trade, general, 0.75)
@@ -274,7 +274,7 @@ func TestTokens(t *testing.T) {
 }
 
 func TestTemplateRules(t *testing.T) {
-	tmpl, err := parseTemplates("x", "# comment\nnote = {who} sees {num} bars*2 | nothing\nwho = he | she\n")
+	tmpl, err := parseTemplates("x", "# comment\nnote = {who} sees {num} bars*2 | nothing\nwho = he | she\n", nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -295,7 +295,7 @@ func TestTemplateRules(t *testing.T) {
 		"note = a {b":        "x:1: \"a {b\" is neither words nor a {name}",
 		"note = {note} a":    "",
 	} {
-		tmpl, err := parseTemplates("x", text)
+		tmpl, err := parseTemplates("x", text, nil)
 		if want != "" && (err == nil || err.Error() != want) {
 			t.Errorf("%q: %v, want %s", text, err, want)
 		}
@@ -368,7 +368,7 @@ var cmuPhones = strings.Fields("AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH I
 func TestTemplateWordsCanBePronounced(t *testing.T) {
 	dict := stockDictionary(t)
 	ours := builtinPronunciations()
-	for rule, alts := range BuiltinTemplates(1).rules {
+	for rule, alts := range TradePhrases(someSayings)[0].(*Templates).rules {
 		for _, a := range alts {
 			for _, p := range a.parts {
 				for _, w := range strings.Fields(p.text) {
@@ -377,6 +377,18 @@ func TestTemplateWordsCanBePronounced(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// someSayings stand in for the parser's.
+func someSayings(yield func(kind, words string) bool) {
+	for _, s := range [][2]string{
+		{"plant", "phacelia"}, {"plant", "ivy"}, {"sign", "chalkbrood"}, {"sky", "sunny"}, {"wind", "no wind"},
+		{"content", "capped brood"}, {"example", "bar four eggs"},
+	} {
+		if !yield(s[0], s[1]) {
+			return
 		}
 	}
 }

@@ -48,13 +48,12 @@ func (s *partStore) recognise(ctx context.Context, r Recogniser, p *soundPart) (
 	words, kept := s.load(name)
 	var storing error
 	if !kept {
-		file := filepath.Join(s.tmp, name+".wav")
-		if err := os.WriteFile(file, wav, 0o600); err != nil {
-			return nil, false, fmt.Errorf("a part of the recording could not be written: %w", err)
+		file, err := s.write(name, wav)
+		if err != nil {
+			return nil, false, err
 		}
 		defer os.Remove(file)
-		var err error
-		words, err = r.Recognise(ctx, Part{File: file, Seconds: p.to() - p.from, OverNoise: p.overNoise()})
+		words, err = r.Recognise(ctx, p.in(file))
 		if err != nil {
 			return nil, false, err
 		}
@@ -65,6 +64,20 @@ func (s *partStore) recognise(ctx context.Context, r Recogniser, p *soundPart) (
 		words[i].To += p.from
 	}
 	return words, kept, storing
+}
+
+// write puts the sound of a part into a file for a recogniser.
+func (s *partStore) write(name string, wav []byte) (string, error) {
+	file := filepath.Join(s.tmp, name+".wav")
+	if err := os.WriteFile(file, wav, 0o600); err != nil {
+		return "", fmt.Errorf("a part of the recording could not be written: %w", err)
+	}
+	return file, nil
+}
+
+// in is the part for a recogniser, its sound being in a file.
+func (p *soundPart) in(file string) Part {
+	return Part{File: file, Seconds: p.to() - p.from, OverNoise: p.overNoise()}
 }
 
 func (s *partStore) load(name string) ([]Word, bool) {

@@ -54,13 +54,70 @@ type part struct {
 	ref  bool
 }
 
-// BuiltinTemplates are the templates of data/phrases.txt, drawn n times.
-func BuiltinTemplates(n int) *Templates {
+// weighted are phrases that each count the same, so many times.
+type weighted struct {
+	texts  []string
+	weight float64
+}
+
+func (w weighted) Sentences() iter.Seq2[string, float64] {
+	return func(yield func(string, float64) bool) {
+		for _, text := range w.texts {
+			if !yield(text, w.weight) {
+				return
+			}
+		}
+	}
+}
+
+// How much the sentences drawn from our templates and the parser's sayings
+// count. Chosen by the perplexity of notes that are neither in the model nor in
+// the bench: 126 without the sayings, 120 with them, and 133 of 8,575 words that
+// the model does not know, where there were 265.
+const (
+	drawn         = 20000
+	sayingWeight  = 2
+	exampleWeight = 20
+)
+
+// wordLists are the names that data/phrases.txt uses without defining them: the
+// words stand in the parser's rules of that kind.
+var wordLists = []string{"plant", "sign", "sky", "wind"}
+
+// classMarks are classes for what the parser's sayings leave open.
+var classMarks = strings.NewReplacer("<n>", "<num>", "<dur>", "<num> days", "<measure>", "<num> litres", "<date>", "<day>")
+
+// TradePhrases are what is said at hives: sentences drawn from the templates of
+// data/phrases.txt, and the parser's sayings by their kind, of which "example"
+// are whole notes. It panics where a kind that the templates name is missing,
+// since both are part of the program.
+func TradePhrases(sayings iter.Seq2[string, string]) []Phrases {
+	kinds := map[string][]string{}
+	says := weighted{weight: sayingWeight}
+	for kind, words := range sayings {
+		words = classMarks.Replace(words)
+		kinds[kind] = append(kinds[kind], words)
+		if kind != "example" {
+			says.texts = append(says.texts, words)
+		}
+	}
+	return []Phrases{builtinTemplates(drawn, kinds), says, weighted{kinds["example"], exampleWeight}}
+}
+
+// builtinTemplates are the templates of data/phrases.txt, drawn n times, with
+// the words of the kinds that they name.
+func builtinTemplates(n int, kinds map[string][]string) *Templates {
 	text, err := data.ReadFile("data/phrases.txt")
 	if err != nil {
 		panic("voice: " + err.Error())
 	}
-	t, err := parseTemplates("data/phrases.txt", string(text))
+	lists := map[string][]string{}
+	for _, name := range wordLists {
+		if lists[name] = kinds[name]; len(kinds[name]) == 0 {
+			panic("voice: no words for " + name)
+		}
+	}
+	t, err := parseTemplates("data/phrases.txt", string(text), lists)
 	if err != nil {
 		panic("voice: " + err.Error())
 	}
@@ -70,8 +127,13 @@ func BuiltinTemplates(n int) *Templates {
 
 // parseTemplates reads templates; data/phrases.txt shows the form. A name that
 // is used but not defined, defined twice or without alternatives is an error.
-func parseTemplates(name, text string) (*Templates, error) {
+func parseTemplates(name, text string, lists map[string][]string) (*Templates, error) {
 	t := &Templates{rules: map[string][]alternative{}}
+	for rule, words := range lists {
+		for _, w := range words {
+			t.rules[rule] = append(t.rules[rule], alternative{parts: []part{{text: w}}, weight: 1})
+		}
+	}
 	classes := builtinClasses()
 	in := bufio.NewScanner(strings.NewReader(text))
 	in.Buffer(nil, 1<<20)
@@ -88,6 +150,8 @@ func parseTemplates(name, text string) (*Templates, error) {
 		switch {
 		case !ok:
 			return nil, fmt.Errorf("%s:%d: no \"=\" behind the name", name, line)
+		case lists[rule] != nil:
+			return nil, fmt.Errorf("%s:%d: %s is a list of words that stands elsewhere", name, line, rule)
 		case where[rule] > 0:
 			return nil, fmt.Errorf("%s:%d: %s stands on line %d already", name, line, rule, where[rule])
 		}

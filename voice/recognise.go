@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"slices"
 	"sync"
 
@@ -32,7 +33,16 @@ var (
 type Options struct {
 	Cache    string         // folder for results of parts, so that a second run takes up where one was stopped; none where empty
 	Workers  int            // parts at a time; 0 takes 2
+	Voice    string         // file for what is learned of the voice in this recording; not kept where empty
+	Known    []string       // such files of other recordings of the same voice
 	Progress func(Progress) // called after each part, never by two at once
+}
+
+func (o *Options) workers() int {
+	if o.Workers < 1 {
+		return 2
+	}
+	return o.Workers
 }
 
 // Progress says how far recognition has come.
@@ -56,6 +66,15 @@ func Recognise(ctx context.Context, path string, r Recogniser, o Options) (*Hear
 		return nil, err
 	}
 	defer rec.close()
+	voices, err := os.MkdirTemp("", "barwise-voice-")
+	if err != nil {
+		return nil, fmt.Errorf("%s: no room for what is learned of the voice: %w", path, err)
+	}
+	defer os.RemoveAll(voices)
+	r, notKept, err := fit(ctx, path, voices, r, o)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", path, err)
+	}
 	run, err := newRun(r, o, rec.seconds)
 	if err != nil {
 		return nil, err
@@ -66,6 +85,9 @@ func Recognise(ctx context.Context, path string, r Recogniser, o Options) (*Hear
 		return nil, fmt.Errorf("%s: %w", path, err)
 	}
 	heard := run.result(seconds)
+	if notKept != nil {
+		heard.Warnings = append(heard.Warnings, notKept)
+	}
 	if w := rec.warning(); w != nil {
 		heard.Warnings = append(heard.Warnings, w)
 	}
@@ -105,11 +127,7 @@ func newRun(r Recogniser, o Options, total float64) (*run, error) {
 	if err != nil {
 		return nil, err
 	}
-	workers := o.Workers
-	if workers < 1 {
-		workers = 2
-	}
-	return &run{rec: r, store: store, workers: workers, progress: o.Progress, state: Progress{Total: total}}, nil
+	return &run{rec: r, store: store, workers: o.workers(), progress: o.Progress, state: Progress{Total: total}}, nil
 }
 
 func (r *run) close() { r.store.close() }

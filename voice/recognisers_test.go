@@ -77,7 +77,7 @@ func realSphinx(t *testing.T) *Sphinx {
 		t.Skip("recognition is left out of short runs")
 	}
 	needs(t, "pocketsphinx_batch", "pocketsphinx")
-	model, err := BuildModel(context.Background(), stockModel(t), ModelOptions{Dir: modelDir})
+	model, err := BuildModel(context.Background(), stockModel(t), ModelOptions{Dir: modelDir, Phrases: TradePhrases(someSayings)})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -26,6 +26,9 @@ type Sphinx struct {
 	Program string // path
 	Model   Model
 	Limit   time.Duration // for a part; 0 takes a minute and ten times its length
+
+	means string // file of the acoustic model's means as they are for a voice, "" for the model's own
+	voice string // names these
 }
 
 // sphinxPrograms are the programs in the order of preference.
@@ -43,7 +46,7 @@ func NewSphinx(model Model) (*Sphinx, error) {
 
 // Key names program, model and settings.
 func (s *Sphinx) Key() string {
-	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " noise removed under ", noisyBelow)
+	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " noise removed under ", noisyBelow, " voice ", s.voice)
 }
 
 // noisyBelow is the level of speech over noise, in decibels, under which noise
@@ -63,23 +66,33 @@ func (s *Sphinx) settings(part Part) []string {
 	if part.OverNoise < noisyBelow {
 		remove = "yes"
 	}
-	return []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.Model.Dictionary, "-remove_noise", remove}
+	args := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.Model.Dictionary, "-remove_noise", remove}
+	if s.means != "" {
+		args = append(args, "-mean", s.means)
+	}
+	return args
 }
 
 // Recognise runs PocketSphinx on one part.
 func (s *Sphinx) Recognise(ctx context.Context, part Part) ([]Word, error) {
-	limit := s.Limit
-	if limit == 0 {
-		limit = time.Minute + time.Duration(10*part.Seconds*float64(time.Second))
-	}
 	args := s.settings(part)
-	switch strings.TrimSuffix(filepath.Base(s.Program), ".exe") {
+	switch s.form() {
 	case "pocketsphinx":
-		return s.single(ctx, part, limit, args)
+		return s.single(ctx, part, s.limit(part), args)
 	case "pocketsphinx_continuous":
-		return s.continuous(ctx, part, limit, append(args, "-remove_silence", "no"))
+		return s.continuous(ctx, part, s.limit(part), append(args, "-remove_silence", "no"))
 	}
-	return s.batch(ctx, part, limit, append(args, "-remove_silence", "no"))
+	return s.batch(ctx, part, s.limit(part), append(args, "-remove_silence", "no"))
+}
+
+// form is the name of the program, by which its arguments are told.
+func (s *Sphinx) form() string { return strings.TrimSuffix(filepath.Base(s.Program), ".exe") }
+
+func (s *Sphinx) limit(part Part) time.Duration {
+	if s.Limit > 0 {
+		return s.Limit
+	}
+	return time.Minute + time.Duration(10*part.Seconds*float64(time.Second))
 }
 
 // batch uses the control file form, which writes word times and posteriors as

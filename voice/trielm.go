@@ -165,6 +165,16 @@ func (m *trieLM) trigramRange(bi uint32) (from, to uint32) {
 
 // The stored values as natural logarithms.
 func (m *trieLM) log1(w int32) float64 { return float64(m.uni[w].Prob) * logBase }
+
+// often is how often a word comes up. The start of a sentence, which is never
+// predicted, is as frequent as its end.
+func (m *trieLM) often(w int32) float64 {
+	if m.words[w] == "<s>" {
+		w = m.ids["</s>"]
+	}
+	return math.Exp(m.log1(w))
+}
+
 func (m *trieLM) log2(bi uint32) float64 {
 	return float64(m.prob2[m.bi.bitsAt(bi, m.bi.word+16, 16)]) * logBase
 }

@@ -83,6 +83,15 @@ func (a *app) runRead(ctx context.Context, files []string, o readOptions) error 
 		return err
 	}
 	l.ears = &ears{app: a, command: o.notes.recogniser, partial: true}
+	if a.hasStore() {
+		l.ears.knows = func() (k keeper, err error) {
+			err = a.withRecords(func(s *index.Store) (err error) {
+				k, err = talk(s)
+				return err
+			})
+			return k, err
+		}
+	}
 	out := bufio.NewWriter(a.out)
 	defer out.Flush()
 	failed := 0

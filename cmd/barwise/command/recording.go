@@ -47,7 +47,7 @@ func (l *loader) loadRecording(ctx context.Context, name string) (note colony.No
 			return note, nil, err
 		}
 	}
-	heard, err := l.ears.hear(ctx, name)
+	heard, err := l.ears.hear(ctx, name, note.Hash)
 	if err != nil {
 		return note, nil, err
 	}

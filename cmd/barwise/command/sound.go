@@ -9,6 +9,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -17,6 +18,7 @@ import (
 
 	"barwise/colony"
 	"barwise/index"
+	"barwise/parse"
 	"barwise/voice"
 )
 
@@ -27,10 +29,36 @@ const recordingsDir = "recordings"
 // recording comes: it takes a second or more, and most notes are typed.
 type ears struct {
 	*app
-	command string      // a recogniser of the keeper's choice, see voice.Template
-	phrases voice.Texts // how the keeper talks: confirmed notes and own words
-	partial bool        // take a recording of which parts could not be heard
+	command string                 // a recogniser of the keeper's choice, see voice.Template
+	knows   func() (keeper, error) // asked once; nil where nothing is known
+	partial bool                   // take a recording of which parts could not be heard
 	rec     voice.Recogniser
+	keeper  keeper
+}
+
+// keeper is what earlier notes tell of the person who speaks.
+type keeper struct {
+	phrases    voice.Texts // how they talk: confirmed notes and own words
+	recordings []string    // hashes of those that confirmed notes come from, the newest last
+}
+
+// voicesUsed is how many earlier recordings tell what the keeper sounds like:
+// an hour of speech or less, after which more changes nothing.
+const voicesUsed = 20
+
+// voiceFile keeps what was learned of the voice in a recording. Like all in the
+// cache it can be deleted; it is learned again when the recording is heard again.
+func voiceFile(hash string) string {
+	return filepath.Join(xdg.CacheHome, "barwise", "voices", hash)
+}
+
+// voices are the files of the earlier recordings.
+func (k *keeper) voices() []string {
+	var files []string
+	for _, hash := range k.recordings[max(0, len(k.recordings)-voicesUsed):] {
+		files = append(files, voiceFile(hash))
+	}
+	return files
 }
 
 // recogniserEnv names a command line for another recogniser.
@@ -38,16 +66,17 @@ const recogniserEnv = "BARWISE_RECOGNISER"
 
 // hear recognises one recording. What was heard of one that failed midway stays
 // in the cache, so that the next try takes up there.
-func (e *ears) hear(ctx context.Context, file string) (*voice.Heard, error) {
-	if e.rec == nil {
-		rec, err := e.recogniser(ctx)
-		if err != nil {
-			return nil, fmt.Errorf("%s: %w", shown(file), err)
-		}
-		e.rec = rec
+func (e *ears) hear(ctx context.Context, file, hash string) (*voice.Heard, error) {
+	if err := e.wake(ctx); err != nil {
+		return nil, fmt.Errorf("%s: %w", shown(file), err)
 	}
 	meter := e.progress(file)
-	heard, err := voice.Recognise(ctx, file, e.rec, voice.Options{Cache: filepath.Join(xdg.CacheHome, "barwise", "parts"), Progress: meter.show})
+	heard, err := voice.Recognise(ctx, file, e.rec, voice.Options{
+		Cache:    filepath.Join(xdg.CacheHome, "barwise", "parts"),
+		Voice:    voiceFile(hash),
+		Known:    slices.DeleteFunc(e.keeper.voices(), func(f string) bool { return f == voiceFile(hash) }),
+		Progress: meter.show,
+	})
 	meter.clear()
 	switch {
 	case ctx.Err() != nil:
@@ -61,6 +90,23 @@ func (e *ears) hear(ctx context.Context, file string) (*voice.Heard, error) {
 		return nil, fmt.Errorf("%s: %w", shown(file), err)
 	}
 	return heard, err
+}
+
+// wake makes the recogniser, once.
+func (e *ears) wake(ctx context.Context) (err error) {
+	if e.rec != nil {
+		return nil
+	}
+	if e.knows != nil {
+		if e.keeper, err = e.knows(); err != nil {
+			return err
+		}
+	}
+	rec, err := e.recogniser(ctx)
+	if err == nil {
+		e.rec = rec
+	}
+	return err
 }
 
 // recogniser is the keeper's own choice, else the one that is built in, with a
@@ -77,9 +123,13 @@ func (e *ears) recogniser(ctx context.Context) (voice.Recogniser, error) {
 	if err != nil {
 		return nil, missing(err)
 	}
+	sayings, err := parse.Sayings()
+	if err != nil {
+		return nil, err
+	}
 	rec.Model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{
 		Dir:     filepath.Join(xdg.CacheHome, "barwise", "model"),
-		Phrases: []voice.Phrases{voice.BuiltinTemplates(20000), e.phrases},
+		Phrases: append(voice.TradePhrases(sayings), e.keeper.phrases),
 	})
 	return rec, err
 }
@@ -94,10 +144,10 @@ func missing(err error) error {
 
 // talk collects how the keeper talks: the text of confirmed notes, and own
 // words.
-func talk(s *index.Store) (voice.Texts, error) {
+func talk(s *index.Store) (k keeper, err error) {
 	own, err := s.OwnWords()
 	if err != nil {
-		return nil, err
+		return k, err
 	}
 	texts := voice.Texts(append(append([]string{}, own.Plants...), own.Hives...))
 	for _, said := range own.Aliases {
@@ -106,7 +156,7 @@ func talk(s *index.Store) (voice.Texts, error) {
 	seen := map[string]bool{}
 	for r, err := range s.Records(index.Filter{States: []colony.State{colony.Confirmed}}) {
 		if err != nil {
-			return nil, err
+			return k, err
 		}
 		if seen[r.NoteHash] {
 			continue
@@ -114,11 +164,15 @@ func talk(s *index.Store) (voice.Texts, error) {
 		seen[r.NoteHash] = true
 		note, err := s.Note(r.NoteHash)
 		if err != nil {
-			return nil, err
+			return k, err
 		}
 		texts = append(texts, note.Text)
+		if note.Recording != nil {
+			k.recordings = append(k.recordings, note.Recording.Hash)
+		}
 	}
-	return texts, nil
+	k.phrases = texts
+	return k, nil
 }
 
 // meter shows how far recognition has come, on a terminal only.

@@ -103,9 +103,7 @@ func (t *taker) all(ctx context.Context, store *index.Store, files []string) err
 	}
 	t.store, t.parser, t.load.taken = store, parser, store.Knows
 	if t.load.ears != nil {
-		if t.load.ears.phrases, err = talk(store); err != nil {
-			return err
-		}
+		t.load.ears.knows = func() (keeper, error) { return talk(store) }
 	}
 	for i, file := range files {
 		if ctx.Err() != nil {

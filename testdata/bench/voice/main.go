@@ -23,6 +23,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"barwise/parse"
 	"barwise/voice"
 )
 
@@ -87,10 +88,14 @@ func run(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
+	sayings, err := parse.Sayings()
+	if err != nil {
+		return err
+	}
 	for _, name := range strings.Split(*models, ",") {
 		model := stock
 		if name == "ours" {
-			if model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model")}); err != nil {
+			if model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings)}); err != nil {
 				return err
 			}
 		}

@@ -1,0 +1,278 @@
+package voice
+
+import (
+	"math"
+	"slices"
+	"strings"
+)
+
+// This file fits the acoustic model to a speaker and a microphone: maximum
+// likelihood linear regression of the means (C. J. Leggetter and P. C.
+// Woodland, "Maximum likelihood linear regression for speaker adaptation of
+// continuous density hidden Markov models", Computer Speech and Language 9,
+// 1995), one transform for each stream.
+
+// speech is what is known of a voice: for each Gaussian, how many frames it
+// accounts for and the sum of these.
+type speech struct {
+	Frames []float32 // by Gaussian
+	Sums   []float32 // of each dims
+}
+
+func newSpeech(a *acoustics) *speech {
+	n := a.means.count()
+	return &speech{Frames: make([]float32, n), Sums: make([]float32, n*dims)}
+}
+
+// empty reports whether nothing is known.
+func (s *speech) empty() bool {
+	return !slices.ContainsFunc(s.Frames, func(n float32) bool { return n > 0 })
+}
+
+// feature is a frame as the model sees it: cepstra, differences, and their
+// differences.
+type feature [3][dims]float32
+
+// features takes the mean off the cepstra and adds the differences, over the
+// distances that the recogniser takes them (its feature type "1s_c_d_dd").
+func features(cepstra [][dims]float32) []feature {
+	var mean [dims]float64
+	for _, c := range cepstra {
+		for i, x := range c {
+			mean[i] += float64(x) / float64(len(cepstra))
+		}
+	}
+	at := func(t, i int) float32 {
+		return cepstra[max(0, min(len(cepstra)-1, t))][i]
+	}
+	out := make([]feature, len(cepstra))
+	for t := range cepstra {
+		for i := range dims {
+			out[t][0][i] = at(t, i) - float32(mean[i])
+			out[t][1][i] = at(t+2, i) - at(t-2, i)
+			out[t][2][i] = (at(t+3, i) - at(t-1, i)) - (at(t+1, i) - at(t-3, i))
+		}
+	}
+	return out
+}
+
+// add takes in the frames of one word, aligned with the phones of the way of
+// saying it that fits best.
+func (s *speech) add(a *acoustics, frames []feature, pronunciations []string) {
+	var best []int
+	bestScore := math.Inf(-1)
+	scores := map[int][]float64{}
+	for _, p := range pronunciations {
+		var books []int
+		for _, phone := range strings.Fields(p) {
+			b, ok := a.phones[phone]
+			if !ok {
+				return
+			}
+			books = append(books, b)
+			if scores[b] == nil {
+				for t := range frames {
+					scores[b] = append(scores[b], a.score(b, &frames[t]))
+				}
+			}
+		}
+		if at, score := align(books, scores, len(frames)); score > bestScore {
+			best, bestScore = at, score
+		}
+	}
+	for t, book := range best {
+		s.addFrame(a, book, &frames[t])
+	}
+}
+
+// shortestPhone is how many frames a phone takes at least: one for each state.
+const shortestPhone = 3
+
+// align gives the codebook of each frame on the best way through the phones.
+func align(books []int, scores map[int][]float64, frames int) ([]int, float64) {
+	states := len(books) * shortestPhone
+	if states == 0 || frames < states {
+		return nil, math.Inf(-1)
+	}
+	score := make([]float64, states)
+	for i := range score {
+		score[i] = math.Inf(-1)
+	}
+	moved := make([][]bool, frames)
+	for t := range frames {
+		moved[t] = make([]bool, states)
+		for s := states - 1; s >= 0; s-- {
+			from := math.Inf(-1)
+			if s > 0 {
+				from = score[s-1]
+			} else if t == 0 {
+				from = 0
+			}
+			if from > score[s] {
+				score[s], moved[t][s] = from, true
+			}
+			score[s] += scores[books[s/shortestPhone]][t]
+		}
+	}
+	at := make([]int, frames)
+	s := states - 1
+	for t := frames - 1; t >= 0; t-- {
+		at[t] = books[s/shortestPhone]
+		if moved[t][s] {
+			s--
+		}
+	}
+	return at, score[states-1]
+}
+
+// score is the likelihood of a frame in a phone, as a logarithm.
+func (a *acoustics) score(book int, f *feature) float64 {
+	sum := 0.0
+	for stream := range f {
+		best := math.Inf(-1)
+		for d := range a.means.densities {
+			best = max(best, a.gauss(a.means.index(book, stream, d), f[stream][:]))
+		}
+		sum += best
+	}
+	return sum
+}
+
+// gauss is the logarithm of a Gaussian, but for a constant.
+func (a *acoustics) gauss(i int, x []float32) float64 {
+	mean, inverse := a.means.vector(i), a.inverse.vector(i)
+	sum := float32(0)
+	for j, v := range x {
+		d := v - mean[j]
+		sum += d * d * inverse[j]
+	}
+	return -a.norms[i] - 0.5*float64(sum)
+}
+
+// addFrame shares a frame out among the Gaussians of a codebook.
+func (s *speech) addFrame(a *acoustics, book int, f *feature) {
+	likely := make([]float64, a.means.densities)
+	for stream := range f {
+		x := f[stream][:]
+		for d := range likely {
+			likely[d] = a.gauss(a.means.index(book, stream, d), x)
+		}
+		top, sum := slices.Max(likely), 0.0
+		for d := range likely {
+			likely[d] = math.Exp(likely[d] - top)
+			sum += likely[d]
+		}
+		for d := range likely {
+			share := likely[d] / sum
+			if share < 0.01 {
+				continue
+			}
+			i := a.means.index(book, stream, d)
+			s.Frames[i] += float32(share)
+			for j, v := range x {
+				s.Sums[i*dims+j] += float32(share) * v
+			}
+		}
+	}
+}
+
+// adapted gives the means as they are for a speaker.
+func (a *acoustics) adapted(s *speech) *gaussians {
+	out := &gaussians{books: a.means.books, streams: a.means.streams, densities: a.means.densities, data: slices.Clone(a.means.data)}
+	for stream := range a.means.streams {
+		for j := range dims {
+			row, ok := a.regress(s, stream, j)
+			if !ok {
+				continue
+			}
+			for book := range a.means.books {
+				for d := range a.means.densities {
+					i := a.means.index(book, stream, d)
+					x := row[dims]
+					for k, m := range a.means.vector(i) {
+						x += row[k] * float64(m)
+					}
+					out.vector(i)[j] = float32(x)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// prior is how many frames the unchanged mean counts for, so that little speech
+// changes little.
+const prior = 200.0
+
+// regress fits one row of a stream's transform: the weights of the old mean's
+// components, and a constant.
+func (a *acoustics) regress(s *speech, stream, j int) ([dims + 1]float64, bool) {
+	var g [dims + 1][dims + 2]float64
+	total := 0.0
+	var old [dims + 1]float64
+	old[dims] = 1
+	for book := range a.means.books {
+		for d := range a.means.densities {
+			i := a.means.index(book, stream, d)
+			n := float64(s.Frames[i])
+			if n == 0 {
+				continue
+			}
+			total += n
+			for k, m := range a.means.vector(i) {
+				old[k] = float64(m)
+			}
+			precision := float64(a.inverse.vector(i)[j])
+			for k := range old {
+				for l := range old {
+					g[k][l] += n * precision * old[k] * old[l]
+				}
+				g[k][dims+1] += precision * float64(s.Sums[i*dims+j]) * old[k]
+			}
+		}
+	}
+	if total == 0 {
+		return [dims + 1]float64{}, false
+	}
+	// The transform that changes nothing counts for so many frames.
+	scale := prior / total
+	for k := range g {
+		if k == j {
+			g[k][dims+1] += scale * g[k][k]
+		}
+		g[k][k] *= 1 + scale
+	}
+	return solve(g)
+}
+
+// solve solves linear equations by elimination; the last column is the right
+// side.
+func solve(g [dims + 1][dims + 2]float64) (x [dims + 1]float64, ok bool) {
+	const n = dims + 1
+	for c := range n {
+		p := c
+		for r := c + 1; r < n; r++ {
+			if math.Abs(g[r][c]) > math.Abs(g[p][c]) {
+				p = r
+			}
+		}
+		if math.Abs(g[p][c]) < 1e-12 {
+			return x, false
+		}
+		g[c], g[p] = g[p], g[c]
+		for r := c + 1; r < n; r++ {
+			f := g[r][c] / g[c][c]
+			for k := c; k <= n; k++ {
+				g[r][k] -= f * g[c][k]
+			}
+		}
+	}
+	for c := n - 1; c >= 0; c-- {
+		x[c] = g[c][n]
+		for k := c + 1; k < n; k++ {
+			x[c] -= g[c][k] * x[k]
+		}
+		x[c] /= g[c][c]
+	}
+	return x, true
+}
