@@ -51,8 +51,8 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	set = set.forHive(a.Hive)
 	queens := judgeLast(known, today, recentVisits)
 	a.Queen = queens[len(queens)-1]
-	a.Space = JudgeSpace(known, today, set.Season)
-	a.Cautions = Cautions(known, today, set.Season)
+	a.Space = judgeSpace(known, today, set.Season)
+	a.Cautions = cautionsFor(known, today, set.Season)
 	a.Due = OpenItems(dueWith(queens, known, today, set, answers))
 	a.readColour(known)
 	a.readBrood(known, set)
@@ -71,7 +71,7 @@ func (a *Appraisal) readColour(known []Inspection) {
 	}
 	for i := len(known) - 1; i >= 0; i-- {
 		if q := known[i].Queen; q != nil && (q.Colour != "" || q.Year != nil) {
-			f := CheckColour(q, dayOf(&known[i]))
+			f := checkColour(q, dayOf(&known[i]))
 			a.Colour = &f
 			return
 		}
@@ -94,18 +94,18 @@ func newQueen(ins *Inspection) bool {
 func (a *Appraisal) readBrood(known []Inspection, set Settings) {
 	for i := len(known) - 1; i >= 0; i-- {
 		ins := &known[i]
-		b := CountBrood(ins, set.Box)
+		b := countBrood(ins, set.Box)
 		if !b.Capped.Known() && !b.Open.Known() && !b.Mixed.Known() {
 			continue
 		}
-		a.BroodOn, a.Brood, a.Adults = dayOf(ins), b, Adults(ins, set.Box)
+		a.BroodOn, a.Brood, a.Adults = dayOf(ins), b, countAdults(ins, set.Box)
 		if b.Capped.Vague() {
 			return // what would follow from it is vaguer still
 		}
-		a.Laying, a.Emerging = LayingRate(b.Capped), Emerging(b, EmergingDays)
+		a.Laying, a.Emerging = layingRate(b.Capped), emergingWithin(b, EmergingDays)
 		if a.Adults.Known() {
 			laying := a.Queen.State == Laying || a.Queen.State == QueenThere
-			if f, ok := ForecastColony(dayOf(ins), a.Adults, b, laying, set.Season); ok {
+			if f, ok := forecastColony(dayOf(ins), a.Adults, b, laying, set.Season); ok {
 				a.Forecast = &f
 			}
 		}
@@ -115,10 +115,10 @@ func (a *Appraisal) readBrood(known []Inspection, set Settings) {
 
 func (a *Appraisal) readComb(known []Inspection, set Settings) {
 	last := &known[len(known)-1]
-	a.Comb = DrawnComb(last, set.Box)
-	a.Building = BarBuilding(last, set.Box)
+	a.Comb = drawnComb(last, set.Box)
+	a.Building = barBuilding(last, set.Box)
 	if len(known) > 1 {
-		if r, ok := ColonyBuilding(&known[len(known)-2], last, set.Box); ok {
+		if r, ok := colonyBuilding(&known[len(known)-2], last, set.Box); ok {
 			a.Building = append(a.Building, r)
 		}
 	}
@@ -126,13 +126,13 @@ func (a *Appraisal) readComb(known []Inspection, set Settings) {
 
 func (a *Appraisal) readFood(known []Inspection, set Settings) {
 	for i := len(known) - 1; i >= 0; i-- {
-		if f := CountFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
+		if f := countFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
 			a.Food = f
 			if set.Season.Storing(a.Today) {
-				a.Gap, a.Target = StoresGap(f, set.Target), set.Target.Name
+				a.Gap, a.Target = storesGap(f, set.Target), set.Target.Name
 			}
 			if set.Season.Wintering(a.Today) {
-				a.Weeks = WeeksOfFood(f, WinterUse)
+				a.Weeks = weeksOfFood(f, WinterUse)
 			}
 			return
 		}
@@ -141,13 +141,13 @@ func (a *Appraisal) readFood(known []Inspection, set Settings) {
 
 func (a *Appraisal) readMites(known []Inspection, set Settings) {
 	for i := len(known) - 1; i >= 0; i-- {
-		r, ok := RateOf(&known[i])
+		r, ok := rateOf(&known[i])
 		switch {
 		case !ok:
 		case a.Mites == nil:
 			a.Mites = &r
-			a.Verdicts = AgainstLimits(r, set.MiteSet, set.Season)
-			a.MiteLoad, _ = MitesFromDrop(r, broodAbout(known[:i+1]))
+			a.Verdicts = againstLimits(r, set.MiteSet, set.Season)
+			a.MiteLoad, _ = mitesFromDrop(r, broodAbout(known[:i+1]))
 			a.limits = explainLimits(r, set.Season)
 			if a.Today.Sub(r.On) <= CautionDays {
 				if !treatedSince(known, r.On) {
@@ -157,7 +157,7 @@ func (a *Appraisal) readMites(known []Inspection, set Settings) {
 				a.MiteNote = miteNote(a.Verdicts, honeyOn(&known[len(known)-1]))
 			}
 		case r.Method == a.Mites.Method:
-			if g, ok := GrowthBetween(r, *a.Mites); ok {
+			if g, ok := growthBetween(r, *a.Mites); ok {
 				a.Growth = &g
 				if treatedSince(upTo(known, g.To.On), g.From.On) {
 					g.treatedBetween()
@@ -212,7 +212,7 @@ func untilLimit(r MiteRate, verdicts []MiteVerdict, doubling Range) Estimate {
 	if next == nil {
 		return Estimate{}
 	}
-	e := DaysUntil(r, next.Limit, doubling)
+	e := daysUntil(r, next.Limit, doubling)
 	e.Why.What += fmt.Sprintf(" of %s %s (%s)", amount(next.Limit), r.Rate.Unit, next.Set)
 	e.Why.From = withReferences(e.Why.From, next.From)
 	return e

@@ -160,30 +160,30 @@ func TestContentsToCellsAndFood(t *testing.T) {
 	ins := visit("2025-05-20", "bars.4.comb.drawn=1", "bars.4.capped_brood=yes", "bars.4.capped_brood.cover=0.5", "bars.4.capped_brood.pattern=solid",
 		"bars.5.comb.drawn=1", "bars.5.capped_honey=yes", "bars.5.capped_honey.cover=1", "bars.5.capped_honey.side=one",
 		"bars.6.eggs=no")
-	brood := CountBrood(&ins, DefaultBox)
-	if want := full.Best * 2 * 0.5 * CellsPerDM2(5.2) * 0.95; math.Abs(brood.Capped.Best-want) > 1e-6 {
+	brood := countBrood(&ins, DefaultBox)
+	if want := full.Best * 2 * 0.5 * hexagonsPerDM2(5.2) * 0.95; math.Abs(brood.Capped.Best-want) > 1e-6 {
 		t.Errorf("capped brood %v, want %v", brood.Capped.Range, want)
 	}
 	if brood.Eggs.Known() || brood.Open.Known() {
 		t.Error("denied eggs, and larvae nobody spoke of, were counted")
 	}
-	if got, want := LayingRate(brood.Capped).Best, brood.Capped.Best/12; math.Abs(got-want) > 1e-9 {
+	if got, want := layingRate(brood.Capped).Best, brood.Capped.Best/12; math.Abs(got-want) > 1e-9 {
 		t.Errorf("laying rate %v, want %v", got, want)
 	}
 	for cells, caveats := range map[float64]int{24000: 1, 25000: 2} {
-		if got := LayingRate(cellsOf(cells)).Why.Caveats; len(got) != caveats {
+		if got := layingRate(cellsOf(cells)).Why.Caveats; len(got) != caveats {
 			t.Errorf("%v sealed cells, of a queen that lays 2,000 a day at the most: %q", cells, got)
 		}
 	}
-	food := CountFood(&ins, DefaultBox)
+	food := countFood(&ins, DefaultBox)
 	if want := full.Best * 0.125; math.Abs(food.Honey.Best-want) > 1e-6 {
 		t.Errorf("one side of honey: %v, want %v kg", food.Honey.Range, want)
 	}
-	gap := StoresGap(food, OwnWinterTarget(10))
+	gap := storesGap(food, OwnWinterTarget(10))
 	if math.Abs(gap.Best-(10-food.Honey.Best)) > 1e-9 {
 		t.Errorf("gap %v", gap.Range)
 	}
-	if weeks := WeeksOfFood(food, WinterUse); math.Abs(weeks.Best-food.Honey.Best/WinterUse.Value.Best) > 1e-9 {
+	if weeks := weeksOfFood(food, WinterUse); math.Abs(weeks.Best-food.Honey.Best/WinterUse.Value.Best) > 1e-9 {
 		t.Errorf("weeks %v", weeks.Range)
 	}
 }
@@ -206,8 +206,8 @@ func TestPatternFillsCells(t *testing.T) {
 		if got := filling(&ins, "capped_brood"); got.Name != c.fill.Name {
 			t.Errorf("%s: %s", name, got.Name)
 		}
-		want := DefaultBox.FullComb().Best * CellsPerDM2(5.2) * c.fill.Value.Best
-		if got := CountBrood(&ins, DefaultBox).Capped.Best; math.Abs(got-want) > 1e-6 {
+		want := DefaultBox.FullComb().Best * hexagonsPerDM2(5.2) * c.fill.Value.Best
+		if got := countBrood(&ins, DefaultBox).Capped.Best; math.Abs(got-want) > 1e-6 {
 			t.Errorf("%s: %v cells, want %v", name, got, want)
 		}
 	}
@@ -230,7 +230,7 @@ func TestAreasGrowWithWhatIsSaid(t *testing.T) {
 		comb := func(drawn, cover float64) (Estimate, Estimate, Estimate) {
 			ins := Inspection{At: day("2025-05-20").Time(), Bars: []Bar{{Bar: 1, Comb: &Comb{Drawn: &drawn},
 				Contents: []Content{{What: "honey", Present: true, Cover: &cover}, {What: "capped_brood", Present: true, Cover: &cover}}}}}
-			return b.CombArea(&ins.Bars[0], ""), CountFood(&ins, b).Honey, CountBrood(&ins, b).Capped
+			return b.CombArea(&ins.Bars[0], ""), countFood(&ins, b).Honey, countBrood(&ins, b).Capped
 		}
 		a1, f1, c1 := comb(low, 0.5)
 		a2, f2, c2 := comb(high, 0.5)
@@ -251,18 +251,18 @@ func TestAreasGrowWithWhatIsSaid(t *testing.T) {
 func TestEmerging(t *testing.T) {
 	b := BroodCount{Capped: cellsOf(1200), Open: cellsOf(600), Eggs: cellsOf(300)}
 	for days, want := range map[int]float64{0: 0, 6: 600, 12: 1200, 18: 1800, 21: 2100, 40: 2100} {
-		if got := Emerging(b, days).Best; math.Abs(got-want) > 1e-9 {
+		if got := emergingWithin(b, days).Best; math.Abs(got-want) > 1e-9 {
 			t.Errorf("%d days: %v, want %v", days, got, want)
 		}
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		d := rapid.IntRange(0, 40).Draw(t, "days")
-		x, y := Emerging(b, d), Emerging(b, d+1)
+		x, y := emergingWithin(b, d), emergingWithin(b, d+1)
 		if y.Low < x.Low || y.Best < x.Best || y.High < x.High || y.High > 2100+1e-9 {
 			t.Fatalf("day %d: %v then %v", d, x.Range, y.Range)
 		}
 	})
-	if Emerging(BroodCount{}, 12).Known() {
+	if emergingWithin(BroodCount{}, 12).Known() {
 		t.Error("bees emerge from brood that nobody saw")
 	}
 }
@@ -272,7 +272,7 @@ func TestForecast(t *testing.T) {
 	adults := Estimate{Exactly(bees, unitBees), Explanation{What: "adults"}}
 	rate := 12000.0 / 12
 	steady := BroodCount{Capped: cellsOf(12000), Open: cellsOf(6000), Eggs: cellsOf(3000)}
-	f, ok := ForecastColony(day("2025-05-20"), adults, steady, true, Season{})
+	f, ok := forecastColony(day("2025-05-20"), adults, steady, true, Season{})
 	if !ok || len(f.Weeks) != ForecastWeeks || f.Weeks[5].On != day("2025-07-01") {
 		t.Fatalf("forecast %v %+v", ok, f.Weeks)
 	}
@@ -289,18 +289,18 @@ func TestForecast(t *testing.T) {
 		}
 	}
 	// Larvae and eggs that were not counted are as many as the queen lays.
-	if alone, _ := ForecastColony(day("2025-05-20"), adults, BroodCount{Capped: cellsOf(12000)}, true, Season{}); math.Abs(alone.Weeks[5].Adults.Best-f.Weeks[5].Adults.Best) > 1e-6 {
+	if alone, _ := forecastColony(day("2025-05-20"), adults, BroodCount{Capped: cellsOf(12000)}, true, Season{}); math.Abs(alone.Weeks[5].Adults.Best-f.Weeks[5].Adults.Best) > 1e-6 {
 		t.Errorf("from sealed brood alone: %v, want %v", alone.Weeks[5].Adults, f.Weeks[5].Adults)
 	}
-	none, _ := ForecastColony(day("2025-05-20"), adults, steady, false, Season{})
+	none, _ := forecastColony(day("2025-05-20"), adults, steady, false, Season{})
 	if none.Weeks[5].Brood.Best != 0 || none.Weeks[5].Adults.Best >= f.Weeks[5].Adults.Best {
 		t.Errorf("without a queen: %v", none.Weeks[5])
 	}
-	winter, _ := ForecastColony(day("2025-12-20"), adults, steady, false, Season{})
+	winter, _ := forecastColony(day("2025-12-20"), adults, steady, false, Season{})
 	if winter.Weeks[5].Adults.Best <= none.Weeks[5].Adults.Best {
 		t.Errorf("winter bees die off as fast as summer bees: %v", winter.Weeks[5])
 	}
-	if _, ok := ForecastColony(day("2025-05-20"), Estimate{}, steady, true, Season{}); ok {
+	if _, ok := forecastColony(day("2025-05-20"), Estimate{}, steady, true, Season{}); ok {
 		t.Error("a forecast without adults")
 	}
 }
@@ -308,24 +308,24 @@ func TestForecast(t *testing.T) {
 func TestBuilding(t *testing.T) {
 	full := DefaultBox.FullComb()
 	placed := visit("2025-05-20", "bars.7.placed=2025-05-12", "bars.7.comb.drawn=0.5", "bars.8.placed=2025-05-20", "bars.8.comb.drawn=0")
-	rates := BarBuilding(&placed, DefaultBox)
+	rates := barBuilding(&placed, DefaultBox)
 	if len(rates) != 1 || rates[0].Bar != 7 || math.Abs(rates[0].Rate.Best-full.Best/8) > 1e-9 {
 		t.Errorf("half a comb, both sides, in eight days: %+v", rates)
 	}
 	// Combs about 5 by 6 inches on three bars, five days after the bees were put
 	// in (deweysbees.blogspot.com, April 2009): 1.8 dm² a day in all.
 	swarm := visit("2025-05-20", "bars.1.placed=2025-05-15", "bars.1.comb.width_mm=127", "bars.1.comb.depth_mm=152.4")
-	if r := BarBuilding(&swarm, DefaultBox); math.Abs(3*r[0].Rate.Best-1.824) > 0.001 {
+	if r := barBuilding(&swarm, DefaultBox); math.Abs(3*r[0].Rate.Best-1.824) > 0.001 {
 		t.Errorf("three combs of 5 by 6 inches in five days: %v each", r[0].Rate.Range)
 	}
 	before := visit("2025-05-20", "bars.7.comb.drawn=0.5", "bars.8.comb.drawn=0")
 	after := visit("2025-05-30", "bars.7.comb.drawn=1", "bars.8.comb.drawn=0.5", "bars.9.comb.drawn=1")
-	r, ok := ColonyBuilding(&before, &after, DefaultBox)
+	r, ok := colonyBuilding(&before, &after, DefaultBox)
 	if !ok || math.Abs(r.Rate.Best-2*full.Best/10) > 1e-9 {
 		t.Errorf("a comb in ten days: %v", r.Rate.Range)
 	}
 	moved := visit("2025-05-20", "bars.7.comb.drawn=0.5", "actions.move_bar=yes")
-	if _, ok := ColonyBuilding(&moved, &after, DefaultBox); ok {
+	if _, ok := colonyBuilding(&moved, &after, DefaultBox); ok {
 		t.Error("bars were compared by number after they were moved")
 	}
 	curve := BuildingCurve(DefaultSettings(), []Inspection{before, after}, []Inspection{placed})
@@ -340,7 +340,7 @@ func TestSpace(t *testing.T) {
 		visit("2025-05-13", "bars_total=10"),
 		visit("2025-05-20", "bars_total=12"),
 	}
-	s := JudgeSpace(history, day("2025-05-20"), Season{})
+	s := judgeSpace(history, day("2025-05-20"), Season{})
 	if s.Free.Best != 2 || math.Abs(s.Rate.Best-2.0/7) > 1e-9 {
 		t.Fatalf("free %v, rate %v", s.Free.Range, s.Rate.Range)
 	}
@@ -348,7 +348,7 @@ func TestSpace(t *testing.T) {
 		t.Errorf("full on %s, give %d, swarmy %v", s.FullOn, s.Give, s.Swarmy)
 	}
 	// One bar in five days is 2.8 in a fortnight: three are given.
-	slow := JudgeSpace([]Inspection{visit("2025-05-15", "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}, day("2025-05-20"), Season{})
+	slow := judgeSpace([]Inspection{visit("2025-05-15", "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}, day("2025-05-20"), Season{})
 	if slow.Give != 3 {
 		t.Errorf("give %d bars at a bar in five days, want 3", slow.Give)
 	}
@@ -364,29 +364,29 @@ func TestSpace(t *testing.T) {
 		"bars added and follower moved": {[]string{"actions.add_bar=yes", "actions.move_follower=yes", "actions.move_follower.to=15"}, 15},
 	} {
 		h := append(history[:2:2], visit("2025-05-20", append([]string{"bars_total=12"}, c.leaves...)...))
-		if got := JudgeSpace(h, day("2025-05-20"), Season{}).Front; got != c.front {
+		if got := judgeSpace(h, day("2025-05-20"), Season{}).Front; got != c.front {
 			t.Errorf("%s: %d bars before the follower, want %d", name, got, c.front)
 		}
 	}
-	if s := JudgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
+	if s := judgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
 		t.Errorf("space from nothing: %s", s)
 	}
 	// Bars that were passed over are not gone; bars that were taken are.
 	some := []string{"bars.2.eggs=yes", "bars.3.eggs=yes", "bars.6.honey=yes"}
 	for deed, want := range map[string]float64{"smoke": 11, "remove_bar": 6} {
 		h := []Inspection{visit("2025-05-10", "bars_total=11", "actions."+deed+"=yes"), visit("2025-05-20", some...)}
-		if got := JudgeSpace(h, day("2025-05-20"), Season{}).Used.Best; got != want {
+		if got := judgeSpace(h, day("2025-05-20"), Season{}).Used.Best; got != want {
 			t.Errorf("after %s: %v bars in use, want %v", deed, got, want)
 		}
 	}
 	// Five free bars at a bar in ten days last 50 days, in thirteen days 65.
 	for before, known := range map[string]bool{"2025-05-10": true, "2025-05-07": false} {
 		h := []Inspection{visit(before, "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}
-		if s := JudgeSpace(h, day("2025-05-20"), Season{}); s.FullOn.IsZero() == known || s.GiveBy.IsZero() == known {
+		if s := judgeSpace(h, day("2025-05-20"), Season{}); s.FullOn.IsZero() == known || s.GiveBy.IsZero() == known {
 			t.Errorf("a bar since %s: full on %s, to be given by %s", before, s.FullOn, s.GiveBy)
 		}
 	}
-	full := JudgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
+	full := judgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
 	if full.GiveBy != day("2025-05-21") || full.Give == 0 {
 		t.Errorf("no free bar: give %d by %s", full.Give, full.GiveBy)
 	}
@@ -420,15 +420,15 @@ func TestCheckColour(t *testing.T) {
 		"year alone":        {&Queen{Year: year(2022)}, 2022, true},
 		"no colour of code": {&Queen{Colour: "pink"}, 0, true},
 	} {
-		f := CheckColour(c.q, day("2025-06-01"))
+		f := checkColour(c.q, day("2025-06-01"))
 		if f.Year != c.year || f.Fits != c.fits {
 			t.Errorf("%s: %+v", name, f)
 		}
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		y := rapid.IntRange(1900, 2200).Draw(t, "year")
-		if QueenColour(y) != QueenColour(y+5) || QueenYears(QueenColour(y), y)[0] != y {
-			t.Fatalf("%d: %s", y, QueenColour(y))
+		if queenColour(y) != queenColour(y+5) || queenYears(queenColour(y), y)[0] != y {
+			t.Fatalf("%d: %s", y, queenColour(y))
 		}
 	})
 }

@@ -19,7 +19,7 @@ func BenchmarkJudgeQueen(b *testing.B) {
 	today := dayOf(&h[len(h)-1])
 	b.ReportAllocs()
 	for b.Loop() {
-		JudgeQueen(h, today)
+		judgeQueen(h, today)
 	}
 	b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*len(h)), "ns/visit")
 }

@@ -33,8 +33,8 @@ type BroodCount struct {
 	Mixed  Estimate `json:"mixed"` // brood of no said stage
 }
 
-// CountBrood works the brood cells out from the areas that were said.
-func CountBrood(ins *Inspection, box Box) BroodCount {
+// countBrood works the brood cells out from the areas that were said.
+func countBrood(ins *Inspection, box Box) BroodCount {
 	count := func(width Constant, name string, what ...string) Estimate {
 		return broodCells(ins, box, width, name, what...)
 	}
@@ -94,10 +94,10 @@ func filling(ins *Inspection, what string) Constant {
 	return someBrood
 }
 
-// LayingRate is the eggs a day that the sealed brood implies: cells ÷ 12. It
+// layingRate is the eggs a day that the sealed brood implies: cells ÷ 12. It
 // is an average of the days from 21 to 9 days before the inspection and takes
 // no account of brood that was lost, so it lags.
-func LayingRate(capped Estimate) Estimate {
+func layingRate(capped Estimate) Estimate {
 	if !capped.Known() {
 		return Estimate{}
 	}
@@ -115,11 +115,11 @@ func LayingRate(capped Estimate) Estimate {
 // emerge: the sealed stage, so that what is capped today is out by then.
 const EmergingDays = 12
 
-// Emerging is the number of workers that leave their cells within days days of
+// emergingWithin is the number of workers that leave their cells within days days of
 // the inspection, from capped, open and egg cells, each taken as evenly spread
 // over the ages of its stage, the youngest of them laid today. Every worker
 // that was sealed emerges within 12 days by the model.
-func Emerging(b BroodCount, days int) Estimate {
+func emergingWithin(b BroodCount, days int) Estimate {
 	total := Exactly(0, unitBees)
 	var inputs []Input
 	for _, s := range []struct {
@@ -151,9 +151,9 @@ func emergedShare(youngest, oldest, life, days float64) float64 {
 	return math.Max(0, math.Min(1, (oldest+days-life)/(oldest-youngest)))
 }
 
-// Adults is the number of adult bees from the bars (seams) covered: a seam has
+// countAdults is the number of adult bees from the bars (seams) covered: a seam has
 // the facing sides of two combs, the same as both sides of one.
-func Adults(ins *Inspection, box Box) Estimate {
+func countAdults(ins *Inspection, box Box) Estimate {
 	if ins.Strength == nil || ins.Strength.BarsOfBees == nil || *ins.Strength.BarsOfBees < 0 {
 		return Estimate{}
 	}

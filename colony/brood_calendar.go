@@ -46,12 +46,12 @@ var broodAges = map[string]broodAge{
 	"drone_brood":    {Between(0, 12, 24, unitDays), Between(0, 12, 28, unitDays)},
 }
 
-// LaidWindow says when the brood that was seen on a day was laid. What is one
+// laidWindow says when the brood that was seen on a day was laid. What is one
 // of the contents that are brood; anything else is false.
 //
 // Eggs seen on 20 May were laid on 17 to 20 May; open larvae on 11 to 17 May;
 // sealed worker brood on 29 April to 11 May.
-func LaidWindow(what string, seen Date) (Window, bool) {
+func laidWindow(what string, seen Date) (Window, bool) {
 	age, ok := broodAges[what]
 	if !ok {
 		return Window{}, false
@@ -64,11 +64,11 @@ func (a broodAge) laidBefore(seen Date) Window {
 	return onDay(seen).After(a.usual.Scale(-1), a.outer.Scale(-1))
 }
 
-// LaidUntil is the last day on which an egg can have been laid if, on the day
+// laidUntil is the last day on which an egg can have been laid if, on the day
 // seen, the named stages were looked for and not there. Eggs denied: the egg
 // stage ago; eggs and larvae denied: the day of sealing ago; all worker brood
 // denied: the whole development ago. With eggs not denied nothing follows.
-func LaidUntil(seen Date, noEggs, noOpen, noCapped bool) Date {
+func laidUntil(seen Date, noEggs, noOpen, noCapped bool) Date {
 	switch {
 	case noEggs && noOpen && noCapped:
 		return seen.AddDays(-int(Worker.Emerge.Value.Best))

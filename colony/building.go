@@ -15,9 +15,9 @@ type BuildingRate struct {
 
 const unitBuilding = "dm² a day"
 
-// BarBuilding is the comb drawn a day on bars whose putting-in was told with
+// barBuilding is the comb drawn a day on bars whose putting-in was told with
 // the day: area now ÷ days since. Bars placed on the day itself give nothing.
-func BarBuilding(ins *Inspection, box Box) []BuildingRate {
+func barBuilding(ins *Inspection, box Box) []BuildingRate {
 	var out []BuildingRate
 	for i := range ins.Bars {
 		bar := &ins.Bars[i]
@@ -40,8 +40,8 @@ func BarBuilding(ins *Inspection, box Box) []BuildingRate {
 	return out
 }
 
-// DrawnComb is the area of all comb of which something was said, both sides.
-func DrawnComb(ins *Inspection, box Box) Estimate {
+// drawnComb is the area of all comb of which something was said, both sides.
+func drawnComb(ins *Inspection, box Box) Estimate {
 	total, bars := Exactly(0, unitArea), 0
 	for i := range ins.Bars {
 		if area := box.CombArea(&ins.Bars[i], shortDay(dayOf(ins))); area.Known() {
@@ -57,11 +57,11 @@ func DrawnComb(ins *Inspection, box Box) Estimate {
 	return e
 }
 
-// ColonyBuilding is the comb drawn a day between two inspections. Bars that
+// colonyBuilding is the comb drawn a day between two inspections. Bars that
 // were spoken of both times are compared, since a bar that is passed over is
 // not gone; after bars were added, removed or moved the numbers no longer name
 // the same combs, and nothing is compared.
-func ColonyBuilding(before, after *Inspection, box Box) (BuildingRate, bool) {
+func colonyBuilding(before, after *Inspection, box Box) (BuildingRate, bool) {
 	span := DateRange{dayOf(before), dayOf(after)}
 	if span.Days() <= 0 || renumbers(before) {
 		return BuildingRate{}, false
@@ -125,11 +125,11 @@ func BuildingCurve(set Settings, hives ...[]Inspection) []MonthRate {
 		}
 		box := set.forHive(history[0].Hive).Box
 		for i := range history {
-			for _, r := range BarBuilding(&history[i], box) {
+			for _, r := range barBuilding(&history[i], box) {
 				byMonth[r.Span.To.Month] = append(byMonth[r.Span.To.Month], r.Rate.Best)
 			}
 			if i > 0 {
-				if r, ok := ColonyBuilding(&history[i-1], &history[i], box); ok {
+				if r, ok := colonyBuilding(&history[i-1], &history[i], box); ok {
 					byMonth[r.Span.To.Month] = append(byMonth[r.Span.To.Month], r.Rate.Best)
 				}
 			}

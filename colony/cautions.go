@@ -22,9 +22,9 @@ const CautionDays = 60
 // in many countries. They are signs: none of them is a diagnosis.
 var notifiable = []string{"foulbrood", "ropy_larva", "sunken_caps", "perforated_caps", "foul_smell", "small_hive_beetle"}
 
-// Cautions lists, each kind once, what one hive's records call for as of a
+// cautionsFor lists, each kind once, what one hive's records call for as of a
 // day. The latest occasion of a kind is named.
-func Cautions(history []Inspection, today Date, season Season) []Caution {
+func cautionsFor(history []Inspection, today Date, season Season) []Caution {
 	var out []Caution
 	add := func(c Caution, ok bool) {
 		if ok {
@@ -51,9 +51,9 @@ func within(history []Inspection, today Date, days int) []Inspection {
 	return out
 }
 
-// DiseaseSigns lists the signs of a possibly notifiable disease that were seen
+// diseaseSigns lists the signs of a possibly notifiable disease that were seen
 // and not denied by a later inspection.
-func DiseaseSigns(history []Inspection) []Finding {
+func diseaseSigns(history []Inspection) []Finding {
 	seen := map[string]Finding{}
 	for i := range history {
 		for _, s := range history[i].Signs {
@@ -74,7 +74,7 @@ func DiseaseSigns(history []Inspection) []Finding {
 }
 
 func diseaseCaution(recent []Inspection) (Caution, bool) {
-	signs := DiseaseSigns(recent)
+	signs := diseaseSigns(recent)
 	if len(signs) == 0 {
 		return Caution{}, false
 	}

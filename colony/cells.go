@@ -15,13 +15,13 @@ var (
 		from("SEELEY76", "BEEB-STR", "HEXAGON")}
 )
 
-// CellsPerDM2 is the number of cells on one side of a dm² of comb, for cells d
+// hexagonsPerDM2 is the number of cells on one side of a dm² of comb, for cells d
 // mm wide: 11547/d².
-func CellsPerDM2(d float64) float64 { return mm2PerDM2 / (math.Sqrt(3) / 2 * d * d) }
+func hexagonsPerDM2(d float64) float64 { return mm2PerDM2 / (math.Sqrt(3) / 2 * d * d) }
 
 // cellsPerDM2 carries a range of widths through: wide cells are few.
 func cellsPerDM2(width Range) Range {
-	return Between(CellsPerDM2(width.High), CellsPerDM2(width.Best), CellsPerDM2(width.Low), "cells/dm²")
+	return Between(hexagonsPerDM2(width.High), hexagonsPerDM2(width.Best), hexagonsPerDM2(width.Low), "cells/dm²")
 }
 
 // Words for how much of a comb a content takes, as a share of the comb.

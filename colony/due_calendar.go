@@ -99,7 +99,7 @@ func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence
 // space asks for bars while colonies grow and build; later in the year empty
 // bars before the follower are of no use to them.
 func (l *dueList) space(known []Inspection, today Date, set Settings) {
-	s := JudgeSpace(known, today, set.Season)
+	s := judgeSpace(known, today, set.Season)
 	if s.GiveBy.IsZero() {
 		return
 	}
@@ -170,8 +170,8 @@ func (l *dueList) mites(known []Inspection, today Date, q QueenEvidence, set Set
 		on, detail = dayOf(last), ""
 		since = "last count on " + longDay(on)
 		next, why = on.AddDays(miteInterval), since
-		if r, ok := RateOf(last); ok {
-			verdicts := AgainstLimits(r, set.MiteSet, set.Season)
+		if r, ok := rateOf(last); ok {
+			verdicts := againstLimits(r, set.MiteSet, set.Season)
 			if nearLimit(verdicts) {
 				next, why = on.AddDays(7), fmt.Sprintf("%s on %s, %s", r.Rate.Range, longDay(on), limitsInWords(verdicts, set.MiteSet))
 			}
@@ -231,7 +231,7 @@ func firstSince(known []Inspection, from Date, answers func(*Inspection) bool) *
 }
 
 func storesEnough(ins *Inspection, set Settings) bool {
-	gap := StoresGap(CountFood(ins, set.Box), set.Target)
+	gap := storesGap(countFood(ins, set.Box), set.Target)
 	return ins.Stores != nil && ins.Stores.Word == "heavy" || gap.Known() && gap.High <= 0
 }
 
@@ -247,7 +247,7 @@ func hasDeed(ins *Inspection, do string) bool {
 // disease keeps the call to the inspector in view until it is answered or the
 // sign is denied.
 func (l *dueList) disease(known []Inspection, today Date) {
-	for _, f := range DiseaseSigns(within(known, today, CautionDays)) {
+	for _, f := range diseaseSigns(within(known, today, CautionDays)) {
 		l.add("disease", f.On, f.Says, f.On, "have the apiary inspector look at it; move nothing off the site until then", "seen: "+f.Says)
 	}
 }

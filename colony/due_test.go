@@ -47,11 +47,11 @@ func TestDue(t *testing.T) {
 		"cells beside eggs: five days, and the swarm": {"2025-05-10", []Inspection{visit("2025-05-10", "bars.4.eggs=yes", "queen_cells.charged=yes")},
 			[]string{"inspect 2025-05-15 open", "swarm 2025-05-10 open"}, nil},
 		"a queen being raised: leave it shut, then look for eggs": {"2025-05-20", []Inspection{visit("2025-05-20", "queen_cells.capped=yes", "contents.eggs=no")},
-			[]string{"queen 2025-06-13 open"}, []string{"inspect"}},
+			[]string{"queen 2025-06-18 open"}, []string{"inspect"}},
 		"cells, and whether the queen is there was not said": {"2025-05-20", []Inspection{visit("2025-05-20", "queen_cells.capped=yes")},
-			[]string{"queen 2025-06-13 open", "swarm 2025-05-20 open", "inspect 2025-05-25 open"}, nil},
+			[]string{"queen 2025-06-18 open", "swarm 2025-05-20 open", "inspect 2025-05-25 open"}, nil},
 		"the swarm has left": {"2025-05-20", []Inspection{visit("2025-05-20", "queen_cells.capped=yes", "earlier.swarmed=yes", "earlier.swarmed.on=2025-05-18")},
-			[]string{"queen 2025-06-11 open"}, []string{"swarm", "inspect"}},
+			[]string{"queen 2025-06-16 open"}, []string{"swarm", "inspect"}},
 		"eggs missed: look again soon": {"2025-05-20", []Inspection{visit("2025-05-20", "bars.3.capped_brood=yes", "contents.eggs=no")}, []string{"queen 2025-05-26 open"}, nil},
 		"a plan with its day":          {"2025-05-10", []Inspection{visit("2025-05-10", "plans.feed=yes", "plans.feed.due=2025-05-13")}, []string{"plan 2025-05-13 open"}, nil},
 		"a plan without a day":         {"2025-05-10", []Inspection{visit("2025-05-10", "plans.straighten=yes")}, []string{"plan 2025-05-17 open"}, nil},
@@ -201,13 +201,13 @@ func TestHivesHaveMeasuresOfTheirOwn(t *testing.T) {
 }
 
 func TestLimitsInOneLine(t *testing.T) {
-	r, _ := RateOf(ptr(visit("2025-08-09", "mites.method=drop", "mites.count=36", "mites.days=3")))
+	r, _ := rateOf(ptr(visit("2025-08-09", "mites.method=drop", "mites.count=36", "mites.days=3")))
 	for set, want := range map[string]string{
 		"":            "beside the published limits, which disagree: perhaps over 9 (britain 2005), 12 (ontario); under 30 (tucson), 40 (virginia)",
 		"ontario":     "perhaps over the limit of 12 mites a day for ontario (treatment advised)",
 		"switzerland": "no limit for switzerland is known for this method and month",
 	} {
-		if got := limitsInWords(AgainstLimits(r, set, Season{}), set); got != want {
+		if got := limitsInWords(againstLimits(r, set, Season{}), set); got != want {
 			t.Errorf("%q: %q, want %q", set, got, want)
 		}
 	}
@@ -278,7 +278,7 @@ func TestDueIdentifiersAreStable(t *testing.T) {
 			}
 			ids[d.ID] = true
 		}
-		if JudgeQueen(h, today).State != JudgeQueen(h, today.AddDays(1)).State {
+		if judgeQueen(h, today).State != judgeQueen(h, today.AddDays(1)).State {
 			return
 		}
 		for _, d := range OpenItems(b) {
@@ -315,7 +315,7 @@ func TestCautions(t *testing.T) {
 		"each kind once over many visits": {"2025-05-20", []Inspection{visit("2025-05-18", "temper.stings=3"), visit("2025-05-20", "temper.stings=1")}, "stings", "emergency"},
 	} {
 		var kinds, says []string
-		for _, caution := range Cautions(c.history, day(c.today), Season{}) {
+		for _, caution := range cautionsFor(c.history, day(c.today), Season{}) {
 			kinds, says = append(kinds, caution.Kind), append(says, caution.Says)
 		}
 		if got := strings.Join(kinds, " "); got != c.kinds || !strings.Contains(strings.Join(says, " "), c.says) {

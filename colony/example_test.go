@@ -21,15 +21,16 @@ func twoVisits() []colony.Inspection {
 	return []colony.Inspection{first, second}
 }
 
-func ExampleJudgeQueen() {
-	e := colony.JudgeQueen(twoVisits(), colony.Date{Year: 2025, Month: time.May, Day: 17})
+func ExampleAppraise() {
+	today := colony.Date{Year: 2025, Month: time.May, Day: 17}
+	e := colony.Appraise(twoVisits(), today, colony.DefaultSettings(), nil).Queen
 	fmt.Println(e.Says)
 	fmt.Println("last egg", e.LastEgg.Usual)
 	for _, m := range e.Calendar.Milestones {
 		fmt.Printf("%-32s %s\n", m.Name, m.When.Usual)
 	}
 	// Output:
-	// open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025: first eggs 26 May to 10 Jun 2025; act if there are none by 24 Jun 2025
+	// open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025: first eggs 26 May to 15 Jun 2025; act if there are none by 24 Jun 2025
 	// last egg 7 to 14 May 2025
 	// egg laid                         2 to 9 May 2025
 	// queen cell sealed                10 to 17 May 2025
@@ -37,9 +38,9 @@ func ExampleJudgeQueen() {
 	// queen emerges                    18 to 25 May 2025
 	// casts possible                   18 to 29 May 2025
 	// mating flights                   24 May to 4 Jun 2025
-	// first eggs                       26 May to 10 Jun 2025
-	// first sealed brood               3 to 20 Jun 2025
-	// first new workers                15 Jun to 2 Jul 2025
+	// first eggs                       26 May to 15 Jun 2025
+	// first sealed brood               3 to 25 Jun 2025
+	// first new workers                15 Jun to 7 Jul 2025
 }
 
 func ExampleDue() {
@@ -48,15 +49,15 @@ func ExampleDue() {
 		fmt.Println(d)
 	}
 	// Output:
-	// 2025-06-10  hive 3  look for eggs; leave the hive shut until then (open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025, first eggs 26 May to 10 Jun 2025; act if there are none by 24 Jun 2025)
+	// 2025-06-15  hive 3  look for eggs; leave the hive shut until then (open charged queen cell seen on 10 May 2025, sealed queen cell seen on 17 May 2025, first eggs 26 May to 15 Jun 2025; act if there are none by 24 Jun 2025)
 }
 
 func ExampleExplanation() {
-	ins := twoVisits()[0]
+	visits := twoVisits()[:1]
 	days, mites := 5, 20
-	ins.Mites = &colony.Mites{Method: "drop", Count: &mites, Days: &days}
-	r, _ := colony.RateOf(&ins)
-	fmt.Println(r.Rate.Why)
+	visits[0].Mites = &colony.Mites{Method: "drop", Count: &mites, Days: &days}
+	today := colony.Date{Year: 2025, Month: time.May, Day: 10}
+	fmt.Println(colony.Appraise(visits, today, colony.DefaultSettings(), nil).Mites.Rate.Why)
 	// Output:
 	// mites dropped: 4 mites a day (2.44 to 6.18)
 	//   how      mites ÷ days on the board; Poisson limits at 95 %

@@ -20,17 +20,17 @@ type Forecast struct {
 	Why         Explanation `json:"why"`
 }
 
-// ForecastColony carries the counted brood and the adults forward by six
+// forecastColony carries the counted brood and the adults forward by six
 // weeks: brood emerges at 21 days, the queen goes on laying as the sealed
 // brood implies (or not at all, where laying is false), and bees die off
 // evenly over the life of a summer or, out of the season, of a winter bee. The
 // low end takes the low of everything, the high end the high. It returns false
 // without adults or without capped brood: there is nothing to start from.
-func ForecastColony(from Date, adults Estimate, brood BroodCount, laying bool, season Season) (Forecast, bool) {
+func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, season Season) (Forecast, bool) {
 	if !adults.Known() || !brood.Capped.Known() {
 		return Forecast{}, false
 	}
-	rate := LayingRate(brood.Capped).AtMost(QueenPeak.Value.High)
+	rate := layingRate(brood.Capped).AtMost(QueenPeak.Value.High)
 	if !laying {
 		rate = Exactly(0, unitEggs)
 	}

@@ -20,3 +20,9 @@ func visit(on string, leaves ...string) Inspection {
 
 // noBrood denies every stage of brood.
 var noBrood = []string{"contents.eggs=no", "contents.open_brood=no", "contents.capped_brood=no"}
+
+// judgeQueen weighs the inspections up to a day, as of that day.
+func judgeQueen(history []Inspection, today Date) QueenEvidence {
+	verdicts := judgeLast(upTo(history, today), today, 0)
+	return verdicts[len(verdicts)-1]
+}

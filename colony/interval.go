@@ -5,11 +5,11 @@ import "math"
 // z95 is the two-sided 95 % quantile of the standard normal distribution.
 var z95 = normalQuantile(0.975)
 
-// WilsonInterval is the Wilson score interval at 95 % for a share of which
+// wilsonInterval is the Wilson score interval at 95 % for a share of which
 // count of n were found, without correction for continuity (Wilson 1927;
 // method 3 of Newcombe 1998). Both ends are shares from 0 to 1. With n = 0
 // nothing is known: 0 to 1.
-func WilsonInterval(count, n int) (low, high float64) {
+func wilsonInterval(count, n int) (low, high float64) {
 	if n <= 0 {
 		return 0, 1
 	}
@@ -19,12 +19,12 @@ func WilsonInterval(count, n int) (low, high float64) {
 	return math.Max(0, mid-half), math.Min(1, mid+half)
 }
 
-// PoissonInterval holds, at 95 %, the mean number of which count were found:
+// poissonInterval holds, at 95 %, the mean number of which count were found:
 // Byar's approximation to the exact limits. The upper one is off by less than
 // 0.2 %, the lower one by less than 2 % from a count of 4 on; for 1 to 3 it is
 // too low by less than 0.02. A count of zero is compatible with a mean up to
 // 3.69, the exact limit.
-func PoissonInterval(count int) (low, high float64) {
+func poissonInterval(count int) (low, high float64) {
 	if count <= 0 {
 		return 0, 3.6889
 	}

@@ -28,11 +28,11 @@ var Measures = []Measure{
 	{"open_area", unitArea, "open brood, both sides", areaOf("open_brood")},
 	{"capped_area", unitArea, "capped brood, both sides", areaOf("capped_brood")},
 	{"drone_area", unitArea, "drone brood, both sides", areaOf("drone_brood")},
-	{"laying", unitEggs, "eggs a day, from the capped brood", single(func(ins *Inspection, set Settings) Estimate { return LayingRate(CountBrood(ins, set.Box).Capped) })},
-	{"honey", unitKg, "honey and nectar", single(func(ins *Inspection, set Settings) Estimate { return CountFood(ins, set.Box).Honey })},
-	{"pollen", unitKg, "bee bread", single(func(ins *Inspection, set Settings) Estimate { return CountFood(ins, set.Box).Pollen })},
+	{"laying", unitEggs, "eggs a day, from the capped brood", single(func(ins *Inspection, set Settings) Estimate { return layingRate(countBrood(ins, set.Box).Capped) })},
+	{"honey", unitKg, "honey and nectar", single(func(ins *Inspection, set Settings) Estimate { return countFood(ins, set.Box).Honey })},
+	{"pollen", unitKg, "bee bread", single(func(ins *Inspection, set Settings) Estimate { return countFood(ins, set.Box).Pollen })},
 	{"comb_bars", unitBars, "bars of comb in use", combBars},
-	{"comb_area", unitArea, "drawn comb, both sides", single(func(ins *Inspection, set Settings) Estimate { return DrawnComb(ins, set.Box) })},
+	{"comb_area", unitArea, "drawn comb, both sides", single(func(ins *Inspection, set Settings) Estimate { return drawnComb(ins, set.Box) })},
 	{"building", unitBuilding, "comb drawn since the inspection before", building},
 	{"strength", unitBars, "bars covered with bees", leafNumber("strength.bars_of_bees")},
 	{"temper", "of 4", "temper, 4 gentle to 1 stinging", leafNumber("temper.score")},
@@ -182,13 +182,13 @@ func building(known []Inspection, i int, set Settings) (Range, bool) {
 	if i == 0 {
 		return Range{}, false
 	}
-	r, ok := ColonyBuilding(&known[i-1], &known[i], set.Box)
+	r, ok := colonyBuilding(&known[i-1], &known[i], set.Box)
 	return r.Rate.Range, ok
 }
 
 func mitesBy(methods ...string) func([]Inspection, int, Settings) (Range, bool) {
 	return func(known []Inspection, i int, _ Settings) (Range, bool) {
-		r, ok := RateOf(&known[i])
+		r, ok := rateOf(&known[i])
 		return r.Rate.Range, ok && slices.Contains(methods, r.Method)
 	}
 }

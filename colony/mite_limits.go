@@ -58,10 +58,10 @@ type MiteVerdict struct {
 	Says  string    `json:"says"`
 }
 
-// AgainstLimits compares a rate with the thresholds of a set that hold in its
+// againstLimits compares a rate with the thresholds of a set that hold in its
 // month and for its method; the empty set asks all. A roll is read against the
 // limits of a wash, which usually finds more mites.
-func AgainstLimits(r MiteRate, set string, season Season) []MiteVerdict {
+func againstLimits(r MiteRate, set string, season Season) []MiteVerdict {
 	var out []MiteVerdict
 	method := r.Method
 	if method == "sugar" {
@@ -138,7 +138,7 @@ func limitsThat(verdicts []MiteVerdict, over string) []string {
 // explainLimits lists every published limit for the method and month beside
 // the rate, whichever set was chosen.
 func explainLimits(r MiteRate, season Season) Explanation {
-	all := AgainstLimits(r, "", season)
+	all := againstLimits(r, "", season)
 	if len(all) == 0 {
 		return Explanation{}
 	}

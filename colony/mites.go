@@ -18,11 +18,11 @@ const (
 	unitPercent = "%"
 )
 
-// RateOf turns a count into a rate with an interval at 95 %: Wilson's for
+// rateOf turns a count into a rate with an interval at 95 %: Wilson's for
 // shares, Poisson limits for a drop. What lacks the number of bees, cells or
 // days, and mites that were merely seen, give false; nothing is assumed for
 // them.
-func RateOf(ins *Inspection) (MiteRate, bool) {
+func rateOf(ins *Inspection) (MiteRate, bool) {
 	m := ins.Mites
 	if m == nil || m.Count == nil || *m.Count < 0 {
 		return MiteRate{}, false
@@ -42,7 +42,7 @@ func RateOf(ins *Inspection) (MiteRate, bool) {
 }
 
 func dropRate(count, days int, origin string) Estimate {
-	low, high := PoissonInterval(count)
+	low, high := poissonInterval(count)
 	d := float64(days)
 	e := because("mites dropped", Between(low/d, float64(count)/d, high/d, unitDrop), "mites ÷ days on the board; Poisson limits at 95 %",
 		[]Input{{"mites", amount(float64(count)), origin}, {"days", amount(d), origin}})
@@ -55,7 +55,7 @@ func dropRate(count, days int, origin string) Estimate {
 }
 
 func shareRate(count, of int, name, origin string) Estimate {
-	low, high := WilsonInterval(min(count, of), of)
+	low, high := wilsonInterval(min(count, of), of)
 	p := float64(count) / float64(of) * 100
 	e := because("mites per 100 "+name, Between(low*100, p, math.Max(high*100, p), unitPercent), "100 × mites ÷ "+name+"; Wilson interval at 95 %",
 		[]Input{{"mites", amount(float64(count)), origin}, {name, amount(float64(of)), origin}})
@@ -81,10 +81,10 @@ func (g *Growth) treatedBetween() {
 	g.Says = fmt.Sprintf("%s on %s, %s on %s, with a treatment in between", g.From.Rate.Range, shortDay(g.From.On), g.To.Rate.Range, shortDay(g.To.On))
 }
 
-// GrowthBetween compares two counts of one method. A doubling time is given
+// growthBetween compares two counts of one method. A doubling time is given
 // only where the later rate is the higher; its range follows from the
 // intervals of both counts and is unbounded above where these overlap.
-func GrowthBetween(a, b MiteRate) (Growth, bool) {
+func growthBetween(a, b MiteRate) (Growth, bool) {
 	g := Growth{From: a, To: b, Days: b.On.Sub(a.On)}
 	if a.Method != b.Method || g.Days <= 0 {
 		return g, false
@@ -115,9 +115,9 @@ func GrowthBetween(a, b MiteRate) (Growth, bool) {
 // UsualDoubling stands in where only one count is there.
 var UsualDoubling = Constant{"usual doubling time", Between(18, 21, 30, unitDays), "March to October; about a month by other authors", from("AUMEIER2", "PRACTICE")}
 
-// DaysUntil is how long it takes from a rate to a limit at a doubling time:
+// daysUntil is how long it takes from a rate to a limit at a doubling time:
 // doubling × log₂(limit ÷ rate). A rate at or over the limit gives zero.
-func DaysUntil(rate MiteRate, limit float64, doubling Range) Estimate {
+func daysUntil(rate MiteRate, limit float64, doubling Range) Estimate {
 	days := func(from, twice float64) float64 {
 		switch {
 		case from >= limit:
@@ -134,11 +134,11 @@ func DaysUntil(rate MiteRate, limit float64, doubling Range) Estimate {
 	return e
 }
 
-// MitesFromDrop is the mites in a colony that a daily drop stands for. With
+// mitesFromDrop is the mites in a colony that a daily drop stands for. With
 // brood the ratio of field counts is 20 to 54 and 30 is in common use; the 300
 // of an older rule is not used. Without brood too few mites fall for a
 // published figure that could be checked, and false is returned.
-func MitesFromDrop(drop MiteRate, brood bool) (Estimate, bool) {
+func mitesFromDrop(drop MiteRate, brood bool) (Estimate, bool) {
 	if drop.Method != "drop" || !brood {
 		return Estimate{}, false
 	}

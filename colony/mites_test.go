@@ -25,7 +25,7 @@ func TestRateOf(t *testing.T) {
 		"nothing said of any mites": {[]string{"queen.seen=yes"}, 0, false},
 	} {
 		ins := visit("2025-07-10", c.leaves...)
-		r, ok := RateOf(&ins)
+		r, ok := rateOf(&ins)
 		if ok != c.known || math.Abs(r.Rate.Best-c.rate) > 1e-9 || ok && !r.Rate.Contains(c.rate) {
 			t.Errorf("%s: %v %v, want %v %v", name, r.Rate.Range, ok, c.rate, c.known)
 		}
@@ -37,33 +37,33 @@ func drop(count, days int, on string) MiteRate {
 }
 
 func TestGrowth(t *testing.T) {
-	g, ok := GrowthBetween(drop(20, 5, "2025-06-01"), drop(40, 5, "2025-06-22"))
+	g, ok := growthBetween(drop(20, 5, "2025-06-01"), drop(40, 5, "2025-06-22"))
 	if !ok || math.Abs(g.Doubling.Best-21) > 1e-9 || !g.Doubling.Contains(21) {
 		t.Errorf("from 4 to 8 a day in 21 days: %v", g.Doubling.Range)
 	}
-	if g, ok := GrowthBetween(drop(40, 5, "2025-06-01"), drop(20, 5, "2025-06-22")); !ok || g.Doubling.Known() {
+	if g, ok := growthBetween(drop(40, 5, "2025-06-01"), drop(20, 5, "2025-06-22")); !ok || g.Doubling.Known() {
 		t.Errorf("a fall has a doubling time: %+v", g)
 	}
-	if _, ok := GrowthBetween(drop(1, 1, "2025-06-01"), MiteRate{day("2025-06-22"), "wash", shareRate(9, 300, "bees", "")}); ok {
+	if _, ok := growthBetween(drop(1, 1, "2025-06-01"), MiteRate{day("2025-06-22"), "wash", shareRate(9, 300, "bees", "")}); ok {
 		t.Error("a drop was compared with a wash")
 	}
-	if g, _ := GrowthBetween(drop(2, 5, "2025-06-01"), drop(3, 5, "2025-06-22")); g.Doubling.Bounded() {
+	if g, _ := growthBetween(drop(2, 5, "2025-06-01"), drop(3, 5, "2025-06-22")); g.Doubling.Bounded() {
 		t.Errorf("two against three mites bound the doubling time: %v", g.Doubling.Range)
 	}
 }
 
 func TestDaysUntilLimit(t *testing.T) {
 	r := drop(25, 5, "2025-06-01")
-	if got := DaysUntil(r, 20, Exactly(21, unitDays)); math.Abs(got.Best-42) > 1e-9 {
+	if got := daysUntil(r, 20, Exactly(21, unitDays)); math.Abs(got.Best-42) > 1e-9 {
 		t.Errorf("from 5 to 20 a day, doubling in 21 days: %v, want 42", got.Range)
 	}
-	if got := DaysUntil(r, 4, Exactly(21, unitDays)); got.Best != 0 {
+	if got := daysUntil(r, 4, Exactly(21, unitDays)); got.Best != 0 {
 		t.Errorf("over the limit already: %v", got.Range)
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(1, 200).Draw(t, "mites")
 		limit := rapid.Float64Range(0.5, 100).Draw(t, "limit")
-		a, b := DaysUntil(drop(n, 5, "2025-06-01"), limit, UsualDoubling.Value), DaysUntil(drop(n+1, 5, "2025-06-01"), limit, UsualDoubling.Value)
+		a, b := daysUntil(drop(n, 5, "2025-06-01"), limit, UsualDoubling.Value), daysUntil(drop(n+1, 5, "2025-06-01"), limit, UsualDoubling.Value)
 		if b.Best > a.Best || !a.Contains(a.Best) {
 			t.Fatalf("%d mites: %v, one more: %v", n, a.Range, b.Range)
 		}
@@ -71,20 +71,20 @@ func TestDaysUntilLimit(t *testing.T) {
 }
 
 func TestAgainstLimits(t *testing.T) {
-	july := AgainstLimits(drop(75, 5, "2025-07-10"), "germany", Season{})
+	july := againstLimits(drop(75, 5, "2025-07-10"), "germany", Season{})
 	if len(july) != 1 || july[0].Over != "over" {
 		t.Errorf("15 a day in July: %+v", july)
 	}
-	if unsure := AgainstLimits(drop(10, 1, "2025-07-10"), "germany", Season{}); unsure[0].Over != "perhaps over" {
+	if unsure := againstLimits(drop(10, 1, "2025-07-10"), "germany", Season{}); unsure[0].Over != "perhaps over" {
 		t.Errorf("10 mites in one day: %s", unsure[0].Over)
 	}
-	if none := AgainstLimits(drop(1, 1, "2025-03-10"), "germany", Season{}); len(none) != 0 {
+	if none := againstLimits(drop(1, 1, "2025-03-10"), "germany", Season{}); len(none) != 0 {
 		t.Errorf("a March limit that the source has not: %+v", none)
 	}
-	if south := AgainstLimits(drop(75, 5, "2025-01-10"), "germany", Season{South: true}); len(south) != 1 {
+	if south := againstLimits(drop(75, 5, "2025-01-10"), "germany", Season{South: true}); len(south) != 1 {
 		t.Errorf("southern January is July: %+v", south)
 	}
-	all := AgainstLimits(MiteRate{day("2025-08-10"), "wash", shareRate(12, 300, "bees", "")}, "", Season{})
+	all := againstLimits(MiteRate{day("2025-08-10"), "wash", shareRate(12, 300, "bees", "")}, "", Season{})
 	if len(all) < 3 {
 		t.Errorf("a wash in August against all sets: %d verdicts", len(all))
 	}
@@ -96,11 +96,11 @@ func TestAgainstLimits(t *testing.T) {
 }
 
 func TestMitesFromDrop(t *testing.T) {
-	e, ok := MitesFromDrop(drop(117, 1, "2025-08-15"), true)
+	e, ok := mitesFromDrop(drop(117, 1, "2025-08-15"), true)
 	if !ok || !e.Contains(3172) {
 		t.Errorf("117 overnight: %v, the colony had 3,172", e.Range)
 	}
-	if _, ok := MitesFromDrop(drop(117, 1, "2025-12-15"), false); ok {
+	if _, ok := mitesFromDrop(drop(117, 1, "2025-12-15"), false); ok {
 		t.Error("an estimate without brood")
 	}
 }

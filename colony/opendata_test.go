@@ -85,7 +85,7 @@ func (c splitColony) inspections() []Inspection {
 // The day on which the young queens of real splits began to lay lies within
 // the calendar of a ripe cell that was given on the day of the split.
 func TestOpenDataQueenCalendar(t *testing.T) {
-	when := CalendarFromGift("cell", splitDay).When(MilestoneEggs)
+	when := calendarFromGift("cell", splitDay).When(MilestoneEggs)
 	laid, usual := 0, 0
 	for _, c := range readSplits(t) {
 		if c.layDay < 0 {
@@ -110,12 +110,12 @@ func TestOpenDataQueenCalendar(t *testing.T) {
 // failed to mate.
 func TestOpenDataQueenEvidence(t *testing.T) {
 	for _, c := range readSplits(t) {
-		e := JudgeQueen(c.inspections(), day("2022-04-08"))
+		e := judgeQueen(c.inspections(), day("2022-04-08"))
 		if c.brood30 == "none" {
 			if e.State == Laying {
 				t.Errorf("colony %s failed to mate, judged %s", c.id, e.State)
 			}
-			late := JudgeQueen(append(c.inspections()[:3], lookInVain("2022-04-17")), day("2022-04-17"))
+			late := judgeQueen(append(c.inspections()[:3], lookInVain("2022-04-17")), day("2022-04-17"))
 			if late.State != Queenless {
 				t.Errorf("colony %s, still no brood on 17 April: judged %s (%s)", c.id, late.State, late.Says)
 			}
@@ -138,7 +138,7 @@ func TestOpenDataMiteGrowth(t *testing.T) {
 	for _, c := range readSplits(t) {
 		var rates []MiteRate
 		for _, ins := range c.inspections() {
-			if r, ok := RateOf(&ins); ok {
+			if r, ok := rateOf(&ins); ok {
 				rates = append(rates, r)
 			}
 		}
@@ -146,7 +146,7 @@ func TestOpenDataMiteGrowth(t *testing.T) {
 			continue
 		}
 		controls++
-		g, ok := GrowthBetween(rates[0], rates[1])
+		g, ok := growthBetween(rates[0], rates[1])
 		if !ok || !g.Doubling.Known() {
 			t.Fatalf("control %s: no growth: %s", c.id, g.Says)
 		}

@@ -81,16 +81,16 @@ func TestWilsonProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(1, 2000).Draw(t, "n")
 		k := rapid.IntRange(0, n).Draw(t, "k")
-		low, high := WilsonInterval(k, n)
+		low, high := wilsonInterval(k, n)
 		if p := float64(k) / float64(n); low < 0 || high > 1 || low-1e-12 > p || p > high+1e-12 {
 			t.Fatalf("%d of %d: %v to %v", k, n, low, high)
 		}
 		if k < n {
-			if l2, h2 := WilsonInterval(k+1, n); l2 < low || h2 < high {
+			if l2, h2 := wilsonInterval(k+1, n); l2 < low || h2 < high {
 				t.Fatalf("%d of %d: not monotonic", k, n)
 			}
 		}
-		if l2, h2 := WilsonInterval(3*k, 3*n); h2-l2 > high-low+1e-12 {
+		if l2, h2 := wilsonInterval(3*k, 3*n); h2-l2 > high-low+1e-12 {
 			t.Fatalf("%d of %d: a larger sample widened the interval", k, n)
 		}
 		// The exact interval of Clopper and Pearson, from the beta distribution, is
@@ -107,7 +107,7 @@ func TestWilsonProperties(t *testing.T) {
 // Byar's limits against the exact ones from the gamma distribution.
 func TestPoissonAgainstExact(t *testing.T) {
 	for k := 1; k < 2000; k += 1 + k/10 {
-		low, high := PoissonInterval(k)
+		low, high := poissonInterval(k)
 		exactLow := distuv.Gamma{Alpha: float64(k), Beta: 1}.Quantile(0.025)
 		exactHigh := distuv.Gamma{Alpha: float64(k + 1), Beta: 1}.Quantile(0.975)
 		slack := 0.02 * exactLow
@@ -121,7 +121,7 @@ func TestPoissonAgainstExact(t *testing.T) {
 			t.Errorf("%d not within its limits", k)
 		}
 	}
-	if _, high := PoissonInterval(0); math.Abs(high-distuv.Gamma{Alpha: 1, Beta: 1}.Quantile(0.975)) > 1e-3 {
+	if _, high := poissonInterval(0); math.Abs(high-distuv.Gamma{Alpha: 1, Beta: 1}.Quantile(0.975)) > 1e-3 {
 		t.Errorf("zero: %v", high)
 	}
 }
@@ -152,19 +152,19 @@ func TestCalendarsShiftWithTheDay(t *testing.T) {
 			}
 		}
 		for _, what := range broodWords {
-			a, _ := LaidWindow(what, base)
-			b, _ := LaidWindow(what, moved)
+			a, _ := laidWindow(what, base)
+			b, _ := laidWindow(what, moved)
 			same(what, a, b)
 		}
 		for _, stage := range []string{"charged", "capped", "any", "emerged"} {
-			a, _ := CalendarFromCell(stage, "swarm", base)
-			b, _ := CalendarFromCell(stage, "swarm", moved)
+			a, _ := calendarFromCell(stage, "swarm", base)
+			b, _ := calendarFromCell(stage, "swarm", moved)
 			for i := range a.Milestones {
 				same(stage+" "+a.Milestones[i].Name, a.Milestones[i].When, b.Milestones[i].When)
 			}
 		}
 		for _, what := range []string{"mated", "virgin", "cell"} {
-			a, b := CalendarFromGift(what, base), CalendarFromGift(what, moved)
+			a, b := calendarFromGift(what, base), calendarFromGift(what, moved)
 			for i := range a.Milestones {
 				same(what+" "+a.Milestones[i].Name, a.Milestones[i].When, b.Milestones[i].When)
 			}
@@ -175,7 +175,7 @@ func TestCalendarsShiftWithTheDay(t *testing.T) {
 // An inspection belongs to the civil day on which it was made, wherever that
 // was and whether or not the clocks changed in between.
 func TestCivilDaysIgnoreZonesAndSummerTime(t *testing.T) {
-	want := JudgeQueen([]Inspection{visit("2025-03-28", "bars.4.eggs=yes"), visit("2025-04-02", "contents.eggs=no")}, day("2025-04-02"))
+	want := judgeQueen([]Inspection{visit("2025-03-28", "bars.4.eggs=yes"), visit("2025-04-02", "contents.eggs=no")}, day("2025-04-02"))
 	for _, zone := range []string{"Europe/London", "America/Los_Angeles", "Australia/Sydney", "Pacific/Kiritimati"} {
 		place, err := time.LoadLocation(zone)
 		if err != nil {
@@ -185,7 +185,7 @@ func TestCivilDaysIgnoreZonesAndSummerTime(t *testing.T) {
 			a, b := visit("2025-03-28", "bars.4.eggs=yes"), visit("2025-04-02", "contents.eggs=no")
 			a.At = time.Date(2025, 3, 28, hour, 30, 0, 0, place)
 			b.At = time.Date(2025, 4, 2, hour, 30, 0, 0, place)
-			got := JudgeQueen([]Inspection{a, b}, day("2025-04-02"))
+			got := judgeQueen([]Inspection{a, b}, day("2025-04-02"))
 			if got.LastEgg != want.LastEgg || got.State != want.State || got.ExpectBy != want.ExpectBy {
 				t.Errorf("%s at %d:30: %s, %s, want %s, %s", zone, hour, got.State, got.LastEgg, want.State, want.LastEgg)
 			}
@@ -236,7 +236,7 @@ func TestDenialNeverMakesAStateSurer(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		history := someHistory(t)
 		today := dayOf(&history[len(history)-1]).AddDays(rapid.IntRange(0, 20).Draw(t, "later"))
-		before := JudgeQueen(history, today)
+		before := judgeQueen(history, today)
 		i := rapid.IntRange(0, len(history)-1).Draw(t, "which")
 		d := rapid.SampledFrom(denials).Draw(t, "denial")
 		if !silent(&history[i], d.path) {
@@ -247,7 +247,7 @@ func TestDenialNeverMakesAStateSurer(t *testing.T) {
 		if err := Set(&more[i], d.path, d.value); err != nil {
 			t.Fatal(err)
 		}
-		after := JudgeQueen(more, today)
+		after := judgeQueen(more, today)
 		if after.Sureness > before.Sureness {
 			t.Fatalf("%s=%s on visit %d of %d: %q (%s) became %q (%s)", d.path, d.value, i+1, len(history), before.State, before.Sureness, after.State, after.Sureness)
 		}
@@ -260,7 +260,7 @@ func TestMoreEvidenceNeverWidensTheLastEgg(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		history := someHistory(t)
 		today := dayOf(&history[len(history)-1])
-		before := JudgeQueen(history, today)
+		before := judgeQueen(history, today)
 		i := rapid.IntRange(0, len(history)-1).Draw(t, "which")
 		leaf := rapid.SampledFrom(append(denials[:4:4], showings...)).Draw(t, "leaf")
 		if !silent(&history[i], leaf.path) {
@@ -271,7 +271,7 @@ func TestMoreEvidenceNeverWidensTheLastEgg(t *testing.T) {
 		if err := Set(&more[i], leaf.path, leaf.value); err != nil {
 			t.Fatal(err)
 		}
-		after := JudgeQueen(more, today)
+		after := judgeQueen(more, today)
 		if before.LastEgg.IsZero() || before.AsOf != after.AsOf {
 			return
 		}
@@ -293,11 +293,11 @@ func nested(in, out DateRange) bool {
 func contradicts(known DateRange, ins *Inspection, path, value string, today Date) bool {
 	f := factsOf(ins)
 	if value == "no" {
-		until := LaidUntil(f.on, f.brood["eggs"] == denied, f.brood["open_brood"] == denied, f.brood["capped_brood"] == denied)
+		until := laidUntil(f.on, f.brood["eggs"] == denied, f.brood["open_brood"] == denied, f.brood["capped_brood"] == denied)
 		return f.on == today && until.Compare(known.From) < 0
 	}
 	for _, what := range broodWords {
-		if w, _ := LaidWindow(what, f.on); f.brood[what] == shown && w.Usual.From.Compare(known.To) > 0 {
+		if w, _ := laidWindow(what, f.on); f.brood[what] == shown && w.Usual.From.Compare(known.To) > 0 {
 			return true
 		}
 	}

@@ -34,7 +34,7 @@ func day(s string) Date {
 }
 
 func laid(what, seen string) Window {
-	w, ok := LaidWindow(what, day(seen))
+	w, ok := laidWindow(what, day(seen))
 	if !ok {
 		panic(what)
 	}
@@ -57,9 +57,9 @@ var publishedDevelopment = []figure{
 	{"queen emerges", "UC ANR, Mussen et al. 1987", emerges(QueenBee).Best, 16.0, 0},
 	{"worker emerges", "UC ANR, Mussen et al. 1987", emerges(Worker).Best, 21.0, 0},
 	{"drone emerges", "UC ANR, Mussen et al. 1987", emerges(Drone).Best, 24.0, 0},
-	{"egg hatches", "UC ANR, Mussen et al. 1987", LaidUntil(day("2025-05-20"), true, false, false), day("2025-05-17"), 0},
+	{"egg hatches", "UC ANR, Mussen et al. 1987", laidUntil(day("2025-05-20"), true, false, false), day("2025-05-17"), 0},
 	{"worker emerges", "Sevenoaks beekeepers", emerges(Worker).Best, 21.0, 0},
-	{"sealed worker stage of 12 days, 12,000 cells", "NEMN beekeepers", LayingRate(cellsOf(12000)).Best, 1000.0, 0},
+	{"sealed worker stage of 12 days, 12,000 cells", "NEMN beekeepers", layingRate(cellsOf(12000)).Best, 1000.0, 0},
 	{"queen from sealing to emergence", "NEMN beekeepers", emerges(QueenBee).Best - sealed(QueenBee).Best, 8.0, 0},
 	{"worker sealed about day 8", "NEMN beekeepers", held{sealed(Worker), 8}, true, 0},
 	{"queen cell sealed day 8", "Tribes beekeepers", held{sealed(QueenBee), 8}, true, 0},
@@ -73,11 +73,11 @@ var publishedDevelopment = []figure{
 	{"worker sealed stage plus open stages", "americasbeekeeper.com", sealed(Worker).Best, 3 + 6.0, 0},
 	{"eggs: laid within the last 3 days", "chbr.org", laid("eggs", "2025-05-20").Usual.Days(), 3, 0},
 	{"open larvae: laid within the last 10 days", "chbr.org", laid("open_brood", "2025-05-20").Outer.Contains(day("2025-05-10")), true, 0},
-	{"only sealed brood: 9 days since laying stopped", "Trunch beekeepers", LaidUntil(day("2025-05-20"), true, true, false), day("2025-05-11"), 0},
+	{"only sealed brood: 9 days since laying stopped", "Trunch beekeepers", laidUntil(day("2025-05-20"), true, true, false), day("2025-05-11"), 0},
 	{"eggs 20 May", "derived", laid("eggs", "2025-05-20").Usual.String(), "17 to 20 May 2025", 0},
 	{"open larvae 20 May", "derived", laid("open_brood", "2025-05-20").Usual.String(), "11 to 17 May 2025", 0},
 	{"sealed brood 20 May", "derived", laid("capped_brood", "2025-05-20").Usual.String(), "29 Apr to 11 May 2025", 0},
-	{"no worker brood: more than 21 days", "derived", LaidUntil(day("2025-05-22"), true, true, true), day("2025-05-01"), 0},
+	{"no worker brood: more than 21 days", "derived", laidUntil(day("2025-05-22"), true, true, true), day("2025-05-01"), 0},
 	{"drone brood up to 24 days", "derived", laid("drone_brood", "2025-05-25").Usual.From, day("2025-05-01"), 0},
 	{"eggs : open : sealed", "Wade 2022", fmt.Sprint(stageDays("eggs"), stageDays("open_brood"), stageDays("capped_brood")), "3 6 12", 0},
 }
@@ -91,7 +91,7 @@ func cellLaid(on string) QueenCalendar {
 }
 
 func fromCell(stage, on string) QueenCalendar {
-	c, ok := CalendarFromCell(stage, "swarm", day(on))
+	c, ok := calendarFromCell(stage, "swarm", day(on))
 	if !ok {
 		panic(stage)
 	}
@@ -103,8 +103,8 @@ var publishedQueens = []figure{
 	{"queen emerges day 16", "Connor, Bee Culture", cellLaid("2025-05-01").When(MilestoneEmerges).Usual.From, day("2025-05-17"), 0},
 	{"able to lay from about day 23", "Sevenoaks beekeepers", cellLaid("2025-05-01").When(MilestoneEggs).Outer.Contains(day("2025-05-24")), true, 0},
 	{"virgin lays after at least 8 days", "Tribes beekeepers", firstEggsUsually.Low, 8.0, 0},
-	{"brood 2 weeks after emergence", "killowen.com", held{firstEggs.Value, 14}, true, 0},
-	{"brood 3 weeks after emergence", "killowen.com", held{firstEggs.Value, 21}, true, 0},
+	{"brood 2 weeks after emergence", "killowen.com", held{firstEggsUsually, 14}, true, 0},
+	{"brood 3 weeks after emergence", "killowen.com", held{firstEggsUsually, 21}, true, 0},
 	{"mature at about 10 days", "UC ANR, Mussen et al. 1987", held{virginFlies.Value, 10}, true, 0},
 	{"mature at 5 days", "McNeil 2015", held{virginFlies.Value, 5}, true, 0},
 	{"too old to mate after three weeks", "wildflowermeadows.com", virginFlies.Value.High, 21.0, 0},
@@ -116,8 +116,8 @@ var publishedQueens = []figure{
 	{"swarm can leave earlier", "Welsh Beekeepers' Association", cellLaid("2025-05-01").When(MilestoneSwarm).Outer.From.Compare(day("2025-05-09")) < 0, true, 0},
 	{"sealed cell found: virgin out within 8 days", "Mid Bucks beekeepers", fromCell("capped", "2025-05-17").When(MilestoneEmerges).Usual.To, day("2025-05-25"), 0},
 	{"sealed cell on 17 May: egg laid by 9 May", "derived", fromCell("capped", "2025-05-17").When(MilestoneLaid).Usual.To, day("2025-05-09"), 0},
-	{"emergency queen out 11 days after the loss", "derived", CalendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.From, day("2025-05-12"), 0},
-	{"emergency queen out 13 days after the loss", "derived", CalendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.To, day("2025-05-14"), 0},
+	{"emergency queen out 11 days after the loss", "derived", calendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.From, day("2025-05-12"), 0},
+	{"emergency queen out 13 days after the loss", "derived", calendarFromLoss("emergency", onDay(day("2025-05-01"))).When(MilestoneEmerges).Usual.To, day("2025-05-14"), 0},
 }
 
 var publishedComb = []figure{
@@ -131,23 +131,23 @@ var publishedComb = []figure{
 }
 
 var publishedCells = []figure{
-	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * CellsPerDM2(100/12.8)), 378.0, 0},
-	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * CellsPerDM2(100/20.0)), 923.0, 0},
-	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * CellsPerDM2(4.64), 1060.92, 1060.92 * 0.012},
-	{"5.4 mm: up to 400 a side", "imker.felser.ch", CellsPerDM2(5.4), 400.0, 5},
+	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * hexagonsPerDM2(100/12.8)), 378.0, 0},
+	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * hexagonsPerDM2(100/20.0)), 923.0, 0},
+	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * hexagonsPerDM2(4.64), 1060.92, 1060.92 * 0.012},
+	{"5.4 mm: up to 400 a side", "imker.felser.ch", hexagonsPerDM2(5.4), 400.0, 5},
 	{"worker cells 5.2 mm", "Seeley and Morse 1976", WorkerCell.Value.Best, 5.2, 0},
 	{"cells along a top bar up to 5.67 mm", "BEE-L 2005", held{WorkerCell.Value, 5.67}, true, 0},
 	{"drone cells 6.2 mm", "Seeley and Morse 1976", held{DroneCell.Value, 6.2}, true, 0},
 	{"drone cells 2.6 on a cm²", "Delaplane et al. 2013", held{cellsPerDM2(DroneCell.Value), 260}, true, 0},
 	{"drone cells 230 on a dm²", "bees-online.at 2020", held{cellsPerDM2(DroneCell.Value), 230}, true, 0},
 	{"worker cells 400 on a dm²", "bees-online.at 2020", held{cellsPerDM2(WorkerCell.Value), 400}, true, 0},
-	{"5.4 mm a side", "derived", CellsPerDM2(5.4), 396.0, 0.05},
-	{"5.2 mm a side", "derived", CellsPerDM2(5.2), 427.0, 0.05},
-	{"6.2 mm a side", "derived", CellsPerDM2(6.2), 300.4, 0.05},
-	{"5.4 mm on a square inch", "derived", CellsPerDM2(5.4) / 100 * 6.4516, 25.5, 0.06},
-	{"5.2 mm on a square inch", "derived", CellsPerDM2(5.2) / 100 * 6.4516, 27.6, 0.06},
-	{"6.2 mm on a square inch", "derived", CellsPerDM2(6.2) / 100 * 6.4516, 19.4, 0.06},
-	{"6.9 mm on a square inch", "derived", CellsPerDM2(6.9) / 100 * 6.4516, 15.7, 0.06},
+	{"5.4 mm a side", "derived", hexagonsPerDM2(5.4), 396.0, 0.05},
+	{"5.2 mm a side", "derived", hexagonsPerDM2(5.2), 427.0, 0.05},
+	{"6.2 mm a side", "derived", hexagonsPerDM2(6.2), 300.4, 0.05},
+	{"5.4 mm on a square inch", "derived", hexagonsPerDM2(5.4) / 100 * 6.4516, 25.5, 0.06},
+	{"5.2 mm on a square inch", "derived", hexagonsPerDM2(5.2) / 100 * 6.4516, 27.6, 0.06},
+	{"6.2 mm on a square inch", "derived", hexagonsPerDM2(6.2) / 100 * 6.4516, 19.4, 0.06},
+	{"6.9 mm on a square inch", "derived", hexagonsPerDM2(6.9) / 100 * 6.4516, 15.7, 0.06},
 }
 
 func cellsOf(n float64) Estimate { return Estimate{Exactly(n, unitCells), Explanation{What: "cells"}} }
@@ -166,7 +166,7 @@ var publishedBees = []figure{
 	{"winter bees live 3 months", "Agroscope", held{WinterLife.Value, 90}, true, 0},
 	{"winter bees live 6 months", "Agroscope", held{WinterLife.Value, 180}, true, 0},
 	{"winter bees live 320 days", "americasbeekeeper.com", held{WinterLife.Value, 320}, true, 0},
-	{"3,200 sealed cells", "derived", LayingRate(cellsOf(3200)).Best, 267.0, 0.5},
+	{"3,200 sealed cells", "derived", layingRate(cellsOf(3200)).Best, 267.0, 0.5},
 	{"comb side of 8.89 dm²", "derived", DefaultBox.Trapezoid() * BeesPerDM2.Value.Best, 1111.0, 0.5},
 }
 
@@ -201,7 +201,7 @@ var publishedStores = []figure{
 func washed(mites, bees int) float64 { return shareRate(mites, bees, "bees", "").Best }
 
 func wilson(count, n int) string {
-	low, high := WilsonInterval(count, n)
+	low, high := wilsonInterval(count, n)
 	return fmt.Sprintf("%.4f %.4f", low, high)
 }
 
@@ -228,14 +228,14 @@ var publishedMites = []figure{
 }
 
 var publishedColours = []figure{
-	{"1 and 6", "BEE-L 2000", QueenColour(2011) + QueenColour(2006), "whitewhite", 0},
-	{"2 and 7", "BEE-L 2000", QueenColour(2012) + QueenColour(1997), "yellowyellow", 0},
-	{"3 and 8", "BEE-L 2000", QueenColour(2013) + QueenColour(2028), "redred", 0},
-	{"4 and 9", "BEE-L 2000", QueenColour(2014) + QueenColour(1999), "greengreen", 0},
-	{"5 and 0", "BEE-L 2000", QueenColour(2015) + QueenColour(2030), "blueblue", 0},
-	{"2020", "Launceston beekeepers", QueenColour(2020), "blue", 0},
-	{"2021", "Launceston beekeepers", QueenColour(2021), "white", 0},
-	{"2025", "derived", QueenColour(2025), "blue", 0},
+	{"1 and 6", "BEE-L 2000", queenColour(2011) + queenColour(2006), "whitewhite", 0},
+	{"2 and 7", "BEE-L 2000", queenColour(2012) + queenColour(1997), "yellowyellow", 0},
+	{"3 and 8", "BEE-L 2000", queenColour(2013) + queenColour(2028), "redred", 0},
+	{"4 and 9", "BEE-L 2000", queenColour(2014) + queenColour(1999), "greengreen", 0},
+	{"5 and 0", "BEE-L 2000", queenColour(2015) + queenColour(2030), "blueblue", 0},
+	{"2020", "Launceston beekeepers", queenColour(2020), "blue", 0},
+	{"2021", "Launceston beekeepers", queenColour(2021), "white", 0},
+	{"2025", "derived", queenColour(2025), "blue", 0},
 }
 
 var publishedTrends = []figure{
@@ -243,9 +243,9 @@ var publishedTrends = []figure{
 	{"Sen's example: intercept at day 1 less one", "Sen 1968, as in the tests of SciPy", theilSen(senData, 0.07).Intercept - 4, 4.0, 1e-9},
 	{"Sen's example: lower limit 26/7", "Sen 1968, corrected in the R package deming", theilSen(senData, 0.07).Low, 26.0 / 7, 1e-9},
 	{"Sen's example: upper limit 35/8", "Sen 1968, corrected in the R package deming", theilSen(senData, 0.07).High, 35.0 / 8, 1e-9},
-	{"by hand: S", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).S, 54, 0},
-	{"by hand: Z", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).Z, 2.9058, 0.00005},
-	{"by hand: one-sided p", "Little, Holy Cross, A Mann-Kendall example", MannKendall(littleData).P / 2, 0.0018, 0.00005},
+	{"by hand: S", "Little, Holy Cross, A Mann-Kendall example", mannKendall(littleData).S, 54, 0},
+	{"by hand: Z", "Little, Holy Cross, A Mann-Kendall example", mannKendall(littleData).Z, 2.9058, 0.00005},
+	{"by hand: one-sided p", "Little, Holy Cross, A Mann-Kendall example", mannKendall(littleData).P / 2, 0.0018, 0.00005},
 }
 
 func series(days []int, values []float64) []Point {
@@ -324,7 +324,7 @@ func TestReferencesStand(t *testing.T) {
 }
 
 func allConstants() []Constant {
-	out := []Constant{virginFlies, firstEggs, emergedFor, WorkerCell, DroneCell, countedFill, SealedDays, BeesPerDM2, solidBrood, patchyBrood, someBrood,
+	out := []Constant{virginFlies, firstEggs, emergedFor, castDays, WorkerCell, DroneCell, countedFill, SealedDays, BeesPerDM2, solidBrood, patchyBrood, someBrood,
 		SummerLife, WinterLife, QueenPeak, sealedHoney, someHoney, openNectar, beeBread, WinterUse, UsualDoubling, dropRatio}
 	for _, d := range []Development{Worker, QueenBee, Drone} {
 		out = append(out, d.Hatch, d.Cap, d.Emerge)

@@ -9,9 +9,10 @@ var (
 		from("MCNEIL15", "UCANR87", "WILDFLOWER")}
 	virginFliesUsually = Between(6, 8, 10, unitDays)
 
-	firstEggs = Constant{"first eggs after emergence", Between(6, 11, 28, unitDays), "7 to 25 days read by season; observed 10 to 25 days after ripe cells were given",
-		from("GOODHG", "TRIBES", "CONNOR", "EVERSWEET", "AURELL25")}
-	firstEggsUsually = Between(8, 11, 16, unitDays)
+	firstEggs = Constant{"first eggs after emergence", Between(6, 11, 28, unitDays), "two to three weeks in one source, 7 to 25 days by season in another; observed 10 to 25 days after ripe cells were given",
+		from("KILLOWEN", "GOODHG", "TRIBES", "CONNOR", "EVERSWEET", "AURELL25")}
+	// From 8 days, the least that one source gives [TRIBES], to three weeks [KILLOWEN].
+	firstEggsUsually = Between(8, 11, 21, unitDays)
 )
 
 // cellAges are the ages of the bee in a queen cell of a stage, in days since
@@ -25,6 +26,11 @@ var cellAges = map[string]broodAge{
 // emergedFor is how long ago the queen may have left a cell that is found
 // open: bees tear such cells down within days, as a rule.
 var emergedFor = Constant{"an open queen cell still stands", Between(0, 3, 14, unitDays), "", from("PRACTICE")}
+
+// castDays is for how long after the first queen has left her cell sealed cells
+// may still stand, with a queen in each: as a rule the bees tear them down in a
+// day or two, but they keep them while casts are to leave.
+var castDays = Constant{"sealed cells stand on after the first queen is out", Between(0, 2, 8, unitDays), "while casts are to leave", from("PRACTICE")}
 
 // Milestone is one date of a queen's way from egg to laying.
 type Milestone struct {
@@ -66,10 +72,10 @@ func (c QueenCalendar) When(name string) Window {
 	return Window{}
 }
 
-// CellLaidWindow says when the egg in a queen cell of the stage was laid, for
+// cellLaidWindow says when the egg in a queen cell of the stage was laid, for
 // a cell seen on the day. Cups, torn cells and cells that a queen has left do
 // not tell, and give false.
-func CellLaidWindow(stage string, seen Date) (Window, bool) {
+func cellLaidWindow(stage string, seen Date) (Window, bool) {
 	age, ok := cellAges[stage]
 	if !ok {
 		return Window{}, false
@@ -77,14 +83,13 @@ func CellLaidWindow(stage string, seen Date) (Window, bool) {
 	return age.laidBefore(seen), true
 }
 
-// CalendarFromCell works out what follows from a queen cell of a stage seen on
+// calendarFromCell works out what follows from queen cells of a stage seen on
 // a day; kind is swarm, supersedure, emergency or empty. Stages that do not
 // tell an age give false.
-func CalendarFromCell(stage, kind string, seen Date) (QueenCalendar, bool) {
+func calendarFromCell(stage, kind string, seen Date) (QueenCalendar, bool) {
 	var c QueenCalendar
-	if laid, ok := CellLaidWindow(stage, seen); ok {
-		emerges := QueenBee.EmergeWindow(laid).notBefore(seen)
-		c = calendar(kind, laid, emerges)
+	if laid, ok := cellLaidWindow(stage, seen); ok {
+		c = calendar(kind, laid, firstOut(stage, laid, seen))
 	} else if stage == "emerged" {
 		back := emergedFor.Value
 		emerged := Window{DateRange{seen.AddDays(-7), seen}, DateRange{seen.AddDays(-int(back.High)), seen}}
@@ -97,10 +102,22 @@ func CalendarFromCell(stage, kind string, seen Date) (QueenCalendar, bool) {
 	return c, true
 }
 
-// CalendarFromLoss works out what follows when a colony lost its queen, or a
+// firstOut is when the first queen leaves her cell, where cells of a stage whose
+// eggs were laid in the window were seen on a day. Usually it is a queen of
+// these cells; at the outermost a cell that a queen has left was overlooked
+// beside sealed ones.
+func firstOut(stage string, laid Window, seen Date) Window {
+	w := QueenBee.EmergeWindow(laid).notBefore(seen)
+	if stage == "capped" || stage == "any" {
+		w.Outer.From = w.Outer.From.AddDays(-int(castDays.Value.High))
+	}
+	return w
+}
+
+// calendarFromLoss works out what follows when a colony lost its queen, or a
 // split was left without one, between two days: it raises one from a larva
 // that is hatched and not yet two days old.
-func CalendarFromLoss(kind string, lost Window) QueenCalendar {
+func calendarFromLoss(kind string, lost Window) QueenCalendar {
 	// The egg of the larva was laid 3 to 5 days before the loss; eggs present at
 	// the loss may be used too, so the outermost is an egg laid on the last day.
 	laid := Window{lost.Usual.After(-5, -3), lost.Outer.After(-6, 0)}
@@ -111,9 +128,9 @@ func CalendarFromLoss(kind string, lost Window) QueenCalendar {
 	return c
 }
 
-// CalendarFromGift works out what follows when a queen was put in on a day.
+// calendarFromGift works out what follows when a queen was put in on a day.
 // What is "mated", "virgin" or "cell" (a sealed cell, ripe or not).
-func CalendarFromGift(what string, on Date) QueenCalendar {
+func calendarFromGift(what string, on Date) QueenCalendar {
 	var c QueenCalendar
 	switch what {
 	case "virgin":
@@ -121,7 +138,7 @@ func CalendarFromGift(what string, on Date) QueenCalendar {
 		c = calendar("introduced", Window{}, free)
 		c.Milestones[0].Name = MilestoneReleased
 	case "cell":
-		laid, _ := CellLaidWindow("capped", on)
+		laid, _ := cellLaidWindow("capped", on)
 		c = calendar("introduced", Window{}, QueenBee.EmergeWindow(laid).notBefore(on))
 	default:
 		free := onDay(on).After(Between(0, 3, 5, unitDays), Between(0, 3, 8, unitDays))
@@ -157,7 +174,7 @@ func calendar(kind string, laid, emerges Window) QueenCalendar {
 	}
 	add(MilestoneEmerges, emerges, "")
 	if kind == "swarm" || kind == "" {
-		add(MilestoneCasts, emerges.After(Between(0, 2, 4, unitDays), Between(0, 2, 8, unitDays)), "only if a prime swarm has left")
+		add(MilestoneCasts, emerges.After(Between(0, 2, 4, unitDays), castDays.Value), "only if a prime swarm has left")
 	}
 	add(MilestoneFlies, emerges.After(virginFliesUsually, virginFlies.Value), "do not open the hive in the afternoon of a fine day")
 	eggs := emerges.After(firstEggsUsually, firstEggs.Value)
@@ -191,16 +208,16 @@ func (w Window) notBefore(d Date) Window {
 func (c *QueenCalendar) explain() {
 	c.Why.What = "queen calendar"
 	c.Why.Result = "first eggs " + c.When(MilestoneEggs).String()
-	c.Why.Formula = "day 0 is the day of laying; sealed day 8, emerged day 16; first flight 6 to 10 and first eggs 8 to 16 days after that"
+	c.Why.Formula = "day 0 is the day of laying; sealed day 8, emerged day 16; first flight 6 to 10 and first eggs 8 to 21 days after that"
 	c.Why.Inputs = append(c.Why.Inputs, Input{Name: "begins with", Value: c.Begin})
 	for _, m := range c.Milestones {
 		c.Why.Inputs = append(c.Why.Inputs, Input{m.Name, m.When.String(), m.Note})
 	}
-	for _, k := range []Constant{QueenBee.Cap, QueenBee.Emerge, virginFlies, firstEggs, Worker.Cap, Worker.Emerge} {
+	for _, k := range []Constant{QueenBee.Cap, QueenBee.Emerge, castDays, virginFlies, firstEggs, Worker.Cap, Worker.Emerge} {
 		c.Why.Inputs = append(c.Why.Inputs, k.input())
 		c.Why.From = withReferences(c.Why.From, k.From...)
 	}
-	c.Why.Caveats = append(c.Why.Caveats, "speaks of the cells that were seen; one that was overlooked may be older")
+	c.Why.Caveats = append(c.Why.Caveats, "usual days are those of the cells that were seen; the outermost allow for a cell that a queen has left, overlooked beside sealed ones")
 }
 
 func stageWord(stage string) string {

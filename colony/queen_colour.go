@@ -7,15 +7,15 @@ import "fmt"
 // and 9 green, 5 and 0 blue [BEEL00, LAUNC].
 var queenColours = [5]string{"blue", "white", "yellow", "red", "green"}
 
-// QueenColour is the colour of a queen raised in the year.
-func QueenColour(year int) string { return queenColours[((year%5)+5)%5] }
+// queenColour is the colour of a queen raised in the year.
+func queenColour(year int) string { return queenColours[((year%5)+5)%5] }
 
-// QueenYears lists the last two years up to latest, newest first, in which
+// queenYears lists the last two years up to latest, newest first, in which
 // queens got the colour. A colour outside the code gives none.
-func QueenYears(colour string, latest int) []int {
+func queenYears(colour string, latest int) []int {
 	var out []int
 	for y := latest; y > latest-10; y-- {
-		if QueenColour(y) == colour {
+		if queenColour(y) == colour {
 			out = append(out, y)
 		}
 	}
@@ -30,10 +30,10 @@ type ColourFinding struct {
 	Says   string `json:"says,omitempty"` // for people
 }
 
-// CheckColour compares the mark that was said on a day with the year that was
+// checkColour compares the mark that was said on a day with the year that was
 // said, and reads the year from the mark where none was. A queen raised in the
 // southern December keeps that year's colour.
-func CheckColour(q *Queen, on Date) ColourFinding {
+func checkColour(q *Queen, on Date) ColourFinding {
 	f := ColourFinding{Fits: true}
 	if q == nil {
 		return f
@@ -41,7 +41,7 @@ func CheckColour(q *Queen, on Date) ColourFinding {
 	f.Colour = q.Colour
 	if q.Year != nil {
 		f.Year = *q.Year
-		want := QueenColour(f.Year)
+		want := queenColour(f.Year)
 		switch {
 		case f.Colour == "":
 			f.Says = fmt.Sprintf("raised in %d, for which the code's colour is %s", f.Year, want)
@@ -53,7 +53,7 @@ func CheckColour(q *Queen, on Date) ColourFinding {
 		}
 		return f
 	}
-	if years := QueenYears(f.Colour, on.Year); len(years) > 0 {
+	if years := queenYears(f.Colour, on.Year); len(years) > 0 {
 		f.Year = years[0]
 		f.Says = fmt.Sprintf("%s, by the code a queen raised in %d", f.Colour, years[0])
 		if years[0] == on.Year {

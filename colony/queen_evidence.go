@@ -63,18 +63,12 @@ type QueenEvidence struct {
 	Why       Explanation    `json:"why"`
 }
 
-// JudgeQueen weighs all inspections of one hive, sorted by time, as of a day.
-// Inspections after that day, or without a time, are left out. It claims only what the records
-// carry: eggs say that a queen laid within the last three days, not that she
-// is there now.
-func JudgeQueen(history []Inspection, today Date) QueenEvidence {
-	verdicts := judgeLast(upTo(history, today), today, 0)
-	return verdicts[len(verdicts)-1]
-}
-
-// judgeLast judges the queen before each of the last visits, as of the day of
-// that visit, and after all of them, as of the day of the last one and as of
-// today: two verdicts more than visits, from one pass over the history.
+// judgeLast weighs all inspections of one hive, sorted by time. It judges the
+// queen before each of the last visits, as of the day of that visit, and after
+// all of them, as of the day of the last one and as of today: two verdicts more
+// than visits, from one pass over the history. It claims only what the records
+// carry: eggs say that a queen laid within the last three days, not that she is
+// there now.
 func judgeLast(known []Inspection, today Date, visits int) []QueenEvidence {
 	t := &queenTrack{}
 	var out []QueenEvidence
@@ -183,7 +177,7 @@ func (t *queenTrack) takeBrood(f queenFacts) {
 }
 
 func (t *queenTrack) raise(what string, on Date, path string) {
-	w, _ := LaidWindow(what, on)
+	w, _ := laidWindow(what, on)
 	t.hasBrood = true
 	t.lastEgg.usual = laterOf(t.lastEgg.usual, w.Usual.From)
 	t.lastEgg.outer = laterOf(t.lastEgg.outer, w.Outer.From)
@@ -212,15 +206,20 @@ func (t *queenTrack) settle(f queenFacts) {
 	if t.cohort == nil || t.layers == f.on {
 		return
 	}
-	eggs := t.cohort.calendar.When(MilestoneEggs)
-	if f.on.Compare(eggs.Outer.To.AddDays(int(Worker.Emerge.Value.High))) > 0 ||
-		f.brood["eggs"] == shown && f.on.Compare(eggs.Outer.From) >= 0 {
+	eggs := t.cohort.calendar.When(MilestoneEggs).Outer
+	if _, inCell := cellAges[t.cohort.stage]; inCell {
+		// Eggs sooner after the sighting are rather the old queen's than those of a
+		// young one whose cell was overlooked.
+		eggs.From = laterOf(eggs.From, t.cohort.seen.AddDays(int(firstEggs.Value.Low)))
+	}
+	if f.on.Compare(eggs.To.AddDays(int(Worker.Emerge.Value.High))) > 0 ||
+		f.brood["eggs"] == shown && f.on.Compare(eggs.From) >= 0 {
 		t.cohort = nil
 		return
 	}
 	for _, what := range broodWords {
-		laid, _ := LaidWindow(what, f.on)
-		if f.brood[what] == shown && what != "drone_brood" && laid.Outer.From.Compare(eggs.Outer.From) >= 0 {
+		laid, _ := laidWindow(what, f.on)
+		if f.brood[what] == shown && what != "drone_brood" && laid.Outer.From.Compare(eggs.From) >= 0 {
 			t.cohort = nil
 			return
 		}
@@ -230,7 +229,7 @@ func (t *queenTrack) settle(f queenFacts) {
 // joinCohort adds cells to the lot that is under way if both can be the same,
 // and starts a new lot if they cannot.
 func (t *queenTrack) joinCohort(f queenFacts, stage string) {
-	fresh, _ := CalendarFromCell(stage, f.kind, f.on)
+	fresh, _ := calendarFromCell(stage, f.kind, f.on)
 	next := &cellCohort{calendar: fresh, laid: fresh.When(MilestoneLaid), stage: stage, seen: f.on, strength: Likely}
 	if old := t.cohort; old != nil && !old.cut {
 		next.narrow(old)
@@ -248,7 +247,7 @@ func (c *cellCohort) narrow(old *cellCohort) {
 		if !ok {
 			return
 		}
-		c.laid, emerges = both, QueenBee.EmergeWindow(both).notBefore(c.seen)
+		c.laid, emerges = both, firstOut(c.stage, both, c.seen)
 	} else {
 		both, ok := old.calendar.When(MilestoneEmerges).Meet(emerges)
 		if !ok {
@@ -276,7 +275,7 @@ func (t *queenTrack) takeGift(f queenFacts) {
 
 func (t *queenTrack) startGift(what string, on Date) {
 	t.layers = Date{}
-	t.cohort = &cellCohort{calendar: CalendarFromGift(what, on), stage: "put in", seen: on, strength: Likely}
+	t.cohort = &cellCohort{calendar: calendarFromGift(what, on), stage: "put in", seen: on, strength: Likely}
 }
 
 // pathOf names the first leaf that shows the content.

@@ -89,7 +89,7 @@ func TestJudgeQueen(t *testing.T) {
 			"2025-05-25", Laying, Sure, "17 to 20 May 2025", "", "eggs"},
 	} {
 		t.Run(strings.ReplaceAll(name, " ", "_"), func(t *testing.T) {
-			e := JudgeQueen(c.history, day(c.today))
+			e := judgeQueen(c.history, day(c.today))
 			if e.State != c.state || e.Sureness != c.sure {
 				t.Errorf("judged %q, %s; want %q, %s\n%s", e.State, e.Sureness, c.state, c.sure, e.Says)
 			}
@@ -110,7 +110,7 @@ func TestJudgeQueen(t *testing.T) {
 }
 
 func TestCellsBesideALayingQueen(t *testing.T) {
-	e := JudgeQueen([]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "queen_cells.charged=yes", "queen_cells.charged.kind=swarm")}, day("2025-05-20"))
+	e := judgeQueen([]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "queen_cells.charged=yes", "queen_cells.charged.kind=swarm")}, day("2025-05-20"))
 	if e.State != Laying || !slices.Contains(e.Also, RaisingQueen) {
 		t.Fatalf("judged %s also %v", e.State, e.Also)
 	}
@@ -123,8 +123,8 @@ func TestCellsBesideALayingQueen(t *testing.T) {
 // Two looks at the same cells say more than one: charged on the 12th and
 // sealed on the 17th leaves five days for the laying of the egg.
 func TestTwoLooksAtCellsNarrow(t *testing.T) {
-	one := JudgeQueen([]Inspection{visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
-	two := JudgeQueen([]Inspection{visit("2025-05-12", "queen_cells.charged=yes"), visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
+	one := judgeQueen([]Inspection{visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
+	two := judgeQueen([]Inspection{visit("2025-05-12", "queen_cells.charged=yes"), visit("2025-05-17", "queen_cells.capped=yes", "contents.eggs=no")}, day("2025-05-17"))
 	if got, want := one.Calendar.When(MilestoneLaid).Usual.String(), "1 to 9 May 2025"; got != want {
 		t.Errorf("one look: %s, want %s", got, want)
 	}
@@ -137,15 +137,15 @@ func TestTwoLooksAtCellsNarrow(t *testing.T) {
 }
 
 func TestQueenOverYearEnd(t *testing.T) {
-	e := JudgeQueen([]Inspection{visit("2024-01-02", "bars.4.eggs=yes")}, day("2024-01-02"))
+	e := judgeQueen([]Inspection{visit("2024-01-02", "bars.4.eggs=yes")}, day("2024-01-02"))
 	if got, want := e.LastEgg.Usual.String(), "30 Dec 2023 to 2 Jan 2024"; got != want {
 		t.Errorf("last egg %s, want %s", got, want)
 	}
-	leap := JudgeQueen([]Inspection{visit("2024-03-02", "bars.4.eggs=yes")}, day("2024-03-02"))
+	leap := judgeQueen([]Inspection{visit("2024-03-02", "bars.4.eggs=yes")}, day("2024-03-02"))
 	if got, want := leap.LastEgg.Usual.From, day("2024-02-28"); got != want {
 		t.Errorf("over a leap day: %s, want %s", got, want)
 	}
-	if plain := JudgeQueen([]Inspection{visit("2025-03-02", "bars.4.eggs=yes")}, day("2025-03-02")); plain.LastEgg.Usual.From != day("2025-02-27") {
+	if plain := judgeQueen([]Inspection{visit("2025-03-02", "bars.4.eggs=yes")}, day("2025-03-02")); plain.LastEgg.Usual.From != day("2025-02-27") {
 		t.Errorf("without a leap day: %s", plain.LastEgg.Usual.From)
 	}
 }

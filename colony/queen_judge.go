@@ -35,7 +35,7 @@ func (t *queenTrack) lastEggWindow() Window {
 		return Window{}
 	}
 	f := t.last
-	until := LaidUntil(f.on, f.brood["eggs"] == denied, f.brood["open_brood"] == denied, f.brood["capped_brood"] == denied)
+	until := laidUntil(f.on, f.brood["eggs"] == denied, f.brood["open_brood"] == denied, f.brood["capped_brood"] == denied)
 	w := Window{DateRange{t.lastEgg.usual, until}, DateRange{t.lastEgg.outer, f.on}}
 	if w.Usual.From.Compare(w.Usual.To) > 0 {
 		// Brood seen lately and now denied do not fit; the sighting counts.
@@ -145,7 +145,7 @@ func (t *queenTrack) judgeOldBrood(e *QueenEvidence) {
 			e.Says = fmt.Sprintf("by the brood of %s the last egg was laid within %s; eggs and larvae were not spoken of", shortDay(f.on), e.LastEgg.Usual)
 			return
 		}
-		cal := CalendarFromLoss("", Window{e.LastEgg.Usual, e.LastEgg.Usual})
+		cal := calendarFromLoss("", Window{e.LastEgg.Usual, e.LastEgg.Usual})
 		e.Calendar, e.ExpectBy = &cal, cal.When(MilestoneEggs).Outer.To
 		e.Says = fmt.Sprintf("no eggs on %s; by the brood the last egg was laid within %s; if the queen was lost then, a young one lays %s", shortDay(f.on), e.LastEgg.Usual, cal.When(MilestoneEggs).Usual)
 	default:
@@ -213,7 +213,7 @@ func (t *queenTrack) addSightings(e *QueenEvidence) {
 		e.Notes = append(e.Notes, noWorry)
 	}
 	if f.split {
-		cal := CalendarFromLoss("split", onDay(f.on))
+		cal := calendarFromLoss("split", onDay(f.on))
 		e.Notes = append(e.Notes, fmt.Sprintf("split on %s: the part without the queen has a new queen out %s and first eggs %s",
 			shortDay(f.on), cal.When(MilestoneEmerges).Usual, cal.When(MilestoneEggs).Usual))
 	}

@@ -17,6 +17,7 @@ var library = byKey([]Reference{
 	{"WILDFLOWER", "wildflowermeadows.com, queens kept in for over three weeks lay drones only", Published},
 	{"EVERSWEET", "eversweetapiaries.com, eggs within two days of the last flight", Published},
 	{"BEEL05", "BEE-L 2005-10-07, cells along the bars of two top-bar hives", Published},
+	{"KILLOWEN", "killowen.com, new brood two to three weeks after the virgin emerges", Published},
 	{"GOODHG", "goodhoneyguide.com, when queens begin to lay", Published},
 	{"AURELL25", "Aurell et al. 2025, J. Econ. Entomol., toaf126, open data on splits with queen cells", Published},
 	{"MBBKA", "Mid Bucks beekeepers 2011, swarm control", Published},

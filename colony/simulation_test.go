@@ -10,7 +10,10 @@ import (
 	"testing"
 )
 
-const overlookedClaim = "emergence, its open cell overlooked"
+// overlookedClaim is the part of the claims of emergence in which the keeper
+// passed over the cell that a queen had left, beside sealed ones: they lie before
+// the usual span, which is of the cells that were seen.
+const overlookedClaim = "emergence, where its open cell was overlooked"
 
 // tally counts, per kind of claim, how often the simulated truth lies within
 // the usual and the outer span.
@@ -47,7 +50,7 @@ func (r *simReport) claim(name string, w Window, truth Date, context func() stri
 	}
 	if w.Outer.Contains(truth) {
 		t.outer++
-	} else if len(r.firstBad) < 5 && name != overlookedClaim {
+	} else if len(r.firstBad) < 5 {
 		r.firstBad = append(r.firstBad, fmt.Sprintf("%s: %s, truth %s; %s", name, w, truth, context()))
 	}
 }
@@ -79,7 +82,7 @@ func (r *simReport) season(seed uint64) {
 		history = append(history, v.ins)
 		r.visits++
 		today := simDay(v.at)
-		// The same as JudgeQueen over the history so far, without reading the
+		// The same as judgeQueen over the history so far, without reading the
 		// earlier visits again; checked at the season's end.
 		if f := factsOf(&v.ins); f.informative() {
 			track.take(f)
@@ -89,7 +92,7 @@ func (r *simReport) season(seed uint64) {
 		if !e.LastEgg.IsZero() {
 			r.claim("last egg", e.LastEgg, simDay(c.lastEgg(asOf(history, e.AsOf, v.at))), context)
 		}
-		r.calendar(c, &history[len(history)-1], v.at, e, context)
+		r.calendar(c, v, e, context)
 
 		alarm := e.State == Queenless || !e.ExpectBy.IsZero() && today.Compare(e.ExpectBy) > 0
 		if alarm {
@@ -113,7 +116,7 @@ func (r *simReport) season(seed uint64) {
 	}
 	r.count(wrong, hopeless, found)
 	end := simDay(simSeasonDays + 1)
-	if whole := JudgeQueen(history, end); whole.Says != track.judge(end).Says {
+	if whole := judgeQueen(history, end); whole.Says != track.judge(end).Says {
 		r.firstBad = append(r.firstBad, fmt.Sprintf("seed %d: read at once it says %q, visit by visit %q", seed, whole.Says, track.judge(end).Says))
 		r.unequal++
 	}
@@ -144,26 +147,24 @@ func asOf(history []Inspection, on Date, now float64) float64 {
 // calendar compares what is said of cells with the fate of the oldest of them
 // that stood when they were last seen. What becomes of cells that are then cut
 // or torn down is nothing that a calendar can say.
-func (r *simReport) calendar(c *simColony, last *Inspection, at float64, e QueenEvidence, context func() string) {
-	f := factsOf(last)
-	cell, live := c.oldestLive(at)
-	if e.Calendar == nil || f.oldestCell() == "" || f.cut || !live || cell.gone < cell.emerges {
+func (r *simReport) calendar(c *simColony, v simVisit, e QueenEvidence, context func() string) {
+	f := factsOf(&v.ins)
+	cell, live := c.oldestLive(v.at)
+	if e.Calendar == nil || f.oldestCell() == "" || f.cut || !live || cell.gone < min(cell.emerges, c.virgin) {
 		return
 	}
 	cal := e.Calendar
-	// Where the keeper passed over the cell that a queen had left, the calendar
-	// speaks of the sealed cells beside it, and is late.
-	if c.overlooked {
-		r.claim(overlookedClaim, cal.When(MilestoneEmerges), simDay(cell.emerges), context)
-		return
+	first := min(cell.emerges, c.virgin) // of a queen whose cell may be gone
+	r.claim("emergence", cal.When(MilestoneEmerges), simDay(first), context)
+	if v.overlooked {
+		r.claim(overlookedClaim, cal.When(MilestoneEmerges), simDay(first), context)
 	}
-	r.claim("emergence", cal.When(MilestoneEmerges), simDay(cell.emerges), context)
-	if cell.emerges == c.virgin && c.newEggs != never {
+	if first == c.virgin && c.newEggs != never {
 		r.claim("first eggs", cal.When(MilestoneEggs), simDay(c.newEggs), context)
 		r.claim("first sealed brood", cal.When(MilestoneSealed), simDay(c.newEggs+c.cap), context)
 		r.claim("first new bees", cal.When(MilestoneNewBees), simDay(c.newEggs+c.emerge), context)
 	}
-	if c.event == "swarm" && at < c.oldQueen && !cal.When(MilestoneSwarm).IsZero() {
+	if c.event == "swarm" && v.at < c.oldQueen && !cal.When(MilestoneSwarm).IsZero() {
 		r.claim("prime swarm", cal.When(MilestoneSwarm), simDay(c.oldQueen), context)
 	}
 }
@@ -187,15 +188,12 @@ func TestSimulatedSeasons(t *testing.T) {
 	r := runSeasons(seasons)
 	t.Log("\n" + r.String())
 	for name, claim := range r.claims {
-		if name == overlookedClaim {
-			continue // reported as misses
-		}
 		if claim.outer != claim.n {
 			t.Errorf("%s: the outer span excluded the truth %d times of %d", name, claim.n-claim.outer, claim.n)
 		}
 		// 95 in a hundred, less what chance does to the smallest samples.
 		share, slack := float64(claim.usual)/float64(claim.n), 2*math.Sqrt(0.05*0.95/float64(claim.n))
-		if share < 0.95-slack {
+		if share < 0.95-slack && name != overlookedClaim {
 			t.Errorf("%s: the usual span holds the truth in %.1f %%, want 95", name, 100*share)
 		}
 	}
@@ -256,7 +254,7 @@ func (r *simReport) String() string {
 	sort.Strings(names)
 	for _, name := range names {
 		t := r.claims[name]
-		fmt.Fprintf(&b, "  %-42s %7d claims  usual %5.1f %%  outer %6.2f %%\n", name, t.n, 100*float64(t.usual)/float64(t.n), 100*float64(t.outer)/float64(t.n))
+		fmt.Fprintf(&b, "  %-45s %7d claims  usual %5.1f %%  outer %6.2f %%\n", name, t.n, 100*float64(t.usual)/float64(t.n), 100*float64(t.outer)/float64(t.n))
 	}
 	fmt.Fprintf(&b, "  alarms at %d visits, wrong at %d (%.2f %% of visits, in %.1f %% of seasons)\n", r.alarms, r.wrongAlarms,
 		100*float64(r.wrongAlarms)/float64(r.visits), 100*float64(r.wrongAlarmSeasons)/float64(r.seasons))

@@ -11,7 +11,8 @@ import (
 // is true; what it hands out are inspections.
 //
 // Its biology is drawn from inside the published spreads, not from the
-// package's constants, so that the two can disagree.
+// package's constants, so that the two can disagree. When a young queen begins
+// to lay is not drawn at all: it comes of her age and of the weather.
 
 const simSeasonDays = 180
 
@@ -36,14 +37,14 @@ type simColony struct {
 	cap    float64
 	emerge float64
 
-	event      string // what befell it
-	spells     []simSpell
-	cells      []simCell
-	oldQueen   float64   // the old queen is in the hive until then
-	virgin     float64   // a young queen walks the comb from then; +Inf for none
-	newEggs    float64   // the young queen lays from then; +Inf if never
-	overlooked bool      // a cell that a queen had left was passed over beside sealed ones
-	deeds      []simDeed // what the keeper did, in order of time
+	event    string // what befell it
+	spells   []simSpell
+	cells    []simCell
+	oldQueen float64                  // the old queen is in the hive until then
+	virgin   float64                  // a young queen walks the comb from then; +Inf for none
+	newEggs  float64                  // the young queen lays from then; +Inf if never
+	deeds    []simDeed                // what the keeper did, in order of time
+	fine     [simSeasonDays + 60]bool // days fit for a mating flight
 }
 
 type simDeed struct {
@@ -56,6 +57,7 @@ const never = 1e9
 func newSimColony(rng *rand.Rand) *simColony {
 	c := &simColony{rng: rng, hatch: uniform(rng, 2.7, 3.6), cap: uniform(rng, 8.3, 9.6), emerge: uniform(rng, 19.4, 23.0),
 		oldQueen: never, virgin: never, newEggs: never}
+	c.makeWeather()
 	start := uniform(rng, 25, 110)
 	switch p := rng.Float64(); {
 	case p < 0.30:
@@ -74,6 +76,39 @@ func newSimColony(rng *rand.Rand) *simColony {
 		c.lay(-60, never)
 	}
 	return c
+}
+
+// makeWeather draws days fit for mating flights and others in spells: each day
+// is like the one before in seven of ten cases, and six of ten are fine.
+func (c *simColony) makeWeather() {
+	fine := true
+	for i := range c.fine {
+		if c.rng.Float64() > 0.7 {
+			fine = c.rng.Float64() < 0.6
+		}
+		c.fine[i] = fine
+	}
+}
+
+// beginsToLay is when a queen who left her cell at a time lays her first egg:
+// she is fit to fly at five to eight days [McNeil 2015; Connor], flies on one to
+// three fine days, and lays two to four days after the last of them [Connor: 3;
+// eversweetapiaries.com: within two]. If the weather keeps her in for more than
+// three weeks she never mates [wildflowermeadows.com].
+func (c *simColony) beginsToLay(emerged float64) float64 {
+	ready := emerged + uniform(c.rng, 5, 8)
+	flights := 1 + c.rng.IntN(3)
+	last := never
+	for day := int(ready) + 1; flights > 0 && day < len(c.fine) && float64(day) < emerged+21; day++ {
+		if c.fine[day] {
+			last = float64(day) + 0.6 // in the afternoon
+			flights--
+		}
+	}
+	if last == never {
+		return never
+	}
+	return last + uniform(c.rng, 2, 4)
 }
 
 func uniform(rng *rand.Rand, low, high float64) float64 { return low + rng.Float64()*(high-low) }
@@ -150,29 +185,28 @@ func (c *simColony) lose(start float64, event string) {
 	c.raise(first)
 }
 
-// raise: the first virgin tears the other cells down, flies and lays, or fails,
-// and then workers lay when the brood is long gone.
+// raise: the first virgin tears the other cells down, or after a swarm they stand
+// for some days, kept sealed, to lead casts; she flies and lays, or is lost, and then
+// workers lay when the brood is long gone.
 func (c *simColony) raise(first float64) {
 	c.virgin = first
+	stand := 3.0
+	if c.event == "swarm" && c.rng.Float64() < 0.25 {
+		stand = 7.5
+	}
 	for i := range c.cells {
 		cell := &c.cells[i]
 		if cell.emerges == first {
 			cell.gone = min(cell.gone, first+uniform(c.rng, 1, 10))
 		} else {
-			cell.gone = min(cell.gone, first+uniform(c.rng, 0, 3))
+			cell.gone = min(cell.gone, first+uniform(c.rng, 0, stand))
 		}
 	}
-	switch p := c.rng.Float64(); {
-	case p < 0.08:
-		from := first + uniform(c.rng, 24, 40)
-		c.spells = append(c.spells, simSpell{from, never, true})
+	lost := c.rng.Float64() < 0.06
+	if c.newEggs = c.beginsToLay(first); lost || c.newEggs == never {
+		c.newEggs = never
+		c.spells = append(c.spells, simSpell{first + uniform(c.rng, 24, 40), never, true})
 		return
-	case p < 0.85:
-		c.newEggs = first + uniform(c.rng, 8, 16)
-	case p < 0.93:
-		c.newEggs = first + uniform(c.rng, 6.5, 9)
-	default:
-		c.newEggs = first + uniform(c.rng, 16, 26)
 	}
 	c.lay(c.newEggs, never)
 }
@@ -223,10 +257,12 @@ func (c *simColony) hopeless(t float64) bool {
 	return c.newEggs == never && c.virgin != never && t > c.virgin+24 && t > c.oldQueen
 }
 
-// simVisit is an inspection, with its time in days of the season.
+// simVisit is an inspection, with its time in days of the season, and whether a
+// cell that a queen had left was overlooked at it beside sealed ones.
 type simVisit struct {
-	at  float64
-	ins Inspection
+	at         float64
+	ins        Inspection
+	overlooked bool
 }
 
 // visits lets the keeper look in about weekly, with gaps.
@@ -241,7 +277,8 @@ func (c *simColony) visits() []simVisit {
 				deeds = append(deeds, d.task)
 			}
 		}
-		out = append(out, simVisit{at, c.look(at, deeds)})
+		ins, overlooked := c.look(at, deeds)
+		out = append(out, simVisit{at, ins, overlooked})
 		step := uniform(c.rng, 5, 9)
 		if c.rng.Float64() < 0.15 {
 			step = uniform(c.rng, 12, 24)
@@ -253,8 +290,8 @@ func (c *simColony) visits() []simVisit {
 
 // look writes down what is seen at a time. Deeds done since the last visit are
 // put as events of their day, or as an action for what was just done.
-func (c *simColony) look(t float64, deeds []Task) Inspection {
-	ins := Inspection{Hive: "7", At: simTime(t)}
+func (c *simColony) look(t float64, deeds []Task) (ins Inspection, overlooked bool) {
+	ins = Inspection{Hive: "7", At: simTime(t)}
 	for _, d := range deeds {
 		c.tell(&ins, d, t)
 	}
@@ -278,8 +315,8 @@ func (c *simColony) look(t float64, deeds []Task) Inspection {
 		ins.Signs = append(ins.Signs, Sign{Sign: "laying_worker", Present: true})
 	}
 	c.lookForQueen(&ins, t)
-	c.lookForCells(&ins, t, spoken())
-	return ins
+	overlooked = c.lookForCells(&ins, t, spoken())
+	return ins, overlooked
 }
 
 // note writes one content: there and found; or not found, and denied or passed
@@ -320,12 +357,14 @@ func (c *simColony) lookForQueen(ins *Inspection, t float64) {
 	}
 }
 
-func (c *simColony) lookForCells(ins *Inspection, t float64, spoken bool) {
+// lookForCells writes down the stages of queen cells that are found, and reports
+// whether one that a queen had left was overlooked beside others.
+func (c *simColony) lookForCells(ins *Inspection, t float64, spoken bool) (overlooked bool) {
 	stages := map[string]bool{}
 	for _, cell := range c.cells {
 		switch {
 		case t < cell.egg || t >= cell.gone:
-		case t >= cell.emerges:
+		case t >= cell.emerges && cell.emerges == c.virgin:
 			stages["emerged"] = true
 		case t >= cell.capped:
 			stages["capped"] = true
@@ -335,13 +374,13 @@ func (c *simColony) lookForCells(ins *Inspection, t float64, spoken bool) {
 	}
 	if stages["emerged"] && len(stages) > 1 && c.rng.Float64() < 0.15 {
 		delete(stages, "emerged")
-		c.overlooked = true
+		overlooked = true
 	}
 	if len(stages) == 0 || c.rng.Float64() > 0.9 {
 		if spoken && c.rng.Float64() < 0.4 {
 			ins.QueenCells = []QueenCells{{Stage: "any"}}
 		}
-		return
+		return false
 	}
 	for _, stage := range []string{"charged", "capped", "emerged"} {
 		if stages[stage] {
@@ -351,6 +390,7 @@ func (c *simColony) lookForCells(ins *Inspection, t float64, spoken bool) {
 	if c.rng.Float64() < 0.15 && !stages["emerged"] {
 		ins.QueenCells = []QueenCells{{Stage: "any", Present: true}}
 	}
+	return overlooked
 }
 
 // tell puts a deed of an earlier day into the record, as a keeper would.

@@ -32,9 +32,9 @@ const roomAhead = 60
 // season is said; common practice.
 const shortOfRoom = 3
 
-// JudgeSpace works out the free bars before the follower, how fast they are
+// judgeSpace works out the free bars before the follower, how fast they are
 // taken into use and when they run out. History is of one hive, sorted.
-func JudgeSpace(history []Inspection, today Date, season Season) Space {
+func judgeSpace(history []Inspection, today Date, season Season) Space {
 	var s Space
 	known := upTo(history, today)
 	counts := barCounts(known)
@@ -197,7 +197,7 @@ func useRate(counts []barCount) Estimate {
 	if len(steps) == 0 {
 		return Estimate{}
 	}
-	slope := TheilSen(points).Slope
+	slope := theilSen(points, trendAlpha).Slope
 	r := Between(slices.Min(steps), slope, slices.Max(steps), "bars a day").AtLeast(0)
 	e := because("bars taken into use", r, "median of the slopes between counts of the last six weeks", []Input{{"counts", amount(float64(len(points))), ""}})
 	for _, p := range points {

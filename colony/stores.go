@@ -18,9 +18,9 @@ type Food struct {
 	Word   string   `json:"word,omitempty"`
 }
 
-// CountFood works honey and pollen out from the comb areas of one inspection.
+// countFood works honey and pollen out from the comb areas of one inspection.
 // Combs that were not spoken of are not in it, so it is rather too low.
-func CountFood(ins *Inspection, box Box) Food {
+func countFood(ins *Inspection, box Box) Food {
 	f := Food{AsOf: dayOf(ins)}
 	if ins.Stores != nil {
 		f.Word = ins.Stores.Word
@@ -90,9 +90,9 @@ func OwnWinterTarget(kg float64) WinterTarget {
 // WinterUse is what a wintering colony eats.
 var WinterUse = Constant{"food eaten in winter", Between(0.23, 0.29, 0.35, "kg a week"), "December to February, 1 to 1.5 kg a month; more from March on", from("HYM18", "QUARRY18")}
 
-// StoresGap is how much food is wanting to the target: positive is missing,
+// storesGap is how much food is wanting to the target: positive is missing,
 // negative is to spare.
-func StoresGap(f Food, target WinterTarget) Estimate {
+func storesGap(f Food, target WinterTarget) Estimate {
 	if !f.Honey.Known() {
 		return Estimate{}
 	}
@@ -104,8 +104,8 @@ func StoresGap(f Food, target WinterTarget) Estimate {
 	return e
 }
 
-// WeeksOfFood is how long the food lasts at a rate of use in kg a week.
-func WeeksOfFood(f Food, use Constant) Estimate {
+// weeksOfFood is how long the food lasts at a rate of use in kg a week.
+func weeksOfFood(f Food, use Constant) Estimate {
 	if !f.Honey.Known() {
 		return Estimate{}
 	}

@@ -33,10 +33,8 @@ type Kendall struct {
 	Exact    bool    `json:"exact"`    // P is exact: ten points or fewer, no ties
 }
 
-// TheilSen fits the median slope. Pairs on the same day are left out. With no
-// pair left the slope is zero and its limits infinite.
-func TheilSen(points []Point) Slope { return theilSen(points, 0.05) }
-
+// theilSen fits the median slope, with limits at 1 − alpha. Pairs on the same
+// day are left out. With no pair left the slope is zero and its limits infinite.
 func theilSen(points []Point, alpha float64) Slope {
 	out := Slope{Low: math.Inf(-1), High: math.Inf(1)}
 	if len(points) == 0 {
@@ -69,9 +67,9 @@ func theilSen(points []Point, alpha float64) Slope {
 	return out
 }
 
-// MannKendall tests whether the values rise or fall with time. Points of the
+// mannKendall tests whether the values rise or fall with time. Points of the
 // same day count as tied in time.
-func MannKendall(points []Point) Kendall {
+func mannKendall(points []Point) Kendall {
 	var k Kendall
 	sorted := slices.Clone(points)
 	slices.SortStableFunc(sorted, func(a, b Point) int { return a.On.Compare(b.On) })
@@ -172,12 +170,16 @@ type Trend struct {
 // four, no order of the values can reach p < 0.05.
 const trendPoints = 5
 
+// trendAlpha is the chance at which a trend is read from points that have none,
+// and at which the true slope lies outside the limits.
+const trendAlpha = 0.05
+
 // TrendOf fits and tests the points; they need not be in order.
 func TrendOf(points []Point) Trend {
 	sorted := slices.Clone(points)
 	slices.SortStableFunc(sorted, func(a, b Point) int { return a.On.Compare(b.On) })
-	t := Trend{Points: sorted, Slope: TheilSen(sorted), Test: MannKendall(sorted)}
-	t.Carries = len(sorted) >= trendPoints && t.Test.P < 0.05
+	t := Trend{Points: sorted, Slope: theilSen(sorted, trendAlpha), Test: mannKendall(sorted)}
+	t.Carries = len(sorted) >= trendPoints && t.Test.P < trendAlpha
 	return t
 }
 

@@ -22,7 +22,7 @@ func TestKendallExactAgainstAllOrders(t *testing.T) {
 			for i, v := range order {
 				values[i] = float64(v)
 			}
-			counts[MannKendall(series(nil, values)).S]++
+			counts[mannKendall(series(nil, values)).S]++
 		}
 		for s := range counts {
 			far := 0
@@ -57,10 +57,10 @@ func TestKendallVarianceAgainstAllOrders(t *testing.T) {
 			for i, v := range order {
 				values[i] = c.values[v]
 			}
-			s := float64(MannKendall(series(c.days, values)).S)
+			s := float64(mannKendall(series(c.days, values)).S)
 			squares += s * s
 		}
-		if got, want := MannKendall(series(c.days, c.values)).Variance, squares/float64(len(orders)); math.Abs(got-want) > 1e-9 {
+		if got, want := mannKendall(series(c.days, c.values)).Variance, squares/float64(len(orders)); math.Abs(got-want) > 1e-9 {
 			t.Errorf("days %v, values %v: variance %v, over all orders %v", c.days, c.values, got, want)
 		}
 	}
@@ -75,7 +75,7 @@ func TestKendallAgainstGonum(t *testing.T) {
 		for i := range at {
 			at[i] = float64(i)
 		}
-		k := MannKendall(series(nil, values))
+		k := mannKendall(series(nil, values))
 		if tau := stat.Kendall(at, values, nil); math.Abs(float64(k.S)/float64(n*(n-1)/2)-tau) > 1e-9 {
 			t.Fatalf("S %d of %d values, tau %v", k.S, n, tau)
 		}
@@ -94,14 +94,14 @@ func TestTheilSenProperties(t *testing.T) {
 		for i, d := range days {
 			values[i] = 3 + slope*float64(d)
 		}
-		line := TheilSen(series(days, values))
+		line := theilSen(series(days, values), trendAlpha)
 		if math.Abs(line.Slope-slope) > 1e-9 {
 			t.Fatalf("on a line of slope %v: %v", slope, line.Slope)
 		}
 		if n >= 8 {
 			// One wild value does not move a median slope far from a line.
 			values[n/2] += 1e6
-			if wild := TheilSen(series(days, values)); math.Abs(wild.Slope-slope) > 1e-6 {
+			if wild := theilSen(series(days, values), trendAlpha); math.Abs(wild.Slope-slope) > 1e-6 {
 				t.Fatalf("one outlier in %d moved %v to %v", n, slope, wild.Slope)
 			}
 		}
