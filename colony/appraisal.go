@@ -51,7 +51,7 @@ func Appraise(history []Inspection, today Date, set Settings, answers []Answer) 
 	set = set.forHive(a.Hive)
 	queens := judgeLast(known, today, recentVisits)
 	a.Queen = queens[len(queens)-1]
-	a.Space = judgeSpace(known, today, set.Season)
+	a.Space = judgeSpace(known, today, a.Queen, set.Season)
 	a.Cautions = cautionsFor(known, today, set.Season)
 	a.Due = OpenItems(dueWith(queens, known, today, set, answers))
 	a.readColour(known)
@@ -128,6 +128,9 @@ func (a *Appraisal) readFood(known []Inspection, set Settings) {
 	for i := len(known) - 1; i >= 0; i-- {
 		if f := countFood(&known[i], set.Box); f.Honey.Known() || f.Word != "" {
 			a.Food = f
+			if f.Honey.Vague() {
+				return // what would follow from it is vaguer still
+			}
 			if set.Season.Storing(a.Today) {
 				a.Gap, a.Target = storesGap(f, set.Target), set.Target.Name
 			}

@@ -292,6 +292,12 @@ func TestForecast(t *testing.T) {
 	if alone, _ := forecastColony(day("2025-05-20"), adults, BroodCount{Capped: cellsOf(12000)}, true, Season{}); math.Abs(alone.Weeks[5].Adults.Best-f.Weeks[5].Adults.Best) > 1e-6 {
 		t.Errorf("from sealed brood alone: %v, want %v", alone.Weeks[5].Adults, f.Weeks[5].Adults)
 	}
+	// Eggs that were looked for and not found are none: the 3,000 bees that they
+	// would have become are wanting, less those that die in the meantime.
+	gap, _ := forecastColony(day("2025-05-20"), adults, BroodCount{Capped: cellsOf(12000), Open: cellsOf(6000), None: []string{"eggs"}}, true, Season{})
+	if missing := f.Weeks[5].Adults.Best - gap.Weeks[5].Adults.Best; missing < 1000 || missing >= 3000 {
+		t.Errorf("without eggs on the day: %v bees fewer, want some of 3,000", missing)
+	}
 	none, _ := forecastColony(day("2025-05-20"), adults, steady, false, Season{})
 	if none.Weeks[5].Brood.Best != 0 || none.Weeks[5].Adults.Best >= f.Weeks[5].Adults.Best {
 		t.Errorf("without a queen: %v", none.Weeks[5])
@@ -340,7 +346,7 @@ func TestSpace(t *testing.T) {
 		visit("2025-05-13", "bars_total=10"),
 		visit("2025-05-20", "bars_total=12"),
 	}
-	s := judgeSpace(history, day("2025-05-20"), Season{})
+	s := judgeSpace(history, day("2025-05-20"), QueenEvidence{}, Season{})
 	if s.Free.Best != 2 || math.Abs(s.Rate.Best-2.0/7) > 1e-9 {
 		t.Fatalf("free %v, rate %v", s.Free.Range, s.Rate.Range)
 	}
@@ -348,7 +354,7 @@ func TestSpace(t *testing.T) {
 		t.Errorf("full on %s, give %d, swarmy %v", s.FullOn, s.Give, s.Swarmy)
 	}
 	// One bar in five days is 2.8 in a fortnight: three are given.
-	slow := judgeSpace([]Inspection{visit("2025-05-15", "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}, day("2025-05-20"), Season{})
+	slow := judgeSpace([]Inspection{visit("2025-05-15", "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}, day("2025-05-20"), QueenEvidence{}, Season{})
 	if slow.Give != 3 {
 		t.Errorf("give %d bars at a bar in five days, want 3", slow.Give)
 	}
@@ -364,29 +370,58 @@ func TestSpace(t *testing.T) {
 		"bars added and follower moved": {[]string{"actions.add_bar=yes", "actions.move_follower=yes", "actions.move_follower.to=15"}, 15},
 	} {
 		h := append(history[:2:2], visit("2025-05-20", append([]string{"bars_total=12"}, c.leaves...)...))
-		if got := judgeSpace(h, day("2025-05-20"), Season{}).Front; got != c.front {
+		if got := judgeSpace(h, day("2025-05-20"), QueenEvidence{}, Season{}).Front; got != c.front {
 			t.Errorf("%s: %d bars before the follower, want %d", name, got, c.front)
 		}
 	}
-	if s := judgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
+	if s := judgeSpace([]Inspection{visit("2025-05-20", "queen.seen=yes")}, day("2025-05-20"), QueenEvidence{}, Season{}); s.Used.Known() || s.String() != "bars in use: not recorded" {
 		t.Errorf("space from nothing: %s", s)
 	}
 	// Bars that were passed over are not gone; bars that were taken are.
 	some := []string{"bars.2.eggs=yes", "bars.3.eggs=yes", "bars.6.honey=yes"}
-	for deed, want := range map[string]float64{"smoke": 11, "remove_bar": 6} {
-		h := []Inspection{visit("2025-05-10", "bars_total=11", "actions."+deed+"=yes"), visit("2025-05-20", some...)}
-		if got := judgeSpace(h, day("2025-05-20"), Season{}).Used.Best; got != want {
-			t.Errorf("after %s: %v bars in use, want %v", deed, got, want)
+	for name, c := range map[string]struct {
+		deed []string
+		then []string
+		want float64
+	}{
+		"nothing taken":                    {nil, some, 11},
+		"one taken":                        {[]string{"actions.remove_bar=yes"}, some, 10},
+		"three taken and harvested":        {[]string{"actions.remove_bar=yes", "actions.remove_bar.bars=9,10,11", "actions.harvest=yes", "actions.harvest.count=3"}, some, 8},
+		"harvested, how many was not said": {[]string{"actions.harvest=yes"}, some, 6},
+		"a comb given to another hive":     {[]string{"actions.move_bar=yes", "actions.move_bar.to_hive=pond"}, some, 10},
+		"moved within the hive":            {[]string{"actions.move_bar=yes", "actions.move_bar.to=4"}, some, 11},
+		"a comb of another hive":           {[]string{"actions.add_bar=yes", "actions.add_bar.from_hive=pond"}, some, 12},
+		"half of it split off":             {[]string{"actions.split=yes"}, some, 6},
+		"a bare bar behind the last comb":  {nil, append(some[:3:3], "bars.7.comb.size=bare"), 6},
+		"cross comb is comb":               {nil, append(some[:3:3], "bars.12.comb.cross=yes"), 12},
+	} {
+		h := []Inspection{visit("2025-05-10", append([]string{"bars_total=11"}, c.deed...)...), visit("2025-05-20", c.then...)}
+		if got := judgeSpace(h, day("2025-05-20"), QueenEvidence{}, Season{}).Used.Best; got != c.want {
+			t.Errorf("%s: %v bars in use, want %v", name, got, c.want)
 		}
+	}
+	// Combs that were taken were built all the same: four in ten days.
+	built := judgeSpace([]Inspection{visit("2025-05-10", "bars_total=11", "actions.harvest=yes", "actions.harvest.count=3"), visit("2025-05-20", "bars_total=12")},
+		day("2025-05-20"), QueenEvidence{}, Season{})
+	if math.Abs(built.Rate.Best-0.4) > 1e-9 {
+		t.Errorf("%v taken into use, want 0.4 bars a day", built.Rate.Range)
+	}
+	// A count of last summer says nothing of the room there is now.
+	if old := judgeSpace(history, day("2026-05-20"), QueenEvidence{}, Season{}); old.Free.Known() || len(old.Notes) != 1 {
+		t.Errorf("a year after the count: free %v, notes %q", old.Free.Range, old.Notes)
+	}
+	// A colony that is raising a queen is left in peace.
+	if young := judgeSpace(history, day("2025-05-20"), QueenEvidence{State: VirginMating}, Season{}); young.Swarmy || len(young.Notes) > 0 {
+		t.Errorf("with a virgin queen: %q", young.Notes)
 	}
 	// Five free bars at a bar in ten days last 50 days, in thirteen days 65.
 	for before, known := range map[string]bool{"2025-05-10": true, "2025-05-07": false} {
 		h := []Inspection{visit(before, "bars_total=8", "follower.bar=14"), visit("2025-05-20", "bars_total=9")}
-		if s := judgeSpace(h, day("2025-05-20"), Season{}); s.FullOn.IsZero() == known || s.GiveBy.IsZero() == known {
+		if s := judgeSpace(h, day("2025-05-20"), QueenEvidence{}, Season{}); s.FullOn.IsZero() == known || s.GiveBy.IsZero() == known {
 			t.Errorf("a bar since %s: full on %s, to be given by %s", before, s.FullOn, s.GiveBy)
 		}
 	}
-	full := judgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), Season{})
+	full := judgeSpace([]Inspection{visit("2025-05-20", "bars_total=14", "follower.bar=14")}, day("2025-05-21"), QueenEvidence{}, Season{})
 	if full.GiveBy != day("2025-05-21") || full.Give == 0 {
 		t.Errorf("no free bar: give %d by %s", full.Give, full.GiveBy)
 	}

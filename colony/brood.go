@@ -24,13 +24,14 @@ var (
 )
 
 // BroodCount is the brood of a colony in cells, by stage; stages of which
-// nothing was said are unknown.
+// nothing was said, and those that were not found, are unknown.
 type BroodCount struct {
 	Eggs   Estimate `json:"eggs"`
 	Open   Estimate `json:"open"`
 	Capped Estimate `json:"capped"` // or emerging, where only that was said
 	Drone  Estimate `json:"drone"`
-	Mixed  Estimate `json:"mixed"` // brood of no said stage
+	Mixed  Estimate `json:"mixed"`          // brood of no said stage
+	None   []string `json:"none,omitempty"` // of eggs, open_brood, capped_brood: looked for and not found
 }
 
 // countBrood works the brood cells out from the areas that were said.
@@ -42,7 +43,15 @@ func countBrood(ins *Inspection, box Box) BroodCount {
 	if !box.CombTotal(ins, "capped_brood").Known() {
 		sealed = []string{"emerging_brood"} // else it is part of what was called capped
 	}
+	facts := factsOf(ins)
+	var none []string
+	for _, what := range []string{"eggs", "open_brood", "capped_brood"} {
+		if facts.brood[what] == denied {
+			none = append(none, what)
+		}
+	}
 	return BroodCount{
+		None:   none,
 		Eggs:   count(WorkerCell, "cells with eggs", "eggs"),
 		Open:   count(WorkerCell, "open brood", "open_brood"),
 		Capped: count(WorkerCell, "capped brood", sealed...),

@@ -194,5 +194,5 @@ func (b *Bar) holdsComb() bool {
 			return true
 		}
 	}
-	return b.Comb != nil && (b.Comb.New != nil || b.Comb.Old != nil || b.Comb.Straight != nil || b.Comb.LengthMM != nil)
+	return len(presentCells(b.QueenCells)) > 0 || b.Comb != nil && *b.Comb != (Comb{})
 }

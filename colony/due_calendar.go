@@ -98,8 +98,8 @@ func (l *dueList) nextInspection(known []Inspection, today Date, q QueenEvidence
 
 // space asks for bars while colonies grow and build; later in the year empty
 // bars before the follower are of no use to them.
-func (l *dueList) space(known []Inspection, today Date, set Settings) {
-	s := judgeSpace(known, today, set.Season)
+func (l *dueList) space(known []Inspection, today Date, queen QueenEvidence, set Settings) {
+	s := judgeSpace(known, today, queen, set.Season)
 	if s.GiveBy.IsZero() {
 		return
 	}
@@ -107,7 +107,7 @@ func (l *dueList) space(known []Inspection, today Date, set Settings) {
 	if s.Free.Best == 0 {
 		on = s.AsOf
 	}
-	if !set.Season.SwarmTime(today) || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
+	if !s.Swarmy || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
 		return
 	}
 	l.add("space", s.AsOf, "", on, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())

@@ -1,6 +1,9 @@
 package colony
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // ForecastWeeks is how far the forecast looks.
 const ForecastWeeks = 6
@@ -23,9 +26,11 @@ type Forecast struct {
 // forecastColony carries the counted brood and the adults forward by six
 // weeks: brood emerges at 21 days, the queen goes on laying as the sealed
 // brood implies (or not at all, where laying is false), and bees die off
-// evenly over the life of a summer or, out of the season, of a winter bee. The
-// low end takes the low of everything, the high end the high. It returns false
-// without adults or without capped brood: there is nothing to start from.
+// evenly over the life of a summer or, out of the season, of a winter bee. A
+// stage of which nothing was said is filled at the laying rate, one that was
+// looked for and not found is empty. The low end takes the low of everything,
+// the high end the high. It returns false without adults or without capped
+// brood: there is nothing to start from.
 func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, season Season) (Forecast, bool) {
 	if !adults.Known() || !brood.Capped.Known() {
 		return Forecast{}, false
@@ -39,9 +44,12 @@ func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, s
 		bees = SummerLife
 	}
 	life, emerge := bees.Value, Worker.Emerge.Value
-	low := runForecast(adults.Low, lowOf(brood), rate.Low, life.Low, int(emerge.High))
-	best := runForecast(adults.Best, bestOf(brood), rate.Best, life.Best, int(emerge.Best))
-	high := runForecast(adults.High, highOf(brood), rate.High, life.High, int(emerge.Low))
+	run := func(end func(Range) float64, emerge float64) []endOfWeek {
+		return runForecast(end(adults.Range), brood.ages(end, end(rate), int(emerge)), end(rate), end(life))
+	}
+	low := run(func(r Range) float64 { return r.Low }, emerge.High)
+	best := run(func(r Range) float64 { return r.Best }, emerge.Best)
+	high := run(func(r Range) float64 { return r.High }, emerge.Low)
 
 	f := Forecast{From: from, Assumptions: []string{
 		fmt.Sprintf("the queen goes on laying %s", rate),
@@ -50,6 +58,9 @@ func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, s
 	}}
 	if !laying {
 		f.Assumptions[0] = "no egg is laid in this time"
+	}
+	for _, what := range brood.None {
+		f.Assumptions = append(f.Assumptions, "no "+broodName(what)+" was overlooked")
 	}
 	for w := range ForecastWeeks {
 		f.Weeks = append(f.Weeks, Week{from.AddDays(7 * (w + 1)),
@@ -64,26 +75,38 @@ func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, s
 	return f, true
 }
 
-// startBrood is the brood at the start, in cells.
-type startBrood struct{ eggs, open, capped float64 }
-
-func lowOf(b BroodCount) startBrood  { return startBrood{b.Eggs.Low, b.Open.Low, b.Capped.Low} }
-func bestOf(b BroodCount) startBrood { return startBrood{b.Eggs.Best, b.Open.Best, b.Capped.Best} }
-func highOf(b BroodCount) startBrood { return startBrood{b.Eggs.High, b.Open.High, b.Capped.High} }
+// ages is the brood in day classes of age, up to the day of emergence; index 0
+// is laid today. End picks the end of the ranges; rate fills the stages of which
+// nothing was said.
+func (b BroodCount) ages(end func(Range) float64, rate float64, emerge int) []float64 {
+	ages := make([]float64, emerge)
+	fill := func(what string, cells Estimate, from, to int) {
+		each := rate
+		switch {
+		case cells.Known():
+			each = end(cells.Range) / float64(to-from)
+		case slices.Contains(b.None, what):
+			each = 0
+		}
+		for i := from; i < to; i++ {
+			ages[i] = each
+		}
+	}
+	fill("eggs", b.Eggs, 0, 3)
+	fill("open_brood", b.Open, 3, 9)
+	fill("capped_brood", b.Capped, 9, emerge)
+	return ages
+}
 
 type endOfWeek struct{ adults, brood float64 }
 
-// runForecast keeps the brood in day classes of age; index 0 is laid today.
-// Stages of which nothing was counted are filled with the laying rate.
-func runForecast(adults float64, b startBrood, rate, life float64, emerge int) []endOfWeek {
-	ages := make([]float64, emerge)
-	spreadOver(ages, 0, 3, b.eggs, rate)
-	spreadOver(ages, 3, 9, b.open, rate)
-	spreadOver(ages, 9, emerge, b.capped, rate)
+// runForecast goes day by day, with the brood in day classes of age.
+func runForecast(adults float64, ages []float64, rate, life float64) []endOfWeek {
 	var weeks []endOfWeek
+	last := len(ages) - 1
 	for day := 1; day <= 7*ForecastWeeks; day++ {
-		out := ages[emerge-1]
-		copy(ages[1:], ages[:emerge-1])
+		out := ages[last]
+		copy(ages[1:], ages[:last])
 		ages[0] = rate
 		adults += out - adults/life
 		if day%7 == 0 {
@@ -91,16 +114,6 @@ func runForecast(adults float64, b startBrood, rate, life float64, emerge int) [
 		}
 	}
 	return weeks
-}
-
-func spreadOver(ages []float64, from, to int, cells, rate float64) {
-	each := cells / float64(to-from)
-	if cells == 0 {
-		each = rate
-	}
-	for i := from; i < to; i++ {
-		ages[i] = each
-	}
 }
 
 func sum(values []float64) float64 {

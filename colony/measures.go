@@ -175,7 +175,7 @@ func combBars(known []Inspection, i int, _ Settings) (Range, bool) {
 	if len(counts) == 0 {
 		return Range{}, false
 	}
-	return Exactly(counts[0].bars, unitBars), true
+	return Exactly(counts[0].found, unitBars), true
 }
 
 func building(known []Inspection, i int, set Settings) (Range, bool) {

@@ -103,7 +103,7 @@ func growthBetween(a, b MiteRate) (Growth, bool) {
 	if a.Rate.Low > 0 {
 		low = days(a.Rate.Low, b.Rate.High)
 	}
-	r := Between(low, days(a.Rate.Best, b.Rate.Best), days(a.Rate.High, b.Rate.Low), unitDays)
+	r := Between(low, days(a.Rate.Best, b.Rate.Best), days(a.Rate.High, b.Rate.Low), unitDays).whole()
 	g.Doubling = because("doubling time of the mites", r, "days between × ln 2 ÷ ln(later ÷ earlier)", []Input{
 		{"earlier", a.Rate.Range.String(), longDay(a.On)}, {"later", b.Rate.Range.String(), longDay(b.On)}})
 	g.Doubling.Why.From = from("BEEB-VAR")
@@ -127,9 +127,9 @@ func daysUntil(rate MiteRate, limit float64, doubling Range) Estimate {
 		}
 		return twice * math.Log2(limit/from)
 	}
-	r := Between(days(rate.Rate.High, doubling.Low), days(rate.Rate.Best, doubling.Best), days(rate.Rate.Low, doubling.High), unitDays)
+	r := Between(days(rate.Rate.High, doubling.Low), days(rate.Rate.Best, doubling.Best), days(rate.Rate.Low, doubling.High), unitDays).whole()
 	e := because("days until the limit", r, "doubling time × log₂(limit ÷ rate)", []Input{
-		{"rate", rate.Rate.Range.String(), longDay(rate.On)}, {"limit", fmt.Sprintf("%s %s", amount(limit), rate.Rate.Unit), "setting"}, {"doubling time", doubling.String(), ""}})
+		{"rate", rate.Rate.Range.String(), longDay(rate.On)}, {"limit", fmt.Sprintf("%s %s", amount(limit), rate.Rate.Unit), ""}, {"doubling time", doubling.String(), ""}})
 	e.Why.From = withReferences(rate.Rate.Why.From, UsualDoubling.From...)
 	return e
 }

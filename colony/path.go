@@ -49,6 +49,7 @@ func Set(ins *Inspection, path, value string) error {
 	}
 	at, err := a.follow(ins, true)
 	if err != nil {
+		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
 		return err
 	}
 	at.set(value)

@@ -98,6 +98,13 @@ func TestSetRefuses(t *testing.T) {
 		"queen.bar":                "four",
 		"actions.feed":             "no",
 		"actions.feed#1":           "yes",
+		"actions.feed#2":           "yes",
+		"actions.feed#2.what":      "fondant",
+		"actions.feed#x":           "yes",
+		"bars.4.eggs#2":            "yes",
+		"bars.4#2.eggs":            "yes",
+		"actions.fe#2ed":           "yes",
+		"queen#2.seen":             "yes",
 		"plans.inspect.due":        "2026-02-30",
 		"signs.plague":             "yes",
 		"temper":                   "4",
@@ -108,8 +115,8 @@ func TestSetRefuses(t *testing.T) {
 		if err := Set(&ins, path, value); err == nil {
 			t.Errorf("Set(%q, %q) was accepted", path, value)
 		}
-		if n := len(Leaves(&ins)); n != 0 {
-			t.Errorf("Set(%q, %q) left %d leaves", path, value, n)
+		if n := len(Leaves(&ins)); n != 0 || len(ins.Bars) > 0 {
+			t.Errorf("Set(%q, %q) left %d leaves, %d bars", path, value, n, len(ins.Bars))
 		}
 	}
 }

@@ -133,7 +133,11 @@ var publishedComb = []figure{
 var publishedCells = []figure{
 	{"12.8 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * hexagonsPerDM2(100/12.8)), 378.0, 0},
 	{"20 cells on 10 cm, both sides", "Betts 1938", math.Floor(2 * hexagonsPerDM2(100/20.0)), 923.0, 0},
-	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * hexagonsPerDM2(4.64), 1060.92, 1060.92 * 0.012},
+	// The source gives 4.64 ± 0.13 mm and 1060.92 ± 14.24 cells: the count lies
+	// within its spread, and as close as the rounding of the width to 0.01 mm and the
+	// walls let it.
+	{"4.64 mm, both sides", "A. m. bandasii 2019", 2 * hexagonsPerDM2(4.64), 1060.92, 14.24},
+	{"width of 1060.92 cells, both sides", "A. m. bandasii 2019", math.Sqrt(mm2PerDM2 * 2 / 1060.92 * 2 / math.Sqrt(3)), 4.64, 0.03},
 	{"5.4 mm: up to 400 a side", "imker.felser.ch", hexagonsPerDM2(5.4), 400.0, 5},
 	{"worker cells 5.2 mm", "Seeley and Morse 1976", WorkerCell.Value.Best, 5.2, 0},
 	{"cells along a top bar up to 5.67 mm", "BEE-L 2005", held{WorkerCell.Value, 5.67}, true, 0},

@@ -2,6 +2,7 @@ package colony
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -53,8 +54,9 @@ type QueenEvidence struct {
 	Sureness  Sureness       `json:"sureness"`
 	LastEgg   Window         `json:"last_egg,omitzero"` // when the last egg was laid, as of AsOf; zero where no brood was ever seen
 	Seen      Date           `json:"queen_seen,omitzero"`
-	For       []Finding      `json:"for,omitempty"`
-	Against   []Finding      `json:"against,omitempty"`
+	For       []Finding      `json:"for,omitempty"`        // the state
+	Against   []Finding      `json:"against,omitempty"`    // the state
+	Brood     []Finding      `json:"brood,omitempty"`      // the latest that date the last egg
 	Calendar  *QueenCalendar `json:"calendar,omitempty"`   // of the queen being raised or put in
 	ExpectBy  Date           `json:"expect_by,omitzero"`   // eggs or a queen should be seen by then; act after it
 	SwarmRisk bool           `json:"swarm_risk,omitempty"` // queen cells, and the old queen is or may be there
@@ -95,7 +97,7 @@ type queenTrack struct {
 	eggsOn   Date // last day with eggs or larvae of a queen
 	layers   Date // laying workers since
 	cohort   *cellCohort
-	evidence []Finding
+	brood    []Finding
 }
 
 // earliest is the earliest day that observations leave open: by the usual
@@ -109,7 +111,8 @@ type cellCohort struct {
 	laid     Window // zero where the cells do not tell
 	stage    string
 	seen     Date
-	strength Sureness // Sure never: cells are no queen
+	shown    []Finding // the sightings that it rests on
+	strength Sureness  // Sure only where the virgin herself was seen
 	cut      bool
 	swarmed  bool // a swarm has left since
 }
@@ -138,7 +141,7 @@ func (t *queenTrack) takeEarlier(e pastFact) {
 	case "queen_seen":
 		t.seen = laterOf(t.seen, e.on)
 	case "requeened":
-		t.startGift("mated", e.on)
+		t.startGift("mated", Finding{e.on, "earlier.requeened", "requeened"})
 	case "swarmed":
 		t.startSwarmed(e.on)
 	}
@@ -155,7 +158,8 @@ func (t *queenTrack) startSwarmed(on Date) {
 	cal := calendar("swarm", laid, QueenBee.EmergeWindow(laid).notBefore(on))
 	cal.Anchor, cal.Begin = on, "swarmed on "+longDay(on)
 	cal.explain()
-	t.cohort = &cellCohort{calendar: cal, laid: laid, stage: "capped", seen: on, strength: Unsure, swarmed: true}
+	t.cohort = &cellCohort{calendar: cal, laid: laid, stage: "capped", seen: on, strength: Unsure, swarmed: true,
+		shown: []Finding{{on, "earlier.swarmed", "swarmed"}}}
 }
 
 // takeBrood moves the earliest day of the last egg forward. While laying
@@ -181,7 +185,7 @@ func (t *queenTrack) raise(what string, on Date, path string) {
 	t.hasBrood = true
 	t.lastEgg.usual = laterOf(t.lastEgg.usual, w.Usual.From)
 	t.lastEgg.outer = laterOf(t.lastEgg.outer, w.Outer.From)
-	t.evidence = append(t.evidence, Finding{on, path,
+	t.brood = append(t.brood, Finding{on, path,
 		fmt.Sprintf("%s: laid %s or later", broodName(what), shortDay(w.Usual.From))})
 }
 
@@ -190,7 +194,7 @@ func (t *queenTrack) takeCells(f queenFacts) {
 	if stage := f.oldestCell(); stage != "" {
 		t.joinCohort(f, stage)
 	} else if f.virgin {
-		t.startGift("virgin", f.on)
+		t.startGift("virgin", Finding{f.on, "queen.virgin", "virgin queen seen"})
 		t.cohort.stage, t.cohort.strength = "virgin seen", Sure
 	} else if f.noCells() && t.cohort != nil {
 		t.cohort.strength = Unsure
@@ -230,7 +234,8 @@ func (t *queenTrack) settle(f queenFacts) {
 // and starts a new lot if they cannot.
 func (t *queenTrack) joinCohort(f queenFacts, stage string) {
 	fresh, _ := calendarFromCell(stage, f.kind, f.on)
-	next := &cellCohort{calendar: fresh, laid: fresh.When(MilestoneLaid), stage: stage, seen: f.on, strength: Likely}
+	next := &cellCohort{calendar: fresh, laid: fresh.When(MilestoneLaid), stage: stage, seen: f.on, strength: Likely,
+		shown: []Finding{{f.on, f.pathOfCells(stage), stageWord(stage) + " queen cell"}}}
 	if old := t.cohort; old != nil && !old.cut {
 		next.narrow(old)
 	}
@@ -255,6 +260,7 @@ func (c *cellCohort) narrow(old *cellCohort) {
 		}
 		c.laid, emerges = Window{}, both
 	}
+	c.shown = append(slices.Clone(old.shown), c.shown...)
 	kind, begin, anchor := c.calendar.Kind, old.calendar.Begin+", "+c.calendar.Begin, old.calendar.Anchor
 	if kind == "" {
 		kind = old.calendar.Kind
@@ -267,15 +273,15 @@ func (c *cellCohort) narrow(old *cellCohort) {
 func (t *queenTrack) takeGift(f queenFacts) {
 	switch {
 	case f.given != "":
-		t.startGift(f.given, f.on)
+		t.startGift(f.given, Finding{f.on, "actions.requeen", giftWord(f.given) + " put in"})
 	case f.released && t.cohort != nil && t.cohort.stage == "put in":
-		t.startGift("mated", f.on)
+		t.startGift("mated", Finding{f.on, "actions.release_queen", "queen released"})
 	}
 }
 
-func (t *queenTrack) startGift(what string, on Date) {
+func (t *queenTrack) startGift(what string, shown Finding) {
 	t.layers = Date{}
-	t.cohort = &cellCohort{calendar: calendarFromGift(what, on), stage: "put in", seen: on, strength: Likely}
+	t.cohort = &cellCohort{calendar: calendarFromGift(what, shown.On), stage: "put in", seen: shown.On, strength: Likely, shown: []Finding{shown}}
 }
 
 // pathOf names the first leaf that shows the content.
@@ -286,6 +292,18 @@ func (f *queenFacts) pathOf(what string) string {
 		}
 	}
 	return "contents." + what
+}
+
+// pathOfCells names the first leaf that shows queen cells of the stage.
+func (f *queenFacts) pathOfCells(stage string) string {
+	for i := range f.ins.Bars {
+		for _, c := range presentCells(f.ins.Bars[i].QueenCells) {
+			if c.Stage == stage {
+				return fmt.Sprintf("bars.%d.queen_cells.%s", f.ins.Bars[i].Bar, stage)
+			}
+		}
+	}
+	return "queen_cells." + stage
 }
 
 func broodName(what string) string { return strings.ReplaceAll(what, "_", " ") }

@@ -149,3 +149,48 @@ func TestQueenOverYearEnd(t *testing.T) {
 		t.Errorf("without a leap day: %s", plain.LastEgg.Usual.From)
 	}
 }
+
+// What speaks for a state and what against it, by the leaf; brood of long ago
+// dates the last egg and speaks for neither.
+func TestWhatSpeaksForAState(t *testing.T) {
+	sealed := []string{"bars.2.queen_cells.capped=yes", "contents.eggs=no", "queen.seen=no"}
+	for name, c := range map[string]struct {
+		history      []Inspection
+		fits, speaks string // paths for it, and against it
+		brood        int
+	}{
+		"eggs and the queen": {[]Inspection{visit("2025-05-20", "bars.4.eggs=yes", "queen.seen=yes")}, "bars.4.eggs queen.seen", "", 1},
+		"larvae, called queenless": {[]Inspection{visit("2025-05-20", "bars.4.open_brood=yes", "queenright=no")},
+			"bars.4.open_brood", "queenright", 1},
+		"the queen and no eggs": {[]Inspection{visit("2025-05-20", "queen.seen=yes", "contents.eggs=no")}, "queen.seen", "contents.eggs", 0},
+		"sealed cells after eggs": {[]Inspection{visit("2025-05-01", "bars.4.eggs=yes"), visit("2025-05-10", sealed...)},
+			"bars.2.queen_cells.capped contents.eggs queen.seen", "", 1},
+		"open cells, then sealed ones": {[]Inspection{visit("2025-05-05", "queen_cells.charged=yes"), visit("2025-05-10", sealed...)},
+			"queen_cells.charged bars.2.queen_cells.capped contents.eggs queen.seen", "", 0},
+		"cells that are gone": {[]Inspection{visit("2025-05-10", "queen_cells.charged=yes"), visit("2025-05-12", "queen_cells.any=no", "contents.eggs=no")},
+			"queen_cells.charged contents.eggs", "queen_cells.any", 0},
+		"no brood, called queenright": {[]Inspection{visit("2025-05-20", append(noBrood, "queenright=yes")...)},
+			"contents.eggs contents.open_brood contents.capped_brood", "queenright", 0},
+		"a queen put in":       {[]Inspection{visit("2025-05-20", "actions.requeen=yes")}, "actions.requeen", "", 0},
+		"laying workers":       {[]Inspection{visit("2025-05-20", "signs.laying_worker=yes")}, "signs.laying_worker", "", 0},
+		"told that it swarmed": {[]Inspection{visit("2025-05-20", "earlier.swarmed=yes", "earlier.swarmed.on=2025-05-18")}, "earlier.swarmed", "", 0},
+	} {
+		e := judgeQueen(c.history, dayOf(&c.history[len(c.history)-1]))
+		paths := func(list []Finding) string {
+			var out []string
+			for _, f := range list {
+				out = append(out, f.Path)
+			}
+			return strings.Join(out, " ")
+		}
+		if got := paths(e.For); got != c.fits {
+			t.Errorf("%s: %s speaks for %q, want %s", name, got, e.State, c.fits)
+		}
+		if got := paths(e.Against); got != c.speaks {
+			t.Errorf("%s: %s speaks against %q, want %s", name, got, e.State, c.speaks)
+		}
+		if len(e.Brood) != c.brood {
+			t.Errorf("%s: %d sightings of brood, want %d", name, len(e.Brood), c.brood)
+		}
+	}
+}

@@ -20,10 +20,11 @@ func (t *queenTrack) judge(today Date) QueenEvidence {
 	f := t.last
 	e.AsOf = f.on
 	e.LastEgg = t.lastEggWindow()
-	e.For = slices.Clone(t.evidence[max(0, len(t.evidence)-recentFindings):])
+	e.Brood = slices.Clone(t.brood[max(0, len(t.brood)-recentFindings):])
 	t.chooseState(&e, today)
-	t.addSightings(&e)
+	t.addNotes(&e)
 	t.addAlso(&e, today)
+	t.weigh(&e)
 	e.explain(today)
 	return e
 }
@@ -181,34 +182,60 @@ func (f *queenFacts) anyBrood() bool {
 // lastSign is the last day on which the queen, eggs or larvae were seen.
 func (t *queenTrack) lastSign() Date {
 	sign := laterOf(t.seen, t.eggsOn)
-	if sign.IsZero() && len(t.evidence) > 0 {
-		sign = t.evidence[len(t.evidence)-1].On
+	if sign.IsZero() && len(t.brood) > 0 {
+		sign = t.brood[len(t.brood)-1].On
 	}
 	return sign
 }
 
-// addSightings lists what speaks against the state, and calms where the queen
-// was looked for in vain.
-func (t *queenTrack) addSightings(e *QueenEvidence) {
+// weigh lists what speaks for the state and what against it: the cells or the
+// gift that a young queen rests on, and what was seen and missed at the last
+// inspection. What tells of a laying queen speaks against every state without one.
+func (t *queenTrack) weigh(e *QueenEvidence) {
 	f := t.last
-	against := func(path, says string) { e.Against = append(e.Against, Finding{f.on, path, says}) }
-	if !t.seen.IsZero() {
-		e.For = append(e.For, Finding{t.seen, "queen.seen", "queen seen"})
+	laying := e.State == Laying || e.State == QueenThere
+	add := func(path, says string, tellsOfQueen bool) {
+		list := &e.Against
+		if tellsOfQueen == laying {
+			list = &e.For
+		}
+		*list = append(*list, Finding{f.on, path, says})
 	}
-	if f.queenSeen == denied && e.State != Laying {
-		against("queen.seen", "queen not seen, which by itself says little: she is easily missed")
+	if t.cohort != nil && e.Calendar != nil && len(e.Also) == 0 {
+		e.For = slices.Clone(t.cohort.shown)
+	}
+	if e.State == LayingWorkers {
+		e.For = append(e.For, Finding{t.layers, "signs.laying_worker", "sign of laying workers"})
 	}
 	for _, what := range []string{"eggs", "open_brood", "capped_brood"} {
-		if f.brood[what] == denied {
-			against("contents."+what, "no "+broodName(what)+" found")
+		switch {
+		case f.brood[what] == denied:
+			add("contents."+what, "no "+broodName(what)+" found", false)
+		case f.brood[what] == shown && e.State == Laying && what != "capped_brood":
+			add(f.pathOf(what), broodName(what)+" seen", true)
 		}
 	}
-	if f.queenright == shown {
-		e.For = append(e.For, Finding{f.on, "queenright", "the keeper called the colony queenright"})
+	switch {
+	case f.queenSeen == shown && !f.virgin:
+		add("queen.seen", "queen seen", true)
+	case f.queenSeen == denied && e.State != Laying:
+		add("queen.seen", "queen not seen, which by itself says little: she is easily missed", false)
 	}
-	if f.queenright == denied {
-		against("queenright", "the keeper called the colony queenless")
+	switch f.queenright {
+	case shown:
+		add("queenright", "the keeper called the colony queenright", true)
+	case denied:
+		add("queenright", "the keeper called the colony queenless", false)
 	}
+	if f.noCells() && e.State == RaisingQueen {
+		e.Against = append(e.Against, Finding{f.on, "queen_cells.any", "no queen cells found"})
+	}
+}
+
+// addNotes calms where the queen was looked for in vain, and tells of both parts
+// of a split.
+func (t *queenTrack) addNotes(e *QueenEvidence) {
+	f := t.last
 	if e.State == Laying && f.queenSeen != shown {
 		e.Notes = append(e.Notes, noWorry)
 	}
@@ -242,8 +269,8 @@ func (t *queenTrack) addAlso(e *QueenEvidence, today Date) {
 	}
 }
 
-// recentFindings is how many of the latest findings a verdict lists: what was
-// seen before them no longer bears on it.
+// recentFindings is how many of the latest sightings of brood a verdict lists:
+// what was seen before them no longer bears on it.
 const recentFindings = 6
 
 func ago(days int) string {
@@ -263,14 +290,19 @@ func (e *QueenEvidence) explain(today Date) {
 		Formula: "eggs: laid in the last 3 days; open larvae: 3 to 9 days ago; sealed brood: 9 to 21 days ago; the youngest that was seen counts, and what was looked for and not found ends the span",
 		Caveats: e.Notes,
 	}
-	for _, f := range e.For {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"speaks for it", f.Says, shortDay(f.On) + ", " + f.Path})
-	}
-	for _, f := range e.Against {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"speaks against it", f.Says, shortDay(f.On) + ", " + f.Path})
+	for _, list := range []struct {
+		name     string
+		findings []Finding
+	}{{"speaks for it", e.For}, {"speaks against it", e.Against}, {"brood seen", e.Brood}} {
+		for _, f := range list.findings {
+			e.Why.Inputs = append(e.Why.Inputs, Input{list.name, f.Says, longDay(f.On) + ", " + f.Path})
+		}
 	}
 	if !e.LastEgg.IsZero() {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"last egg", e.LastEgg.String(), ""})
+		e.Why.Inputs = append(e.Why.Inputs, Input{"last egg", e.LastEgg.String(), "from the brood, and from what was not found"})
+	}
+	if !e.Seen.IsZero() {
+		e.Why.Inputs = append(e.Why.Inputs, Input{"queen last seen", longDay(e.Seen), ""})
 	}
 	e.Why.From = withReferences(from("CHBR", "TRUNCH1", "UCANR87"), Worker.Emerge.From...)
 	if e.Calendar != nil {

@@ -75,6 +75,11 @@ func (r Range) AtMost(ceiling float64) Range {
 	return Range{math.Min(r.Low, ceiling), math.Min(r.Best, ceiling), math.Min(r.High, ceiling), r.Unit}
 }
 
+// whole rounds to whole numbers: the best to the nearest, the ends outwards.
+func (r Range) whole() Range {
+	return Range{math.Floor(r.Low), math.Round(r.Best), math.Ceil(r.High), r.Unit}
+}
+
 // Contains reports whether the value lies within the ends.
 func (r Range) Contains(v float64) bool { return r.Low <= v && v <= r.High }
 

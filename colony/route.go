@@ -301,7 +301,7 @@ func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
 			}
 		}
 	}
-	if !create || a.barNth > 2 && found < a.barNth-1 && len(ins.Bars) > 0 {
+	if !create || found < a.barNth-1 {
 		return nil, a.unknown(fmt.Errorf("%d is not there", a.bar))
 	}
 	at := len(ins.Bars)
@@ -312,7 +312,8 @@ func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
 	return &ins.Bars[at], nil
 }
 
-// item finds the nth item of the key in the list.
+// item finds the nth item of the key in the list; with create the item after the
+// last of its key is made, and no other.
 func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) {
 	found, n := 0, list.Len()
 	for i := range n {
@@ -322,7 +323,7 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) 
 			}
 		}
 	}
-	if !create || nth > 2 && found < nth-1 && n > 0 {
+	if !create || found < nth-1 {
 		return 0, fmt.Errorf("%q is not there", l.word)
 	}
 	list.Grow(1)

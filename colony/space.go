@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 )
 
 // Space is the room a colony has before its follower board.
@@ -16,7 +17,7 @@ type Space struct {
 	FullOn Window   `json:"full_on,omitzero"`
 	Give   int      `json:"give,omitempty"` // bars to give at the next visit, so that they last a fortnight
 	GiveBy Date     `json:"give_by,omitzero"`
-	Swarmy bool     `json:"swarmy,omitempty"` // it is the season in which want of room makes swarms
+	Swarmy bool     `json:"swarmy,omitempty"` // want of room may make a swarm: it is the season, and no young queen is under way
 	Notes  []string `json:"notes,omitempty"`
 }
 
@@ -28,13 +29,17 @@ const spaceDays = 14
 // colonies do not build on for longer as they do in the weeks of the counts.
 const roomAhead = 60
 
+// countHolds is for how many days a count of the bars is gone by; common practice.
+const countHolds = 90
+
 // shortOfRoom is the number of free bars at which the caution of the swarm
 // season is said; common practice.
 const shortOfRoom = 3
 
 // judgeSpace works out the free bars before the follower, how fast they are
-// taken into use and when they run out. History is of one hive, sorted.
-func judgeSpace(history []Inspection, today Date, season Season) Space {
+// taken into use and when they run out. History is of one hive, sorted. A colony
+// that is raising a queen is left in peace: no bars are asked for.
+func judgeSpace(history []Inspection, today Date, queen QueenEvidence, season Season) Space {
 	var s Space
 	known := upTo(history, today)
 	counts := barCounts(known)
@@ -42,13 +47,24 @@ func judgeSpace(history []Inspection, today Date, season Season) Space {
 		return s
 	}
 	last := counts[len(counts)-1]
-	s.AsOf, s.Swarmy = last.on, season.SwarmTime(today)
-	s.Used = because("bars in use", Exactly(last.bars, unitBars), "as said, or the last bar with comb", []Input{{"bars", amount(last.bars), shortDay(last.on)}})
+	s.AsOf = last.on
+	s.Swarmy = season.SwarmTime(today) && !queen.leaveShut()
+	inputs := []Input{{"bars", amount(last.found), longDay(last.on)}}
+	if last.taken != 0 {
+		inputs = append(inputs, Input{"bars of comb taken at that visit or since", amount(last.taken), ""})
+	}
+	s.Used = because("bars in use", Exactly(last.left(), unitBars), "as said, or the last bar with comb, less those taken", inputs)
+	if ago := today.Sub(last.on); ago > countHolds {
+		if season.Active(today) {
+			s.Notes = append(s.Notes, fmt.Sprintf("that was %d days ago: count the bars again", ago))
+		}
+		return s
+	}
 	s.Front = followerAfter(known)
 	if s.Front > 0 {
-		free := math.Max(0, float64(s.Front)-last.bars)
+		free := math.Max(0, float64(s.Front)-last.left())
 		s.Free = because("free bars before the follower", Exactly(free, unitBars), "bars before the follower − bars in use",
-			[]Input{{"follower behind bar", amount(float64(s.Front)), ""}, {"bars in use", amount(last.bars), shortDay(last.on)}})
+			[]Input{{"follower behind bar", amount(float64(s.Front)), ""}, {"bars in use", amount(last.left()), longDay(last.on)}})
 	}
 	s.Rate = useRate(counts)
 	s.plan(today)
@@ -81,41 +97,95 @@ func (s *Space) plan(today Date) {
 	}
 }
 
+// barCount is how many bars of comb were in use on a day, as found, and how many
+// were taken at that visit or at later ones that did not count anew: less than
+// zero where combs were given.
 type barCount struct {
-	on   Date
-	bars float64
+	on           Date
+	found, taken float64
+	lost         bool // no telling how many were taken
 }
+
+func (c barCount) left() float64 { return math.Max(0, c.found-c.taken) }
 
 // barCounts lists how many bars of comb were in use at each inspection that
 // tells: said for the whole hive, or else the highest bar with comb where at
-// least three bars were spoken of. A visit that spoke of some bars at the front
-// does not say that those behind them are gone: it counts for fewer than before
-// only where every bar up to the last was spoken of, or bars were taken.
+// least three bars were spoken of. A visit to the bars at the front does not say
+// that those behind them are gone. It tells of fewer bars than are left of the
+// count before it only where a bar behind the last comb was found bare.
 func barCounts(known []Inspection) []barCount {
 	var out []barCount
-	before, taken := 0, false // the last count, and whether bars were taken since
 	for i := range known {
 		ins := &known[i]
-		if i > 0 {
-			taken = taken || renumbers(&known[i-1])
+		last, bare := combEnds(ins.Bars)
+		least := 0.0
+		if n := len(out); n > 0 && !out[n-1].lost && !bare {
+			least = out[n-1].left()
 		}
-		if ins.BarsTotal != nil {
-			out = append(out, barCount{dayOf(ins), float64(*ins.BarsTotal)})
-			before, taken = *ins.BarsTotal, false
-			continue
+		switch {
+		case ins.BarsTotal != nil:
+			out = append(out, barCount{on: dayOf(ins), found: float64(*ins.BarsTotal)})
+		case last > 0 && len(ins.Bars) >= 3 && float64(last) >= least:
+			out = append(out, barCount{on: dayOf(ins), found: float64(last)})
 		}
-		last := 0
-		for j := range ins.Bars {
-			if ins.Bars[j].hasComb() {
-				last = max(last, ins.Bars[j].Bar)
-			}
-		}
-		if last > 0 && len(ins.Bars) >= 3 && (last >= before || taken || len(ins.Bars) >= last) {
-			out = append(out, barCount{dayOf(ins), float64(last)})
-			before, taken = last, false
+		if n := len(out); n > 0 {
+			taken, known := combsTaken(ins.Actions)
+			out[n-1].taken += taken
+			out[n-1].lost = out[n-1].lost || !known
 		}
 	}
 	return out
+}
+
+// combEnds is the highest bar with comb, as far as bars were spoken of, and
+// whether one behind it was found bare.
+func combEnds(bars []Bar) (last int, bare bool) {
+	for i := range bars {
+		if bars[i].hasComb() {
+			last, bare = max(last, bars[i].Bar), false
+		} else if c := bars[i].Comb; c != nil {
+			bare = true
+		}
+	}
+	return last, bare
+}
+
+// combsTaken is how many combs left the hive at a visit, less those that came
+// from another; false where some did and their number was not said. Bars that
+// are taken and those that are harvested are the same ones.
+func combsTaken(actions []Task) (float64, bool) {
+	removed, harvested, moved, known := 0, 0, 0, true
+	for _, t := range actions {
+		n := t.bars()
+		switch {
+		case t.Do == "remove_bar":
+			removed += max(1, n)
+		case t.Do == "harvest":
+			harvested += n
+			known = known && n > 0
+		case t.Do == "move_bar" && t.ToHive != "":
+			moved += max(1, n)
+		case t.Do == "add_bar" && t.FromHive != "":
+			moved -= max(1, n)
+		case t.Do == "split", t.Do == "unite":
+			known = known && n > 0
+			moved += n
+		}
+	}
+	return float64(max(removed, harvested) + moved), known || removed > 0
+}
+
+// bars is how many bars the deed was for, 0 where that was not said.
+func (t Task) bars() int {
+	switch {
+	case t.Count != nil:
+		return *t.Count
+	case t.Bars != "":
+		return strings.Count(t.Bars, ",") + 1
+	case t.Bar != nil:
+		return 1
+	}
+	return 0
 }
 
 // hasComb reports whether there is comb on the bar, as far as said.
@@ -180,19 +250,24 @@ func moveFollower(at int, actions []Task) int {
 }
 
 // useRate is the bars a day taken into use over the last six weeks: the median
-// slope, with the least and the most between two neighbouring counts.
+// slope, with the least and the most between two neighbouring counts. What was
+// taken in between is added again.
 func useRate(counts []barCount) Estimate {
 	last := counts[len(counts)-1].on
 	var points []Point
 	var steps []float64
+	built := 0.0 // since the first of the counts
 	for i, c := range counts {
 		if last.Sub(c.on) > 42 {
 			continue
 		}
-		if n := len(points); n > 0 && c.on != counts[i-1].on {
-			steps = append(steps, (c.bars-counts[i-1].bars)/float64(c.on.Sub(counts[i-1].on)))
+		if n := len(points); n > 0 && counts[i-1].lost {
+			points, steps = nil, nil
+		} else if n > 0 && c.on != counts[i-1].on {
+			built += c.found - counts[i-1].left()
+			steps = append(steps, (c.found-counts[i-1].left())/float64(c.on.Sub(counts[i-1].on)))
 		}
-		points = append(points, Point{c.on, c.bars})
+		points = append(points, Point{c.on, built})
 	}
 	if len(steps) == 0 {
 		return Estimate{}
@@ -201,7 +276,7 @@ func useRate(counts []barCount) Estimate {
 	r := Between(slices.Min(steps), slope, slices.Max(steps), "bars a day").AtLeast(0)
 	e := because("bars taken into use", r, "median of the slopes between counts of the last six weeks", []Input{{"counts", amount(float64(len(points))), ""}})
 	for _, p := range points {
-		e.Why.Inputs = append(e.Why.Inputs, Input{"bars in use", amount(p.Value), longDay(p.On)})
+		e.Why.Inputs = append(e.Why.Inputs, Input{"bars more than at the first count", amount(p.Value), longDay(p.On)})
 	}
 	e.Why.From = from("PRACTICE")
 	return e
@@ -212,7 +287,7 @@ func (s Space) String() string {
 	if s.AsOf.IsZero() {
 		return "bars in use: not recorded"
 	}
-	out := fmt.Sprintf("%s in use on %s", s.Used.Range, shortDay(s.AsOf))
+	out := fmt.Sprintf("%s in use on %s", s.Used.Range, longDay(s.AsOf))
 	if s.Free.Known() && s.Free.Best == 0 {
 		return out + ", none free before the follower"
 	}

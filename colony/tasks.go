@@ -209,7 +209,7 @@ func (l *dueList) judged(known []Inspection, today Date, set Settings, queen Que
 	l.queen(queen)
 	l.swarm(queen)
 	l.nextInspection(known, today, queen, set)
-	l.space(known, today, set)
+	l.space(known, today, queen, set)
 	l.mites(known, today, queen, set)
 	l.winter(known, today, set)
 	l.disease(known, today)
