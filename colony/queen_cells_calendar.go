@@ -30,7 +30,7 @@ var emergedFor = Constant{"an open queen cell still stands", Between(0, 3, 14, u
 // castDays is for how long after the first queen has left her cell sealed cells
 // may still stand, with a queen in each: as a rule the bees tear them down in a
 // day or two, but they keep them while casts are to leave.
-var castDays = Constant{"sealed cells stand on after the first queen is out", Between(0, 2, 8, unitDays), "while casts are to leave", from("PRACTICE")}
+var castDays = Constant{"sealed cells stand on after the first queen is out", Between(1, 2, 8, unitDays), "longest while casts are to leave", from("PRACTICE")}
 
 // Milestone is one date of a queen's way from egg to laying.
 type Milestone struct {
@@ -174,7 +174,7 @@ func calendar(kind string, laid, emerges Window) QueenCalendar {
 	}
 	add(MilestoneEmerges, emerges, "")
 	if kind == "swarm" || kind == "" {
-		add(MilestoneCasts, emerges.After(Between(0, 2, 4, unitDays), castDays.Value), "only if a prime swarm has left")
+		add(MilestoneCasts, emerges.After(Between(0, 2, 4, unitDays), Between(0, 2, castDays.Value.High, unitDays)), "only if a prime swarm has left")
 	}
 	add(MilestoneFlies, emerges.After(virginFliesUsually, virginFlies.Value), "do not open the hive in the afternoon of a fine day")
 	eggs := emerges.After(firstEggsUsually, firstEggs.Value)
