@@ -1,7 +1,6 @@
 package index_test
 
 import (
-	"encoding/binary"
 	"errors"
 	"io/fs"
 	"os"
@@ -9,6 +8,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	bolt "go.etcd.io/bbolt"
 
 	"barwise/colony"
 	"barwise/index"
@@ -104,7 +105,27 @@ func TestDamagedStore(t *testing.T) {
 	}
 }
 
-// Wherever a file is damaged, each operation answers, or says so: none panics.
+// inUse reports whether a page of the store's file holds anything.
+func inUse(t *testing.T, path string, page int) (used bool) {
+	t.Helper()
+	db, err := bolt.Open(path, 0o600, &bolt.Options{ReadOnly: true, PreLoadFreelist: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer db.Close()
+	err = db.View(func(tx *bolt.Tx) error {
+		info, err := tx.Page(page)
+		used = info != nil && info.Type != "free"
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return used
+}
+
+// Wherever a file is damaged, each operation answers, or says so: none panics,
+// and one of them notices.
 func TestDamageAnywhere(t *testing.T) {
 	dir := filled(t, 12)
 	path := filepath.Join(dir, index.StoreFile)
@@ -112,10 +133,13 @@ func TestDamageAnywhere(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	var used []int
 	for page := 2; page*4096 < len(whole); page++ {
-		if binary.NativeEndian.Uint16(whole[page*4096+8:]) == 0 {
-			continue // never used
+		if inUse(t, path, page) {
+			used = append(used, page)
 		}
+	}
+	for _, page := range used {
 		data := append([]byte(nil), whole...)
 		for i := range 4096 {
 			data[page*4096+i] ^= byte(0xa5 + i)
@@ -127,18 +151,26 @@ func TestDamageAnywhere(t *testing.T) {
 		if err != nil {
 			continue
 		}
+		var said []error
 		for r, err := range s.Records(index.Filter{}) {
+			said = append(said, err)
 			if err == nil {
-				_, _ = s.Note(r.NoteHash)
+				_, err := s.Note(r.NoteHash)
 				r.State = colony.Confirmed
-				_ = s.Save(r)
+				said = append(said, err, s.Save(r))
 			}
 			break
 		}
-		_, _ = s.Find(index.Query{Words: "queen"})
-		_, _ = s.Check()
-		_, _ = s.Take(indextest.NoteOf("new"), nil)
+		_, errFind := s.Find(index.Query{Words: "queen"})
+		_, errTake := s.Take(indextest.NoteOf("new"), nil)
+		report, errCheck := s.Check()
+		if errors.Join(append(said, errFind, errTake, errCheck)...) == nil && len(report.Problems) == 0 {
+			t.Errorf("nothing noticed that page %d is damaged", page)
+		}
 		_ = s.Abandon()
+	}
+	if len(used) < 8 {
+		t.Errorf("only %d pages were damaged: this test shows nothing", len(used))
 	}
 }
 

@@ -3,11 +3,15 @@ package index
 import (
 	"path/filepath"
 	"testing"
+	"time"
 
 	bolt "go.etcd.io/bbolt"
 
 	"barwise/colony"
 )
+
+// Clock replaces the clock that stamps changes.
+func Clock(now func() time.Time) Option { return func(o *options) { o.clock = now } }
 
 // Original is the note as it was handed in, byte for byte.
 func (s *Store) Original(hash string) (n colony.Note, err error) {

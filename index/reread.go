@@ -20,7 +20,18 @@ import (
 // words, and timed words to the text, they move with it; ties to words that
 // were edited away are dropped.
 func (s *Store) Edit(hash, text string, read []colony.Inspection) error {
+	return s.EditAndSave(hash, text, read, nil, nil)
+}
+
+// EditAndSave is Edit that keeps, in the same transaction, what a person did on
+// a record: corrections, answers and state of first before the edit, so that
+// they move with the words, and those of last after it, so that they stand as
+// they are. Either may be nil.
+func (s *Store) EditAndSave(hash, text string, read []colony.Inspection, first, last *colony.Record) error {
 	err := s.update(func(tx *bolt.Tx) error {
+		if err := s.layOn(tx, first); err != nil {
+			return err
+		}
 		note, err := getNote(tx, hash)
 		if err != nil {
 			return err
@@ -32,12 +43,30 @@ func (s *Store) Edit(hash, text string, read []colony.Inspection) error {
 				return err
 			}
 		}
-		return s.reread(tx, &note, read, move)
+		if err := s.reread(tx, &note, read, move); err != nil {
+			return err
+		}
+		return s.layOn(tx, last)
 	})
 	if err == nil {
 		s.nudge()
 	}
 	return err
+}
+
+// layOn lays what a person did in the record given, if one is, on the reading
+// that is kept.
+func (s *Store) layOn(tx *bolt.Tx, work *colony.Record) error {
+	if work == nil {
+		return nil
+	}
+	old, err := getRecord(tx, work.ID)
+	if err != nil {
+		return err
+	}
+	r := old
+	r.Corrections, r.Accepted, r.State = work.Corrections, work.Accepted, work.State
+	return s.replace(tx, &old, &r)
 }
 
 func putEdit(tx *bolt.Tx, note *colony.Note, text string, move shift) error {

@@ -198,6 +198,53 @@ func TestEdit(t *testing.T) {
 	}
 }
 
+// What a person did is kept with an edit, or the edit is not: before it, tied to
+// the words as they were, or after it, tied to the new ones.
+func TestEditAndSaveIsOneStep(t *testing.T) {
+	s := indextest.MustOpen(t)
+	v := twoHives()
+	r := mustTake(t, s, v)[0]
+	at := strings.Index(v.Note.Text, "Eggs")
+	r.Corrections = []colony.Correction{{Path: "bars.4.pollen", Value: "yes", Span: &colony.Span{at, at + 4}}}
+	text := "Today: " + v.Note.Text
+	wrong := r
+	wrong.ID = "none such"
+	for _, work := range [][2]*colony.Record{{&wrong, nil}, {nil, &wrong}} {
+		if err := s.EditAndSave(v.Note.Hash, text, v.Read, work[0], work[1]); err == nil {
+			t.Error("work on no record was kept")
+		}
+		if n, _ := s.Note(v.Note.Hash); n.Text != v.Note.Text || len(mustRecord(t, s, r.ID).Corrections) != 0 {
+			t.Errorf("half of it was kept: %q", n.Text)
+		}
+	}
+	for _, step := range []struct {
+		text        string
+		first, last *colony.Record
+		from        int
+	}{{text, &r, nil, at + len("Today: ")}, {v.Note.Text, nil, &r, at}} {
+		if err := s.EditAndSave(v.Note.Hash, step.text, v.Read, step.first, step.last); err != nil {
+			t.Fatal(err)
+		}
+		if got := mustRecord(t, s, r.ID).Corrections; len(got) != 1 || got[0].Span[0] != step.from {
+			t.Errorf("%q: the correction is tied to %v, want from %d", step.text, got, step.from)
+		}
+	}
+}
+
+// What is set aside gives its words to the note's other inspections, and takes
+// them back: the index must hear of both.
+func TestSettingAsideChangesWhatTheOthersAreAbout(t *testing.T) {
+	s := indextest.MustOpen(t)
+	records := mustTake(t, s, twoHives())
+	indextest.MustAgree(t, s)
+	for _, state := range []colony.State{colony.SetAside, colony.Waiting} {
+		r := mustRecord(t, s, records[1].ID)
+		r.State = state
+		save(t, s, r)
+		indextest.MustAgree(t, s)
+	}
+}
+
 // A record that the edited note no longer has keeps its evidence where its
 // words still stand.
 func TestEditMovesTheEvidenceOfWhatItNoLongerHas(t *testing.T) {

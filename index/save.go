@@ -40,7 +40,13 @@ func (s *Store) replace(tx *bolt.Tx, old, r *colony.Record) error {
 	if err := keepVersion(tx, old); err != nil {
 		return err
 	}
-	return putRecord(tx, old, r)
+	if err := putRecord(tx, old, r); err != nil {
+		return err
+	}
+	if (old.State == colony.SetAside) != (r.State == colony.SetAside) {
+		return relist(tx, r.NoteHash) // the others have its words now, or no longer
+	}
+	return nil
 }
 
 // keepVersion adds a record as it stands to its history.

@@ -63,9 +63,6 @@ func LockWait(d time.Duration) Option { return func(o *options) { o.lockWait = d
 // default is silence.
 func Log(log func(string)) Option { return func(o *options) { o.log = log } }
 
-// Clock replaces the clock that stamps changes.
-func Clock(now func() time.Time) Option { return func(o *options) { o.clock = now } }
-
 // Open opens the data directory, and makes it where there is none. It fails
 // with ErrLocked, ErrNewer or ErrDamaged, and then has changed nothing. An
 // index that does not follow the store is mended; if that fails, Open

@@ -383,3 +383,24 @@ func TestReadOnly(t *testing.T) {
 		}
 	}
 }
+
+// What a record's words are hangs on the other records of its note: one that is
+// set aside leaves its words to them, and the index sees it.
+func TestSetAsideLeavesItsWordsToTheOthers(t *testing.T) {
+	s := indextest.MustOpen(t)
+	var w indextest.Writer
+	w.Hive("3", noon(2026, 5, 1))
+	w.Say("Queen seen.", "queen.seen=yes")
+	w.Hive("4", noon(2026, 5, 1))
+	w.Say("Chalkbrood.", "signs.chalkbrood=yes")
+	records := mustTake(t, s, w.Visit())
+	if hits := mustFind(t, s, index.Query{Words: "chalkbrood"}); hits.Total != 1 || hits.Hits[0].Hive != "4" {
+		t.Fatalf("%+v", hits)
+	}
+	records[1].State = colony.SetAside
+	save(t, s, records[1])
+	if hits := mustFind(t, s, index.Query{Words: "chalkbrood"}); hits.Total != 1 || hits.Hits[0].Hive != "3" {
+		t.Errorf("%+v", hits)
+	}
+	indextest.MustAgree(t, s)
+}

@@ -110,13 +110,14 @@ func (d *desk) before(ins *colony.Inspection) (*colony.Inspection, error) {
 }
 
 // edit gives the note new words, and keeps with the record what it was before
-// so that undo finds its way back after a restart. It loads the record anew.
+// so that undo finds its way back after a restart. A confirmed record waits
+// again. It loads the record anew.
 func (d *desk) edit(o *opened, text string) (*opened, error) {
 	rec := add(o.rec, colony.Correction{Path: noteText, Value: text, Was: o.note.Text, At: d.now()})
-	if err := d.keeper.Save(rec); err != nil {
-		return nil, err
+	if rec.State == colony.Confirmed {
+		rec.State = colony.Waiting
 	}
-	if err := d.keeper.Edit(o.note.Hash, text, d.readAs(&o.note, text)); err != nil {
+	if err := d.keeper.EditAndSave(o.note.Hash, text, d.readAs(&o.note, text), &rec, nil); err != nil {
 		return nil, err
 	}
 	return d.open(o.rec.ID)
@@ -129,17 +130,13 @@ func (d *desk) walk(o *opened, back bool) (*opened, string, error) {
 	if !ok {
 		return o, "", nil
 	}
+	var err error
 	if text, edited := wordsBetween(&o.rec, &rec); edited {
-		if err := d.keeper.Edit(o.note.Hash, text, d.readAs(&o.note, text)); err != nil {
-			return nil, "", err
-		}
-		now, err := d.keeper.Record(rec.ID)
-		if err != nil {
-			return nil, "", err
-		}
-		rec = over(now, rec)
+		err = d.keeper.EditAndSave(o.note.Hash, text, d.readAs(&o.note, text), nil, &rec)
+	} else {
+		err = d.keeper.Save(rec)
 	}
-	if err := d.keeper.Save(rec); err != nil {
+	if err != nil {
 		return nil, "", err
 	}
 	next, err := d.open(rec.ID)

@@ -1,6 +1,9 @@
 package tui
 
-import "testing"
+import (
+	"errors"
+	"testing"
+)
 
 // fakeDrafts keeps drafts in memory.
 type fakeDrafts map[string]string
@@ -32,6 +35,23 @@ func TestUnfinishedNoteIsTakenUpAgain(t *testing.T) {
 	again.sees("hive 9", "bar 1", "honey")
 	if text, _ := o.Drafts.Draft("new"); text != "" {
 		t.Errorf("the draft is left over: %q", text)
+	}
+}
+
+func TestDraftGoesOnlyOnceItsTextIsKept(t *testing.T) {
+	d, k, o := withDrafts(t)
+	k.failing = errors.New("disk full")
+	d.press("n", "hive 9 bar 1 honey", "ctrl+s")
+	d.sees("disk full", "NOT SAVED")
+	if text, _ := o.Drafts.Draft("new"); text != "hive 9 bar 1 honey" {
+		t.Errorf("the draft is %q before the note is kept", text)
+	}
+	d.press("ctrl+k", "n")
+	d.sees("taken up where it was left")
+	k.failing = nil
+	d.press("ctrl+s")
+	if text, _ := o.Drafts.Draft("new"); text != "" || leaf(t, k, "r001", "bars.1.honey") != "yes" {
+		t.Errorf("the draft is %q after the note is kept", text)
 	}
 }
 

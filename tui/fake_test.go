@@ -152,6 +152,9 @@ func copyOf(r colony.Record) colony.Record {
 func (k *fakeKeeper) Take(note colony.Note, read []colony.Inspection) ([]colony.Record, error) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
+	if k.failing != nil {
+		return nil, k.failing
+	}
 	if _, there := k.notes[note.Hash]; there {
 		return nil, fmt.Errorf("%s is kept already", note.Name)
 	}
@@ -216,9 +219,20 @@ func (k *fakeKeeper) History(id string) ([]colony.Record, error) {
 	return slices.Clone(k.before[id]), nil
 }
 
-func (k *fakeKeeper) Edit(hash, text string, read []colony.Inspection) error {
+func (k *fakeKeeper) EditAndSave(hash, text string, read []colony.Inspection, first, last *colony.Record) error {
 	k.mu.Lock()
 	defer k.mu.Unlock()
+	if k.failing != nil {
+		return k.failing
+	}
+	layOn := func(work *colony.Record) {
+		if work != nil {
+			k.before[work.ID] = append(k.before[work.ID], k.now[work.ID])
+			k.now[work.ID] = copyOf(over(k.now[work.ID], *work))
+		}
+	}
+	layOn(first)
+	defer layOn(last)
 	note := k.notes[hash]
 	note.Text = text
 	k.notes[hash] = note

@@ -20,9 +20,12 @@ type Keeper interface {
 	Save(r colony.Record) error
 	// History lists the record's earlier versions, oldest first.
 	History(id string) ([]colony.Record, error)
-	// Edit keeps new words for the note beside the old ones, with what was
-	// read from them. Corrections stay; their spans move with the words.
-	Edit(hash, text string, read []colony.Inspection) error
+	// EditAndSave keeps new words for the note beside the old ones, with what
+	// was read from them, and what a person did on a record, or changes nothing:
+	// the corrections, answers and state of first before the words change, so
+	// that their spans move with the words; those of last after. Either may be
+	// nil. Corrections of other records of the note stay.
+	EditAndSave(hash, text string, read []colony.Inspection, first, last *colony.Record) error
 	// Take keeps a new note and what was read from it.
 	Take(note colony.Note, read []colony.Inspection) ([]colony.Record, error)
 }

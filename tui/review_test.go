@@ -363,7 +363,7 @@ func TestNewerReadingThatDisagreesIsAsked(t *testing.T) {
 	note, _ := k.Note(r.NoteHash)
 	read := fakeReader{}.Parse(&note)
 	colony.Delete(&read[0], "bars.3.eggs")
-	if err := k.Edit(note.Hash, note.Text, read); err != nil {
+	if err := k.EditAndSave(note.Hash, note.Text, read, nil, nil); err != nil {
 		t.Fatal(err)
 	}
 	again := newDriver(t, k, options(k), 80, 24)

@@ -154,7 +154,7 @@ func (d *desk) teach(heard, said string) error {
 		if !strings.Contains(strings.ToLower(note.Text), strings.ToLower(heard)) {
 			continue
 		}
-		if err := d.keeper.Edit(note.Hash, note.Text, d.reader.Parse(&note)); err != nil {
+		if err := d.keeper.EditAndSave(note.Hash, note.Text, d.reader.Parse(&note), nil, nil); err != nil {
 			return err
 		}
 	}

@@ -92,9 +92,6 @@ func layer(r colony.Record) string {
 
 // describe names the step from one version to the next.
 func describe(from, to *colony.Record) string {
-	if from.State != to.State {
-		return "the inspection is " + string(to.State)
-	}
 	if n := len(to.Corrections) - len(from.Corrections); n > 0 {
 		first := to.Corrections[len(from.Corrections)]
 		switch {
@@ -105,8 +102,11 @@ func describe(from, to *colony.Record) string {
 		}
 		return describeCorrection(first)
 	}
-	if len(to.Accepted) > len(from.Accepted) {
+	switch {
+	case len(to.Accepted) > len(from.Accepted):
 		return fullName(to.Accepted[len(to.Accepted)-1]) + " is right"
+	case from.State != to.State:
+		return "the inspection is " + string(to.State)
 	}
 	return "a step"
 }

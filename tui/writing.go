@@ -125,14 +125,35 @@ func (a *app) keepPage() tea.Cmd {
 		return tea.Batch(a.goBack(), a.endDraft(w))
 	}
 	a.opening = true
-	end := tea.Batch(a.goBack(), a.endDraft(w))
+	keep := a.rereadJob(w.of, text)
 	if w.of == nil {
-		return tea.Batch(end, a.queue.add(job{what: "keep the note", run: func() (tea.Msg, error) {
+		keep = job{what: "keep the note", run: func() (tea.Msg, error) {
 			records, err := a.desk.take(text)
 			return takenMsg{records}, err
-		}}))
+		}}
 	}
-	return tea.Batch(end, a.queue.add(a.rereadJob(w.of, text)))
+	a.page = nil
+	return tea.Batch(a.goBack(), a.queue.add(a.desk.thenNoDraft(keep, draftName(w.of))))
+}
+
+// thenNoDraft is a job that removes the draft once its text is kept, so that no
+// end in the middle loses both. Tried again, it keeps nothing twice.
+func (d *desk) thenNoDraft(keep job, name string) job {
+	if d.opts.Drafts == nil {
+		return keep
+	}
+	var msg tea.Msg
+	kept, run := false, keep.run
+	keep.run = func() (_ tea.Msg, err error) {
+		if !kept {
+			if msg, err = run(); err != nil {
+				return nil, err
+			}
+			kept = true
+		}
+		return msg, d.opts.Drafts.KeepDraft(name, "")
+	}
+	return keep
 }
 
 func (a *app) rereadJob(o *opened, text string) job {
@@ -184,8 +205,8 @@ func (a *app) draftKept(m draftMsg) tea.Cmd {
 	return a.endDraft(m.of)
 }
 
-// endDraft removes the draft of a page that was kept or dropped. It waits for
-// a write that is under way.
+// endDraft removes the draft of a page that was dropped, or written down again
+// after its text was kept. It waits for a write that is under way.
 func (a *app) endDraft(w *writing) tea.Cmd {
 	a.page = nil
 	drafts := a.desk.opts.Drafts

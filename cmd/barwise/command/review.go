@@ -42,17 +42,22 @@ func (a *app) runReview(ctx context.Context, o reviewOptions) error {
 		if n.Notes == 0 && !o.blank {
 			return undone("nothing has been taken in yet; begin with: barwise take FILE, or type an inspection with: barwise review --new")
 		}
-		parser, err := parserFor(s)
-		if err != nil {
-			return err
-		}
-		desk := &desk{store: s, parser: parser}
-		if err := tui.Review(ctx, s, desk, tui.Options{
-			In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank,
-			Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
-		}); err != nil {
+		if err := a.reviewOf(ctx, s, s, o); err != nil {
 			return err
 		}
 		return a.dueAfterReview(s)
+	})
+}
+
+// reviewOf runs the review of a store's records, whose steps go to the keeper.
+func (a *app) reviewOf(ctx context.Context, s *index.Store, keeper tui.Keeper, o reviewOptions) error {
+	parser, err := parserFor(s)
+	if err != nil {
+		return err
+	}
+	desk := &desk{store: s, parser: parser}
+	return tui.Review(ctx, keeper, desk, tui.Options{
+		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank,
+		Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
 	})
 }

@@ -1,0 +1,178 @@
+package main
+
+import (
+	"bufio"
+	"flag"
+	"fmt"
+	"io/fs"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"barwise/cmd/barwise/command"
+	"barwise/cmd/barwise/demo"
+	"barwise/index"
+)
+
+var (
+	kills    = flag.Int("kills", 5, "how often barwise take is killed")
+	killSeed = flag.Uint64("killseed", 1, "seed of the moments at which it is killed")
+)
+
+// A folder of notes is taken in by a process that is killed, again and again,
+// until all is in; then another folder begins. After each kill every note that
+// was said to be taken is there, and store and index agree; in the end the
+// questions are answered as from an index that is built anew.
+func TestKilledDuringTake(t *testing.T) {
+	program, err := os.Executable()
+	if err != nil {
+		t.Fatal(err)
+	}
+	notes := manyNotes(t, 4)
+	rnd := rand.New(rand.NewPCG(*killSeed, 2))
+	folders, within, whole := 1, 0, 0
+	data := t.TempDir()
+	said := map[string]bool{}
+	for n := range *kills {
+		before := len(said)
+		ended := killedTake(t, program, data, notes, time.Duration(rnd.IntN(700))*time.Millisecond, said)
+		if len(said) > before && !ended {
+			within++
+		}
+		agrees(t, data, said, fmt.Sprintf("kill %d of seed %d", n, *killSeed))
+		if ended {
+			whole++
+			sameAnswers(t, data)
+			data, said = t.TempDir(), map[string]bool{}
+			folders++
+		}
+	}
+	sameAnswers(t, data)
+	t.Logf("%d kills, seed %d: %d between notes that it was taking, %d runs came to their end first; %d folders", *kills, *killSeed, within, whole, folders)
+	if within == 0 {
+		t.Error("no kill fell into the taking: this test shows nothing")
+	}
+}
+
+// manyNotes writes the demo's notes several times, each time in other words.
+func manyNotes(t *testing.T, times int) string {
+	t.Helper()
+	dir := t.TempDir()
+	err := fs.WalkDir(demo.Notes, ".", func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := demo.Notes.ReadFile(path)
+		if err != nil {
+			return err
+		}
+		for n := range times {
+			copied := fmt.Appendf(nil, "%s\nPage %d of the old book.\n", text, n)
+			name := strings.Replace(d.Name(), ".", fmt.Sprintf("-%d.", n), 1)
+			if err := os.WriteFile(filepath.Join(dir, name), copied, 0o600); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dir
+}
+
+// killedTake runs barwise take and kills it after a time, unless it ended
+// before. It adds the names of the notes that were said to be taken.
+func killedTake(t *testing.T, program, data, notes string, wait time.Duration, said map[string]bool) (ended bool) {
+	t.Helper()
+	cmd := exec.Command(program, "take", "--data", data, notes)
+	cmd.Args[0] = "barwise"
+	var talk strings.Builder
+	cmd.Stderr = &talk
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	timer := time.AfterFunc(wait, func() { _ = cmd.Process.Kill() })
+	defer timer.Stop()
+	lines := bufio.NewReader(out)
+	for {
+		line, err := lines.ReadString('\n')
+		if err != nil {
+			break // a last line without its end was cut off by the kill
+		}
+		if _, rest, ok := strings.Cut(line, "  "); ok {
+			name, _, _ := strings.Cut(rest, ": ")
+			said[name] = true
+		}
+	}
+	if err := cmd.Wait(); err != nil && cmd.ProcessState.Exited() {
+		t.Fatalf("take ended by itself: %v\n%s", err, talk.String())
+	}
+	return cmd.ProcessState.Success()
+}
+
+// agrees checks that the notes said to be taken are there and that store and
+// index are sound and agree.
+func agrees(t *testing.T, data string, said map[string]bool, when string) {
+	t.Helper()
+	if _, err := os.Stat(filepath.Join(data, index.StoreFile)); err != nil && len(said) == 0 {
+		return // it did not come to make one
+	}
+	s, err := index.Open(data)
+	if err != nil {
+		t.Fatalf("%s: %v", when, err)
+	}
+	defer s.Close()
+	there := map[string]bool{}
+	for r, err := range s.Records(index.Filter{}) {
+		if err != nil {
+			t.Fatalf("%s: %v", when, err)
+		}
+		note, err := s.Note(r.NoteHash)
+		if err != nil {
+			t.Fatalf("%s: %v", when, err)
+		}
+		there[note.Name] = true
+	}
+	for name := range said {
+		if !there[name] {
+			t.Fatalf("%s: %s was said to be taken and is not there", when, name)
+		}
+	}
+	report, err := s.Check()
+	if err != nil || len(report.Problems) > 0 {
+		t.Fatalf("%s: %v %q", when, err, report.Problems)
+	}
+}
+
+// sameAnswers asks before and after the index is built anew.
+func sameAnswers(t *testing.T, data string) {
+	t.Helper()
+	if _, err := os.Stat(filepath.Join(data, index.StoreFile)); err != nil {
+		return
+	}
+	ask := func() (answers string) {
+		for _, words := range []string{"queen seen", "chalkbrood", "how many stings in 2025", "which hives had no eggs", "old book", "bars with drone brood"} {
+			var out strings.Builder
+			command.Run([]string{"find", "--data", data, "--limit", "0", words}, strings.NewReader(""), &out, &out)
+			answers += out.String()
+		}
+		return answers
+	}
+	before := ask()
+	var out strings.Builder
+	if code := command.Run([]string{"doctor", "--rebuild", "--data", data}, strings.NewReader(""), &out, &out); code != 0 {
+		t.Fatalf("doctor --rebuild: %d\n%s", code, out.String())
+	}
+	if after := ask(); after != before {
+		t.Errorf("the answers changed when the index was built anew:\n%s\n\n%s", before, after)
+	}
+}
