@@ -410,6 +410,9 @@ func TestSpace(t *testing.T) {
 	if old := judgeSpace(history, day("2026-05-20"), QueenEvidence{}, Season{}); old.Free.Known() || len(old.Notes) != 1 {
 		t.Errorf("a year after the count: free %v, notes %q", old.Free.Range, old.Notes)
 	}
+	if anew := judgeSpace(append(history[:3:3], visit("2026-05-20", some...)), day("2026-05-20"), QueenEvidence{}, Season{}); anew.Used.Best != 6 {
+		t.Errorf("counted anew a year after: %v", anew.Used.Range)
+	}
 	// A colony that is raising a queen is left in peace.
 	if young := judgeSpace(history, day("2025-05-20"), QueenEvidence{State: VirginMating}, Season{}); young.Swarmy || len(young.Notes) > 0 {
 		t.Errorf("with a virgin queen: %q", young.Notes)

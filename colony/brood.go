@@ -81,6 +81,7 @@ func broodCells(ins *Inspection, box Box, width Constant, name string, kinds ...
 	inputs = append(inputs, Input{"cells on a dm²", density.String(), "from the cell width"})
 	e := because(name, total, "comb area of both sides × cells per dm² × share filled", inputs, width)
 	e.Why.From = withReferences(e.Why.From, refs...)
+	e.askForShare()
 	return e
 }
 

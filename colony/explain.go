@@ -62,6 +62,14 @@ type Estimate struct {
 // Known reports whether the estimate says anything.
 func (e Estimate) Known() bool { return e.Why.What != "" }
 
+// askForShare says, of a number from comb areas that is too vague to be of use,
+// what would have told it more closely.
+func (e *Estimate) askForShare() {
+	if e.Vague() {
+		e.Why.Caveats = append(e.Why.Caveats, "how much of the combs it takes was not said; \"two thirds of each\" would tell")
+	}
+}
+
 // String lays the explanation out for a terminal, two columns, no line longer
 // than its own words.
 func (e Explanation) String() string {

@@ -75,11 +75,19 @@ func (m Measure) Series(history []Inspection, set Settings) []Sample {
 	return out
 }
 
-// Points are the best values of the samples, for a trend.
+// Points are the best values of the samples, for a trend. Values from comb areas
+// that are too vague to have one are left out; few mites are a vague rate, but
+// they were counted.
 func Points(samples []Sample) []Point {
-	out := make([]Point, len(samples))
-	for i, s := range samples {
-		out[i] = Point{s.On, s.Value.Best}
+	var out []Point
+	for _, s := range samples {
+		switch s.Value.Unit {
+		case unitEggs, unitKg, unitArea, unitBuilding:
+			if s.Value.Vague() {
+				continue
+			}
+		}
+		out = append(out, Point{s.On, s.Value.Best})
 	}
 	return out
 }

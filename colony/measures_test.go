@@ -76,3 +76,20 @@ func TestGroupBy(t *testing.T) {
 		t.Error("gathered by fortnight")
 	}
 }
+
+// A share that was not said makes no trend; a few mites that were counted do.
+func TestPointsLeaveOutWhatIsTooVague(t *testing.T) {
+	history := []Inspection{
+		visit("2025-05-10", "bars.4.capped_brood=yes", "mites.method=drop", "mites.count=1", "mites.days=3"),
+		visit("2025-05-20", "bars.4.comb.drawn=1", "bars.4.capped_brood=yes", "bars.4.capped_brood.cover=0.5"),
+	}
+	for name, want := range map[string]int{"laying": 1, "mite_drop": 1} {
+		m, err := MeasureNamed(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := Points(m.Series(history, DefaultSettings())); len(got) != want {
+			t.Errorf("%s: %d points, want %d", name, len(got), want)
+		}
+	}
+}

@@ -112,14 +112,15 @@ func (c barCount) left() float64 { return math.Max(0, c.found-c.taken) }
 // tells: said for the whole hive, or else the highest bar with comb where at
 // least three bars were spoken of. A visit to the bars at the front does not say
 // that those behind them are gone. It tells of fewer bars than are left of the
-// count before it only where a bar behind the last comb was found bare.
+// count before it only where a bar behind the last comb was found bare, or that
+// count is too old to go by.
 func barCounts(known []Inspection) []barCount {
 	var out []barCount
 	for i := range known {
 		ins := &known[i]
 		last, bare := combEnds(ins.Bars)
 		least := 0.0
-		if n := len(out); n > 0 && !out[n-1].lost && !bare {
+		if n := len(out); n > 0 && !out[n-1].lost && !bare && dayOf(ins).Sub(out[n-1].on) <= countHolds {
 			least = out[n-1].left()
 		}
 		switch {

@@ -52,6 +52,7 @@ func foodIn(ins *Inspection, box Box, name string, kinds []string, per ...Consta
 	e.Why.Result = fmt.Sprintf("%s, %s", total, total.InPounds())
 	e.Why.From = withReferences(e.Why.From, refs...)
 	e.Why.Caveats = []string{"combs that were not spoken of are not counted"}
+	e.askForShare()
 	return e
 }
 

@@ -282,7 +282,7 @@ func (h hiveSheet) mites(ap *colony.Appraisal) {
 	if ap.Growth != nil && ap.Growth.Says != "" {
 		mites.say("%s", ap.Growth.Says)
 	}
-	if telling(ap.MiteLimit) {
+	if limit := ap.MiteLimit; telling(limit) && (limit.Low > 0 || limit.Bounded()) {
 		mites.say("%s in %s from the count, if they go on doubling", strings.TrimPrefix(ap.MiteLimit.Why.What, "days until "), ap.MiteLimit.Range)
 	}
 }

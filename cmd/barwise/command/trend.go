@@ -143,8 +143,13 @@ func trendOf(name string, m colony.Measure, samples []colony.Sample, by string) 
 		}
 		gap = map[string]int{"week": gapDays, "month": 62, "season": 184}[by]
 	}
-	t := colony.TrendOf(colony.Points(samples))
-	return hiveTrend{name, m.Name, m.Unit, t.Says(m.Unit), samples, t, gap}, nil
+	points := colony.Points(samples)
+	t := colony.TrendOf(points)
+	says := t.Says(m.Unit)
+	if vague := len(samples) - len(points); vague > 0 {
+		says += fmt.Sprintf("; %s too vague to go by", amount(vague, "value"))
+	}
+	return hiveTrend{name, m.Name, m.Unit, says, samples, t, gap}, nil
 }
 
 // drawTrends writes the images that were asked for.
