@@ -1,6 +1,9 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // numbered reports whether a line lists bars by bare numbers: three or more
 // counts that rise or fall by one, each followed by a finding.
@@ -34,7 +37,14 @@ func numbered(items []item) bool {
 // 1, or with the number after that of the line before, and a finding follows.
 func (r *reader) rowNumber(items []item) bool {
 	last := r.row
-	r.row = 0
+	r.row, r.listed = 0, false
+	if len(items) < 2 {
+		return false
+	}
+	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && barNumber(&items[0]) && !countsNext(items) {
+		r.row, r.listed = int(items[0].n.lo), true
+		return true
+	}
 	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
 		return false
 	}
@@ -47,12 +57,72 @@ func (r *reader) rowNumber(items []item) bool {
 	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
 }
 
+// shortestList is how many lines in a row that each begin with the next number
+// make a list of bars.
+const shortestList = 3
+
+// numberedLines are the offsets of the lines that list bars by number, up or
+// down: "14 bare", "13 just started", "12 nectar". A number with a full stop or
+// a bracket behind it only counts paragraphs.
+func numberedLines(text string) []int32 {
+	var rows, run []int32
+	last, step := 0, 0
+	flush := func() {
+		if len(run) >= shortestList {
+			rows = append(rows, run...)
+		}
+		run, step = run[:0], 0
+	}
+	for at := 0; at < len(text); {
+		end := strings.IndexByte(text[at:], '\n')
+		if end < 0 {
+			end = len(text) - at
+		}
+		from, n := leadingNumber(text[at : at+end])
+		switch {
+		case n == 0:
+			flush()
+		case len(run) == 0:
+		case n-last != 1 && last-n != 1, step != 0 && n-last != step:
+			flush()
+		default:
+			step = n - last
+		}
+		if n > 0 {
+			run, last = append(run, int32(at+from)), n
+		}
+		at += end + 1
+	}
+	flush()
+	return rows
+}
+
+// leadingNumber is the number that a line begins with and where it stands; 0
+// where there is none that could be a bar's.
+func leadingNumber(line string) (at, n int) {
+	for at < len(line) && (line[at] == ' ' || line[at] == '\t') {
+		at++
+	}
+	end := at
+	for end < len(line) && end < at+2 && isDigit(line[end]) {
+		n = 10*n + int(line[end]-'0')
+		end++
+	}
+	if end == at || end == len(line) || n > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
+		return at, 0
+	}
+	return at, n
+}
+
 // bareBar tells whether a number without a noun names a bar: behind "on" where
 // bars are being numbered, or where it is the next in the count and a finding
 // follows.
 func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if items[i].n.ordinal {
 		return false
+	}
+	if i == 0 && r.listed {
+		return true
 	}
 	var prev, next *item
 	if len(before) > 0 {
@@ -128,6 +198,16 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	}
 	closes := !prev.is(kAdv) || r.isWord(prev, "as well", "too", "again")
 	return heads && follows && closes && !prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
+}
+
+// countsNext reports whether the number at the head of a line counts what
+// follows: "5 frames of bees", "2 stings".
+func countsNext(items []item) bool {
+	if len(items) < 2 || items[0].colon {
+		return false
+	}
+	next := &items[1]
+	return next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
 }
 
 // nextLine reports whether a number begins a line, and is the neighbour of the

@@ -163,6 +163,7 @@ func (s *scan) cellNoun(i int) {
 		s.kindAt, s.kindItem, s.num = "", nil, nil
 		return
 	}
+	s.dropLabel(i)
 	what := "any"
 	if rule.Value == "cup" {
 		what = "cup"
@@ -185,6 +186,9 @@ func (s *scan) cellNoun(i int) {
 		f.items = append(f.items, s.denier)
 	} else if n := s.countFor(i); n != nil {
 		f.count, f.hasCount = *n, true
+	} else if n := s.at(i + 1); it.colon && n != nil && barNumber(n) && (s.at(i+2) == nil || !s.at(i+2).is(kBar)) {
+		f.count, f.hasCount = n.n, true // "Queen cells: 2, sealed"
+		n.used = true
 	} else if x := s.at(i + 2); x != nil && x.is(kNum) && s.byWord(s.at(i+1)) {
 		f.count, f.hasCount = x.n, true // "QC x2"
 		x.used = true
@@ -207,6 +211,18 @@ func (s *scan) cellNoun(i int) {
 	s.before = modifiers{}
 	if !f.present {
 		s.colonyWide(f)
+	}
+}
+
+// dropLabel takes back the cells that a label named: "Queen cells: 1 empty cup".
+func (s *scan) dropLabel(i int) {
+	last := s.lastCell(i)
+	if last == nil || last.what != "any" || !s.at(last.at).colon || !s.onlyBetween(last.at, i, kNum, kStage, kState, kAdv, kCellKind, kPattern) {
+		return
+	}
+	s.found = s.found[:len(s.found)-1]
+	if last.hasCount {
+		s.num, s.numAt = &last.count, last.at+1
 	}
 }
 

@@ -27,6 +27,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
 		return false // "one sealed cell, bar five."
 	}
+	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && labelledCells(items[:i]) {
+		return false // "Queen cells: 2, sealed, bar 8"
+	}
 	if prev.any(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
 		return false // "queen still there, bar five, white mark"
 	}
@@ -70,6 +73,16 @@ func (r *reader) heads(items []item, i int) bool {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// labelledCells reports whether the items are a form's answer about queen cells.
+func labelledCells(items []item) bool {
+	for k := len(items) - 1; k >= 0 && k >= len(items)-5; k-- {
+		if items[k].is(kCell) && items[k].colon {
+			return true
+		}
+	}
+	return false
 }
 
 // segmentFinding reports whether the words since the last comma begin with a

@@ -114,6 +114,9 @@ func (s *scan) full(i int) {
 
 // isState reports whether a word such as "full" speaks of a feeder.
 func (s *scan) isState(i int) bool {
+	if prev := s.at(i - 1); s.headed && prev != nil && prev.is(kContent) {
+		return false // "1 sealed honey, full"
+	}
 	for k := max(0, i-4); k < i; k++ {
 		if s.at(k).any(kFixture, kStores, kStored) {
 			return true

@@ -35,6 +35,8 @@ const (
 	namedOnes
 	hiveParts
 	visitLinks
+	tableKeys
+	vagueHeads
 	listCount
 )
 
@@ -68,6 +70,8 @@ var listNames = [listCount]string{
 	namedOnes:          "named ones",
 	hiveParts:          "hive parts",
 	visitLinks:         "visit links",
+	tableKeys:          "table keys",
+	vagueHeads:         "vague headings",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

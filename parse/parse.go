@@ -115,6 +115,7 @@ func (r *reader) start(note *colony.Note) {
 		r.named = true
 	}
 	r.pauses = silences(note.Words)
+	r.numbered = numberedLines(r.text)
 }
 
 // silence is the gap between timed words, in seconds, that counts as weak

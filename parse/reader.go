@@ -68,11 +68,14 @@ type reader struct {
 	flowerSentence int
 	lastCargo      string   // what was last said to be carried in
 	row            int      // the number at the head of the line before, or 0
+	numbered       []int32  // where the lines of lists of bars begin
+	listed         bool     // this line is one of them
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
 	subject        kind     // kBees or kQueen, whichever was spoken of last
 	queenWaits     int      // the sentence that named her and said no more
 	planDay        *day
+	table          table
 }
 
 // inHand says how surely the bars in hand are still meant.
@@ -134,7 +137,11 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		return next, blank
 	}
 	from := len(r.toks)
-	r.toks = r.split.tokens(r.toks, text, at, first)
+	if cells, ok := r.tableRow(text, at, first); ok {
+		r.toks = append(r.toks, cells...)
+	} else {
+		r.toks = r.split.tokens(r.toks, text, at, first)
+	}
 	if len(r.toks) > from {
 		r.rows = append(r.rows, row{from, len(r.toks), first})
 	}
@@ -247,7 +254,7 @@ func sentences(items []item) [][2]int {
 func (r *reader) spanOf(items ...*item) []colony.Span {
 	var out []colony.Span
 	for _, it := range items {
-		if it != nil {
+		if it != nil && it.end > it.start { // a column's heading stands elsewhere
 			out = append(out, colony.Span{int(it.start), int(it.end)})
 		}
 	}

@@ -77,8 +77,8 @@ func (r *reader) deniedTemper(score string) string {
 	return "4"
 }
 
-// listed reports whether an item stands alone between commas.
-func (r *reader) listed(c *clause, i int) bool {
+// standsAlone reports whether nothing but commas is beside an item.
+func (r *reader) standsAlone(c *clause, i int) bool {
 	return c.items[i].pause == comma && (i+1 == len(c.items) || c.items[i+1].pause >= comma)
 }
 
@@ -120,7 +120,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	if c.items[i].pause == comma && i == len(c.items)-1 && c.items[0].is(kName) && !r.weatherNear(c, i) {
 		return true // "Hive 4: brood on five bars, calm"
 	}
-	if r.listed(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
+	if r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
 		return true // "BIAS, queen not seen, calm, 7 seams"
 	}
 	alone := true

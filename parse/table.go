@@ -1,0 +1,115 @@
+package parse
+
+import "strings"
+
+// table is the heading row of a table whose rows are being read; the zero
+// table is none.
+type table struct {
+	sep   string
+	heads []heading // by column
+}
+
+// heading is one column's: its words, and whether they say what a cell is of.
+type heading struct {
+	words   []token
+	telling bool
+}
+
+// separators stand between the cells of a row: of a drawn table, of one pasted
+// from a spreadsheet, of a file of values.
+var separators = []string{"|", "\t", ";", ","}
+
+// tableRow turns a row of a table into the words of a form: "3 | eggs | pollen"
+// below "bar | brood | stores" is "bar 3; eggs; stores: pollen". It reports
+// false where the line is no row; the heading row itself has nothing to say.
+func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
+	if r.table.sep != "" {
+		if cells := cellsOf(text, r.table.sep); len(cells) > 1 {
+			return r.cells(cells, text, base, first), true
+		}
+	}
+	r.table = table{}
+	for _, sep := range separators {
+		cells := cellsOf(text, sep)
+		if len(cells) < 3 || !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || !strings.Contains(lineAfter(r.text, base+len(text)), sep) {
+			continue
+		}
+		r.table.sep = sep
+		for _, cell := range cells {
+			words := r.split.tokens(nil, strings.ToLower(cell), base, none)
+			r.table.heads = append(r.table.heads, heading{words, !r.lists.in(vagueHeads, strings.ToLower(strings.TrimSpace(cell)))})
+		}
+		return nil, true
+	}
+	return nil, false
+}
+
+// cellsOf cuts a row; the strokes that close a drawn one begin no cell.
+func cellsOf(text, sep string) []string {
+	if sep == "|" {
+		text = strings.TrimSuffix(strings.TrimPrefix(strings.TrimSpace(text), sep), sep)
+	}
+	return strings.Split(text, sep)
+}
+
+// lineAfter is the line behind the one that ends at the offset.
+func lineAfter(text string, end int) string {
+	_, rest, _ := strings.Cut(text[end:], "\n")
+	rest, _, _ = strings.Cut(rest, "\n")
+	return rest
+}
+
+// cells gives each cell of a row the words of its heading. Those stand nowhere
+// in the row, so they are no part of a leaf's evidence.
+func (r *reader) cells(cells []string, text string, base int, first pause) []token {
+	var row []token
+	from := strings.Index(text, cells[0])
+	for k, cell := range cells {
+		at := base + from + len(cell) - len(strings.TrimLeft(cell, " \t"))
+		from += len(cell) + len(r.table.sep)
+		cell = strings.TrimSpace(cell)
+		if strings.Trim(cell, "-–—:/ ") == "" {
+			continue
+		}
+		p := colon
+		if len(row) == 0 {
+			p = first
+		}
+		said := r.split.tokens(nil, cell, at, none)
+		if len(said) == 0 {
+			continue
+		}
+		if k < len(r.table.heads) && r.headsCell(k, said) {
+			for _, w := range r.table.heads[k].words {
+				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, respelt
+				row = append(row, w)
+				p = none
+			}
+			if k > 0 {
+				row[len(row)-1].flags |= coloned
+				p = colon
+			}
+		}
+		said[0].pause = p
+		row = append(row, said...)
+	}
+	return row
+}
+
+// headsCell reports whether the heading belongs before the words of a cell: not
+// where it says nothing, or where both name what is on a comb.
+func (r *reader) headsCell(column int, said []token) bool {
+	head := r.table.heads[column]
+	return head.telling && len(head.words) > 0 && !(r.namesContent(head.words) && r.namesContent(said))
+}
+
+func (r *reader) namesContent(toks []token) bool {
+	for i := range toks {
+		for _, n := range r.lex.matcher.longest(toks, i, plainWalk{}).rules {
+			if k := r.rules[n].Kind; k == kContent || k == kStores {
+				return true
+			}
+		}
+	}
+	return false
+}
