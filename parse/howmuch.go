@@ -82,10 +82,14 @@ func (s *scan) fullLeadsOn(i int) bool {
 
 func (s *scan) full(i int) {
 	it := s.at(i)
-	rule := s.r.rule(it, kFull)
-	wall := rule.Value == "wall"
+	wall, after := false, false
+	for _, n := range it.rules {
+		rule := &s.r.rules[n]
+		wall = wall || rule.Kind == kFull && rule.Value == "wall"
+		after = after || rule.Kind == kFull && rule.Form == "after"
+	}
 	leads := s.fullLeadsOn(i)
-	if rule.Form != "after" && !wall && !leads {
+	if !after && !wall && !leads {
 		return
 	}
 	last := s.lastFound(i)

@@ -37,6 +37,7 @@ const (
 	visitLinks
 	tableKeys
 	vagueHeads
+	visiting
 	listCount
 )
 
@@ -72,6 +73,7 @@ var listNames = [listCount]string{
 	visitLinks:         "visit links",
 	tableKeys:          "table keys",
 	vagueHeads:         "vague headings",
+	visiting:           "visiting",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

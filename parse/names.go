@@ -190,6 +190,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	switch {
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end)
+	case is(prev, "the") && is(end, "lot"):
+		return enough // "the Orchard lot"
 	case is(prev, "how") && beFollows(toks, end) == end:
 		return enough // "how Juniper was"
 	case (is(prev, "colony") || is(prev, "hive")) && toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma):

@@ -174,10 +174,10 @@ func (r *reader) openingDay(c *clause) {
 		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
 			continue
 		}
-		if r.hasDeed(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
+		if r.hasDeed(c) && !r.onlyVisits(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
 			return
 		}
-		if it.day.ago && r.sentenceNo > 1 || r.verbal(c) {
+		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
 			return
 		}
 		if it.day.past.Compare(r.today) > 0 {
@@ -213,7 +213,10 @@ func (r *reader) verbal(c *clause) bool {
 		it := &c.items[k]
 		if it.is(kWord) {
 			words++
-			if strings.HasSuffix(strings.ToLower(it.name), "ed") && !r.isWord(it, "looked", "opened", "visited", "inspected", "walked") {
+			if r.lists.in(visiting, it.text) {
+				return false
+			}
+			if strings.HasSuffix(it.text, "ed") {
 				return true
 			}
 		}
@@ -222,6 +225,17 @@ func (r *reader) verbal(c *clause) bool {
 		}
 	}
 	return words > 8
+}
+
+// onlyVisits reports whether the deeds of the clause are inspections: the day of
+// "on Saturday I went through them" is the day of that.
+func (r *reader) onlyVisits(c *clause) bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kDo) && !it.is(kState) && (r.rule(it, kDo).Value != "inspect" || strings.HasPrefix(it.text, "last ")) {
+			return false
+		}
+	}
+	return true
 }
 
 // weekdayToday: a bare weekday in the opening words may be today.

@@ -316,7 +316,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == thisLine && r.sameSentence:
 			f.bars = r.bars
-		case r.inHand == thisLine && f.present && !s.speaksOfColony():
+		case r.inHand == thisLine && f.present && !s.speaksOfColony() && (r.headedBars || !s.thereIs()):
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the sentence before")
 		case r.inHand == thisText && s.leansBack():
@@ -343,6 +343,12 @@ func (s *scan) speaksOfColony() bool {
 		}
 	}
 	return false
+}
+
+// thereIs: "there were eggs" begins a sentence about the colony, where the bar
+// in hand only placed the queen or the like.
+func (s *scan) thereIs() bool {
+	return len(s.c.items) > 1 && s.r.isWord(s.at(0), "there") && s.at(1).is(kBe)
 }
 
 // leansBack: a line that begins with "and", "it" or "there" goes on about the
