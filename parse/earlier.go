@@ -87,7 +87,7 @@ func (r *reader) earlierFindings(c *clause) {
 		case i == noun && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.queenPlaced(c, noun):
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
 			r.earlierBar(c, path)
-		case it.is(kSeen) && (noun >= 0 || r.herself(c)):
+		case it.is(kSeen) && (noun >= 0 || r.herself(c) || it.is(kPast) && r.sheLast && !c.has(kContent)): // "Queen: not seen. Last seen 5 April"
 			on, _ := r.dateNear(c, i)
 			path := r.earlier(c, "queen_seen", "queen", on, append(r.pick(c, noun), it)...)
 			r.earlierBar(c, path)

@@ -231,7 +231,11 @@ func (r *reader) verbal(c *clause) bool {
 // "on Saturday I went through them" is the day of that.
 func (r *reader) onlyVisits(c *clause) bool {
 	for k := range c.items {
-		if it := &c.items[k]; it.is(kDo) && !it.is(kState) && (r.rule(it, kDo).Value != "inspect" || strings.HasPrefix(it.text, "last ")) {
+		it := &c.items[k]
+		if !it.is(kDo) || it.is(kState) {
+			continue
+		}
+		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {
 			return false
 		}
 	}
