@@ -41,6 +41,9 @@ func rateOf(ins *Inspection) (MiteRate, bool) {
 	return r, true
 }
 
+// boardDays is for how long a board is left to catch mites.
+var boardDays = Constant{"days that a board is left", Between(3, 7.2, 21, unitDays), "the mean and the plausible ends of 11,124 boards", from("EUPH-VAR")}
+
 func dropRate(count, days int, origin string) Estimate {
 	low, high := poissonInterval(count)
 	d := float64(days)
@@ -48,8 +51,9 @@ func dropRate(count, days int, origin string) Estimate {
 		[]Input{{"mites", amount(float64(count)), origin}, {"days", amount(d), origin}})
 	e.Why.From = from("BEEB-VAR", "BYAR")
 	e.Why.Caveats = []string{"the drop varies from day to day and with the brood that emerges; read it with the size of the colony"}
-	if days < 3 || days > 21 {
+	if !boardDays.Value.Contains(d) {
 		e.Why.Caveats = append(e.Why.Caveats, "boards are best left for 3 to 21 days")
+		e.Why.From = withReferences(e.Why.From, boardDays.From...)
 	}
 	return e
 }

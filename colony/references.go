@@ -47,6 +47,7 @@ var library = byKey([]Reference{
 	{"PGS", "pgs-holzwickede.de, winter feeding", Published},
 	{"GOLD", "imkerei-goldbluete.de, winter feeding", Published},
 	{"MYBEE", "my-bee.ch 2019, winter stores", Published},
+	{"EUPH-VAR", "EU Pollinator Hub, varroa sampling table, rules of plausibility", Published},
 	{"BEEB-VAR", "Dietemann et al. 2013, BEEBOOK II, varroa", Published},
 	{"WILSON27", "Wilson score interval; Newcombe 1998, Statistics in Medicine 17, method 3", Quoted},
 	{"SEN68", "Sen 1968, J. Am. Stat. Assoc. 63", Quoted},
