@@ -2,7 +2,10 @@ package tui
 
 import (
 	"errors"
+	"strings"
 	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
 )
 
 // fakeDrafts keeps drafts in memory.
@@ -35,6 +38,23 @@ func TestUnfinishedNoteIsTakenUpAgain(t *testing.T) {
 	again.sees("hive 9", "bar 1", "honey")
 	if text, _ := o.Drafts.Draft("new"); text != "" {
 		t.Errorf("the draft is left over: %q", text)
+	}
+}
+
+func TestWhatIsTypedStaysInSight(t *testing.T) {
+	for _, size := range [][2]int{{60, 16}, {80, 24}, {160, 50}} {
+		d := newDriver(t, take(t), options(take(t)), size[0], size[1])
+		d.press("n")
+		d.send(keyOf(strings.Repeat("hive three bar one honey bar two eggs ", 80)))
+		d.press("zebra")
+		d.sees("zebra")
+		for range 80 {
+			d.press("up")
+		}
+		d.press("yak ")
+		d.sees("yak")
+		d.send(tea.WindowSizeMsg{Width: 70, Height: 20})
+		d.sees("yak")
 	}
 }
 

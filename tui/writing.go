@@ -240,7 +240,8 @@ func (w *writing) lines(width, height int) []string {
 	area := w.area
 	area.SetWidth(width)
 	area.SetHeight(height)
-	area, _ = area.Update(nil) // brings the cursor's line into view
+	area.View()                // tells it how many lines there are to scroll,
+	area, _ = area.Update(nil) // so that this brings the cursor's line into view
 	return strings.Split(area.View(), "\n")
 }
 
