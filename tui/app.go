@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"sync"
 
 	"github.com/charmbracelet/bubbles/key"
 	tea "github.com/charmbracelet/bubbletea"
@@ -83,7 +82,10 @@ type (
 )
 
 func newApp(k Keeper, r Reader, o Options, th theme) *app {
-	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, waiting: k.Waiting, width: 80, height: 24}
+	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, waiting: o.Waiting, width: 80, height: 24}
+	if a.waiting == nil {
+		a.waiting = k.Waiting
+	}
 	a.switchKeys()
 	return a
 }
@@ -94,8 +96,6 @@ const framesPerSecond = 120
 
 // runScreen runs the full screen until the person leaves.
 func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
-	waiting := sync.OnceValues(k.Waiting)
-	go waiting() // while the terminal is being asked what it can do
 	opts := []tea.ProgramOption{tea.WithContext(ctx), tea.WithAltScreen(), tea.WithFPS(framesPerSecond)}
 	if o.In != nil {
 		opts = append(opts, tea.WithInput(o.In))
@@ -103,7 +103,6 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	out := outOf(o)
 	opts = append(opts, tea.WithOutput(out))
 	a := newApp(k, r, o, newTheme(out, autoColour, autoBackground))
-	a.waiting = waiting
 	_, err := tea.NewProgram(a, opts...).Run()
 	if o.Player != nil {
 		o.Player.Stop()

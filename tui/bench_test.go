@@ -29,6 +29,10 @@ func longNote() string {
 	return strings.Join(words[:250], " ")
 }
 
+// The benchmarks here are of the screen alone, with stand-ins for store and
+// parser and at sizes that a test can set; the whole program's, beside their
+// aims, are in cmd/barwise/command.
+
 // BenchmarkFirstFrame is from nothing to the drawn list of 1,000 waiting.
 func BenchmarkFirstFrame(b *testing.B) {
 	notes := make([]string, 1000)

@@ -87,6 +87,10 @@ type Options struct {
 	Plain bool             // questions and answers line by line, no screen
 	New   bool             // begin with an empty note
 
+	// Waiting is what waits as the review begins, for who asks early; nil: the
+	// Keeper is asked.
+	Waiting func() ([]colony.Record, error)
+
 	Past    func(hive string) ([]colony.Record, error) // any state, newest first; "" for every hive
 	Find    func(words string) ([]Found, error)
 	Player  Player

@@ -1,16 +1,12 @@
 package command
 
 import (
-	"context"
 	"fmt"
 	"io"
 	"slices"
 	"strings"
-	"sync"
 	"testing"
 	"time"
-
-	"github.com/charmbracelet/x/ansi"
 
 	"barwise/colony"
 	"barwise/index"
@@ -83,75 +79,10 @@ func shortest(f colony.Field, value string) string {
 	return value
 }
 
-// session is a review under way: the real screen over a real store, keys going
-// in one by one, waited on as a person does.
-type session struct {
-	t      *testing.T
-	store  *index.Store
-	keys   io.Writer
-	screen screen
-	saved  chan colony.Record
-	count  tally
-}
-
-// screen collects what the review draws.
-type screen struct {
-	mu   sync.Mutex
-	text strings.Builder
-}
-
-func (s *screen) Write(p []byte) (int, error) {
-	s.mu.Lock()
-	defer s.mu.Unlock()
-	return s.text.WriteString(ansi.Strip(string(p)))
-}
-
-// waits until one of the texts was drawn since the last wait.
-func (s *session) waits(texts ...string) {
-	s.t.Helper()
-	for range 10_000 {
-		s.screen.mu.Lock()
-		drawn := s.screen.text.String()
-		there := slices.ContainsFunc(texts, func(text string) bool { return strings.Contains(drawn, text) })
-		if there {
-			s.screen.text.Reset()
-		}
-		s.screen.mu.Unlock()
-		if there {
-			return
-		}
-		time.Sleep(time.Millisecond)
-	}
-	s.t.Fatalf("%q was not drawn", texts)
-}
-
-// saying is a store that passes on what it has kept.
-type saying struct {
-	*index.Store
-	saved chan<- colony.Record
-}
-
-func (s saying) Save(r colony.Record) error {
-	err := s.Store.Save(r)
-	s.saved <- r
-	return err
-}
-
-// press sends keys as a terminal does, each by itself.
-func (s *session) press(keys ...string) {
-	s.t.Helper()
-	for _, key := range keys {
-		if _, err := io.WriteString(s.keys, key); err != nil {
-			s.t.Fatal(err)
-		}
-		s.count.keys++
-	}
-}
-
 // decide presses the keys of one decision and gives the record as it is kept
 // then.
 func (s *session) decide(keys ...string) colony.Record {
-	s.t.Helper()
+	s.tb.Helper()
 	s.count.decisions++
 	s.press(keys...)
 	return <-s.saved
@@ -162,15 +93,11 @@ func (s *session) decide(keys ...string) colony.Record {
 // and the rest let stand; 0 means that all are right.
 func run(t *testing.T, s *index.Store, wrong int) tally {
 	t.Helper()
-	in, keys := io.Pipe()
-	r := &session{t: t, store: s, keys: keys, saved: make(chan colony.Record, 1)}
-	a := &app{in: in, out: &r.screen, err: io.Discard, now: time.Now}
-	ended := make(chan error, 1)
-	go func() { ended <- a.reviewOf(context.Background(), s, saying{s, r.saved}, reviewOptions{}) }()
 	waiting, err := s.Waiting()
 	if err != nil {
 		t.Fatal(err)
 	}
+	r := begin(t, s, reviewOptions{})
 	r.waits(fmt.Sprintf("%d inspection", len(waiting)))
 	r.press("\r")
 	asked := 0
@@ -189,13 +116,9 @@ func run(t *testing.T, s *index.Store, wrong int) tally {
 		}
 	}
 	r.waits("Nothing waits.")
-	if _, err := keys.Write([]byte{3}); err != nil {
-		t.Fatal(err)
-	}
-	if err := <-ended; err != nil {
-		t.Fatal(err)
-	}
-	return r.count
+	keys := r.count
+	r.leave()
+	return keys
 }
 
 // question is the first leaf that the sheet asks about, and the other value that
@@ -220,13 +143,13 @@ func (s *session) question(r *colony.Record) (path, alt string) {
 // correct takes the other value where one is offered; else it types another one
 // that can stand there, or takes the leaf away where none can.
 func (s *session) correct(r *colony.Record, path, alt string) colony.Record {
-	s.t.Helper()
+	s.tb.Helper()
 	if alt != "" {
 		return s.isNow(s.decide("\t"), path, alt)
 	}
 	f, err := colony.FieldOf(path)
 	if err != nil {
-		s.t.Fatal(err)
+		s.tb.Fatal(err)
 	}
 	ins := r.Inspection()
 	was, _ := colony.Get(&ins, path)
@@ -241,10 +164,10 @@ func (s *session) correct(r *colony.Record, path, alt string) colony.Record {
 }
 
 func (s *session) isNow(r colony.Record, path, want string) colony.Record {
-	s.t.Helper()
+	s.tb.Helper()
 	ins := r.Inspection()
 	if got, _ := colony.Get(&ins, path); got != want {
-		s.t.Fatalf("%s is %q after its correction, want %q", path, got, want)
+		s.tb.Fatalf("%s is %q after its correction, want %q", path, got, want)
 	}
 	return r
 }

@@ -25,12 +25,16 @@ var (
 	killSeed = flag.Uint64("killseed", 1, "seed of the keys and of the moments of killing")
 )
 
-// reviewRole names the folder that the test binary, run as a review, works in.
-const reviewRole = "BARWISE_TEST_REVIEW"
+// Run with reviewRole, the test binary is a review of that folder, or with no
+// folder does nothing; with reviewDraws it draws on the standard output.
+const (
+	reviewRole  = "BARWISE_TEST_REVIEW"
+	reviewDraws = "BARWISE_TEST_DRAWS"
+)
 
 // TestMain lets the test binary be the review that is killed.
 func TestMain(m *testing.M) {
-	if dir := os.Getenv(reviewRole); dir != "" {
+	if dir, is := os.LookupEnv(reviewRole); is {
 		os.Exit(reviewAloud(dir))
 	}
 	os.Exit(m.Run())
@@ -40,6 +44,13 @@ func TestMain(m *testing.M) {
 // standard output what it is about to keep, and what it has kept.
 func reviewAloud(dir string) int {
 	a := &app{in: os.Stdin, out: io.Discard, err: os.Stderr, now: time.Now, data: dir}
+	if os.Getenv(reviewDraws) != "" {
+		a.out = os.Stdout
+	}
+	if dir == "" {
+		fmt.Println("begins")
+		return 0
+	}
 	err := a.withStore(func(s *index.Store) error {
 		fmt.Println("begins")
 		return a.reviewOf(context.Background(), s, aloud{s}, reviewOptions{})

@@ -2,6 +2,7 @@ package command
 
 import (
 	"context"
+	"sync"
 
 	"github.com/spf13/cobra"
 
@@ -51,13 +52,15 @@ func (a *app) runReview(ctx context.Context, o reviewOptions) error {
 
 // reviewOf runs the review of a store's records, whose steps go to the keeper.
 func (a *app) reviewOf(ctx context.Context, s *index.Store, keeper tui.Keeper, o reviewOptions) error {
+	waiting := sync.OnceValues(keeper.Waiting)
+	go waiting() // while the parser is made and the terminal asked what it can do
 	parser, err := parserFor(s)
 	if err != nil {
 		return err
 	}
 	desk := &desk{store: s, parser: parser}
 	return tui.Review(ctx, keeper, desk, tui.Options{
-		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank,
+		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank, Waiting: waiting,
 		Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
 	})
 }
