@@ -2,6 +2,7 @@ package index
 
 import (
 	"context"
+	"encoding/binary"
 	"errors"
 	"fmt"
 	"slices"
@@ -19,7 +20,7 @@ func (c compiler) visit(q query.Query, f func(place)) error {
 		return err
 	}
 	return c.each(q, func(id bleveindex.IndexInternalID) error {
-		var p place
+		p := place{value: c.values[binary.BigEndian.Uint64(id)]}
 		err := values.VisitDocValues(id, func(field string, term []byte) {
 			if field == fieldOrder {
 				p.order = order(term)
@@ -35,6 +36,32 @@ func (c compiler) visit(q query.Query, f func(place)) error {
 		}
 		return err
 	})
+}
+
+// valuesOf reads what a leaf says in all entries.
+func (c compiler) valuesOf(path string) (map[uint64]string, error) {
+	values := map[uint64]string{}
+	err := c.eachTerm(fieldValue, path+"=", func(term string) error {
+		return eachPosting(c.reader, fieldValue, term, func(doc uint64) { values[doc] = term[len(path)+1:] })
+	})
+	return values, err
+}
+
+// eachPosting calls f with the index's number of every entry that has the term.
+func eachPosting(reader bleveindex.IndexReader, field, term string, f func(doc uint64)) (err error) {
+	postings, err := reader.TermFieldReader(context.Background(), []byte(term), field, false, false, false)
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, postings.Close()) }()
+	var doc bleveindex.TermFieldDoc
+	for {
+		next, err := postings.Next(&doc)
+		if err != nil || next == nil {
+			return err
+		}
+		f(binary.BigEndian.Uint64(next.ID))
+	}
 }
 
 // count counts the entries that the query finds.

@@ -17,6 +17,7 @@ import (
 type compiler struct {
 	mapping mapping.IndexMapping
 	reader  bleveindex.IndexReader
+	values  map[uint64]string // of the leaf that is asked for, by the index's number of an entry
 }
 
 func termQuery(field, term string) query.Query {
@@ -125,7 +126,7 @@ func (c compiler) terms(cond Condition) ([]query.Query, error) {
 	}
 	var list []query.Query
 	for _, source := range []struct{ field, value string }{{fieldPresent, "yes"}, {fieldDenied, "no"}, {fieldValue, ""}} {
-		err := c.eachTerm(source.field, fixed, func(term string) {
+		err := c.eachTerm(source.field, fixed, func(term string) error {
 			leaf, value := term, source.value
 			if source.field == fieldValue {
 				leaf, value, _ = strings.Cut(term, "=")
@@ -133,6 +134,7 @@ func (c compiler) terms(cond Condition) ([]query.Query, error) {
 			if cond.Covers(leaf) && anyBarOnly(path, leaf) && cond.holds(value) {
 				list = append(list, termQuery(source.field, term))
 			}
+			return nil
 		})
 		if err != nil {
 			return nil, err
@@ -159,15 +161,12 @@ func anyBarOnly(pattern, leaf string) bool {
 	return !strings.HasPrefix(leaf, "bars.") || strings.HasPrefix(leaf, "bars.*.") == strings.HasPrefix(pattern, "bars.*.")
 }
 
-func (c compiler) eachTerm(field, prefix string, f func(term string)) error {
+func (c compiler) eachTerm(field, prefix string, f func(term string) error) error {
 	dict, err := c.reader.FieldDictPrefix(field, []byte(prefix))
 	if err != nil {
 		return err
 	}
-	return eachOf(dict, func(e *bleveindex.DictEntry) error {
-		f(e.Term)
-		return nil
-	})
+	return eachOf(dict, func(e *bleveindex.DictEntry) error { return f(e.Term) })
 }
 
 // eachOf calls f for every term of a dictionary, in order, and closes it.

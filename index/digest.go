@@ -1,7 +1,6 @@
 package index
 
 import (
-	"context"
 	"encoding/binary"
 	"hash/fnv"
 	"maps"
@@ -95,21 +94,8 @@ func addTerms(reader bleveindex.IndexReader, field string, sums map[uint64]diges
 	if err != nil {
 		return err
 	}
-	return eachOf(dict, func(e *bleveindex.DictEntry) error { return addPostings(reader, field, e.Term, sums) })
-}
-
-func addPostings(reader bleveindex.IndexReader, field, term string, sums map[uint64]digest) error {
-	postings, err := reader.TermFieldReader(context.Background(), []byte(term), field, false, false, false)
-	if err != nil {
-		return err
-	}
-	defer postings.Close()
-	d := termDigest(field, term)
-	for {
-		doc, err := postings.Next(nil)
-		if err != nil || doc == nil {
-			return err
-		}
-		sums[binary.BigEndian.Uint64(doc.ID)] += d
-	}
+	return eachOf(dict, func(e *bleveindex.DictEntry) error {
+		d := termDigest(field, e.Term)
+		return eachPosting(reader, field, e.Term, func(doc uint64) { sums[doc] += d })
+	})
 }

@@ -18,7 +18,7 @@ func (s *Store) Find(q Query) (Hits, error) {
 	if err := q.check(); err != nil {
 		return Hits{}, err
 	}
-	f, err := s.ask(q)
+	f, err := s.ask(q, "")
 	if err != nil {
 		return Hits{}, err
 	}
@@ -41,9 +41,25 @@ func (s *Store) Find(q Query) (Hits, error) {
 	return hits, err
 }
 
+// Readings lists the inspections that a query finds with what their leaf of the
+// given path says, which may be none. It looks into the index alone, so that many
+// thousands take no longer than a few; that serves a leaf that an inspection has
+// once, and no yes or no. Quotes and bars are left out.
+func (s *Store) Readings(q Query, path string) ([]Reading, error) {
+	if err := q.check(); err != nil {
+		return nil, err
+	}
+	f, err := s.ask(q, path)
+	list := make([]Reading, 0, len(f.places))
+	for _, p := range f.places {
+		list = append(list, Reading{Hive: p.order.hive(), Day: dayOf(p), Value: p.value})
+	}
+	return list, err
+}
+
 // ask has the index answer, after it was brought up to date. An index that
 // breaks on the way is built anew, once.
-func (s *Store) ask(q Query) (found, error) {
+func (s *Store) ask(q Query, value string) (found, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if s.closed {
@@ -60,7 +76,7 @@ func (s *Store) ask(q Query) (found, error) {
 	if s.words.idx == nil {
 		return found{}, nil
 	}
-	f, err := s.search(q)
+	f, err := s.search(q, value)
 	if err == nil {
 		return f, nil
 	}
@@ -71,7 +87,7 @@ func (s *Store) ask(q Query) (found, error) {
 		s.asked = failed(err)
 		return found{}, s.asked
 	}
-	return s.search(q)
+	return s.search(q, value)
 }
 
 // quoter turns places into hits with the words that made them.

@@ -226,6 +226,13 @@ func (h Hits) Similar() bool {
 	return false
 }
 
+// Reading is an inspection that a query found, with what a leaf of it says.
+type Reading struct {
+	Hive  string
+	Day   colony.Date
+	Value string // "" where the leaf is not there
+}
+
 // Group counts the hits of one hive, year, month or day.
 type Group struct {
 	Key   string      `json:"key"`

@@ -14,6 +14,7 @@ import (
 type place struct {
 	order order
 	bar   string // see barTerm
+	value string // of the leaf that is asked for
 }
 
 func (p place) barNumber() int {
@@ -137,6 +138,7 @@ func (t *tally) list() []Group {
 	return list
 }
 
+// dayOf is the civil day of a place's inspection.
 func dayOf(p place) colony.Date {
 	d, _ := colony.ParseDate(p.order.day())
 	return d

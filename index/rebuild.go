@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"runtime/debug"
 	"slices"
 
 	"github.com/blevesearch/bleve/v2"
@@ -21,6 +22,9 @@ func (s *Store) Rebuild(progress func(done, total int)) error {
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	if last, err := s.last(); err == nil && s.asked == nil && last == s.built && last != (mark{}) {
+		return nil // it was built anew at Open
+	}
 	s.asked = failed(s.rebuild(progress))
 	return s.asked
 }
@@ -59,8 +63,13 @@ func (s *Store) rebuild(progress func(done, total int)) error {
 	if err := os.Rename(fresh.dir, s.words.dir); err != nil {
 		return err
 	}
+	s.built = seen
 	return s.words.open(false)
 }
+
+// buildGC is how much the heap may grow, in per cent, before it is cleaned while
+// an index is built. It halves the memory that takes for some more work.
+const buildGC = 40
 
 // build writes all entries into a new index in dir.
 func (s *Store) build(dir string, progress func(done, total int)) error {
@@ -71,10 +80,12 @@ func (s *Store) build(dir string, progress func(done, total int)) error {
 	if err := os.Mkdir(dir, 0o700); err != nil {
 		return err
 	}
-	builder, err := bleve.NewBuilder(dir, newMapping(), map[string]any{"batchSize": 10000, "mergeMax": 20})
+	builder, err := bleve.NewBuilder(dir, newMapping(), map[string]any{"batchSize": 4000, "mergeMax": 20})
 	if err != nil {
 		return err
 	}
+	// What a batch leaves behind is much, and soon of no use.
+	defer debug.SetGCPercent(debug.SetGCPercent(buildGC))
 	done := 0
 	step := func(records int) {
 		if done += records; progress != nil {

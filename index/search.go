@@ -16,13 +16,19 @@ type found struct {
 	terms  []Term
 }
 
-// search answers a query from the index. Where the words as given find
+// search answers a query from the index, with the value of the leaf of the given
+// path, if there is one. Where the words as given find
 // nothing, it tries those spelt like the ones that the index does not know,
 // and then those spelt like any of them.
-func (s *Store) search(q Query) (f found, err error) {
+func (s *Store) search(q Query, value string) (f found, err error) {
 	m := s.words.idx.Mapping()
 	err = s.words.read(func(reader bleveindex.IndexReader) error {
 		c := compiler{mapping: m, reader: reader}
+		if value != "" {
+			if c.values, err = c.valuesOf(value); err != nil {
+				return err
+			}
+		}
 		terms := wordTerms(q.Words)
 		if len(terms) == 0 && strings.TrimSpace(q.Words) != "" {
 			return nil

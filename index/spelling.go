@@ -71,7 +71,10 @@ func (c compiler) loosen(terms []Term, all bool) ([]Term, error) {
 }
 
 func (c compiler) has(stem string) (there bool, err error) {
-	err = c.eachTerm(fieldText, stem, func(term string) { there = there || term == stem })
+	err = c.eachTerm(fieldText, stem, func(term string) error {
+		there = there || term == stem
+		return nil
+	})
 	return there, err
 }
 

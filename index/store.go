@@ -38,6 +38,7 @@ type Store struct {
 	words  searcher
 	asked  error // why the index cannot be used, or nil
 	closed bool
+	built  mark // the last change that an index held which was built since Open
 }
 
 type options struct {

@@ -69,29 +69,26 @@ func (f form) measures() bool {
 	return f == asksMuch || f == asksMost || f == asksLeast || f == asksOften
 }
 
-// answer is the line that answers the question; "" where the hits say it all.
-func (q *asked) answer(hits index.Hits, today colony.Date) string {
-	if len(hits.Hits) == 0 {
-		return ""
-	}
-	list := slices.Clone(hits.Hits)
-	n := max(hits.Total, len(list))
+// answer is the line that answers the question from what was found, of which n
+// are all that there are; "" where the hits say it all.
+func (q *asked) answer(list []reading, n int, groups []index.Group, today colony.Date) string {
 	if q.Pick != index.All {
 		n = len(list)
 	}
-	slices.SortStableFunc(list, func(a, b index.Hit) int { return a.Day.Compare(b.Day) })
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(a, b reading) int { return a.day.Compare(b.day) })
 	switch {
 	case q.form == asksGaps:
 		return gapsLine(list)
 	case q.form == asksAgo:
 		last := list[len(list)-1]
-		return fmt.Sprintf("%s ago: last on %s, %s", amount(today.Sub(last.Day), "day"), longDate(last.Day), hiveOrNone(last.Hive))
+		return fmt.Sprintf("%s ago: last on %s, %s", amount(today.Sub(last.day), "day"), longDate(last.day), hiveOrNone(last.hive))
 	case q.form == asksEach:
 		return eachLine(list)
 	case q.form == asksNumber:
-		return amount(len(hits.Groups), "hive") + ": " + hivesLine(hits.Groups)
+		return amount(len(groups), "hive") + ": " + hivesLine(groups)
 	case q.form == asksHives && q.topic == nil:
-		return hivesLine(hits.Groups)
+		return hivesLine(groups)
 	case q.form == asksOften:
 		return amount(n, "time") + ", " + q.span(list, n)
 	case q.topic != nil:
@@ -110,8 +107,8 @@ func longDate(d colony.Date) string { return d.Time().Format("Mon 2 Jan 2006") }
 
 // span says when the hits were; of n hits where only the latest are listed, when
 // the last was.
-func (q *asked) span(list []index.Hit, n int) string {
-	first, last := list[0].Day, list[len(list)-1].Day
+func (q *asked) span(list []reading, n int) string {
+	first, last := list[0].day, list[len(list)-1].day
 	switch {
 	case n > len(list):
 		return "last on " + longDate(last)
@@ -121,31 +118,31 @@ func (q *asked) span(list []index.Hit, n int) string {
 	return longDate(first) + " to " + longDate(last)
 }
 
-func (q *asked) whenLine(list []index.Hit, n int, today colony.Date) string {
+func (q *asked) whenLine(list []reading, n int, today colony.Date) string {
 	last := list[len(list)-1]
-	where := hiveOrNone(last.Hive)
+	where := hiveOrNone(last.hive)
 	switch {
 	case q.Pick == index.First:
-		return "First on " + longDate(list[0].Day) + ", " + hiveOrNone(list[0].Hive)
+		return "First on " + longDate(list[0].day) + ", " + hiveOrNone(list[0].hive)
 	case n == 1:
-		return fmt.Sprintf("On %s, %s ago, %s", longDate(last.Day), amount(today.Sub(last.Day), "day"), where)
+		return fmt.Sprintf("On %s, %s ago, %s", longDate(last.day), amount(today.Sub(last.day), "day"), where)
 	}
-	return fmt.Sprintf("%s, last on %s, %s ago, %s", amount(n, "time"), longDate(last.Day), amount(today.Sub(last.Day), "day"), where)
+	return fmt.Sprintf("%s, last on %s, %s ago, %s", amount(n, "time"), longDate(last.day), amount(today.Sub(last.day), "day"), where)
 }
 
 // byHive divides the hits by hive, in the order of the hives' names.
-func byHive(list []index.Hit) [][]index.Hit {
+func byHive(list []reading) [][]reading {
 	at := map[string]int{}
-	var out [][]index.Hit
+	var out [][]reading
 	for _, h := range list {
-		i, ok := at[h.Hive]
+		i, ok := at[h.hive]
 		if !ok {
-			i, at[h.Hive] = len(out), len(out)
+			i, at[h.hive] = len(out), len(out)
 			out = append(out, nil)
 		}
 		out[i] = append(out[i], h)
 	}
-	slices.SortFunc(out, func(a, b []index.Hit) int { return colony.CompareHives(a[0].Hive, b[0].Hive) })
+	slices.SortFunc(out, func(a, b []reading) int { return colony.CompareHives(a[0].hive, b[0].hive) })
 	return out
 }
 
@@ -157,73 +154,107 @@ func hivesLine(groups []index.Group) string {
 	return strings.Join(parts, ", ")
 }
 
-func eachLine(list []index.Hit) string {
+func eachLine(list []reading) string {
 	var parts []string
 	for _, h := range list {
-		parts = append(parts, fmt.Sprintf("%d: %s, %s", h.Day.Year, longDate(h.Day), hiveOrNone(h.Hive)))
+		parts = append(parts, fmt.Sprintf("%d: %s, %s", h.day.Year, longDate(h.day), hiveOrNone(h.hive)))
 	}
 	return strings.Join(parts, "; ")
 }
 
 // gapsLine says for each hive how many days lie between its hits.
-func gapsLine(list []index.Hit) string {
+func gapsLine(list []reading) string {
 	var parts []string
 	for _, of := range byHive(list) {
 		var gaps []int
 		longest := 0
 		for i := 1; i < len(of); i++ {
-			gap := of[i].Day.Sub(of[i-1].Day)
+			gap := of[i].day.Sub(of[i-1].day)
 			if gap == 0 {
 				continue // two notes of one day
 			}
-			if gaps = append(gaps, gap); gap > of[longest+1].Day.Sub(of[longest].Day) {
+			if gaps = append(gaps, gap); gap > of[longest+1].day.Sub(of[longest].day) {
 				longest = i - 1
 			}
 		}
 		if len(gaps) == 0 {
-			parts = append(parts, hiveOrNone(of[0].Hive)+": once only, on "+longDate(of[0].Day))
+			parts = append(parts, hiveOrNone(of[0].hive)+": once only, on "+longDate(of[0].day))
 			continue
 		}
 		slices.Sort(gaps)
 		n := len(gaps)
 		median := float64(gaps[(n-1)/2]+gaps[n/2]) / 2
-		parts = append(parts, fmt.Sprintf("%s: median %s days, %d to %d; longest %s, %s to %s", hiveOrNone(of[0].Hive), decimal(median), gaps[0], gaps[n-1],
-			amount(gaps[n-1], "day"), longDate(of[longest].Day), longDate(of[longest+1].Day)))
+		parts = append(parts, fmt.Sprintf("%s: median %s days, %d to %d; longest %s, %s to %s", hiveOrNone(of[0].hive), decimal(median), gaps[0], gaps[n-1],
+			amount(gaps[n-1], "day"), longDate(of[longest].day), longDate(of[longest+1].day)))
 	}
 	return strings.Join(parts, "; ")
 }
 
-// reading is a topic's value in a hit.
+// reading is an inspection that was found, with the topic's value in it, if
+// there is a topic.
 type reading struct {
-	hit   index.Hit
+	hive  string
+	day   colony.Date
+	said  bool // there is a value
 	value float64
 	unit  string
-	text  string
+	text  string // the value where it is no number
 }
 
-func (q *asked) readings(list []index.Hit) []reading {
-	var out []reading
-	for _, h := range list {
-		ins := &h.Record.Read
-		if len(h.Record.Corrections) > 0 {
-			corrected := h.Record.Inspection()
-			ins = &corrected
+// readings takes the values that the index gives; t may be nil.
+func (t *topic) readings(list []index.Reading) []reading {
+	out := make([]reading, 0, len(list))
+	for _, in := range list {
+		r := reading{hive: in.Hive, day: in.Day, said: in.Value != ""}
+		if t != nil {
+			r.unit = t.unit
 		}
-		bars := map[string]bool{}
-		for _, leaf := range h.Leaves {
-			if bar := barOf(leaf.Path); bar != "" {
-				bars[bar] = true
-			}
-		}
-		keep := func(path string) bool {
-			bar := barOf(path)
-			return bar == "" || len(bars) == 0 || bars[bar]
-		}
-		if v, unit, text, ok := q.topic.valueIn(ins, keep); ok {
-			out = append(out, reading{h, v, unit, text})
-		}
+		r.add(in.Value)
+		out = append(out, r)
 	}
 	return out
+}
+
+// add adds a value as the record writes it.
+func (r *reading) add(value string) {
+	n, err := strconv.ParseFloat(value, 64)
+	if err != nil {
+		r.text = value
+		return
+	}
+	r.value += n
+}
+
+// readingsOf takes the values from the records of hits.
+func (q *asked) readingsOf(hits []index.Hit) []reading {
+	var out []reading
+	for _, h := range hits {
+		r := reading{hive: h.Hive, day: h.Day}
+		if q.topic != nil {
+			ins := &h.Record.Read
+			if len(h.Record.Corrections) > 0 {
+				corrected := h.Record.Inspection()
+				ins = &corrected
+			}
+			q.topic.valueIn(ins, sameBars(h.Leaves), &r)
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+// sameBars reports of a leaf whether it is of the bars that a hit is about.
+func sameBars(leaves []colony.Leaf) func(path string) bool {
+	bars := map[string]bool{}
+	for _, leaf := range leaves {
+		if bar := barOf(leaf.Path); bar != "" {
+			bars[bar] = true
+		}
+	}
+	return func(path string) bool {
+		bar := barOf(path)
+		return bar == "" || len(bars) == 0 || bars[bar]
+	}
 }
 
 // barOf is the number in bars.4.eggs, "" where a leaf is of no bar.
@@ -253,8 +284,8 @@ func quantity(v float64, unit string) string {
 
 // measured answers with the topic's values: a sum of deeds, the greatest or
 // least, or the readings, the latest first.
-func (q *asked) measured(list []index.Hit) string {
-	values := q.readings(list)
+func (q *asked) measured(list []reading) string {
+	values := slices.DeleteFunc(slices.Clone(list), func(r reading) bool { return !r.said })
 	switch {
 	case len(values) == 0:
 		return ""
@@ -264,12 +295,12 @@ func (q *asked) measured(list []index.Hit) string {
 		return sums(values) + ", " + q.span(list, len(list))
 	case q.topic.text():
 		last := values[len(values)-1]
-		return fmt.Sprintf("%s%s, %s, on %s", q.topic.before(), last, hiveOrNone(last.hit.Hive), longDate(last.hit.Day))
+		return fmt.Sprintf("%s%s, %s, on %s", q.topic.before(), last, hiveOrNone(last.hive), longDate(last.day))
 	}
 	slices.Reverse(values)
 	var parts []string
 	for _, r := range values[:min(5, len(values))] {
-		parts = append(parts, fmt.Sprintf("%s on %s (%s)", r, longDate(r.hit.Day), hiveOrNone(r.hit.Hive)))
+		parts = append(parts, fmt.Sprintf("%s on %s (%s)", r, longDate(r.day), hiveOrNone(r.hive)))
 	}
 	if more := len(values) - 5; more > 0 {
 		parts = append(parts, fmt.Sprintf("and %d before", more))
@@ -309,11 +340,11 @@ func sumsByHive(values []reading, leastFirst bool) string {
 	sum := map[string]float64{}
 	var names []string
 	for _, r := range values {
-		if of[r.hit.Hive] == nil {
-			names = append(names, r.hit.Hive)
+		if of[r.hive] == nil {
+			names = append(names, r.hive)
 		}
-		of[r.hit.Hive] = append(of[r.hit.Hive], r)
-		sum[r.hit.Hive] += r.value
+		of[r.hive] = append(of[r.hive], r)
+		sum[r.hive] += r.value
 	}
 	slices.SortStableFunc(names, func(a, b string) int {
 		if leastFirst {
@@ -328,28 +359,18 @@ func sumsByHive(values []reading, leastFirst bool) string {
 	return strings.Join(parts, ", ")
 }
 
-// keepExtremes leaves of the hits those with the greatest or least reading.
-func (q *asked) keepExtremes(hits *index.Hits) {
-	if !q.extreme() {
-		return
+// extremes leaves of the readings those with the greatest or least value, which
+// it returns too.
+func (q *asked) extremes(list []reading) (of []reading, best string) {
+	list = slices.DeleteFunc(slices.Clone(list), func(r reading) bool { return !r.said })
+	if len(list) == 0 {
+		return nil, ""
 	}
-	values := q.readings(hits.Hits)
-	if len(values) == 0 {
-		return
+	by := func(a, b reading) int { return cmp.Compare(a.value, b.value) }
+	bound := slices.MinFunc(list, by)
+	if q.form == asksMost {
+		bound = slices.MaxFunc(list, by)
 	}
-	best := values[0].value
-	for _, r := range values {
-		if q.form == asksMost {
-			best = max(best, r.value)
-		} else {
-			best = min(best, r.value)
-		}
-	}
-	hits.Hits = hits.Hits[:0]
-	for _, r := range values {
-		if r.value == best {
-			hits.Hits = append(hits.Hits, r.hit)
-		}
-	}
-	hits.Total = len(hits.Hits)
+	of = slices.DeleteFunc(list, func(r reading) bool { return r.value != bound.value })
+	return of, strconv.FormatFloat(bound.value, 'f', -1, 64)
 }

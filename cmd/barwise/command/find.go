@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -134,20 +135,11 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 	if q.form == asksSpan {
 		return q.spans(s)
 	}
-	query := q.Query
-	query.Bare = q.reckons() && q.shown > 0
-	hits, err := s.Find(query)
-	if err != nil {
-		return reply{}, err
+	found := q.fromHits
+	if q.fromReadings() {
+		found = q.reckoned
 	}
-	if len(hits.Hits) > 0 {
-		q.keepExtremes(&hits)
-		r := q.replyOf(hits)
-		r.line = q.answer(hits, today)
-		if query.Bare { // the evidence is only what is shown
-			query.Bare, query.Limit = false, q.shown
-			r.hits, err = s.Find(query)
-		}
+	if r, err := found(s, today); err != nil || r.all > 0 {
 		return r, err
 	}
 	if len(q.Where) == 0 {
@@ -161,7 +153,8 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 		if !ok {
 			continue
 		}
-		if hits, err = s.Find(turned.Query); err != nil {
+		hits, err := s.Find(turned.Query)
+		if err != nil {
 			return reply{}, err
 		}
 		if n := len(hits.Hits); n > 0 {
@@ -170,6 +163,68 @@ func (q *asked) reply(s *index.Store, today colony.Date) (reply, error) {
 		}
 	}
 	return q.loosely(s, today)
+}
+
+// fromReadings reports whether the answer is worked out from days and values
+// that stand in the index: no record need be read for it.
+func (q *asked) fromReadings() bool {
+	return (q.form == asksGaps && q.Per == index.Inspections || q.reckons() || q.extreme()) && (q.topic == nil || q.topic.single())
+}
+
+// reckoned answers from all readings, and shows of the hits as many as are
+// wanted.
+func (q *asked) reckoned(s *index.Store, today colony.Date) (reply, error) {
+	path := ""
+	if q.topic != nil {
+		path = q.topic.paths[0]
+	}
+	list, err := s.Readings(q.Query, path)
+	if err != nil || len(list) == 0 {
+		return reply{}, err
+	}
+	readings := q.topic.readings(list)
+	query := q.Query
+	if q.extreme() {
+		var best string
+		if readings, best = q.extremes(readings); best == "" {
+			return reply{}, nil
+		}
+		query.Where = append(slices.Clone(query.Where), index.Clause{is(path, best)})
+	}
+	query.Limit = q.shown
+	hits, err := s.Find(query)
+	r := q.replyOf(hits)
+	r.line = q.answer(readings, len(readings), nil, today)
+	return r, err
+}
+
+// fromHits answers from the hits, with values that only the records have.
+func (q *asked) fromHits(s *index.Store, today colony.Date) (reply, error) {
+	query := q.Query
+	query.Bare = q.reckons() && q.shown > 0
+	hits, err := s.Find(query)
+	if err != nil || len(hits.Hits) == 0 {
+		return reply{}, err
+	}
+	readings := q.readingsOf(hits.Hits)
+	if q.extreme() {
+		of, best := q.extremes(readings)
+		bound, _ := strconv.ParseFloat(best, 64)
+		kept := hits.Hits[:0]
+		for i, h := range hits.Hits {
+			if readings[i].said && readings[i].value == bound {
+				kept = append(kept, h)
+			}
+		}
+		hits.Hits, hits.Total, readings = kept, len(kept), of
+	}
+	r := q.replyOf(hits)
+	r.line = q.answer(readings, max(hits.Total, len(readings)), hits.Groups, today)
+	if query.Bare { // the evidence is only what is shown
+		query.Bare, query.Limit = false, q.shown
+		r.hits, err = s.Find(query)
+	}
+	return r, err
 }
 
 // loosely looks for the words of the question, whatever they mean, and where

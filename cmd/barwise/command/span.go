@@ -1,6 +1,7 @@
 package command
 
 import (
+	"errors"
 	"fmt"
 	"regexp"
 	"slices"
@@ -42,55 +43,70 @@ func (q *asked) asks() bool { return len(q.Where) > 0 || q.Words != "" }
 var pointing = regexp.MustCompile(`(?i)^(?:(?:the|a|an|next|following|new|very) )+`)
 
 // pair is a beginning and the end that followed it in the same hive.
-type pair struct{ from, to index.Hit }
+type pair struct{ from, to index.Reading }
 
 // spans answers for each hive how many days passed from what began to what
 // followed it first. Of several beginnings before one end the first counts.
 func (q *asked) spans(s *index.Store) (reply, error) {
-	begins, err := s.Find(index.Query{Words: q.Words, Where: q.Where, Without: q.Without, Hive: q.Hive, From: q.From, To: q.To, Sort: index.Oldest})
-	if err != nil {
+	begin, end := q.Query, q.until.Query
+	begin.Sort, begin.Limit, begin.Pick = index.Oldest, 0, index.All
+	end.Sort, end.Limit, end.Pick, end.Hive, end.From = index.Oldest, 0, index.All, q.Hive, q.From
+	begins, errBegin := s.Readings(begin, "")
+	ends, errEnd := s.Readings(end, "")
+	if err := errors.Join(errBegin, errEnd); err != nil {
 		return reply{}, err
 	}
-	to := q.until
-	ends, err := s.Find(index.Query{Words: to.Words, Where: to.Where, Without: to.Without, Hive: q.Hive, From: q.From, Sort: index.Oldest})
-	if err != nil {
-		return reply{}, err
-	}
-	byHive := map[string][]index.Hit{}
-	for _, h := range ends.Hits {
-		byHive[h.Hive] = append(byHive[h.Hive], h)
-	}
-	pairs := pairUp(begins.Hits, byHive)
+	pairs := pairUp(begins, ends)
 	if len(pairs) == 0 {
 		return reply{}, nil
 	}
 	slices.Reverse(pairs)
 	var parts []string
-	var hits index.Hits
+	r := reply{all: 2 * len(pairs)}
 	for _, p := range pairs {
-		parts = append(parts, fmt.Sprintf("%s, %s to %s, %s", amount(p.to.Day.Sub(p.from.Day), "day"), longDate(p.from.Day), longDate(p.to.Day), hiveOrNone(p.from.Hive)))
-		hits.Hits = append(hits.Hits, p.to, p.from)
+		if len(parts) < 5 {
+			parts = append(parts, fmt.Sprintf("%s, %s to %s, %s", amount(p.to.Day.Sub(p.from.Day), "day"), longDate(p.from.Day), longDate(p.to.Day), hiveOrNone(p.from.Hive)))
+		}
+		if q.shown > 0 && len(r.hits.Hits) >= q.shown {
+			continue
+		}
+		for _, side := range []struct {
+			asked index.Query
+			at    index.Reading
+		}{{end, p.to}, {begin, p.from}} {
+			side.asked.Hive, side.asked.From, side.asked.To = side.at.Hive, side.at.Day, side.at.Day
+			hits, err := s.Find(side.asked)
+			if err != nil {
+				return reply{}, err
+			}
+			r.hits.Hits = append(r.hits.Hits, hits.Hits...)
+		}
 	}
-	if more := len(parts) - 5; more > 0 {
-		parts = append(parts[:5], fmt.Sprintf("and %d before", more))
+	r.line = strings.Join(parts, "; ")
+	if more := len(pairs) - len(parts); more > 0 {
+		r.line += fmt.Sprintf("; and %d before", more)
 	}
-	return reply{line: strings.Join(parts, "; "), hits: hits, all: len(hits.Hits)}, nil
+	return r, nil
 }
 
 // pairUp finds for each beginning, the oldest first, the first end after it.
-func pairUp(begins []index.Hit, ends map[string][]index.Hit) (list []pair) {
-	ended := map[string]colony.Date{} // by hive, where the last pair ended
+func pairUp(begins, ends []index.Reading) (list []pair) {
+	of := map[string][]index.Reading{}
+	for _, to := range ends {
+		of[to.Hive] = append(of[to.Hive], to)
+	}
+	ended := map[string]colony.Date{} // by hive, where its last pair ended
 	for _, from := range begins {
-		if !ended[from.Hive].IsZero() && from.Day.Compare(ended[from.Hive]) < 0 {
+		if from.Day.Compare(ended[from.Hive]) < 0 {
 			continue
 		}
-		of := ends[from.Hive]
-		i := slices.IndexFunc(of, func(h index.Hit) bool { return h.Day.Compare(from.Day) > 0 })
+		i := slices.IndexFunc(of[from.Hive], func(to index.Reading) bool { return to.Day.Compare(from.Day) > 0 })
 		if i < 0 {
 			continue
 		}
-		ended[from.Hive] = of[i].Day
-		list = append(list, pair{from, of[i]})
+		to := of[from.Hive][i]
+		ended[from.Hive] = to.Day
+		list = append(list, pair{from, to})
 	}
 	return list
 }

@@ -2,7 +2,6 @@ package command
 
 import (
 	"regexp"
-	"strconv"
 	"strings"
 
 	"barwise/colony"
@@ -229,44 +228,24 @@ func cutNamings(question string) (rest string, where []index.Clause, said []stri
 	return question, where, said
 }
 
-// valueIn is the topic's value in an inspection, added up over its leaves, with
-// its unit; text is the value where it is no number.
-func (t *topic) valueIn(ins *colony.Inspection, keep func(path string) bool) (value float64, unit, text string, ok bool) {
-	unit = t.unit
-	for _, leaf := range t.leavesIn(ins) {
-		if !keep(leaf.Path) {
+// valueIn adds the topic's values in an inspection to the reading, with their
+// unit.
+func (t *topic) valueIn(ins *colony.Inspection, keep func(path string) bool, r *reading) {
+	r.unit = t.unit
+	for _, leaf := range colony.Leaves(ins) {
+		if !t.has(leaf.Path) || !keep(leaf.Path) {
 			continue
 		}
-		ok = true
-		n, err := strconv.ParseFloat(leaf.Value, 64)
-		if err != nil {
-			text = leaf.Value
-			continue
-		}
-		value += n
+		r.said = true
+		r.add(leaf.Value)
 		if t.unitsAt != "" {
-			unit, _ = colony.Get(ins, strings.TrimSuffix(leaf.Path, "amount")+"unit")
+			r.unit, _ = colony.Get(ins, strings.TrimSuffix(leaf.Path, "amount")+"unit")
 		}
 	}
-	return value, unit, text, ok
 }
 
-// leavesIn lists the leaves that hold the value. Most topics have one, which is
-// asked for by name: sums run over thousands of inspections.
-func (t *topic) leavesIn(ins *colony.Inspection) (list []colony.Leaf) {
-	if path := t.paths[0]; len(t.paths) == 1 && !strings.HasPrefix(path, "actions.") {
-		if value, ok := colony.Get(ins, path); ok {
-			list = append(list, colony.Leaf{Path: path, Value: value})
-		}
-		return list
-	}
-	for _, leaf := range colony.Leaves(ins) {
-		if t.has(leaf.Path) {
-			list = append(list, leaf)
-		}
-	}
-	return list
-}
+// single reports whether an inspection has the value once at most, in one leaf.
+func (t *topic) single() bool { return len(t.paths) == 1 && !strings.HasPrefix(t.paths[0], "actions.") }
 
 func (t *topic) has(path string) bool {
 	for _, p := range t.paths {
