@@ -39,7 +39,7 @@ func TestKilledDuringTake(t *testing.T) {
 	said := map[string]bool{}
 	for n := range *kills {
 		before := len(said)
-		ended := killedTake(t, program, data, notes, time.Duration(rnd.IntN(700))*time.Millisecond, said)
+		ended := killedTake(t, program, data, notes, rnd, said)
 		if len(said) > before && !ended {
 			within++
 		}
@@ -85,9 +85,10 @@ func manyNotes(t *testing.T, times int) string {
 	return dir
 }
 
-// killedTake runs barwise take and kills it after a time, unless it ended
-// before. It adds the names of the notes that were said to be taken.
-func killedTake(t *testing.T, program, data, notes string, wait time.Duration, said map[string]bool) (ended bool) {
+// killedTake runs barwise take and kills it some milliseconds after one of its
+// lines, or after its start, unless it ended before. It adds the names of the
+// notes that were said to be taken.
+func killedTake(t *testing.T, program, data, notes string, rnd *rand.Rand, said map[string]bool) (ended bool) {
 	t.Helper()
 	cmd := exec.Command(program, "take", "--data", data, notes)
 	cmd.Args[0] = "barwise"
@@ -100,10 +101,12 @@ func killedTake(t *testing.T, program, data, notes string, wait time.Duration, s
 	if err := cmd.Start(); err != nil {
 		t.Fatal(err)
 	}
-	timer := time.AfterFunc(wait, func() { _ = cmd.Process.Kill() })
-	defer timer.Stop()
+	after, wait := rnd.IntN(60), time.Duration(rnd.IntN(40_000))*time.Microsecond
 	lines := bufio.NewReader(out)
-	for {
+	for n := 0; ; n++ {
+		if n == after {
+			defer time.AfterFunc(wait, func() { _ = cmd.Process.Kill() }).Stop()
+		}
 		line, err := lines.ReadString('\n')
 		if err != nil {
 			break // a last line without its end was cut off by the kill

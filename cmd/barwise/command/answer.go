@@ -44,7 +44,7 @@ var forms = []struct {
 	{words(`(?:in )?(?:each|every) (?:spring|summer|autumn|fall|winter|year|season)`), asksEach, false},
 	{words(`how often|how many times|number of times`), asksOften, false},
 	{words(`how many (?:hives|colonies)`), asksNumber, true},
-	{words(`(?:the )?(?:most|highest|greatest|maximum|max|strongest)`), asksMost, false},
+	{words(`(?:the )?(?:most|highest|greatest|biggest|largest|maximum|max|strongest)`), asksMost, false},
 	{words(`(?:the )?(?:fewest|lowest|smallest|minimum|min)`), asksLeast, false},
 	{words(`how (?:many|much)|number of|amount of|total|yield|in all`), asksMuch, true},
 	{regexp.MustCompile(`(?i)^\s*(?:who|(?:which|what) (?:hives?|colony|colonies))\b`), asksHives, true},
