@@ -116,7 +116,11 @@ func (c compiler) nearEnd(what query.Query, best *ranking) (total int, err error
 		if best.sort != Oldest {
 			from, to = to, from
 		}
-		if err := c.visit(bleve.NewConjunctionQuery(what, daysBetween(from, to)), best.add); err != nil {
+		stretch, err := c.daysBetween(from, to)
+		if err != nil {
+			return 0, err
+		}
+		if err := c.visit(bleve.NewConjunctionQuery(what, stretch), best.add); err != nil {
 			return 0, err
 		}
 	}
@@ -136,7 +140,9 @@ func (c compiler) days(oldest bool) (list []dayCount, err error) {
 		return nil, err
 	}
 	err = eachOf(dict, func(e *bleveindex.DictEntry) error {
-		list = append(list, dayCount{e.Term, int(e.Count)})
+		if len(e.Term) == len(dayForm) {
+			list = append(list, dayCount{e.Term, int(e.Count)})
+		}
 		return nil
 	})
 	if !oldest {

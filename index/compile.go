@@ -37,7 +37,7 @@ func anyOf(list []query.Query) query.Query {
 }
 
 // frame is what a query says of hive, day and state, for entries of one kind.
-func (c compiler) frame(q Query, kind string) []query.Query {
+func (c compiler) frame(q Query, kind string) ([]query.Query, error) {
 	parts := []query.Query{termQuery(fieldKind, kind)}
 	if q.Hive != "" {
 		parts = append(parts, termQuery(fieldHive, q.Hive))
@@ -56,17 +56,30 @@ func (c compiler) frame(q Query, kind string) []query.Query {
 		if !q.To.IsZero() {
 			last = q.To.String()
 		}
-		parts = append(parts, daysBetween(q.From.String(), last))
+		stretch, err := c.daysBetween(q.From.String(), last)
+		if err != nil {
+			return nil, err
+		}
+		parts = append(parts, stretch)
 	}
-	return parts
+	return parts, nil
 }
 
-// daysBetween finds the entries of a stretch of days, both ends included.
-func daysBetween(from, to string) query.Query {
-	included := true
-	q := bleve.NewTermRangeInclusiveQuery(from, to, &included, &included)
-	q.SetField(fieldDay)
-	return q
+// daysBetween finds the entries of a stretch of days, both ends included, by the
+// years and months that lie in it whole, and by the days at its ends.
+func (c compiler) daysBetween(from, to string) (query.Query, error) {
+	padded := func(term, tail string) string { return term + tail[len(term)-len(yearForm):] }
+	var list []query.Query
+	covered := "-" // the year or month taken last
+	err := c.eachTerm(fieldDay, "", func(term string) error {
+		// In their order a year stands before its months, and a month before its days.
+		if !strings.HasPrefix(term, covered) && padded(term, "-01-01") >= from && padded(term, "-12-31") <= to {
+			covered = term
+			list = append(list, termQuery(fieldDay, term))
+		}
+		return nil
+	})
+	return anyOf(list), err
 }
 
 // clause compiles the alternatives of one clause, for entries of one kind.

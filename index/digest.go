@@ -32,7 +32,7 @@ func (e *entry) digest() (sum digest) {
 	add(fieldKind, e.Kind)
 	add(fieldHive, e.Hive)
 	add(fieldState, e.State)
-	add(fieldDay, e.Day)
+	add(fieldDay, slices.Clone(e.Day)...)
 	add(fieldBar, e.Bar)
 	add(fieldOrder, e.Order)
 	add(fieldPresent, slices.Clone(e.Present)...)

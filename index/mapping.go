@@ -27,7 +27,7 @@ import (
 
 // mappingVersion moves whenever an index made before would answer otherwise
 // than one made now: a change in the mapping below, or in entriesOf.
-const mappingVersion = "2"
+const mappingVersion = "3"
 
 // The fields of the index. Nothing is stored in it but what it needs to find
 // and to sort: hits are read from the store.
@@ -35,7 +35,7 @@ const (
 	fieldKind    = "kind"    // inspection or bar
 	fieldHive    = "hive"    // name
 	fieldState   = "state"   // of the record
-	fieldDay     = "day"     // civil day of the inspection, yyyy-mm-dd
+	fieldDay     = "day"     // civil day of the inspection, yyyy-mm-dd, and its month and year
 	fieldBar     = "bar"     // number of a bar entry; see barTerm
 	fieldPresent = "present" // paths of the leaves that say yes
 	fieldDenied  = "denied"  // paths of the leaves that say no
@@ -57,7 +57,7 @@ type entry struct {
 	Kind    string   `json:"kind"`
 	Hive    string   `json:"hive"`
 	State   string   `json:"state"`
-	Day     string   `json:"day"`
+	Day     []string `json:"day"`
 	Bar     string   `json:"bar"`
 	Present []string `json:"present"`
 	Denied  []string `json:"denied"`
@@ -117,6 +117,14 @@ func addNoteAnalyzer(m *mapping.IndexMappingImpl) {
 	}
 }
 
+// The days, months and years of inspections are the terms of one field; a
+// stretch of time is then a few of them.
+const (
+	dayForm   = "2006-01-02"
+	monthForm = "2006-01"
+	yearForm  = "2006"
+)
+
 // exactField is indexed as it is, and only to tell whether a term is there.
 func exactField() *mapping.FieldMapping {
 	f := bleve.NewTextFieldMapping()
@@ -156,7 +164,8 @@ func (o order) number() number {
 // text is the stretches of the note that are about this inspection.
 func entriesOf(r *colony.Record, n number, text []string) map[string]*entry {
 	ins := current(r)
-	base := entry{Hive: ins.Hive, State: string(r.State), Day: colony.DateOf(ins.At).String(),
+	day := colony.DateOf(ins.At).String()
+	base := entry{Hive: ins.Hive, State: string(r.State), Day: []string{day, day[:len(monthForm)], day[:len(yearForm)]},
 		Order: orderKey(ins.At, n, ins.Hive)}
 	whole := base
 	whole.Kind, whole.Text = kindInspection, text

@@ -90,8 +90,14 @@ func (c compiler) run(q Query, terms []Term) (found, error) {
 // plan makes the index query. Where bars are asked for, what concerns the
 // colony is asked first, and only the bars of inspections in fits are hits.
 func (c compiler) plan(q Query, terms []Term) (what query.Query, fits map[number]bool, err error) {
-	whole := c.frame(q, kindInspection)
-	bars := c.frame(q, kindBar)
+	whole, err := c.frame(q, kindInspection)
+	if err != nil {
+		return nil, nil, err
+	}
+	bars, err := c.frame(q, kindBar)
+	if err != nil {
+		return nil, nil, err
+	}
 	colonyParts := len(terms)
 	whole = append(whole, textQueries(terms)...)
 	for _, clause := range q.Where {

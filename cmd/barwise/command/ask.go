@@ -211,7 +211,7 @@ func (q asked) denied() (asked, bool) {
 		if event := eventOf[what]; group == "actions" && event != "" && leaf.Value == "yes" {
 			return colony.Leaf{Path: "earlier." + event, Value: "no"}, true
 		}
-		ok := leaf.Value == "yes" && slices.Contains([]string{"signs", "contents", "queen_cells", "drones", "incoming"}, group)
+		ok := leaf.Value == "yes" && (leaf.Path == "queen.seen" || slices.Contains([]string{"signs", "contents", "queen_cells", "drones", "incoming"}, group))
 		return colony.Leaf{Path: leaf.Path, Value: "no"}, ok
 	})
 }

@@ -68,7 +68,7 @@ func (a *app) runHive(args []string, o hiveOptions) error {
 			a.printBuilding(ap, today)
 			return nil
 		}
-		h := hiveSheet{sheet{out: guard{a.out}, style: stylesFor(a.out), wide: a.width()}}
+		h := hiveSheet{sheet: sheet{out: guard{a.out}, style: stylesFor(a.out), wide: a.width()}}
 		h.print(&all[0], ap, o.explain)
 		return nil
 	})

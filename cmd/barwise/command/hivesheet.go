@@ -10,7 +10,10 @@ import (
 )
 
 // hiveSheet prints one colony.
-type hiveSheet struct{ sheet }
+type hiveSheet struct {
+	sheet
+	shared bool // for others to read: without the codes that due takes
+}
 
 func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
 	fmt.Fprintf(h.out, "%s, as of %s; last inspection %s\n", h.style.head.Render("hive "+oneLine(ap.Hive)), fullDate(ap.Today), fullDate(ap.Last))
@@ -34,7 +37,10 @@ func (h hiveSheet) known(ap *colony.Appraisal) {
 	h.numbers(ap)
 	h.mites(ap)
 	for i, d := range ap.Due {
-		text := fmt.Sprintf("%s  %s  %s", shortCode(d), longDate(d.On), oneLine(d.What))
+		text := longDate(d.On) + "  " + oneLine(d.What)
+		if !h.shared {
+			text = shortCode(d) + "  " + text
+		}
 		if isOverdue(d, ap.Today) {
 			text += "  " + h.style.flag.Render("overdue")
 		}

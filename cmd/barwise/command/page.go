@@ -200,7 +200,7 @@ func pageMap(ins, before *colony.Inspection) string {
 // facts are the entries of the hive's sheet, without its picture and the last
 // inspections, which the page shows by itself.
 func facts(known *colony.Appraisal) []page.Fact {
-	return entries(func(s sheet) { hiveSheet{s}.known(known) })
+	return entries(func(s sheet) { hiveSheet{s, true}.known(known) })
 }
 
 // sheetLines are those of the inspection's sheet.
