@@ -4,37 +4,36 @@ import (
 	"cmp"
 	"encoding/binary"
 	"fmt"
+	"iter"
 	"slices"
 	"strings"
 )
 
 // graph is the network of all ways of saying: from start, each word leads on
-// to further nodes, and some nodes end a rule.
+// to further nodes, and some nodes end a rule. Its tens of thousands of nodes
+// hold no pointers, so that the collector of garbage passes over them.
 type graph struct {
-	words  *vocabulary
-	nodes  []node
-	shared map[prefix]int32
-	loose  wordSet // adverbs that may stand inside any way of saying
+	words *vocabulary
+	nodes []node
+	links []link
+	first []int32 // node behind each word that begins a rule, by wordID
+	loose wordSet // adverbs that may stand inside any way of saying
 }
 
+// node holds where its lists begin among the links; 0 is an empty list.
 type node struct {
-	next    []edge
-	slots   [numSlots][]int32 // <n>, <dur>, <measure>, <date>
-	empty   []int32           // nodes reached without a word
-	accepts []int16           // rules that end here
-	plain   bool              // reached from the start by words alone
+	next    int32 // nodes behind a word
+	slots   int32 // nodes behind a slot
+	empty   int32 // nodes reached without a word
+	accepts int32 // rules that end here
+	plain   bool  // reached from the start by words alone
 }
 
-// prefix is a step from a plain node.
-type prefix struct {
-	at   int32
-	word wordID
-}
-
-// edge leads from a node to another by a word.
-type edge struct {
-	word wordID
-	to   int32
+// link is one entry of a node's list: a node with the word or slot that leads
+// to it, or a rule.
+type link struct {
+	to, by int32
+	rest   int32 // the link behind it, 0 for none
 }
 
 // slot is a part of a way of saying that stands for more than one word.
@@ -50,12 +49,26 @@ const (
 var slotNames = map[string]slot{"<n>": slotNumber, "<dur>": slotDuration, "<measure>": slotMeasure}
 
 func newGraph(words *vocabulary) *graph {
-	return &graph{words: words, nodes: make([]node, 1, 1<<16), shared: map[prefix]int32{}}
+	return &graph{words: words, nodes: make([]node, 1), links: make([]link, 1)}
 }
 
 func (g *graph) node() int32 {
 	g.nodes = append(g.nodes, node{})
 	return int32(len(g.nodes) - 1)
+}
+
+// link adds to a list and returns where it begins now.
+func (g *graph) link(list, to, by int32) int32 {
+	g.links = append(g.links, link{to, by, list})
+	return int32(len(g.links) - 1)
+}
+
+// each goes through a list.
+func (g *graph) each(list int32) iter.Seq[link] {
+	return func(yield func(link) bool) {
+		for ; list != 0 && yield(g.links[list]); list = g.links[list].rest {
+		}
+	}
 }
 
 // add threads one way of saying into the graph: words, <slots>, (a|b) for
@@ -70,7 +83,7 @@ func (g *graph) add(say string, rule int16) error {
 	case at == 0:
 		return fmt.Errorf("%q: says nothing", say)
 	}
-	g.nodes[at].accepts = append(g.nodes[at].accepts, rule)
+	g.nodes[at].accepts = g.link(g.nodes[at].accepts, int32(rule), 0)
 	return nil
 }
 
@@ -113,11 +126,11 @@ func (g *graph) group(at int32, text string) (int32, string, error) {
 			return 0, "", fmt.Errorf("%c is not closed", text[0])
 		}
 		if to != end {
-			g.nodes[to].empty = append(g.nodes[to].empty, end)
+			g.nodes[to].empty = g.link(g.nodes[to].empty, end, 0)
 		}
 		if rest[0] == closing {
 			if optional {
-				g.nodes[at].empty = append(g.nodes[at].empty, end)
+				g.nodes[at].empty = g.link(g.nodes[at].empty, end, 0)
 			}
 			return end, rest[1:], nil
 		}
@@ -137,7 +150,7 @@ func (g *graph) run(at int32, text string) (int32, error) {
 			if !ok {
 				return 0, fmt.Errorf("unknown slot %s", word)
 			}
-			g.nodes[at].slots[s] = append(g.nodes[at].slots[s], to)
+			g.nodes[at].slots = g.link(g.nodes[at].slots, to, int32(s))
 			at = to
 			continue
 		}
@@ -153,19 +166,35 @@ func (g *graph) run(at int32, text string) (int32, error) {
 // rule they belong to.
 func (g *graph) follow(at int32, w wordID) int32 {
 	plain := at == 0 || g.nodes[at].plain
-	key := prefix{at, w}
 	if plain {
-		if to, ok := g.shared[key]; ok {
+		if to := g.shared(at, w); to != 0 {
 			return to
 		}
 	}
 	to := g.node()
-	g.nodes[at].next = append(g.nodes[at].next, edge{w, to})
-	if plain {
-		g.nodes[to].plain = true
-		g.shared[key] = to
+	if at == 0 {
+		g.first = grown(g.first, w)
+		g.first[w] = to
 	}
+	g.nodes[at].next = g.link(g.nodes[at].next, to, int32(w))
+	g.nodes[to].plain = plain
 	return to
+}
+
+// shared is the node behind a word of a plain node, 0 where there is none yet.
+func (g *graph) shared(at int32, w wordID) int32 {
+	if at == 0 { // too many words begin a rule to go through
+		if int(w) < len(g.first) {
+			return g.first[w]
+		}
+		return 0
+	}
+	for l := range g.each(g.nodes[at].next) {
+		if l.by == int32(w) {
+			return l.to
+		}
+	}
+	return 0
 }
 
 // asRead cuts a word of a rule as the tokeniser cuts it in a note.
@@ -197,11 +226,17 @@ type matcher struct {
 
 type state struct {
 	nodes   []int32
-	next    []edge          // to states, sorted by word
+	next    []edge          // sorted by word
 	words   uint64          // a bit for the low six bits of each word of next: most words are told by it to lead nowhere
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
 	accepts []int16
+}
+
+// edge leads from a state to another by a word.
+type edge struct {
+	word wordID
+	to   int32
 }
 
 // Where a word leads instead of to a state.
@@ -224,9 +259,9 @@ func newMatcher(g *graph) *matcher {
 func (m *matcher) stateOf(from []int32) int32 {
 	nodes := slices.Clone(from)
 	for i := 0; i < len(nodes); i++ {
-		for _, to := range m.graph.nodes[nodes[i]].empty {
-			if !slices.Contains(nodes, to) {
-				nodes = append(nodes, to)
+		for l := range m.graph.each(m.graph.nodes[nodes[i]].empty) {
+			if !slices.Contains(nodes, l.to) {
+				nodes = append(nodes, l.to)
 			}
 		}
 	}
@@ -245,13 +280,13 @@ func (m *matcher) stateOf(from []int32) int32 {
 	m.states = append(m.states, st)
 	var slotted [numSlots][]int32
 	for _, n := range nodes {
-		for _, rule := range m.graph.nodes[n].accepts {
-			if !slices.Contains(st.accepts, rule) {
+		for l := range m.graph.each(m.graph.nodes[n].accepts) {
+			if rule := int16(l.to); !slices.Contains(st.accepts, rule) {
 				st.accepts = append(st.accepts, rule)
 			}
 		}
-		for s := range slotted {
-			slotted[s] = append(slotted[s], m.graph.nodes[n].slots[s]...)
+		for l := range m.graph.each(m.graph.nodes[n].slots) {
+			slotted[l.by] = append(slotted[l.by], l.to)
 		}
 	}
 	slices.Sort(st.accepts)
@@ -272,9 +307,9 @@ func (m *matcher) stateOf(from []int32) int32 {
 // addWords lists the words that lead on from the state.
 func (st *state) addWords(g *graph) {
 	for _, n := range st.nodes {
-		for _, e := range g.nodes[n].next {
-			st.next = append(st.next, edge{e.word, untrod})
-			st.words |= 1 << (e.word & 63)
+		for l := range g.each(g.nodes[n].next) {
+			st.next = append(st.next, edge{wordID(l.by), untrod})
+			st.words |= 1 << (l.by & 63)
 		}
 	}
 	slices.SortFunc(st.next, func(a, b edge) int { return cmp.Compare(a.word, b.word) })
@@ -317,14 +352,14 @@ func (m *matcher) behind(from int32, word wordID) int32 {
 	var targets []int32
 	for _, n := range m.states[from].nodes {
 		if n == 0 {
-			if to, ok := m.graph.shared[prefix{0, word}]; ok {
+			if to := m.graph.shared(0, word); to != 0 {
 				targets = append(targets, to)
 			}
 			continue
 		}
-		for _, e := range m.graph.nodes[n].next {
-			if e.word == word {
-				targets = append(targets, e.to)
+		for l := range m.graph.each(m.graph.nodes[n].next) {
+			if l.by == int32(word) {
+				targets = append(targets, l.to)
 			}
 		}
 	}

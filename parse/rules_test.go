@@ -28,7 +28,7 @@ func mustNew(tb testing.TB) *Parser {
 func lexed(p *Parser, text string) ([]item, *reader) {
 	r := newReader(p.lexicon)
 	r.start(&colony.Note{Text: text, Given: may14})
-	toks := slices.Clone(r.split.tokens(nil, text, 0, blank))
+	toks := r.split.tokens(nil, text, 0, blank)
 	toks = r.mend(toks, nil)
 	return r.lex.items(toks, nil), r
 }
@@ -36,9 +36,15 @@ func lexed(p *Parser, text string) ([]item, *reader) {
 // without is the parser that lacks one rule.
 func without(p *Parser, rule int) *Parser {
 	g := *p.lexicon.graph
-	g.nodes = slices.Clone(g.nodes)
+	g.nodes, g.links = slices.Clone(g.nodes), slices.Clip(g.links)
 	for i := range g.nodes {
-		g.nodes[i].accepts = slices.DeleteFunc(slices.Clone(g.nodes[i].accepts), func(n int16) bool { return n == int16(rule) })
+		kept := int32(0)
+		for l := range g.each(g.nodes[i].accepts) {
+			if l.to != int32(rule) {
+				kept = g.link(kept, l.to, 0)
+			}
+		}
+		g.nodes[i].accepts = kept
 	}
 	return parserOf(p.lexicon, func(l *lexicon) { l.graph = &g })
 }
@@ -127,7 +133,7 @@ func TestMishearingPhrases(t *testing.T) {
 func mends(p *Parser, phrase string, m *mishearing) bool {
 	l := p.lexicon
 	s := splitter{words: l.words}
-	toks := slices.Clone(s.tokens(nil, phrase, 0, blank))
+	toks := s.tokens(nil, phrase, 0, blank)
 	var done []token
 	for i := 0; i < len(toks); {
 		h := l.misheardAt(toks, i, done)
