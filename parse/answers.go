@@ -40,7 +40,7 @@ func (r *reader) answers(items []item) []item {
 // answer reports whether the item at k answers the label before it, and how.
 func (r *reader) answer(items []item, k int) (yes, no bool) {
 	it, label := &items[k], &items[k-1]
-	yes, no = r.lists.in(yesAnswers, it.text), r.lists.in(noAnswers, it.text)
+	yes, no = it.lists.has(yesAnswers), it.lists.has(noAnswers)
 	if !yes && !no {
 		return false, false
 	}

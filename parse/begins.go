@@ -2,9 +2,24 @@ package parse
 
 import "strings"
 
+// Sets of kinds that are asked about at every word.
+var (
+	// joiners begin a statement that goes on behind them.
+	joiners = setOf(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow)
+	// openers are what a statement can open with; [reader.opens] says when.
+	openers = setOf(kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
+	// incomplete words need more behind them, which so opens nothing.
+	incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
+	// turns are what a clause can begin with whether or not it opens a statement.
+	turns = setOf(kName, kBars, kNext, kPrev, kSkip, kBut, kThen, kAnd)
+)
+
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
+	if it.pause == none && !it.anyOf(turns) {
+		return it.anyOf(openers) && !prev.anyOf(joiners) && r.opens(items, i, prev)
+	}
 	switch {
 	case it.pause >= colon:
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
@@ -26,10 +41,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.backToNow(items, i) {
 		return true
 	}
-	if prev.any(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow) && it.pause == none {
-		return false
-	}
-	return r.opens(items, i, prev)
+	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 }
 
 // datedTurn: "and on Thursday I'm going to …".
@@ -160,7 +172,10 @@ func (r *reader) toBeDone(items []item, i int) bool {
 // opens reports whether the item can begin a statement of its own.
 func (r *reader) opens(items []item, i int, prev *item) bool {
 	it := &items[i]
-	needs := prev.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen) && it.pause == none
+	if !it.anyOf(openers) {
+		return false
+	}
+	needs := it.pause == none && prev.anyOf(incomplete)
 	switch {
 	case it.is(kAsk):
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none

@@ -36,6 +36,22 @@ func newBuilder() *builder {
 	return &builder{place: map[string]int{}, flagged: map[string]int{}, deeds: map[string]int{}}
 }
 
+// mostKept is the number of leaves above which a builder is not used again: the
+// room of a very long note would be carried along for ever.
+const mostKept = 1 << 12
+
+// forget readies the builder for another inspection.
+func (b *builder) forget() {
+	if len(b.entries) > mostKept {
+		*b = *newBuilder()
+		return
+	}
+	clear(b.place)
+	clear(b.flagged)
+	clear(b.deeds)
+	*b = builder{entries: b.entries[:0], checks: b.checks[:0], place: b.place, flagged: b.flagged, deeds: b.deeds}
+}
+
 func (b *builder) empty() bool { return len(b.entries) == 0 }
 
 // put writes a leaf. A second, different value wins and is flagged, since what
@@ -54,7 +70,7 @@ func (b *builder) put(path, value string, why source) {
 		}
 	} else {
 		b.place[path] = len(b.entries)
-		b.entries = append(b.entries, entry{path, value, slices.Clone(why.spans), why.rule, why.cue})
+		b.entries = append(b.entries, entry{path, value, slices.Clip(why.spans), why.rule, why.cue})
 	}
 	for _, w := range why.doubts {
 		b.flag(path, w, "")
@@ -130,35 +146,49 @@ type source struct {
 func (b *builder) inspection(note *colony.Note, seq int) colony.Inspection {
 	ins := colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: b.remarks,
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
-	sorted := slices.Clone(b.entries)
-	slices.SortStableFunc(sorted, func(x, y entry) int { return cmp.Compare(strings.Count(x.path, "."), strings.Count(y.path, ".")) })
-	for _, e := range sorted {
-		if err := colony.Set(&ins, e.path, e.value); err != nil {
-			// A rule that names a leaf wrongly is a fault of the rules, which
-			// their tests find; the words still reach the keeper.
-			ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
-			continue
-		}
-		if f, err := colony.FieldOf(e.path); err == nil && !f.Plausible(e.value) {
-			b.flag(e.path, "out of the usual range", "")
-		}
-		if len(e.spans) > 0 {
-			if ins.Evidence == nil {
-				ins.Evidence = map[string][]colony.Span{}
-			}
-			ins.Evidence[e.path] = e.spans
-		}
-	}
-	if len(b.spans) > 0 {
-		if ins.Evidence == nil {
-			ins.Evidence = map[string][]colony.Span{}
-		}
-		ins.Evidence["hive"] = b.spans
-	}
+	b.write(&ins)
 	ins.Check = append(ins.Check, b.checks...)
 	ins.Check = append(ins.Check, beyond(&ins)...)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 	return ins
+}
+
+// write sets the leaves, a group or an item of a list before what is told of it.
+func (b *builder) write(ins *colony.Inspection) {
+	spans, deepest := len(b.spans), 0
+	for i := range b.entries {
+		spans += len(b.entries[i].spans)
+		deepest = max(deepest, strings.Count(b.entries[i].path, "."))
+	}
+	if spans > 0 {
+		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
+	}
+	copies := make([]colony.Span, 0, spans)
+	keep := func(path string, of []colony.Span) {
+		if n := len(copies); len(of) > 0 {
+			copies = append(copies, of...)
+			ins.Evidence[path] = copies[n:len(copies):len(copies)]
+		}
+	}
+	for depth := 0; depth <= deepest; depth++ {
+		for i := range b.entries {
+			e := &b.entries[i]
+			if strings.Count(e.path, ".") != depth {
+				continue
+			}
+			if err := colony.Set(ins, e.path, e.value); err != nil {
+				// A rule that names a leaf wrongly is a fault of the rules, which
+				// their tests find; the words still reach the keeper.
+				ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
+				continue
+			}
+			if f, err := colony.FieldOf(e.path); err == nil && !f.Plausible(e.value) {
+				b.flag(e.path, "out of the usual range", "")
+			}
+			keep(e.path, e.spans)
+		}
+	}
+	keep("hive", b.spans)
 }
 
 // beyond flags bars behind the last one in use.

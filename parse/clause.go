@@ -53,10 +53,10 @@ func (c *clause) hasAny(list ...kind) bool {
 	return false
 }
 
-// clauses cuts a sentence where a new statement begins. Punctuation may be
+// clauses cuts a sentence where a new statement begins, and appends the clauses
+// to out. Punctuation may be
 // missing: a bar, a subject with its verb, a deed or a cue begins one.
-func (r *reader) clauses(items []item) []clause {
-	var out []clause
+func (r *reader) clauses(items []item, out []clause) []clause {
 	from := 0
 	for i := 1; i <= len(items); i++ {
 		if i == len(items) || r.begins(items, i) {

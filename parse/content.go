@@ -121,7 +121,7 @@ func (s *scan) elsewhere(i int) bool {
 		return next != nil
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {
-		return s.r.lists.in(notOnComb, next.text)
+		return next.lists.has(notOnComb)
 	}
 	return false
 }

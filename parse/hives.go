@@ -132,7 +132,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
 	labelled := items[i].colon && items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
-	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any(kWord, kPlant, kColour)) && !r.lists.in(noNames, name) {
+	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
 	if r.names[name] {
@@ -156,7 +156,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && r.lists.in(softNames, rest) {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
-		if !r.nameWord(it) || r.lists.in(noNames, text) || r.lists.in(softNames, text) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
+		if !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
 		if it.end < end-2 {
@@ -184,7 +184,7 @@ func (r *reader) nameWord(it *item) bool {
 }
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
-	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !r.lists.in(softNames, before[k-1].text) && !r.lists.in(noNames, before[k-1].text)
+	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !before[k-1].lists.has(softNames) && !before[k-1].lists.has(noNames)
 }
 
 // headsName reports whether what stands before the name lets it begin there.

@@ -49,6 +49,7 @@ type item struct {
 	rules    []int16 // the rules that its words match
 	from, to int32   // tokens
 	text     string  // its words, lower case
+	lists    listSet // in which the text stands
 	start    int32   // bytes of the note
 	end      int32
 	pause    pause // before it
@@ -258,15 +259,20 @@ func (l *lexer) place(it *item, i, end int) {
 	it.pause = first.pause
 	it.capital, it.bullet = first.has(capital), first.has(bullet)
 	it.asked, it.colon = last.has(asked), last.has(coloned)
-	for _, t := range l.toks[i:end] {
-		it.misheard = it.misheard || t.has(misheard)
+	marks := first.flags
+	for _, t := range l.toks[i+1 : end] {
+		marks |= t.flags
 	}
-	it.text = strings.ToLower(l.text[it.start:it.end])
-	for _, t := range l.toks[i:end] {
-		if t.has(respelt) {
-			it.text = l.spelt(l.toks[i:end])
-			break
-		}
+	it.misheard = marks&misheard != 0
+	if marks&respelt != 0 {
+		it.text = l.spelt(l.toks[i:end])
+	} else {
+		it.text = strings.ToLower(l.text[it.start:it.end])
+	}
+	if end == i+1 && marks&(misheard|respelt|digits) == 0 {
+		it.lists = first.lists // looked up with the word
+	} else {
+		it.lists = l.lists[it.text]
 	}
 	if it.is(kWord) {
 		it.name = l.text[it.start:it.end]

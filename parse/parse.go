@@ -76,14 +76,14 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 	var out []Reason
 	for i, b := range r.all {
 		for _, e := range b.entries {
-			out = append(out, Reason{i, e.path, e.value, e.spans, r.quoted(e.spans), e.rule, e.cue})
+			out = append(out, Reason{i, e.path, e.value, slices.Clone(e.spans), r.quoted(e.spans), e.rule, e.cue})
 		}
 	}
 	return out
 }
 
 func newReader(l *lexicon) *reader {
-	r := &reader{lexicon: l}
+	r := &reader{lexicon: l, byHive: map[string]*builder{}, saidOf: map[int][]*finding{}}
 	r.split.words = l.words
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
 	return r
@@ -91,24 +91,21 @@ func newReader(l *lexicon) *reader {
 
 // start readies the reader for a note.
 func (r *reader) start(note *colony.Note) {
-	keep := reader{lexicon: r.lexicon, lex: r.lex, split: r.split, toks: r.toks, rows: r.rows, mended: r.mended, items: r.items}
-	*r = keep
+	r.clear()
 	r.text, r.lex.text = note.Text, note.Text
-	r.cur = newBuilder()
+	r.cur = r.builder()
 	r.cur.at = note.Given
 	r.cur.atFrom = "given"
 	if note.Given.IsZero() {
 		r.cur.atFrom = ""
 	}
-	r.all = []*builder{r.cur}
+	r.all = append(r.all, r.cur)
 	r.today = colony.DateOf(note.Given)
 	if note.Given.IsZero() {
 		r.today = colony.DateOf(note.Taken)
 	}
-	r.byHive = map[string]*builder{}
 	r.opening = true
 	r.step, r.outset = 1, 1
-	r.saidOf = map[int][]*finding{}
 	if note.Hive != "" {
 		r.cur.hive = note.Hive
 		r.byHive[note.Hive] = r.cur

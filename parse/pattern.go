@@ -30,7 +30,7 @@ func (s *scan) pattern(i int) {
 	if last == nil || !last.brood() {
 		return
 	}
-	plain := s.r.lists.in(plainPraise, it.text)
+	plain := it.lists.has(plainPraise)
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
 	}
@@ -50,7 +50,7 @@ func (s *scan) pattern(i int) {
 func (s *scan) patternOfBefore(i int, value string) {
 	it, r := s.at(i), s.r
 	f := r.prevBrood
-	if f == nil || !r.sameSentence && !s.leansBack() || s.r.lists.in(plainPraise, it.text) {
+	if f == nil || !r.sameSentence && !s.leansBack() || it.lists.has(plainPraise) {
 		return
 	}
 	for k := range s.c.items {

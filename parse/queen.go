@@ -33,7 +33,7 @@ func (r *reader) queen(c *clause) {
 		r.queenWaits = r.sentenceNo
 	}
 	subject := noun >= 0 || r.herself(c) || r.shePlaced(c)
-	if !subject && seen >= 0 && r.lists.in(queenInView, c.items[seen].text) {
+	if !subject && seen >= 0 && c.items[seen].lists.has(queenInView) {
 		subject = true
 	}
 	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent) {
@@ -124,7 +124,7 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 	it := &c.items[i]
 	text := it.text
 	if noun < 0 {
-		return r.lists.in(queenInView, c.items[i].text) || r.herself(c)
+		return c.items[i].lists.has(queenInView) || r.herself(c)
 	}
 	if i < noun { // a verb with its object: nothing but words between
 		for k := i + 1; k < noun; k++ {

@@ -11,15 +11,9 @@ import (
 // hive and bar are in hand.
 type reader struct {
 	*lexicon
+	desk
 	text  string
-	lex   lexer
-	split splitter
 	today colony.Date // of the inspection
-
-	toks   []token // of the page
-	rows   []row
-	mended []token // of the line in hand
-	items  []item
 
 	all    []*builder // inspections in the order their hives were named
 	byHive map[string]*builder
@@ -76,6 +70,51 @@ type reader struct {
 	queenWaits     int      // the sentence that named her and said no more
 	planDay        *day
 	table          table
+}
+
+// desk is what a reader works with and keeps from note to note.
+type desk struct {
+	lex    lexer
+	split  splitter
+	toks   []token // of the page
+	rows   []row
+	mended []token // of the line in hand
+	items  []item
+	cuts   [][2]int // its sentences
+	list   []clause // of the sentence in hand
+
+	spans arena[colony.Span]
+	spare []*builder
+}
+
+// clear forgets the note that was read, and keeps the desk.
+func (r *reader) clear() {
+	if len(r.all) > mostSpare {
+		r.all, r.byHive = nil, map[string]*builder{}
+	}
+	for _, b := range r.all {
+		b.forget()
+		r.spare = append(r.spare, b)
+	}
+	clear(r.byHive)
+	clear(r.saidOf)
+	r.spans.reset()
+	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
+}
+
+// mostSpare is the number of inspections of a note above which what they took
+// is not kept: no keeper writes so many into one.
+const mostSpare = 256
+
+// builder returns one that has gathered nothing.
+func (r *reader) builder() *builder {
+	n := len(r.spare)
+	if n == 0 {
+		return newBuilder()
+	}
+	b := r.spare[n-1]
+	r.spare = r.spare[:n-1]
+	return b
 }
 
 // inHand says how surely the bars in hand are still meant.
@@ -185,7 +224,8 @@ func (r *reader) line(toks []token, first pause) {
 	r.items = r.repair(r.items)
 	r.headings()
 	r.lastSign, r.lastCargo = "", ""
-	for _, s := range sentences(r.items) {
+	r.cuts = sentences(r.items, r.cuts[:0])
+	for _, s := range r.cuts {
 		r.sentence(r.items[s[0]:s[1]])
 	}
 	r.remark(r.items)
@@ -235,9 +275,8 @@ func (r *reader) addPauses(toks []token) {
 	}
 }
 
-// sentences cuts the items at full stops.
-func sentences(items []item) [][2]int {
-	var out [][2]int
+// sentences cuts the items at full stops, and appends where to out.
+func sentences(items []item, out [][2]int) [][2]int {
 	from := 0
 	for i := range items {
 		if i > from && items[i].pause >= stop {
@@ -252,7 +291,7 @@ func sentences(items []item) [][2]int {
 }
 
 func (r *reader) spanOf(items ...*item) []colony.Span {
-	var out []colony.Span
+	out := r.spans.take(len(items))[:0]
 	for _, it := range items {
 		if it != nil && it.end > it.start { // a column's heading stands elsewhere
 			out = append(out, colony.Span{int(it.start), int(it.end)})

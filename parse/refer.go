@@ -117,6 +117,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 	ref.name = ""
 	ref.to, ref.end = items[next-1].to, items[next-1].end
 	ref.text = strings.ToLower(r.text[ref.start:ref.end])
+	ref.lists = r.lists[ref.text]
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {
 		ref.misheard = ref.misheard || items[k].misheard

@@ -31,10 +31,11 @@ func (r *reader) remark(items []item) {
 	flush()
 }
 
+// telling are the kinds of words that mean something alone.
+var telling = setOf(kWord, kContent, kCell, kSign, kQueen, kDo, kSubstance, kPlant, kName, kBars, kTemper, kComb, kMite, kMeasure, kIf, kAsk, kSay, kUnsure, kTheirs, kPast, kDate, kStrength)
+
 // glue is a word that means nothing alone.
-func glue(it *item) bool {
-	return !it.any(kWord, kContent, kCell, kSign, kQueen, kDo, kSubstance, kPlant, kName, kBars, kTemper, kComb, kMite, kMeasure, kIf, kAsk, kSay, kUnsure, kTheirs, kPast, kDate, kStrength)
-}
+func glue(it *item) bool { return !it.anyOf(telling) }
 
 func (r *reader) keep(start, end int32, items []item) {
 	some := false

@@ -13,10 +13,10 @@ func (r *reader) sentence(items []item) {
 	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false
 	r.miteSentence = hasKind(items, kMite)
-	list := r.clauses(items)
-	r.judge(list)
-	for i := range list {
-		c := &list[i]
+	r.list = r.clauses(items, r.list[:0])
+	r.judge(r.list)
+	for i := range r.list {
+		c := &r.list[i]
 		r.enter(c)
 		r.clause(c)
 		if c.has(kBars) || r.stepped {
@@ -114,7 +114,7 @@ func (r *reader) goTo(it *item) {
 		r.leaveBars()
 		return
 	}
-	b := newBuilder()
+	b := r.builder()
 	b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
 	for _, e := range r.pre {
 		b.put(e.path, e.value, source{spans: e.spans, rule: e.rule})
@@ -150,7 +150,8 @@ func (r *reader) hiveLeaf(it *item) {
 // leaveBars forgets the bars in hand when the talk goes to another hive.
 func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
-	r.lastFind, r.saidOf, r.saidBar = nil, map[int][]*finding{}, 0
+	r.lastFind, r.saidBar = nil, 0
+	clear(r.saidOf)
 	r.sheLast, r.cellTalk, r.miteMethod = false, false, ""
 	r.heading = asserted
 	r.sameSentence = false

@@ -174,5 +174,5 @@ func (r *reader) beBetween(c *clause, k, i int) bool {
 // lightWord is a word that leaves "calm" about the bees: "calm today", "calm
 // the whole time", "calm with me".
 func (r *reader) lightWord(it *item) bool {
-	return r.lists.in(lightWords, it.text)
+	return it.lists.has(lightWords)
 }

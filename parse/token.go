@@ -29,15 +29,14 @@ const (
 	glued                     // no space before it
 	bullet                    // first token after a list dash
 	respelt                   // written out from shorthand or a slip of the finger
-	openword                  // an opening quotation mark or bracket stands before it
 )
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
 // whole note.
 type token struct {
+	lists      listSet // in which its spelling stands; none of a mended word
 	id         wordID
 	start, end int32
-	lists      listSet // in which its spelling stands; none of a mended word
 	pause      pause
 	flags      mark
 }
@@ -252,9 +251,6 @@ func (s *splitter) symbol(r rune, size int) {
 	switch r {
 	case ',', '(', '[':
 		s.breakAt(comma)
-		if r == '(' {
-			s.flags |= openword
-		}
 	case ')', ']', '"', '“', '”', '*', '|':
 		s.breakAt(comma)
 	case ';':
@@ -282,7 +278,7 @@ func (s *splitter) symbol(r rune, size int) {
 		s.emit(idVulgar, 0, from, s.at, digits)
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		e, _ := s.words.look([]byte(string(r)))
-		s.emit(e.id, 0, from, s.at, 0)
+		s.emit(e.id, e.lists, from, s.at, 0)
 		return
 	case '\'', '’':
 		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
