@@ -297,5 +297,8 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 			out = append(out, colony.Span{int(it.start), int(it.end)})
 		}
 	}
+	if len(out) == 0 {
+		return nil
+	}
 	return out
 }

@@ -30,6 +30,9 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 	}
 	r.table = table{}
 	for _, sep := range separators {
+		if strings.Count(text, sep) < 2 {
+			continue // no heading row, and most lines are none
+		}
 		cells := cellsOf(text, sep)
 		if len(cells) < 3 || !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || !strings.Contains(lineAfter(r.text, base+len(text)), sep) {
 			continue
