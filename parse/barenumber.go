@@ -156,6 +156,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {
 		return true
 	}
+	if prev != nil && items[i].pause == none && prev.is(kContent) && r.listing && r.plainList(items, i) {
+		return true // "capped brood 7 and 8 both sides"
+	}
 	if prev != nil && items[i].pause == none && r.isWord(prev, "as") && len(before) > 1 && before[len(before)-2].is(kSame) {
 		return true // "six same as five"
 	}

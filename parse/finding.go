@@ -221,6 +221,9 @@ func (r *reader) why(rule, cue string, items ...*item) source {
 		if it.misheard {
 			w.doubts = append(w.doubts, "may be misheard")
 		}
+		if it.misspelt {
+			w.doubts = append(w.doubts, "may be misspelt")
+		}
 		if it.mended {
 			w.doubts = append(w.doubts, "corrected aloud")
 		}

@@ -39,7 +39,7 @@ func FuzzTokens(f *testing.F) {
 	seedNotes(f)
 	l := sharedParser().lexicon
 	f.Fuzz(func(t *testing.T, text string) {
-		s := splitter{words: l.words}
+		s := splitter{slips: l.slips, words: l.words}
 		end := int32(0)
 		for i, tok := range s.tokens(nil, text, 0, blank) {
 			switch {

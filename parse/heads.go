@@ -27,6 +27,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
 		return false // "one sealed cell, bar five."
 	}
+	if items[i].pause == none && prev.is(kContent) && howMuchBehind(items, i) && !r.barBefore(items, i) {
+		return false // "capped brood bars 7 and 8 both sides"
+	}
 	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && labelledCells(items[:i]) {
 		return false // "Queen cells: 2, sealed, bar 8"
 	}
@@ -73,6 +76,16 @@ func (r *reader) heads(items []item, i int) bool {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// howMuchBehind reports whether nothing but how much and where follows a
+// reference to bars in its phrase.
+func howMuchBehind(items []item, i int) bool {
+	k := i + 1
+	for k < len(items) && items[k].pause == none && items[k].any(kSide, kPlace, kFull, kPattern) && !items[k].any(kContent, kComb) {
+		k++
+	}
+	return k > i+1 && (k == len(items) || items[k].pause >= comma || items[k].is(kBars))
 }
 
 // labelledCells reports whether the items are a form's answer about queen cells.

@@ -54,6 +54,7 @@ type item struct {
 	end      int32
 	pause    pause // before it
 	misheard bool
+	misspelt bool
 	mended   bool  // a repair put it here
 	was      int32 // where the words it replaced began
 	asked    bool  // a question mark follows
@@ -263,7 +264,7 @@ func (l *lexer) place(it *item, i, end int) {
 	for _, t := range l.toks[i+1 : end] {
 		marks |= t.flags
 	}
-	it.misheard = marks&misheard != 0
+	it.misheard, it.misspelt = marks&misheard != 0, marks&misspelt != 0
 	if marks&respelt != 0 {
 		it.text = l.spelt(l.toks[i:end])
 	} else {

@@ -11,6 +11,7 @@ import (
 // change after it is made.
 type lexicon struct {
 	lists       lists
+	slips       *slips
 	words       *vocabulary
 	rules       []rule
 	kindOf      []kind // of each rule
@@ -103,6 +104,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		return nil, err
 	}
 	l.words.addLists(l.lists)
+	l.slips = newSlips(l.words, l.lists)
 	l.addNumeric()
 	return l, nil
 }

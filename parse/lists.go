@@ -38,6 +38,8 @@ const (
 	tableKeys
 	vagueHeads
 	visiting
+	oftenMisspelt
+	speltRight
 	listCount
 )
 
@@ -74,6 +76,8 @@ var listNames = [listCount]string{
 	tableKeys:          "table keys",
 	vagueHeads:         "vague headings",
 	visiting:           "visiting",
+	oftenMisspelt:      "often misspelt",
+	speltRight:         "spelt right",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -84,7 +84,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l, byHive: map[string]*builder{}, saidOf: map[int][]*finding{}}
-	r.split.words = l.words
+	r.split.words, r.split.slips = l.words, l.slips
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
 	return r
 }

@@ -121,6 +121,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {
 		ref.misheard = ref.misheard || items[k].misheard
+		ref.misspelt = ref.misspelt || items[k].misspelt
 	}
 	ref.bars = bars
 	return ref

@@ -132,7 +132,7 @@ func TestMishearingPhrases(t *testing.T) {
 // mends reports whether the mishearing rewrites words of the phrase.
 func mends(p *Parser, phrase string, m *mishearing) bool {
 	l := p.lexicon
-	s := splitter{words: l.words}
+	s := splitter{slips: l.slips, words: l.words}
 	toks := s.tokens(nil, phrase, 0, blank)
 	var done []token
 	for i := 0; i < len(toks); {

@@ -28,7 +28,8 @@ const (
 	digits                    // a number written in digits
 	glued                     // no space before it
 	bullet                    // first token after a list dash
-	respelt                   // written out from shorthand or a slip of the finger
+	misspelt                  // a slip of the finger, mended
+	respelt                   // written out from shorthand
 )
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
@@ -45,6 +46,7 @@ func (t token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
 type splitter struct {
+	slips  *slips
 	words  *vocabulary
 	text   string
 	at     int // next byte
@@ -186,6 +188,11 @@ func (s *splitter) word() {
 	s.lowerWord()
 	f := s.capitalAt(from)
 	e, cut := s.words.look(s.lower)
+	if e.id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
+		if e.id = s.slips.find(s.lower); e.id != idUnknown {
+			f |= misspelt
+		}
+	}
 	if cut.cut == 0 {
 		s.emit(e.id, e.lists, from, s.at, f)
 		return

@@ -123,8 +123,12 @@ func (s *scan) reaches(waiting []*finding) []*finding {
 }
 
 // closes reports whether the reference ends its phrase: a pause, the end, or
-// another reference follows.
+// another reference follows, at most behind how much and where: "capped brood 7
+// and 8 both sides".
 func (s *scan) closes(i int) bool {
+	for next := s.at(i + 1); next != nil && next.pause == none && next.any(kSide, kPlace, kFull) && !next.any(kContent, kState); next = s.at(i + 1) {
+		i++
+	}
 	next := s.at(i + 1)
 	return next == nil || next.pause >= comma || next.any(kBars, kAnd, kBut, kThen, kColour, kDot, kQueenIs, kQueen)
 }
