@@ -123,6 +123,24 @@ func TestBoxCheck(t *testing.T) {
 			t.Errorf("%s: accepted", name)
 		}
 	}
+	// The least and the most of each measure, and a little beyond.
+	for name, c := range map[string]struct {
+		of          func(*Box) *float64
+		least, most float64
+	}{
+		"top":       {func(b *Box) *float64 { return &b.Top }, 100, 1000},
+		"bottom":    {func(b *Box) *float64 { return &b.Bottom }, 0, 100},
+		"depth":     {func(b *Box) *float64 { return &b.Depth }, 100, 800},
+		"bar":       {func(b *Box) *float64 { return &b.Bar }, 20, 60},
+		"bee space": {func(b *Box) *float64 { return &b.BeeSpace }, 0, 20},
+	} {
+		for mm, good := range map[float64]bool{c.least: true, c.most: true, c.least - 0.1: false, c.most + 0.1: false} {
+			b := Box{Top: 100, Bottom: 0, Depth: 280, Bar: 35, BeeSpace: 8, Bars: 1}
+			if *c.of(&b) = mm; (b.Check() == nil) != good {
+				t.Errorf("%s of %v mm: %v", name, mm, b.Check())
+			}
+		}
+	}
 }
 
 func TestCombArea(t *testing.T) {

@@ -2,7 +2,10 @@ package colony
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strconv"
+	"strings"
 	"time"
 )
 
@@ -59,17 +62,18 @@ func drawnComb(ins *Inspection, box Box) Estimate {
 
 // colonyBuilding is the comb drawn a day between two inspections. Bars that
 // were spoken of both times are compared, since a bar that is passed over is
-// not gone; after bars were added, removed or moved the numbers no longer name
-// the same combs, and nothing is compared.
+// not gone; behind a place where bars were added, taken or moved the numbers no
+// longer name the same combs.
 func colonyBuilding(before, after *Inspection, box Box) (BuildingRate, bool) {
 	span := DateRange{dayOf(before), dayOf(after)}
-	if span.Days() <= 0 || renumbers(before) {
+	if span.Days() <= 0 {
 		return BuildingRate{}, false
 	}
+	same := keepNumbers(before.Actions)
 	gain, bars := Exactly(0, unitArea), 0
 	for i := range after.Bars {
 		was := before.Bar(after.Bars[i].Bar)
-		if was == nil {
+		if was == nil || was.Bar > same {
 			continue
 		}
 		a, b := box.CombArea(was, ""), box.CombArea(&after.Bars[i], "")
@@ -95,17 +99,41 @@ func saysSize(b *Bar) bool {
 	return c != nil && (c.Drawn != nil || c.Size != "" || c.DepthMM != nil)
 }
 
-// renumbers reports whether bars were moved about at the end of the visit, so
-// that the next one counts them differently. Bars added behind the last one
-// leave the numbers as they are, but the record seldom says so.
-func renumbers(ins *Inspection) bool {
-	return slices.ContainsFunc(ins.Actions, func(t Task) bool {
+// keepNumbers is the last bar of those at the front that keep their numbers when
+// bars are added, taken or moved at the end of a visit; none do where it was not
+// said at which bar.
+func keepNumbers(actions []Task) int {
+	last := math.MaxInt
+	for _, t := range actions {
 		switch t.Do {
-		case "add_bar", "remove_bar", "move_bar", "harvest", "split", "unite":
-			return true
+		case "add_bar", "remove_bar", "move_bar", "harvest":
+			last = min(last, t.firstBar()-1)
+		case "split", "unite":
+			last = 0
 		}
-		return false
-	})
+	}
+	return last
+}
+
+// firstBar is the first bar that the deed was at, or that came to stand behind
+// the one it named; 0 where no bar was named.
+func (t Task) firstBar() int {
+	first := math.MaxInt
+	if t.Bar != nil {
+		first = *t.Bar
+	}
+	for name := range strings.SplitSeq(t.Bars, ",") {
+		if n, err := strconv.Atoi(name); err == nil {
+			first = min(first, n)
+		}
+	}
+	if t.To != nil && (t.Do == "add_bar" || t.Do == "move_bar") {
+		first = min(first, *t.To+1)
+	}
+	if first == math.MaxInt {
+		return 0
+	}
+	return first
 }
 
 // MonthRate is how fast an apiary builds in one month of the year.

@@ -12,6 +12,10 @@ var publishedVisits = []figure{
 	{"between counts of mites", "practice", miteInterval, 30, 0},
 	{"count after a treatment", "practice", miteAfterTreat, 21, 0},
 	{"look at the feed", "practice", feederLook, 7, 0},
+	{"a caution is said after its sign", "practice", CautionDays, 60, 0},
+	{"bars last when given", "practice", spaceDays, 14, 0},
+	{"few free bars", "practice", shortOfRoom, 3, 0},
+	{"a count of bars holds", "practice", countHolds, 90, 0},
 	{"heavy for one", "practice", heavyKg, 25, 0},
 }
 

@@ -19,6 +19,8 @@ type Space struct {
 	GiveBy Date     `json:"give_by,omitzero"`
 	Swarmy bool     `json:"swarmy,omitempty"` // want of room may make a swarm: it is the season, and no young queen is under way
 	Notes  []string `json:"notes,omitempty"`
+
+	count barCount // that it rests on
 }
 
 // spaceDays is for how long bars are given: two visits of the usual weekly
@@ -47,7 +49,7 @@ func judgeSpace(history []Inspection, today Date, queen QueenEvidence, season Se
 		return s
 	}
 	last := counts[len(counts)-1]
-	s.AsOf = last.on
+	s.AsOf, s.count = last.on, last
 	s.Swarmy = season.SwarmTime(today) && !queen.leaveShut()
 	inputs := []Input{{"bars", amount(last.found), longDay(last.on)}}
 	if last.taken != 0 {
@@ -56,7 +58,7 @@ func judgeSpace(history []Inspection, today Date, queen QueenEvidence, season Se
 	s.Used = because("bars in use", Exactly(last.left(), unitBars), "as said, or the last bar with comb, less those taken", inputs)
 	if ago := today.Sub(last.on); ago > countHolds {
 		if season.Active(today) {
-			s.Notes = append(s.Notes, fmt.Sprintf("that was %d days ago: count the bars again", ago))
+			s.Notes = append(s.Notes, fmt.Sprintf("counted %d days ago: count the bars again", ago))
 		}
 		return s
 	}
@@ -289,6 +291,12 @@ func (s Space) String() string {
 		return "bars in use: not recorded"
 	}
 	out := fmt.Sprintf("%s in use on %s", s.Used.Range, longDay(s.AsOf))
+	switch taken := s.count.taken; {
+	case taken > 0:
+		out = fmt.Sprintf("%s in use: %s on %s, less %s taken then or since", s.Used.Range, amount(s.count.found), longDay(s.AsOf), amount(taken))
+	case taken < 0:
+		out = fmt.Sprintf("%s in use: %s on %s, and %s of other hives given then or since", s.Used.Range, amount(s.count.found), longDay(s.AsOf), amount(-taken))
+	}
 	if s.Free.Known() && s.Free.Best == 0 {
 		return out + ", none free before the follower"
 	}

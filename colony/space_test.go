@@ -29,6 +29,26 @@ func TestBuilding(t *testing.T) {
 	if _, ok := colonyBuilding(&moved, &after, DefaultBox); ok {
 		t.Error("bars were compared by number after they were moved")
 	}
+	for name, c := range map[string]struct {
+		deed []string
+		bars float64 // of the two, that are compared
+	}{
+		"added behind bar 8":             {[]string{"actions.add_bar=yes", "actions.add_bar.to=8"}, 2},
+		"added behind bar 7":             {[]string{"actions.add_bar=yes", "actions.add_bar.to=7"}, 1},
+		"added, where was not said":      {[]string{"actions.add_bar=yes", "actions.add_bar.count=2"}, 0},
+		"taken behind them":              {[]string{"actions.remove_bar=yes", "actions.remove_bar.bars=9,10"}, 2},
+		"the last of them taken":         {[]string{"actions.remove_bar=yes", "actions.remove_bar.bar=8"}, 1},
+		"harvested, which was not said":  {[]string{"actions.harvest=yes", "actions.harvest.count=2"}, 0},
+		"moved from behind to the front": {[]string{"actions.move_bar=yes", "actions.move_bar.bar=12", "actions.move_bar.to=2"}, 0},
+		"split":                          {[]string{"actions.split=yes"}, 0},
+		"fed":                            {[]string{"actions.feed=yes"}, 2},
+	} {
+		was := visit("2025-05-20", append([]string{"bars.7.comb.drawn=0.5", "bars.8.comb.drawn=0"}, c.deed...)...)
+		r, ok := colonyBuilding(&was, &after, DefaultBox)
+		if ok != (c.bars > 0) || math.Abs(r.Rate.Best-c.bars*full.Best/10) > 1e-9 {
+			t.Errorf("%s: %v, want half a comb on each of %v bars", name, r.Rate.Range, c.bars)
+		}
+	}
 	curve := BuildingCurve(DefaultSettings(), []Inspection{before, after}, []Inspection{placed})
 	if len(curve) != 1 || curve[0].Month != time.May || curve[0].Count != 2 {
 		t.Errorf("curve %+v", curve)

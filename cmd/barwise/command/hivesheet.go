@@ -182,11 +182,11 @@ func (h hiveSheet) brood(ap *colony.Appraisal) {
 	if telling(ap.Adults) {
 		bees.say("%s on %s", ap.Adults.Range, longDay(ap.BroodOn))
 	}
-	if telling(ap.Emerging) {
-		bees.say("to emerge by %s: %s", longDay(ap.BroodOn.AddDays(colony.EmergingDays)), ap.Emerging.Range)
+	if out := ap.BroodOn.AddDays(colony.EmergingDays); telling(ap.Emerging) && out.Compare(ap.Today) >= 0 {
+		bees.say("to emerge by %s: %s", longDay(out), ap.Emerging.Range)
 	}
 	if f := ap.Forecast; f != nil {
-		if end := f.Weeks[len(f.Weeks)-1]; !end.Adults.Vague() {
+		if end := f.Weeks[len(f.Weeks)-1]; !end.Adults.Vague() && end.On.Compare(ap.Today) >= 0 {
 			bees.say("by %s, if all goes on as it is: %s", longDay(end.On), end.Adults)
 		}
 	}

@@ -207,6 +207,6 @@ func (a *app) printSettings(set colony.Settings) {
 }
 
 func (a *app) printBox(b colony.Box) {
-	fmt.Fprintf(a.out, "box    %s: %g mm at the bars, %g mm at the floor, %g mm deep, bars of %g mm, %d of them\n",
+	fmt.Fprintf(a.out, "box    %s: %.4g mm at the bars, %.4g mm at the floor, %.4g mm deep, bars of %g mm, %d of them\n",
 		oneLine(b.Name), b.Top, b.Bottom, b.Depth, b.Bar, b.Bars)
 }
