@@ -128,6 +128,8 @@ var publishedComb = []figure{
 	{"bee space 7 to 9 mm", "Gregory 2003, Bees for Development 66", held{Between(7, 8, 9, "mm"), DefaultBox.BeeSpace}, true, 0},
 	{"walls at 30° from vertical", "derived", BoxFromAngle(450, 250, 30).Bottom, 450 - 500/math.Sqrt(3), 1e-9},
 	{"half ellipse 6 by 4 in, dm²", "derived", DefaultBox.MeasuredComb(152.4, 101.6).Best, math.Pi / 4 * 1.524 * 1.016, 1e-9},
+	{"parabola 6 by 4 in, dm²", "derived", DefaultBox.MeasuredComb(152.4, 101.6).Low, 2.0 / 3 * 1.524 * 1.016, 1e-9},
+	{"no more than the box, 600 by 300 mm, dm²", "derived", DefaultBox.MeasuredComb(600, 300).High, 12.0, 1e-9},
 }
 
 var publishedCells = []figure{
