@@ -12,6 +12,7 @@ import (
 	"strings"
 	"time"
 
+	"barwise/parse"
 	"barwise/voice"
 )
 
@@ -22,6 +23,8 @@ type bench struct {
 	speakers  []speaker
 	voices    int // a note
 	spoken    []spoken
+	parser    *parse.Parser
+	known     map[string][]string // by voice: what was learned of it
 }
 
 // spoken is a note as one voice spoke it.
@@ -37,11 +40,7 @@ func (b *bench) speak(ctx context.Context) error {
 		for v := range min(b.voices, len(b.speakers)) {
 			// The voices of a note lie half a round apart, in another engine.
 			s := b.speakers[(i+v*len(b.speakers)/b.voices)%len(b.speakers)]
-			path := filepath.Join(b.dir, "said.wav")
-			if err := speakTo(ctx, s, n.text, path); err != nil {
-				return err
-			}
-			samples, err := samplesOf(ctx, path)
+			samples, err := b.said(ctx, s, n.text)
 			if err != nil {
 				return err
 			}
@@ -51,14 +50,62 @@ func (b *bench) speak(ctx context.Context) error {
 	return nil
 }
 
-// measure recognises all recordings in one condition with one model and prints
-// the result.
-func (b *bench) measure(ctx context.Context, name string, model voice.Model, condition string) error {
+// said is a text as a voice speaks it.
+func (b *bench) said(ctx context.Context, s speaker, text string) ([]float64, error) {
+	path := filepath.Join(b.dir, "said.wav")
+	if err := speakTo(ctx, s, text, path); err != nil {
+		return nil, err
+	}
+	return samplesOf(ctx, path)
+}
+
+// learn has each voice that is measured speak some other notes first, as a
+// keeper whose earlier notes were confirmed.
+func (b *bench) learn(ctx context.Context, model voice.Model, notes []note) error {
 	rec, err := voice.NewSphinx(model)
 	if err != nil {
 		return err
 	}
+	b.known = map[string][]string{}
+	for _, s := range b.speakers {
+		if !slices.ContainsFunc(b.spoken, func(x spoken) bool { return x.voice == s.name }) {
+			continue
+		}
+		for i, n := range notes {
+			samples, err := b.said(ctx, s, n.text)
+			if err != nil {
+				return err
+			}
+			path := filepath.Join(b.dir, "learn.wav")
+			if err := writeWAV(path, samples); err != nil {
+				return err
+			}
+			file := filepath.Join(b.dir, fmt.Sprint("voice-", s.name, "-", i))
+			if _, err := voice.Recognise(ctx, path, rec, voice.Options{Voice: file, Known: b.known[s.name]}); err != nil {
+				return err
+			}
+			b.known[s.name] = append(b.known[s.name], file)
+		}
+	}
+	return nil
+}
+
+// plain is a recogniser that is not fitted to voices.
+type plain struct{ voice.Recogniser }
+
+// measure recognises all recordings in one condition with one model and prints
+// the result.
+func (b *bench) measure(ctx context.Context, name string, model voice.Model, condition string) error {
+	sphinx, err := voice.NewSphinx(model)
+	if err != nil {
+		return err
+	}
+	var rec voice.Recogniser = sphinx
+	if name == "stock" {
+		rec = plain{sphinx}
+	}
 	var total voice.WordErrors
+	var leaves leafCount
 	byVoice := map[string]*voice.WordErrors{}
 	confusions := map[voice.Confusion]int{}
 	seconds, wall, cpu := 0.0, time.Duration(0), childCPU()
@@ -75,8 +122,12 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 		if err := writeWAV(path, samples); err != nil {
 			return err
 		}
+		var o voice.Options
+		if name == "known" {
+			o.Known = b.known[s.voice]
+		}
 		start := time.Now()
-		heard, err := voice.Recognise(ctx, path, rec, voice.Options{})
+		heard, err := voice.Recognise(ctx, path, rec, o)
 		if err != nil && !errors.Is(err, voice.ErrNoSpeech) {
 			return err
 		}
@@ -84,6 +135,7 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 		seconds += heard.Seconds
 		e, wrong := voice.CompareWords(s.note.text, heard.Text)
 		total.Add(e)
+		leaves.score(b.parser, s.note, heard.Text)
 		if byVoice[s.voice] == nil {
 			byVoice[s.voice] = &voice.WordErrors{}
 		}
@@ -102,6 +154,8 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 	fmt.Printf("%-5s %-5s  word error rate %.3f  (%d of %d words; sub %d, del %d, ins %d)  %.0f s of sound, %.2f x real time on the clock, %.2f of one core\n",
 		name, condition, total.Rate(), total.Substituted+total.Deleted+total.Inserted, total.Words,
 		total.Substituted, total.Deleted, total.Inserted, seconds, wall.Seconds()/seconds, cpu.Seconds()/seconds)
+	fmt.Printf("    leaves: F1 %.3f (precision %.3f, recall %.3f; %d right, %d made up, %d missed)\n",
+		leaves.f1(), leaves.precision(), leaves.recall(), leaves.right, leaves.madeUp, leaves.missed)
 	for _, s := range b.speakers {
 		if e := byVoice[s.name]; e != nil {
 			fmt.Printf("    %-15s %.3f of %d\n", s.name, e.Rate(), e.Words)
