@@ -52,11 +52,17 @@ func findProgram(programs []soundProgram) (path string, args []string, ok bool) 
 	return "", nil, false
 }
 
+// Watcher is told of a recording while it is made. Both may be nil, and must
+// return at once.
+type Watcher struct {
+	Level func(float64)      // about ten times a second, the loudness, 0 to 1 of full scale
+	Pause func(last []int16) // when somebody spoke and then paused, the last seconds at [SampleRate]
+}
+
 // Record records from the microphone into a new WAV file until stop is closed
-// or the context ends; what was recorded until then stays. level is called
-// about ten times a second with the loudness, 0 to 1 of full scale; it may be
-// nil. The file must not be there yet.
-func Record(ctx context.Context, file string, stop <-chan struct{}, level func(float64)) error {
+// or the context ends; what was recorded until then stays. The file must not be
+// there yet.
+func Record(ctx context.Context, file string, stop <-chan struct{}, watch Watcher) error {
 	path, args, ok := findProgram(recorders)
 	if !ok {
 		return ErrNoMicrophone
@@ -65,7 +71,10 @@ func Record(ctx context.Context, file string, stop <-chan struct{}, level func(f
 	if err != nil {
 		return err
 	}
-	rec := &recordingFile{file: out, level: level}
+	rec := &recordingFile{file: out, level: watch.Level}
+	if watch.Pause != nil {
+		rec.pauses = &pauseWatch{pause: watch.Pause, floor: 1}
+	}
 	err = rec.begin()
 	if err == nil {
 		inner, cancel := context.WithCancel(ctx)
@@ -94,10 +103,11 @@ func Record(ctx context.Context, file string, stop <-chan struct{}, level func(f
 // recordingFile is a WAV file that grows, its header always true to what is in
 // it, so that a recording survives whatever stops it.
 type recordingFile struct {
-	file  *os.File
-	bytes int64
-	level func(float64)
-	block []byte // samples of the level that is being measured
+	file   *os.File
+	bytes  int64
+	level  func(float64)
+	pauses *pauseWatch
+	block  []byte // samples of the level that is being measured
 }
 
 const levelBytes = 2 * SampleRate / 10
@@ -118,8 +128,12 @@ func (r *recordingFile) Write(p []byte) (int, error) {
 		return n, nil
 	}
 	for len(r.block) >= levelBytes {
+		loud := loudness(r.block[:levelBytes])
 		if r.level != nil {
-			r.level(loudness(r.block[:levelBytes]))
+			r.level(loud)
+		}
+		if r.pauses != nil {
+			r.pauses.block(r.block[:levelBytes], loud)
 		}
 		r.block = r.block[levelBytes:]
 	}

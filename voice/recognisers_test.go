@@ -188,13 +188,13 @@ func TestSoundInAndOut(t *testing.T) {
 	dir := fakePrograms(t, true, "arecord", "aplay")
 	file := filepath.Join(t.TempDir(), "walk.wav")
 	levels := 0
-	if err := Record(context.Background(), file, nil, func(float64) { levels++ }); err != nil {
+	if err := Record(context.Background(), file, nil, Watcher{Level: func(float64) { levels++ }}); err != nil {
 		t.Fatal(err)
 	}
 	if levels != 20 {
 		t.Errorf("%d levels, want one each tenth of the 2 seconds", levels)
 	}
-	if err := Record(context.Background(), file, nil, nil); !errors.Is(err, os.ErrExist) {
+	if err := Record(context.Background(), file, nil, Watcher{}); !errors.Is(err, os.ErrExist) {
 		t.Errorf("over an old recording: %v", err)
 	}
 	rec, err := openRecording(context.Background(), file)
@@ -220,7 +220,7 @@ func TestSoundInAndOut(t *testing.T) {
 		t.Error("seconds behind the end were played")
 	}
 	fakePrograms(t, true)
-	if err := Record(context.Background(), filepath.Join(dir, "b.wav"), nil, nil); !errors.Is(err, ErrNoMicrophone) {
+	if err := Record(context.Background(), filepath.Join(dir, "b.wav"), nil, Watcher{}); !errors.Is(err, ErrNoMicrophone) {
 		t.Errorf("%v", err)
 	}
 	if err := Play(context.Background(), file, 0, 1, 1); !errors.Is(err, ErrNoPlayer) {
@@ -233,11 +233,11 @@ func TestRecordingStopsWhenAsked(t *testing.T) {
 	stop := make(chan struct{})
 	file := filepath.Join(t.TempDir(), "walk.wav")
 	n := 0
-	err := Record(context.Background(), file, stop, func(float64) {
+	err := Record(context.Background(), file, stop, Watcher{Level: func(float64) {
 		if n++; n == 3 {
 			close(stop)
 		}
-	})
+	}})
 	if err != nil {
 		t.Fatal(err)
 	}

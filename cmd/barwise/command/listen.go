@@ -20,8 +20,8 @@ func (a *app) listen() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "listen",
 		Short: "Record from the microphone, and take it in",
-		Long: `Listen records until you press Enter, shows how loud you are, and then takes the
-recording in as take would. The recording is on the disk from the first second:
+		Long: `Listen records until you press Enter, or say "that's all" and then nothing for two
+seconds. It shows how loud you are, and takes the recording in as take would. The recording is on the disk from the first second:
 whatever stops it, what was said until then stays.`,
 		Example: `  barwise listen
   barwise listen --hive orchard`,
@@ -39,13 +39,20 @@ func (a *app) runListen(ctx context.Context, o takeOptions) error {
 		return err
 	}
 	file := filepath.Join(dir, a.now().Format("2006-01-02-150405")+".wav")
-	stop := make(chan struct{})
+	listening, stop := context.WithCancel(ctx)
+	defer stop()
 	go func() {
-		defer close(stop)
+		defer stop()
 		_, _ = bufio.NewReader(a.in).ReadString('\n') // the end of the input stops it too
 	}()
-	fmt.Fprintln(a.err, "Listening; press Enter when you are done.")
-	err := voice.Record(ctx, file, stop, func(level float64) { fmt.Fprintf(a.err, "\r%-40s", loudness(level)) })
+	watch := voice.Watcher{Level: func(level float64) { fmt.Fprintf(a.err, "\r%-40s", loudness(level)) }}
+	if ears := a.earsFor(o.notes.recogniser); ears.command != "" || canHear() {
+		watch.Pause = ears.endAt(listening, stop)
+		fmt.Fprintln(a.err, "Listening; press Enter when you are done, or say \"that's all\" and wait.")
+	} else {
+		fmt.Fprintln(a.err, "Listening; press Enter when you are done.")
+	}
+	err := voice.Record(ctx, file, listening.Done(), watch)
 	fmt.Fprintf(a.err, "\r%40s\r", "")
 	if err != nil {
 		return errors.Join(fmt.Errorf("nothing was recorded: %w", err), removeSilent(file))
@@ -56,6 +63,33 @@ func (a *app) runListen(ctx context.Context, o takeOptions) error {
 		return err
 	}
 	return nil
+}
+
+// endAt hears what is said before each pause, and stops where it was the end.
+// While it hears one, the next pause is passed over.
+func (e *ears) endAt(ctx context.Context, stop func()) func(last []int16) {
+	said := make(chan []int16)
+	go func() {
+		if e.wake(ctx) != nil {
+			return // taking the recording in will tell why
+		}
+		for {
+			select {
+			case <-ctx.Done():
+				return
+			case last := <-said:
+				if words, err := voice.Hear(ctx, e.rec, last); err == nil && voice.SaysEnd(words) {
+					stop()
+				}
+			}
+		}
+	}()
+	return func(last []int16) {
+		select {
+		case said <- last:
+		default:
+		}
+	}
 }
 
 // wavHeader is the length of a WAV file that holds no sound.

@@ -82,16 +82,8 @@ func (a *app) runRead(ctx context.Context, files []string, o readOptions) error 
 	if err != nil {
 		return err
 	}
-	l.ears = &ears{app: a, command: o.notes.recogniser, partial: true}
-	if a.hasStore() {
-		l.ears.knows = func() (k keeper, err error) {
-			err = a.withRecords(func(s *index.Store) (err error) {
-				k, err = talk(s)
-				return err
-			})
-			return k, err
-		}
-	}
+	l.ears = a.earsFor(o.notes.recogniser)
+	l.ears.partial = true
 	out := bufio.NewWriter(a.out)
 	defer out.Flush()
 	failed := 0

@@ -36,6 +36,21 @@ type ears struct {
 	keeper  keeper
 }
 
+// earsFor are ears that know the keeper from what lies in the store, if any.
+func (a *app) earsFor(command string) *ears {
+	e := &ears{app: a, command: command}
+	if a.hasStore() {
+		e.knows = func() (k keeper, err error) {
+			err = a.withRecords(func(s *index.Store) (err error) {
+				k, err = talk(s)
+				return err
+			})
+			return k, err
+		}
+	}
+	return e
+}
+
 // keeper is what earlier notes tell of the person who speaks.
 type keeper struct {
 	phrases    voice.Texts // how they talk: confirmed notes and own words
