@@ -50,19 +50,17 @@ func (l *loader) load(ctx context.Context, name string) (note colony.Note, warni
 	if err != nil {
 		return note, nil, fmt.Errorf("%s: %w", shown(name), err)
 	}
-	text, err := decode(data)
-	if err != nil {
-		return note, nil, fmt.Errorf("%s: %w", shown(name), err)
-	}
-	note = colony.Note{Name: filepath.Base(name), Text: text, Taken: l.now, Hive: l.hive}
+	note = colony.Note{Name: filepath.Base(name), Taken: l.now, Hive: l.hive}
 	if name == "-" {
 		note.Name = ""
 	}
-	if voice.IsTranscript(name, head(text)) {
-		note.Text, note.Words, warnings, err = voice.ReadTranscript(shown(name), bytes.NewReader([]byte(text)))
+	if voice.IsTranscript(name, data[:min(len(data), headBytes)]) {
+		note.Text, note.Words, warnings, err = voice.ReadTranscript(shown(name), bytes.NewReader(data))
 		if err != nil {
 			return note, warnings, err // names the file and the line
 		}
+	} else if note.Text, err = decode(data); err != nil {
+		return note, nil, fmt.Errorf("%s: %w", shown(name), err)
 	}
 	if len(bytes.TrimSpace([]byte(note.Text))) == 0 {
 		return note, warnings, fmt.Errorf("%s: holds no words, so there is nothing to take from it", shown(name))
@@ -238,7 +236,8 @@ func placeIn(data []byte, i int) string {
 	return fmt.Sprintf("line %d, column %d, byte %d", line, column, i+1)
 }
 
-func head(text string) []byte { return []byte(text[:min(len(text), 4096)]) }
+// headBytes is how much of a file tells what it is.
+const headBytes = 4096
 
 // shown is a file name as it may be printed.
 func shown(name string) string {
