@@ -7,8 +7,9 @@
 //
 //	go run ./testdata/bench/voice            all notes, two voices each
 //	go run ./testdata/bench/voice -every 8   one note in eight, for a quick look
+//	go run ./testdata/bench/voice -long 2    the memory that two hours of sound take
 //	go run ./testdata/bench/voice -human /usr/share/asterisk/sounds/en_US_f_Allison/digits
-//	go run ./testdata/bench/voice -say FILE -out walk.wav -voice slt
+//	go run ./testdata/bench/voice -say testdata/bench/voice/walk.gold -out walk.wav -voice slt
 //
 // It needs pocketsphinx, pocketsphinx-en-us, espeak-ng, flite, festival with
 // festvox-kallpc16k and festvox-kdlpc16k, and sox; -human needs ffmpeg. The head
@@ -44,9 +45,10 @@ func run(ctx context.Context) error {
 	every := flag.Int("every", 1, "take one note in so many")
 	voices := flag.Int("voices", 2, "voices for each note, in turn")
 	only := flag.String("voice", "", "only the voices whose name contains this")
-	say := flag.String("say", "", "only speak this text file, into -out")
+	say := flag.String("say", "", "only speak the first note of this file, into -out")
 	out := flag.String("out", "walk.wav", "with -say: the WAV file to write")
 	human := flag.String("human", "", "instead of notes, the folder of a person's recordings of numbers, days and months")
+	long := flag.Float64("long", 0, "only measure what a recording of so many hours needs, without the recogniser")
 	keep := flag.String("keep", "", "folder to keep what was heard in, a text file a recording")
 	conditions := flag.String("noise", "clean,20,10", "conditions: clean, or decibels of speech over noise")
 	models := flag.String("models", "ours,known,stock", "models to compare")
@@ -64,11 +66,14 @@ func run(ctx context.Context) error {
 		return fmt.Errorf("no voice is called %s", *only)
 	}
 	if *say != "" {
-		text, err := os.ReadFile(*say)
+		notes, err := readNotes(*say)
 		if err != nil {
 			return err
 		}
-		return speakTo(ctx, speakers[0], string(text), *out)
+		if len(notes) == 0 {
+			return fmt.Errorf("%s holds no note", *say)
+		}
+		return speakTo(ctx, speakers[0], notes[0].text, *out)
 	}
 	notes, err := readNotes(*notesFile)
 	if err != nil {
@@ -79,6 +84,13 @@ func run(ctx context.Context) error {
 		if i%*every == 0 {
 			b.notes = append(b.notes, n)
 		}
+	}
+	if *long > 0 {
+		samples, err := b.said(ctx, speakers[0], b.notes[0].text)
+		if err != nil {
+			return err
+		}
+		return measureLong(ctx, dir, samples, *long)
 	}
 	if *human != "" {
 		b.speakers = []speaker{{name: "human"}}

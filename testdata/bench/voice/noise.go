@@ -84,11 +84,17 @@ func writeWAV(path string, samples []float64) error {
 	for _, x := range samples {
 		peak = max(peak, math.Abs(x))
 	}
-	b := []byte("RIFF\x00\x00\x00\x00WAVEfmt \x10\x00\x00\x00\x01\x00\x01\x00\x80\x3e\x00\x00\x00\x7d\x00\x00\x02\x00\x10\x00data\x00\x00\x00\x00")
+	b := wavHead(2 * len(samples))
 	for _, x := range samples {
 		b = binary.LittleEndian.AppendUint16(b, uint16(int16(x/peak*math.MaxInt16)))
 	}
-	binary.LittleEndian.PutUint32(b[4:], uint32(len(b)-8))
-	binary.LittleEndian.PutUint32(b[40:], uint32(len(b)-44))
 	return os.WriteFile(path, b, 0o600)
+}
+
+// wavHead is the header of a WAV file of so many bytes of 16-bit sound.
+func wavHead(size int) []byte {
+	b := []byte("RIFF\x00\x00\x00\x00WAVEfmt \x10\x00\x00\x00\x01\x00\x01\x00\x80\x3e\x00\x00\x00\x7d\x00\x00\x02\x00\x10\x00data\x00\x00\x00\x00")
+	binary.LittleEndian.PutUint32(b[4:], uint32(size+36))
+	binary.LittleEndian.PutUint32(b[40:], uint32(size))
+	return b
 }
