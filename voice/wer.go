@@ -1,5 +1,7 @@
 package voice
 
+import "slices"
+
 // WordErrors counts how far a recognised text is from what was said: the words
 // of the reference, and the substitutions, deletions and insertions of the
 // alignment that needs fewest of them (NIST sclite; D. Jurafsky and J. H.
@@ -33,6 +35,31 @@ type Confusion struct{ Said, Heard string }
 // CompareWords aligns what was said with what was heard. Case, punctuation and
 // digits or number words make no difference.
 func CompareWords(said, heard string) (WordErrors, []Confusion) {
+	var e WordErrors
+	var out []Confusion
+	for _, p := range AlignWords(said, heard) {
+		switch {
+		case p.Said == p.Heard:
+		case p.Said == "":
+			e.Inserted++
+		case p.Heard == "":
+			e.Deleted++
+		default:
+			e.Substituted++
+		}
+		if p.Said != "" {
+			e.Words++
+		}
+		if p.Said != p.Heard {
+			out = append(out, p)
+		}
+	}
+	return e, out
+}
+
+// AlignWords gives the alignment that needs fewest errors, in the order said:
+// pairs of the same word where it was heard rightly.
+func AlignWords(said, heard string) []Confusion {
 	ref, hyp := plainTokens(said), plainTokens(heard)
 	cost := make([][]int, len(ref)+1)
 	for i := range cost {
@@ -51,27 +78,22 @@ func CompareWords(said, heard string) (WordErrors, []Confusion) {
 			cost[i+1][j+1] = min(swap, cost[i][j+1]+1, cost[i+1][j]+1)
 		}
 	}
-	e := WordErrors{Words: len(ref)}
 	var out []Confusion
 	for i, j := len(ref), len(hyp); i > 0 || j > 0; {
 		switch {
-		case i > 0 && j > 0 && ref[i-1] == hyp[j-1] && cost[i][j] == cost[i-1][j-1]:
+		case i > 0 && j > 0 && (ref[i-1] == hyp[j-1] && cost[i][j] == cost[i-1][j-1] || cost[i][j] == cost[i-1][j-1]+1):
 			i, j = i-1, j-1
-		case i > 0 && j > 0 && cost[i][j] == cost[i-1][j-1]+1:
-			i, j = i-1, j-1
-			e.Substituted++
 			out = append(out, Confusion{ref[i], hyp[j]})
 		case i > 0 && cost[i][j] == cost[i-1][j]+1:
 			i--
-			e.Deleted++
 			out = append(out, Confusion{ref[i], ""})
 		default:
 			j--
-			e.Inserted++
 			out = append(out, Confusion{"", hyp[j]})
 		}
 	}
-	return e, out
+	slices.Reverse(out)
+	return out
 }
 
 // plainTokens are the words of a text in lower case, digits spelt out.

@@ -32,7 +32,7 @@ func TestWorkedExamplesOfWordErrorRate(t *testing.T) {
 		}
 	}
 	_, wrong := CompareWords("bar four brood", "bar for brood eggs")
-	if len(wrong) != 2 || wrong[1] != (Confusion{"four", "for"}) || wrong[0] != (Confusion{"", "eggs"}) {
+	if len(wrong) != 2 || wrong[0] != (Confusion{"four", "for"}) || wrong[1] != (Confusion{"", "eggs"}) {
 		t.Errorf("confusions %v", wrong)
 	}
 }

@@ -49,6 +49,7 @@ func run(ctx context.Context) error {
 	out := flag.String("out", "walk.wav", "with -say: the WAV file to write")
 	human := flag.String("human", "", "instead of notes, the folder of a person's recordings of numbers, days and months")
 	long := flag.Float64("long", 0, "only measure what a recording of so many hours needs, without the recogniser")
+	harvest := flag.Bool("harvest", false, "only print what is misheard of the model's own templates, for the rules of mishearings")
 	keep := flag.String("keep", "", "folder to keep what was heard in, a text file a recording")
 	conditions := flag.String("noise", "clean,20,10", "conditions: clean, or decibels of speech over noise")
 	models := flag.String("models", "ours,known,stock", "models to compare")
@@ -92,7 +93,9 @@ func run(ctx context.Context) error {
 		}
 		return measureLong(ctx, dir, samples, *long)
 	}
-	if *human != "" {
+	if *harvest {
+		// it speaks sentences of its own
+	} else if *human != "" {
 		b.speakers = []speaker{{name: "human"}}
 		b.spoken, err = humanRecordings(ctx, *human)
 	} else {
@@ -108,6 +111,13 @@ func run(ctx context.Context) error {
 	sayings, err := parse.Sayings()
 	if err != nil {
 		return err
+	}
+	if *harvest {
+		ours, err := voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings)})
+		if err != nil {
+			return err
+		}
+		return b.harvest(ctx, map[string]voice.Model{"ours": ours, "stock": stock}, voice.TradePhrases(sayings)[0])
 	}
 	if b.parser, err = parse.New(colony.OwnWords{}); err != nil {
 		return err
