@@ -13,7 +13,6 @@ import (
 // mimic is a recogniser that can be fitted: it says how often it was, and
 // learns one frame from each part.
 type mimic struct {
-	counter
 	learned *counter
 	known   string // what it was fitted to
 	broken  bool
