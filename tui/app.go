@@ -50,8 +50,8 @@ type app struct {
 	past    past
 	batch   *batch // while the clean ones are looked through
 	line    *line  // the line of typing at the bottom; nil for none
-	slips   slips
-	hive    bool // the hive instead of the note, where there is no room for both
+	slip    slip   // the last mishearing that was corrected, until it is offered
+	hive    bool   // the hive instead of the note, where there is no room for both
 	helping bool
 	helpTop int
 
@@ -182,8 +182,9 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		a.opening = false
 		a.show(msg.opened)
 		a.say("%s", msg.text)
-		a.noteSlip(msg.heard, msg.said)
-		return a.loadWaiting()
+		return tea.Batch(a.loadWaiting(), a.noteSlip(msg.heard, msg.said))
+	case slipMsg:
+		a.offerSlip(msg)
 	case takenMsg:
 		a.say("kept: %s", plural(len(msg.records), "inspection", "inspections"))
 		if len(msg.records) > 0 {

@@ -57,6 +57,9 @@ type Effect struct {
 type Teacher interface {
 	// Preview tells what the alias would change, and changes nothing.
 	Preview(heard, said string) ([]Effect, error)
+	// Slip counts that heard was corrected to said, and tells how often it has
+	// been, this time included, since it was last taught.
+	Slip(heard, said string) (times int, err error)
 	// Teach remembers the alias; from then on the Reader knows it. Notes that
 	// wait are read again by the review.
 	Teach(heard, said string) error

@@ -16,6 +16,7 @@ import (
 // mean offered below it.
 type line struct {
 	input   textinput.Model
+	head    string // on the rule above it
 	title   string
 	choices []choice
 	at      int
@@ -144,15 +145,13 @@ func (a *app) takeLine() tea.Cmd {
 	a.line = nil
 	s := a.sheet
 	was, heard := s.rec, s.quote(s.evidence())
-	cmd := a.step(rec, describe(&was, &rec))
-	a.noteSlip(heard, c.said)
-	return cmd
+	return tea.Batch(a.step(rec, describe(&was, &rec)), a.noteSlip(heard, c.said))
 }
 
 // viewLine draws the line of typing and what is offered.
 func (a *app) viewLine() []string {
 	l := a.line
-	out := []string{a.rule(""), a.theme.title.paint(l.title) + ": " + l.input.View()}
+	out := []string{a.rule(l.head), a.theme.title.paint(l.title) + ": " + l.input.View()}
 	for i, c := range l.choices {
 		text := c.show
 		if i == l.at {

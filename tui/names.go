@@ -13,6 +13,7 @@ import (
 // itself with its underscores taken out.
 var plainWords = map[string]string{
 	"contents":      "colony",
+	"any":           "", // queen cells of which no stage was said
 	"bars_total":    "bars in use",
 	"bars_of_bees":  "bars of bees",
 	"temp_c":        "temperature",
@@ -128,7 +129,7 @@ func words(path string) string {
 	for i, p := range parts {
 		parts[i] = plainWord(p)
 	}
-	return strings.Join(parts, " ")
+	return strings.Join(strings.Fields(strings.Join(parts, " ")), " ")
 }
 
 // showValue writes a value the way a person says it.

@@ -123,6 +123,12 @@ func TestStoryTenInspectionsAreConfirmed(t *testing.T) {
 type fakeTeacher struct {
 	fakeReader
 	heard, said string
+	slips       int
+}
+
+func (f *fakeTeacher) Slip(string, string) (int, error) {
+	f.slips++
+	return f.slips, nil
 }
 
 func (f *fakeTeacher) Parse(note *colony.Note) []colony.Inspection {
@@ -158,6 +164,41 @@ func TestStoryMishearingIsRemembered(t *testing.T) {
 	if got := leaf(t, k, "r002", "bars.2.honey"); got != "yes" {
 		t.Errorf("the other note that waits has %q", got)
 	}
+}
+
+func TestCorrectionThatRecursIsOffered(t *testing.T) {
+	k := take(t, "Hive 3. Bar 7 hunny.", "Hive 5. Bar 2 hunny.")
+	o := options(k)
+	o.Teacher = &fakeTeacher{}
+	d := newDriver(t, k, o, 80, 24)
+	for range 2 {
+		d.press("enter", "ctrl+e")
+		for range len("hunny.") {
+			d.press("backspace")
+		}
+		d.press("honey.", "ctrl+s")
+		d.sees("“hunny” was “honey”: ctrl+t remembers it")
+		d.press("esc", "down")
+	}
+	d.press("enter", "ctrl+z", "ctrl+y")
+	d.sees("done again")
+	d.press("esc", "up", "enter", "ctrl+e", " hunny", "ctrl+s", "ctrl+e")
+	for range len("hunny") {
+		d.press("backspace")
+	}
+	d.press("honey", "ctrl+s")
+	d.sees("3 times now “hunny” was “honey”: ctrl+t remembers it")
+}
+
+func TestAliasOfALeafIsOfItsFirstWords(t *testing.T) {
+	k := take(t, "Hive 3. Bar 7, queen.")
+	o := options(k)
+	o.Teacher = &fakeTeacher{}
+	d := newDriver(t, k, o, 80, 24)
+	d.press("enter", "up", "right") // where she was: two stretches of words
+	d.sees("from “queen … Bar”")
+	d.press("ctrl+t", "worker", "enter")
+	d.sees("1 waiting value changes", "“queen” is “worker” from now on, y or n: y")
 }
 
 // fakePlayer notes what it was asked to do.

@@ -7,44 +7,38 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 )
 
-// slips are the mishearings that were corrected since the review began: what
-// was heard and what was meant, and how often.
-type slips struct {
-	count       map[[2]string]int
-	heard, said string // the last one
+// slip is a mishearing that was corrected: what was heard and what was meant.
+type slip struct{ heard, said string }
+
+// slipMsg is a slip with how often it was corrected on all evenings.
+type slipMsg struct {
+	slip
+	times int
 }
 
-// note counts a correction of words. It returns what to say of it, "" where
-// it is nothing to remember: more than a few words, or the same ones.
-func (s *slips) note(heard, said, key string) string {
-	heard, said = strings.ToLower(strings.TrimSpace(heard)), strings.ToLower(strings.TrimSpace(said))
+// noteSlip counts a correction of words that may be worth remembering: of a few
+// words, to others.
+func (a *app) noteSlip(heard, said string) tea.Cmd {
+	s := slip{strings.ToLower(strings.TrimSpace(heard)), strings.ToLower(strings.TrimSpace(said))}
 	const few = 3
-	if heard == "" || said == "" || heard == said || len(strings.Fields(heard)) > few || len(strings.Fields(said)) > few {
-		return ""
+	teacher := a.desk.opts.Teacher
+	if teacher == nil || s.heard == "" || s.said == "" || s.heard == s.said || len(strings.Fields(s.heard)) > few || len(strings.Fields(s.said)) > few {
+		return nil
 	}
-	if s.count == nil {
-		s.count = map[[2]string]int{}
-	}
-	s.heard, s.said = heard, said
-	s.count[[2]string{heard, said}]++
-	if n := s.count[[2]string{heard, said}]; n > 1 {
-		return fmt.Sprintf("%d times now “%s” was “%s”: %s remembers it", n, heard, said, key)
-	}
-	return fmt.Sprintf("“%s” was “%s”: %s remembers it", heard, said, key)
+	a.slip = s
+	return a.queue.add(job{what: "count the mishearing", looked: true, run: func() (tea.Msg, error) {
+		times, err := teacher.Slip(s.heard, s.said)
+		return slipMsg{s, times}, err
+	}})
 }
 
-// noteSlip offers to remember the correction, where there is one to teach.
-func (a *app) noteSlip(heard, said string) {
-	if offer := a.slips.note(heard, said, a.keys.Teach.Help().Key); offer != "" && a.desk.opts.Teacher != nil {
-		a.say("%s", offer)
+// offerSlip offers to remember a correction.
+func (a *app) offerSlip(m slipMsg) {
+	times := ""
+	if m.times > 1 {
+		times = fmt.Sprintf("%d times now ", m.times)
 	}
-}
-
-// last is the last mishearing that was corrected; it is given once.
-func (s *slips) last() (heard, said string) {
-	heard, said = s.heard, s.said
-	s.heard, s.said = "", ""
-	return heard, said
+	a.say("%s“%s” was “%s”: %s remembers it", times, m.heard, m.said, a.keys.Teach.Help().Key)
 }
 
 // replaced is the one stretch of words that an edit replaced, in both texts.
@@ -69,12 +63,14 @@ func replaced(old, edited string) (heard, said string) {
 // words behind the leaf were meant to be.
 func (a *app) startTeach() tea.Cmd {
 	s := a.sheet
-	heard, said := a.slips.last()
-	if heard != "" {
-		return a.preview(heard, said)
+	if last := a.slip; last != (slip{}) { // it is offered once
+		a.slip = slip{}
+		return a.preview(last.heard, last.said)
 	}
-	if heard = strings.ToLower(s.quote(s.evidence())); heard == "" {
-		a.say("choose a leaf that has words behind it")
+	words := s.chosen()
+	heard := strings.ToLower(s.quote(words[:min(len(words), 1)]))
+	if heard == "" {
+		a.say("choose a value that has words behind it")
 		return nil
 	}
 	l := a.startLine("heard = said", heard+" = ")
@@ -101,8 +97,8 @@ func (a *app) preview(heard, said string) tea.Cmd {
 
 // showEffects shows what would change in waiting notes, and asks.
 func (a *app) showEffects(m effectsMsg) {
-	l := a.startLine(fmt.Sprintf("“%s” is “%s” from now on: %s. y or n", clean(m.heard), clean(m.said),
-		plural(len(m.effects), "waiting value changes", "waiting values change")), "y")
+	l := a.startLine(fmt.Sprintf("“%s” is “%s” from now on, y or n", clean(m.heard), clean(m.said)), "y")
+	l.head = plural(len(m.effects), "waiting value changes", "waiting values change")
 	for _, e := range m.effects[:min(len(m.effects), mostChoices)] {
 		l.choices = append(l.choices, choice{
 			show: fmt.Sprintf("%s, %s: %s", hiveName(e.Hive), showDay(e.On), fullName(e.Path)),

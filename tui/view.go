@@ -63,8 +63,8 @@ func (a *app) screenOf(body, foot []string) string {
 // tooSmall says what is missing.
 func (a *app) tooSmall() string {
 	lines := []string{fmt.Sprintf("This window has %d columns and %d lines.", a.width, a.height),
-		fmt.Sprintf("The review needs %d and %d: widen it, or make the", narrowest, lowest),
-		"letters smaller. Without a screen: barwise review --plain.",
+		fmt.Sprintf("The review needs %d and %d: widen it, or make the letters smaller.", narrowest, lowest),
+		"Without a screen, say:", "  barwise review --plain",
 		"Nothing is lost: every step is saved. " + a.keys.Leave.Help().Key + " leaves."}
 	var out []string
 	for _, l := range lines {

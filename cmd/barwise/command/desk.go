@@ -55,7 +55,33 @@ func (d *desk) Teach(heard, said string) error {
 		return err
 	}
 	d.parser = parser
-	return nil
+	slips, err := d.slips()
+	if err != nil {
+		return err
+	}
+	delete(slips, slipOf(heard, said))
+	return d.store.SetSetting(slipsSetting, slips)
+}
+
+// slipsSetting holds how often which mishearing was corrected.
+const slipsSetting = "slips"
+
+func slipOf(heard, said string) string { return heard + " = " + said }
+
+func (d *desk) slips() (map[string]int, error) {
+	slips := map[string]int{}
+	_, err := d.store.Setting(slipsSetting, &slips)
+	return slips, err
+}
+
+// Slip counts a mishearing that was corrected.
+func (d *desk) Slip(heard, said string) (int, error) {
+	slips, err := d.slips()
+	if err != nil {
+		return 0, err
+	}
+	slips[slipOf(heard, said)]++
+	return slips[slipOf(heard, said)], d.store.SetSetting(slipsSetting, slips)
 }
 
 // with is what the keeper's own words, and a parser, would be with one alias

@@ -4,8 +4,26 @@ import (
 	"testing"
 
 	"barwise/colony"
+	"barwise/index/indextest"
 	"barwise/tui"
 )
+
+func TestMishearingsAreCountedUntilTaught(t *testing.T) {
+	s := indextest.MustOpen(t)
+	corrected := func(want int) {
+		t.Helper()
+		evening := &desk{store: s}
+		if n, err := evening.Slip("hunny", "honey"); n != want || err != nil {
+			t.Errorf("corrected %d times, %v; want %d", n, err, want)
+		}
+	}
+	corrected(1)
+	corrected(2)
+	if err := (&desk{store: s}).Teach("hunny", "honey"); err != nil {
+		t.Fatal(err)
+	}
+	corrected(1)
+}
 
 func TestDifferencesBetweenTwoReadings(t *testing.T) {
 	at := []string{"hive=3", "at=2026-05-14T16:00:00Z"}
