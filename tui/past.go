@@ -25,36 +25,46 @@ type past struct {
 	at    int
 }
 
-// lookUp lists a hive's inspections, the one that is asked from selected.
-func (a *app) lookUp(hive, from string) tea.Cmd {
-	look := a.desk.opts.Past
-	return a.queue.add(job{what: "look up " + hiveName(hive), looked: true, run: func() (tea.Msg, error) {
-		records, err := look(hive)
-		items := make([]pastItem, len(records))
-		for i := range records {
-			name, on := headline(&records[i])
-			ins := records[i].Inspection()
-			items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
-		}
-		at := slices.IndexFunc(items, func(i pastItem) bool { return i.id == from })
-		return pastMsg{past{title: "Inspections of " + hiveName(hive), items: items, at: max(at, 0)}}, err
-	}})
+// lookUp lists a hive's inspections.
+func (d *desk) lookUp(hive string) (past, error) {
+	records, err := d.opts.Past(hive)
+	items := make([]pastItem, len(records))
+	for i := range records {
+		name, on := headline(&records[i])
+		ins := records[i].Inspection()
+		items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
+	}
+	return past{title: "Inspections of " + hiveName(hive), items: items}, err
 }
 
 // find asks the history.
-func (a *app) find(typed string) tea.Cmd {
-	find := a.desk.opts.Find
-	return a.queue.add(job{what: "find " + clean(typed), looked: true, run: func() (tea.Msg, error) {
-		hits, err := find(typed)
-		items := make([]pastItem, len(hits))
-		for i, h := range hits {
-			where := ""
-			if h.Bar > 0 {
-				where = fmt.Sprintf("bar %d: ", h.Bar)
-			}
-			items[i] = pastItem{h.ID, h.On, h.Hive, where + "“" + clean(h.Quote) + "”"}
+func (d *desk) find(words string) (past, error) {
+	hits, err := d.opts.Find(words)
+	items := make([]pastItem, len(hits))
+	for i, h := range hits {
+		where := ""
+		if h.Bar > 0 {
+			where = fmt.Sprintf("bar %d: ", h.Bar)
 		}
-		return pastMsg{past{title: "Found: " + clean(typed), items: items}}, err
+		items[i] = pastItem{h.ID, h.On, h.Hive, where + "“" + clean(h.Quote) + "”"}
+	}
+	return past{title: "Found: " + clean(words), items: items}, err
+}
+
+// lookUp shows a hive's inspections, the one that is asked from selected.
+func (a *app) lookUp(hive, from string) tea.Cmd {
+	return a.queue.add(job{what: "look up " + hiveName(hive), looked: true, run: func() (tea.Msg, error) {
+		found, err := a.desk.lookUp(hive)
+		found.at = max(slices.IndexFunc(found.items, func(i pastItem) bool { return i.id == from }), 0)
+		return pastMsg{found}, err
+	}})
+}
+
+// find shows what the history has.
+func (a *app) find(typed string) tea.Cmd {
+	return a.queue.add(job{what: "find " + clean(typed), looked: true, run: func() (tea.Msg, error) {
+		found, err := a.desk.find(typed)
+		return pastMsg{found}, err
 	}})
 }
 

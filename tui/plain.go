@@ -19,12 +19,14 @@ type plain struct {
 	lines *bufio.Scanner
 	out   io.Writer
 	err   error // of the output; the first one ends the review
+	pace  int   // at which of the tempos was played last
 }
 
 const plainHelp = `At a question: enter: it is right. other: take the other value. remove: take it away.
 A value, or the start of one, corrects it. bar 5 moves it to bar 5.
 At the end: enter confirms. Anything else is read as words to add, such as: bar 4 eggs both sides.
-Anywhere: undo, redo, note (the note's words), all (what was said), set aside, skip (next inspection), leave, help.
+Anywhere: undo, redo, note (the note's words), all (what was said), set aside, skip (next inspection), leave, help,
+past (the hive's inspections), find WORDS, alias HEARD = SAID; of a recording: play the words asked about, play slower.
 `
 
 func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
@@ -38,6 +40,9 @@ func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
 		if err := p.newNote(); err != nil {
 			return err
 		}
+	}
+	if o.Player != nil {
+		defer o.Player.Stop()
 	}
 	waiting, err := k.Waiting()
 	if err != nil {
@@ -156,6 +161,9 @@ func (p *plain) answer(o *opened, answer string) (*opened, error) {
 	case "set aside":
 		return o, p.keep(o, stand(o.rec, colony.SetAside, p.desk.now()), "set aside")
 	default:
+		if next, done, err := p.aside(o, answer); done {
+			return next, err
+		}
 		if len(o.asked) > 0 {
 			return o, p.answerQuestion(o, answer)
 		}

@@ -71,6 +71,37 @@ func TestPlainReviewOfNoHiveAndNoDay(t *testing.T) {
 	}
 }
 
+func TestPlainReviewLooksUpListensAndLearns(t *testing.T) {
+	k := newFakeKeeper()
+	n := newNote("Hive 3. Bar 4 maybe eggs. Bar 7 hunny.", evening)
+	n.Recording = &colony.Recording{}
+	n.Words = []colony.TimedWord{{Span: colony.Span{20, 24}, From: 5, To: 5.5}}
+	if _, err := k.Take(n, fakeReader{}.Parse(&n)); err != nil {
+		t.Fatal(err)
+	}
+	var out strings.Builder
+	player, teacher := &fakePlayer{}, &fakeTeacher{}
+	o := options(k)
+	o.Plain, o.Out, o.Player, o.Teacher = true, &out, player, teacher
+	o.Find = func(words string) ([]Found, error) {
+		return []Found{{ID: "r001", Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: words}}, nil
+	}
+	o.In = strings.NewReader("past\nfind larvae, eggs\nplay\nplay slower\nalias hunny\nalias hunny = honey\nn\nalias hunny = honey\ny\nall\nleave\n")
+	if err := Review(context.Background(), k, teacher, o); err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{"Inspections of hive 3: 1 inspection.\n  Thu 14 May 2026, hive 3: waiting 1 bar",
+		"Found: larvae, eggs: 1 inspection.\n  Thu 14 May 2026, hive 3: bar 4: “larvae, eggs”", "alias bear tree = bar three",
+		"hive 7, Thu 14 May 2026: bar 2 honey: yes, was nothing", "1 waiting value changes", "Not remembered.", "Remembered.", "bar 7 honey: yes"} {
+		if !strings.Contains(out.String(), want) {
+			t.Errorf("missing %q in\n%s", want, out.String())
+		}
+	}
+	if player.tempo != 0.7 || player.from != 5-playMargin || !player.stopped {
+		t.Errorf("played %+v", player)
+	}
+}
+
 func TestPlainReviewEndsWithItsInput(t *testing.T) {
 	k := take(t, sampleNotes[4])
 	answers(t, k, "remove")

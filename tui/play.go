@@ -2,6 +2,8 @@ package tui
 
 import (
 	tea "github.com/charmbracelet/bubbletea"
+
+	"barwise/colony"
 )
 
 // tempos are how fast words are played: as they were said, then slower with
@@ -13,7 +15,7 @@ var tempos = [...]float64{1, 0.7, 0.5}
 func (a *app) play(pace int) tea.Cmd {
 	s := a.sheet
 	s.pace = min(pace, len(tempos)-1)
-	from, to, ok := s.seconds()
+	from, to, ok := s.seconds(s.chosen())
 	if !ok {
 		a.say("choose a value with words behind it: those are played")
 		return nil
@@ -34,10 +36,9 @@ type playMsg struct{ err error }
 // make out. A rule of thumb: common practice, no source.
 const playMargin = 0.6
 
-// seconds is where the selected words are in the recording.
-func (s *sheet) seconds() (from, to float64, ok bool) {
-	spans := s.chosen()
-	for _, w := range s.note.Words {
+// seconds is where the words are in the recording.
+func (o *opened) seconds(spans []colony.Span) (from, to float64, ok bool) {
+	for _, w := range o.note.Words {
 		if !overlaps(spans, w.Span) {
 			continue
 		}

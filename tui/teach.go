@@ -100,9 +100,7 @@ func (a *app) showEffects(m effectsMsg) {
 	l := a.startLine(fmt.Sprintf("“%s” is “%s” from now on, y or n", clean(m.heard), clean(m.said)), "y")
 	l.head = plural(len(m.effects), "waiting value changes", "waiting values change")
 	for _, e := range m.effects[:min(len(m.effects), mostChoices)] {
-		l.choices = append(l.choices, choice{
-			show: fmt.Sprintf("%s, %s: %s", hiveName(e.Hive), showDay(e.On), fullName(e.Path)),
-			hint: showValue(e.Path, orNothing(e.Will)) + ", was " + showValue(e.Path, orNothing(e.Was))})
+		l.choices = append(l.choices, choice{show: e.where(), hint: e.what()})
 	}
 	l.empty = "y or n"
 	l.take = func(typed string) tea.Cmd {
@@ -112,6 +110,16 @@ func (a *app) showEffects(m effectsMsg) {
 		}
 		return a.teach(m.heard, m.said)
 	}
+}
+
+// where names the leaf that would change.
+func (e *Effect) where() string {
+	return fmt.Sprintf("%s, %s: %s", hiveName(e.Hive), showDay(e.On), fullName(e.Path))
+}
+
+// what tells what it would become.
+func (e *Effect) what() string {
+	return showValue(e.Path, orNothing(e.Will)) + ", was " + showValue(e.Path, orNothing(e.Was))
 }
 
 // teach remembers the alias, reads the waiting notes that have the words again,
