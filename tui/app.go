@@ -100,6 +100,9 @@ func runScreen(ctx context.Context, k Keeper, r Reader, o Options) error {
 	if o.In != nil {
 		opts = append(opts, tea.WithInput(o.In))
 	}
+	if o.Mouse {
+		opts = append(opts, tea.WithMouseCellMotion())
+	}
 	out := outOf(o)
 	opts = append(opts, tea.WithOutput(out))
 	a := newApp(k, r, o, newTheme(out, autoColour, autoBackground))
@@ -149,6 +152,8 @@ func (a *app) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 		cmd = a.draftKept(msg)
 	case tea.KeyMsg:
 		cmd = a.press(msg)
+	case tea.MouseMsg:
+		cmd = a.click(msg)
 	case playMsg:
 		a.fail("could not play: %v", msg.err)
 	}

@@ -54,6 +54,15 @@ func newHive(ins, prev *colony.Inspection, width, rows, selected int, th theme) 
 	return h
 }
 
+// barUnder is the bar that is drawn in the column of the screen, or 0.
+func (h *hive) barUnder(x int) int {
+	bar := h.first + (x-wall)/(h.column+1)
+	if x < wall || bar > h.last {
+		return 0
+	}
+	return bar
+}
+
 // barCount is the highest bar that the inspection knows of.
 func barCount(ins *colony.Inspection) int {
 	n := 0

@@ -89,6 +89,7 @@ type Options struct {
 	Now   func() time.Time // nil: time.Now
 	Plain bool             // questions and answers line by line, no screen
 	New   bool             // begin with an empty note
+	Mouse bool             // take the mouse: the terminal's own selecting then wants shift
 
 	// Waiting is what waits as the review begins, for who asks early; nil: the
 	// Keeper is asked.

@@ -189,10 +189,12 @@ func moved(at *int, n, room int, msg tea.KeyMsg, k keyMap) bool {
 	return true
 }
 
+// listHead is how many lines stand above a list.
+const listHead = 2
+
 // listRoom is how many lines of a list fit between its head and the foot.
 func (a *app) listRoom() int {
-	const head = 2
-	return max(a.height-len(a.foot())-head, 1)
+	return max(a.height-len(a.foot())-listHead, 1)
 }
 
 // viewList draws the list of what waits.

@@ -73,11 +73,15 @@ func (s *sheet) goToBar(way int) {
 	}
 	for ; here > 0 && at >= 0 && at < len(bars) && (bars[at].Bar-here)*way <= 0; at += way {
 	}
-	if at < 0 || at >= len(bars) {
-		return
+	if at >= 0 && at < len(bars) {
+		s.toBar(bars[at].Bar)
 	}
+}
+
+// toBar selects the first leaf of the bar, where something is said of it.
+func (s *sheet) toBar(bar int) {
 	for i, r := range s.rows {
-		if n, _, ok := splitBar(r.item); r.kind == rowItem && ok && n == bars[at].Bar {
+		if n, _, ok := splitBar(r.item); r.kind == rowItem && ok && n == bar {
 			s.row, s.chip = i, 0
 			return
 		}

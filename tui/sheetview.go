@@ -21,11 +21,12 @@ func (a *app) viewSheet(room int) []string {
 	out := []string{a.sheetHead()}
 	room -= len(out)
 	left := a.leftWidth()
+	note, hive := a.panels(left, room)
+	panels := append(note, hive...)
 	if a.width >= wide {
-		return append(out, beside(a.leftPanels(left, room), left, a.rowsPanel(a.width-left-gap, room), room, a.theme)...)
+		return append(out, beside(panels, left, a.rowsPanel(a.width-left-gap, room), room, a.theme)...)
 	}
-	upper := a.upperPanels(left, room)
-	return append(append(out, upper...), a.rowsPanel(left, room-len(upper))...)
+	return append(append(out, panels...), a.rowsPanel(left, room-len(panels))...)
 }
 
 // gap is how many columns lie between two panels.
@@ -70,25 +71,23 @@ func (a *app) sheetHead() string {
 	return a.headLine(a.theme.title.paint(head), state+" · "+a.saved())
 }
 
-// upperPanels are the note, the hive or both above the rows.
-func (a *app) upperPanels(width, room int) []string {
+// panels are the note and the hive. At the left of the rows the hive gets what
+// the note leaves, the note what the hive must leave it. Above the rows there is
+// mostly room for one of the two.
+func (a *app) panels(width, room int) (note, hive []string) {
 	share := max(room*2/5, 5)
-	if a.height >= tall {
-		hive := a.hivePanel(width, room/3)
-		return append(a.notePanel(width, min(share, max(room-len(hive)-12, 4))), hive...)
+	switch {
+	case a.width >= wide:
+		spare := room - 1 - len(a.sheet.pageOf(width).lines)
+		hive = a.hivePanel(width, max(spare, room/3))
+		return a.notePanel(width, max(room-len(hive), 4)), hive
+	case a.height >= tall:
+		hive = a.hivePanel(width, room/3)
+		return a.notePanel(width, min(share, max(room-len(hive)-12, 4))), hive
+	case a.hive:
+		return nil, a.hivePanel(width, share+2)
 	}
-	if a.hive {
-		return a.hivePanel(width, share+2)
-	}
-	return a.notePanel(width, share)
-}
-
-// leftPanels are the note and the hive at the left of the rows. The hive gets
-// what the note leaves, the note what the hive must leave it.
-func (a *app) leftPanels(width, room int) []string {
-	spare := room - 1 - len(a.sheet.pageOf(width).lines)
-	hive := a.hivePanel(width, max(spare, room/3))
-	return append(a.notePanel(width, max(room-len(hive), 4)), hive...)
+	return a.notePanel(width, share), nil
 }
 
 // notePanel shows the stretch of the note around the words that matter now.
@@ -101,12 +100,8 @@ func (a *app) notePanel(width, room int) []string {
 	out := []string{a.ruleOf(title, width)}
 	p := s.pageOf(width)
 	chosen := s.chosen()
-	at := 0
-	if len(chosen) > 0 {
-		at = p.lineOf(chosen[0][0])
-	}
 	room--
-	top := window(len(p.lines), room, at)
+	top := a.noteTop(p, room)
 	hedged := a.hedgedSpans()
 	ink := func(span colony.Span) brush {
 		one := colony.Span{span[0], max(span[1], span[0]+1)}
@@ -127,6 +122,15 @@ func (a *app) notePanel(width, room int) []string {
 		}
 	}
 	return out[:min(len(out), room+1)]
+}
+
+// noteTop is the first line of the note that is shown in the room.
+func (a *app) noteTop(p *page, room int) int {
+	at := 0
+	if chosen := a.sheet.chosen(); len(chosen) > 0 {
+		at = p.lineOf(chosen[0][0])
+	}
+	return window(len(p.lines), room, at)
 }
 
 // underline is a line of carets under the chosen words, for terminals that
@@ -214,14 +218,22 @@ func (a *app) hiveLines(width, rows int) []string {
 
 // rowsPanel draws the rows around the cursor.
 func (a *app) rowsPanel(width, room int) []string {
-	lines, owners := a.rowLines(width)
+	lines, _ := a.rowsShown(width, room)
+	return lines
+}
+
+// rowsShown are the lines of the rows around the cursor, and which row each is
+// of.
+func (a *app) rowsShown(width, room int) (lines []string, owners []int) {
+	lines, owners = a.rowLines(width)
 	from := slices.Index(owners, a.sheet.row)
 	to := len(owners) - 1
 	for to > from && owners[to] != a.sheet.row {
 		to--
 	}
 	top := min(window(len(lines), room, (from+to)/2), from)
-	return lines[top:min(top+room, len(lines))]
+	end := min(top+room, len(lines))
+	return lines[top:end], owners[top:end]
 }
 
 // rowLines lays all rows out and tells which row each line is of, -1 for a

@@ -10,7 +10,7 @@ import (
 	"barwise/tui"
 )
 
-type reviewOptions struct{ plain, blank bool }
+type reviewOptions struct{ plain, blank, mouse bool }
 
 func (a *app) review() *cobra.Command {
 	var o reviewOptions
@@ -28,6 +28,7 @@ line instead, for a screen reader or a terminal without a screen.`,
 	}
 	cmd.Flags().BoolVar(&o.plain, "plain", false, "questions and answers line by line")
 	cmd.Flags().BoolVar(&o.blank, "new", false, "begin with an empty note, to type an inspection")
+	cmd.Flags().BoolVar(&o.mouse, "mouse", false, "select with the mouse too; marking text in the terminal then wants shift")
 	return cmd
 }
 
@@ -60,7 +61,7 @@ func (a *app) reviewOf(ctx context.Context, s *index.Store, keeper tui.Keeper, o
 	}
 	desk := &desk{store: s, parser: parser}
 	return tui.Review(ctx, keeper, desk, tui.Options{
-		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank, Waiting: waiting,
+		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank, Mouse: o.mouse, Waiting: waiting,
 		Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
 	})
 }
