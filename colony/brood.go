@@ -1,6 +1,9 @@
 package colony
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // Constants of brood and bees.
 var (
@@ -152,7 +155,7 @@ func emergingWithin(b BroodCount, days int) Estimate {
 	if len(inputs) == 0 {
 		return Estimate{}
 	}
-	return because("bees to emerge", total, "cells × share that is 21 days old by then (19 to 24)", inputs, Worker.Emerge)
+	return because(fmt.Sprintf("bees to emerge within %d days", days), total, "cells × share that is 21 days old by then (19 to 24)", inputs, Worker.Emerge)
 }
 
 // emergedShare is the share of a stage, evenly spread over ages from youngest
@@ -172,6 +175,7 @@ func countAdults(ins *Inspection, box Box) Estimate {
 	bees := comb.Scale(2).Times(BeesPerDM2.Value, unitBees).Times(bars, unitBees)
 	e := because("adult bees", bees, "bars covered × 2 sides × comb × bees per dm²", []Input{
 		{"bars covered", bars.String(), saidOn(ins, "strength.bars_of_bees")}, {"full comb, one side", comb.String(), box.Name}}, BeesPerDM2)
+	e.Why.From = withReferences(e.Why.From, from("TRAPEZOID", "GREGORY03B")...)
 	e.Why.Caveats = []string{"bees in the field are not counted; compare counts of the same time of day"}
 	return e
 }

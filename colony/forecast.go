@@ -45,7 +45,7 @@ func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, s
 	}
 	life, emerge := bees.Value, Worker.Emerge.Value
 	run := func(end func(Range) float64, emerge float64) []endOfWeek {
-		return runForecast(end(adults.Range), brood.ages(end, end(rate), int(emerge)), end(rate), end(life))
+		return runForecast(end(adults.Range), brood.ages(end, rate, int(emerge)), end(rate), end(life))
 	}
 	low := run(func(r Range) float64 { return r.Low }, emerge.High)
 	best := run(func(r Range) float64 { return r.Best }, emerge.Best)
@@ -67,29 +67,48 @@ func forecastColony(from Date, adults Estimate, brood BroodCount, laying bool, s
 			Between(low[w].adults, best[w].adults, high[w].adults, unitBees),
 			Between(low[w].brood, best[w].brood, high[w].brood, unitCells)})
 	}
-	last := f.Weeks[ForecastWeeks-1]
-	f.Why = because("bees in six weeks", last.Adults, "day by day: adults − adults ÷ life + brood that turns 21 days; new eggs as now", []Input{
-		{"adults now", adults.Range.String(), ""}, {"capped brood now", brood.Capped.Range.String(), ""}, {"laying", rate.String(), ""}},
-		bees, Worker.Emerge, SealedDays).Why
-	f.Why.Caveats = f.Assumptions
+	f.explain(adults, brood, rate, bees)
 	return f, true
 }
 
+func (f *Forecast) explain(adults Estimate, brood BroodCount, rate Range, bees Constant) {
+	inputs := []Input{{"adults then", adults.Range.String(), ""}, {"capped brood then", brood.Capped.Range.String(), ""}}
+	for _, stage := range []struct {
+		name  string
+		cells Estimate
+	}{{"open brood then", brood.Open}, {"eggs then", brood.Eggs}} {
+		if stage.cells.Known() {
+			inputs = append(inputs, Input{stage.name, stage.cells.Range.String(), ""})
+		}
+	}
+	inputs = append(inputs, Input{"laying", rate.String(), "fills also the stages of which too little was said"})
+	for _, w := range f.Weeks {
+		inputs = append(inputs, Input{"by " + longDay(w.On), w.Adults.String(), "and brood of all stages, " + w.Brood.String()})
+	}
+	f.Why = because("bees in six weeks from "+longDay(f.From), f.Weeks[ForecastWeeks-1].Adults,
+		"day by day: adults − adults ÷ life + brood that turns 21 days; new eggs as now", inputs, bees, Worker.Emerge, SealedDays).Why
+	f.Why.Caveats = f.Assumptions
+}
+
 // ages is the brood in day classes of age, up to the day of emergence; index 0
-// is laid today. End picks the end of the ranges; rate fills the stages of which
-// nothing was said.
-func (b BroodCount) ages(end func(Range) float64, rate float64, emerge int) []float64 {
+// is laid today. End picks the end of the ranges. Stages of which nothing was
+// said are filled at the laying rate, and so is the best of those of which it was
+// not said how much.
+func (b BroodCount) ages(end func(Range) float64, rate Range, emerge int) []float64 {
 	ages := make([]float64, emerge)
 	fill := func(what string, cells Estimate, from, to int) {
 		each := rate
 		switch {
 		case cells.Known():
-			each = end(cells.Range) / float64(to-from)
+			each = cells.Range.Scale(1 / float64(to-from))
+			if cells.Vague() {
+				each = Between(each.Low, rate.Best, each.High, "")
+			}
 		case slices.Contains(b.None, what):
-			each = 0
+			each = Range{}
 		}
 		for i := from; i < to; i++ {
-			ages[i] = each
+			ages[i] = end(each)
 		}
 	}
 	fill("eggs", b.Eggs, 0, 3)

@@ -68,6 +68,8 @@ func TestRangePrints(t *testing.T) {
 		"20 days (12 to no limit)":        Between(12, 20, math.Inf(1), unitDays),
 		"-5 kg":                           Exactly(-5, unitKg),
 		"0":                               Exactly(0, ""),
+		"0 kg":                            Exactly(-0.004, unitKg),
+		"0.01 kg":                         Exactly(0.005, unitKg),
 		"999 cells":                       Exactly(999.4, unitCells),
 		"124 g (99.6 to 200)":             Between(99.6, 124, 200, "g"),
 	} {

@@ -174,6 +174,8 @@ func amount(v float64) string {
 		return "no lower limit"
 	case math.IsNaN(v):
 		return "unknown"
+	case a < 0.005:
+		return "0"
 	case a < 10:
 		return strings.TrimSuffix(strings.TrimRight(strconv.FormatFloat(v, 'f', 2, 64), "0"), ".")
 	case a < 100:

@@ -210,7 +210,7 @@ func (t Trend) Explain(what, unit string) Explanation {
 		Formula: "slope: median of the slopes of all pairs (Theil–Sen), limits by Sen; test: Mann–Kendall, two-sided",
 		From:    from("SEN68", "GILBERT87"),
 		Inputs: []Input{
-			{"slope a day", fmt.Sprintf("%s (%s to %s)", amount(t.Slope.Slope), amount(t.Slope.Low), amount(t.Slope.High)), ""},
+			{"slope a week", fmt.Sprintf("%s (%s to %s)", amount(7*t.Slope.Slope), amount(7*t.Slope.Low), amount(7*t.Slope.High)), ""},
 			{"S, p", fmt.Sprintf("%d, %.3f", t.Test.S, t.Test.P), ""}}}
 	for _, p := range t.Points {
 		e.Inputs = append(e.Inputs, Input{"value", amount(p.Value), longDay(p.On)})
