@@ -2,7 +2,9 @@ package tui
 
 import (
 	"fmt"
+	"io"
 	"math"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -81,6 +83,32 @@ func TestPaletteContrast(t *testing.T) {
 		}
 	}
 	t.Logf("lowest contrast of text: %.2f:1", worst)
+}
+
+// NO_COLOR (https://no-color.org) asks for no colour; bold, underline and
+// reverse are none.
+func TestNoColourIsHonoured(t *testing.T) {
+	colour := regexp.MustCompile(`\x1b\[(?:[0-9;]*;)?(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])[;m]`)
+	painted := func() string {
+		th := newTheme(io.Discard, autoColour, onDark)
+		out := ""
+		for _, b := range []brush{th.quiet, th.title, th.key, th.unsure, th.good, th.bad, th.own, th.words, th.hedged, th.faint, th.pick, th.contents["honey"]} {
+			out += b.paint("x")
+		}
+		return out
+	}
+	if loud := newTheme(io.Discard, sixteenColours, onDark).unsure.paint("x"); !colour.MatchString(loud) {
+		t.Fatalf("%q is not seen to be coloured", loud)
+	}
+	t.Setenv("NO_COLOR", "1")
+	t.Setenv("TERM", "xterm-256color")
+	if got := painted(); colour.MatchString(got) || !strings.Contains(got, "\x1b[1;7m") {
+		t.Errorf("under NO_COLOR: %q", got)
+	}
+	t.Setenv("TERM", "dumb")
+	if got := painted(); strings.Contains(got, "\x1b") {
+		t.Errorf("on a dumb terminal: %q", got)
+	}
 }
 
 func TestContrastOnColouredCells(t *testing.T) {

@@ -79,6 +79,10 @@ func (a *app) startFind() {
 	l.take = func(typed string) tea.Cmd { return a.find(typed) }
 }
 
+// chooses reports whether Enter takes one of what is listed; else the list is
+// only to be read.
+func (l *line) chooses() bool { return l.take == nil && len(l.choices) > 0 }
+
 func (l *line) refresh() {
 	l.at = 0
 	if l.offer != nil {
@@ -98,10 +102,10 @@ func (a *app) pressLine(msg tea.KeyMsg) tea.Cmd {
 		return nil
 	case key.Matches(msg, k.Take):
 		return a.takeLine()
-	case key.Matches(msg, k.NextChoice) && len(l.choices) > 0:
+	case key.Matches(msg, k.NextChoice) && l.chooses():
 		l.at = (l.at + 1) % len(l.choices)
 		return nil
-	case key.Matches(msg, k.PrevChoice) && len(l.choices) > 0:
+	case key.Matches(msg, k.PrevChoice) && l.chooses():
 		l.at = (l.at + len(l.choices) - 1) % len(l.choices)
 		return nil
 	}
@@ -153,14 +157,14 @@ func (a *app) viewLine() []string {
 	l := a.line
 	out := []string{a.rule(l.head), a.theme.title.paint(l.title) + ": " + l.input.View()}
 	for i, c := range l.choices {
-		text := c.show
-		if i == l.at {
+		text, chosen := c.show, i == l.at && l.chooses()
+		if chosen {
 			text = a.theme.pick.paint(text)
 		}
 		if c.hint != "" {
 			text = fit(text, max(24, visible(text))) + "  " + a.theme.quiet.paint(c.hint)
 		}
-		out = append(out, pointer(i == l.at)+text)
+		out = append(out, pointer(chosen)+text)
 	}
 	if len(l.choices) == 0 && l.offer != nil {
 		out = append(out, "  "+a.theme.quiet.paint(l.empty))

@@ -122,6 +122,8 @@ func (a *app) keysNow() []key.Binding {
 	switch {
 	case a.queue.err != nil:
 		return []key.Binding{k.Again, k.Drop, k.Leave}
+	case a.line != nil && !a.line.chooses():
+		return []key.Binding{k.Take, k.Back}
 	case a.line != nil:
 		return []key.Binding{k.Take, k.NextChoice, k.PrevChoice, k.Back}
 	case a.screen == onPage:

@@ -11,6 +11,8 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
 	"github.com/charmbracelet/x/exp/golden"
+
+	"barwise/colony"
 )
 
 // views are the screens and how to come to them from the list.
@@ -29,7 +31,23 @@ var views = []struct {
 	{"new", []string{"n", "hive 9 bar 1 honey, bar 2 maybe eggs, bar 3 nectar half."}},
 	{"past", []string{"o"}},
 	{"help", []string{"down", "enter", "?"}},
+	{"look", []string{"c", "enter"}},
 	{"question", []string{"c", "enter", "enter", "enter"}},
+	{"find", []string{"/", "eggs in may"}},
+	{"found", []string{"/", "eggs in may", "enter", "down"}},
+	{"alias", []string{"down", "enter", "down", "ctrl+t", "brood", "enter"}},
+	{"edited", []string{"down", "enter", "ctrl+e", " Bar 11 honey. ", "ctrl+s", "end", "up"}},
+	{"confirmed", []string{"enter", "enter", "esc", "up"}},
+}
+
+// viewOptions are with everything that the screen can show.
+func viewOptions(k *fakeKeeper) Options {
+	o := options(k)
+	o.Teacher, o.Drafts, o.Player = &fakeTeacher{}, fakeDrafts{}, &fakePlayer{}
+	o.Find = func(string) ([]Found, error) {
+		return []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 3, Quote: "eggs"}, {ID: "r005", Hive: "orchard", On: colony.DateOf(evening), Quote: "eggs … no larvae"}}, nil
+	}
+	return o
 }
 
 func TestViewGolden(t *testing.T) {
@@ -38,7 +56,7 @@ func TestViewGolden(t *testing.T) {
 			for name, colour := range map[string]colours{"plain": noStyle, "colour": fullColour} {
 				t.Run(fmt.Sprintf("%s/%d/%s", v.name, size[0], name), func(t *testing.T) {
 					k := take(t, sampleNotes...)
-					d := newDriver(t, k, options(k), size[0], size[1])
+					d := newDriver(t, k, viewOptions(k), size[0], size[1])
 					d.app.theme = newTheme(io.Discard, colour, onDark)
 					d.press(v.keys...)
 					golden.RequireEqual(t, []byte(d.app.View()))
@@ -53,7 +71,7 @@ func TestNoViewIsLargerThanTheTerminal(t *testing.T) {
 		for width := narrowest; width <= 170; width += 11 {
 			for _, height := range []int{lowest, 24, 45} {
 				k := take(t, sampleNotes...)
-				d := newDriver(t, k, options(k), width, height)
+				d := newDriver(t, k, viewOptions(k), width, height)
 				d.press(v.keys...)
 				lines := strings.Split(d.view(), "\n")
 				if len(lines) > height {
@@ -72,7 +90,7 @@ func TestNoViewIsLargerThanTheTerminal(t *testing.T) {
 func TestViewSaysTheSameWithoutColour(t *testing.T) {
 	for _, v := range views {
 		k := take(t, sampleNotes...)
-		d := newDriver(t, k, options(k), 80, 24)
+		d := newDriver(t, k, viewOptions(k), 80, 24)
 		d.app.theme = newTheme(io.Discard, noColour, onDark)
 		d.press(v.keys...)
 		mono := d.view()

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strings"
 	"testing"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 )
@@ -83,5 +84,63 @@ func TestDroppedNoteAsksOnce(t *testing.T) {
 	d.sees("Nothing waits")
 	if text, _ := o.Drafts.Draft("new"); text != "" {
 		t.Errorf("the draft is left over: %q", text)
+	}
+}
+
+func TestNoteIsEditedAndCorrectionsStay(t *testing.T) {
+	d, k := openSecond(t)
+	d.press("no", "enter") // bar 3 eggs: no
+	d.press("ctrl+e")
+	d.sees("The note of hive 3", "nothing yet")
+	d.press(" Bar 11 honey.")
+	d.sees("+ bar 11 honey yes")
+	d.press("ctrl+s")
+	d.sees("the note was read again")
+	if got := leaf(t, k, second, "bars.11.honey"); got != "yes" {
+		t.Errorf("bar 11: %q", got)
+	}
+	if got := leaf(t, k, second, "bars.3.eggs"); got != "no" {
+		t.Errorf("the correction is lost: %q", got)
+	}
+	again := newDriver(t, k, options(k), 80, 24)
+	again.press("down", "enter", "ctrl+z")
+	again.sees("undone: the note was edited")
+	if got := leaf(t, k, second, "bars.11.honey"); got != "" {
+		t.Errorf("bar 11 after undo: %q", got)
+	}
+	note, _ := k.Note(again.app.sheet.rec.NoteHash)
+	if note.Text != sampleNotes[1] {
+		t.Errorf("the words after undo: %q", note.Text)
+	}
+	again.press("ctrl+y")
+	if got := leaf(t, k, second, "bars.11.honey"); got != "yes" {
+		t.Errorf("bar 11 after redo: %q", got)
+	}
+}
+
+func TestNewNoteIsTypedAndTaken(t *testing.T) {
+	k := take(t)
+	d := newDriver(t, k, options(k), 80, 24)
+	d.sees("Nothing waits")
+	d.press("n", "hive 9 bar 1 honey bar 2 eggs")
+	d.sees("What it says so far", "bar 2", "eggs")
+	d.press("ctrl+s")
+	d.sees("hive 9", "Nothing left to check")
+	if got := leaf(t, k, "r001", "bars.2.eggs"); got != "yes" {
+		t.Errorf("bar 2: %q", got)
+	}
+	if r := record(t, k, "r001"); r.Read.Source.Note != r.NoteHash || r.Read.Source.Name == "" {
+		t.Errorf("the reading is of note %q, not of %q", r.Read.Source.Note, r.NoteHash)
+	}
+}
+
+func TestSameWordsOfAnotherVisitAreAnotherNote(t *testing.T) {
+	k := take(t, "hive 9 calm")
+	o := options(k)
+	o.Now = func() time.Time { return evening.AddDate(0, 0, 7) }
+	d := newDriver(t, k, o, 80, 24)
+	d.press("n", "hive 9 calm", "ctrl+s")
+	if got := leaf(t, k, "r002", "at"); got != "2026-05-21T20:30:00Z" {
+		t.Errorf("the second is of %q:\n%s", got, d.view())
 	}
 }
