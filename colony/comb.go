@@ -148,6 +148,10 @@ var combWords = map[string]Constant{
 	"large":   {"large comb", Between(0.5, 0.75, 1, ""), "share of a full comb", from("PRACTICE")},
 }
 
+// someComb is the share of a full comb that is there where something is in it
+// and its size was not said.
+var someComb = Constant{"comb of no said size", Between(0.25, 0.75, 1, ""), "share of a full comb", from("PRACTICE")}
+
 // CombArea is the area of one side of the bar's comb in dm², from what was
 // said of it: width and depth first, then the share drawn, then a word. A bar
 // that holds something but of whose comb nothing was said has some comb, up to
@@ -177,8 +181,7 @@ func (b Box) CombArea(bar *Bar, origin string) Estimate {
 		k := combWords[c.Size]
 		e = because(what, full.Times(k.Value, unitArea), "share for the word × full comb", in("size", c.Size), k)
 	case bar.holdsComb():
-		e = because(what, Between(0.25*full.Low, 0.75*full.Best, full.High, unitArea), "some comb, up to a full one: its size was not said", in("comb", "size not said"))
-		e.Why.From = from("PRACTICE")
+		e = because(what, full.Times(someComb.Value, unitArea), "share of a comb whose size was not said × full comb", in("comb", "size not said"), someComb)
 	default:
 		return Estimate{}
 	}

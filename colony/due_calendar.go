@@ -10,14 +10,15 @@ import (
 // Intervals between visits and counts, in days; common practice where no
 // source stands beside them.
 const (
-	lookWithCells  = 5  // swarm signs: every 5 days [TRUNCH1]
-	lookInSwarming = 7  // a gap of 7 days sees every queen cell before it is sealed [MBBKA]
-	lookInSeason   = 14 // common practice
-	lookAgain      = 6  // after eggs were missing: queen cells show within days
-	miteInterval   = 30 // between counts in the season; common practice
-	miteAfterTreat = 21 // after a treatment; common practice, the label may say otherwise
-	feederLook     = 7  // after feeding; common practice
-	staleDays      = 400
+	lookWithCells  = 5   // swarm signs: every 5 days [TRUNCH1]
+	lookInSwarming = 7   // a gap of 7 days sees every queen cell before it is sealed [MBBKA]
+	lookInSeason   = 14  // common practice
+	lookAgain      = 6   // after eggs were missing: queen cells show within days
+	miteInterval   = 30  // between counts in the season; common practice
+	miteAfterTreat = 21  // after a treatment; common practice, the label may say otherwise
+	feederLook     = 7   // after feeding; common practice
+	staleDays      = 400 // without a visit, after which no routine is asked for
+	autumnDays     = 120 // without a visit, after which no winter preparation is
 )
 
 // queen lists what the queen evidence asks for.
@@ -107,7 +108,7 @@ func (l *dueList) space(known []Inspection, today Date, queen QueenEvidence, set
 	if s.Free.Best == 0 {
 		on = s.AsOf
 	}
-	if !s.Swarmy || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > 42 {
+	if !s.Swarmy || !set.Season.SwarmTime(on) || today.Sub(s.AsOf) > rateDays {
 		return
 	}
 	l.add("space", s.AsOf, "", on, fmt.Sprintf("give %d %s", s.Give, plural(s.Give, "bar")), s.String())
@@ -205,7 +206,7 @@ func lastCount(known []Inspection) *Inspection {
 // in time for syrup to be ripened (in the north it is to be finished by mid
 // October [USDA-OW6]), and the entrance against mice by October.
 func (l *dueList) winter(known []Inspection, today Date, set Settings) {
-	if !set.Season.Preparing(today) || today.Sub(dayOf(&known[len(known)-1])) > 120 {
+	if !set.Season.Preparing(today) || today.Sub(dayOf(&known[len(known)-1])) > autumnDays {
 		return
 	}
 	august := set.Season.Next(today.AddMonths(-3).AddDays(1), time.August)

@@ -1,5 +1,10 @@
 package colony
 
+import (
+	"strings"
+	"time"
+)
+
 // publishedVisits are the intervals between visits, counts and feeds.
 var publishedVisits = []figure{
 	{"every 5 days where swarming is likely", "Trunch beekeepers", lookWithCells, 5, 0},
@@ -16,7 +21,43 @@ var publishedVisits = []figure{
 	{"bars last when given", "practice", spaceDays, 14, 0},
 	{"few free bars", "practice", shortOfRoom, 3, 0},
 	{"a count of bars holds", "practice", countHolds, 90, 0},
+	{"rate of use", "practice", rateDays, 42, 0},
+	{"a plan without a day lapses", "practice", planLapses, 90, 0},
+	{"a plan with a day is forgotten", "practice", planForgotten, 365, 0},
+	{"no routine without a visit", "practice", staleDays, 400, 0},
+	{"no winter preparation without a visit", "practice", autumnDays, 120, 0},
 	{"heavy for one", "practice", heavyKg, 25, 0},
+}
+
+// publishedLimits are the thresholds for mites as each source gives them.
+var publishedLimits = []figure{
+	{"production colonies in July, a day", "City of Hannover", limits("germany", "drop", time.July), "10", 0},
+	{"young colonies in July, a day", "City of Hannover", limits("germany, young colonies", "drop", time.July), "5", 0},
+	{"critical, treat, beyond saving in July, a day", "Beekeepers of Weser-Ems", limits("weser-ems", "drop", time.July), "5 10 30", 0},
+	{"November, a day", "Beekeepers of Weser-Ems", limits("weser-ems", "drop", time.November), "1", 0},
+	{"June, a day", "Swiss bee health service", limits("switzerland", "drop", time.June), "10", 0},
+	{"May, a day", "Ontario 2016", limits("ontario", "drop", time.May), "9", 0},
+	{"August, a day", "Ontario 2016", limits("ontario", "drop", time.August), "12", 0},
+	{"May, a wash", "Ontario 2016", limits("ontario", "wash", time.May), "2", 0},
+	{"August, a wash", "Ontario 2016", limits("ontario", "wash", time.August), "3", 0},
+	{"February, a wash", "Mississippi State Extension", limits("mississippi", "wash", time.February), "1", 0},
+	{"a wash in any month", "USDA bee laboratory Tucson", limits("tucson", "wash", time.January) + limits("tucson", "wash", time.December), "33", 0},
+	{"a day, in any month", "USDA bee laboratory Tucson", limits("tucson", "drop", time.June), "30", 0},
+	{"a wash", "University of Florida calendar", limits("florida", "wash", time.March), "3", 0},
+	{"a day", "Virginia Cooperative Extension", limits("virginia", "drop", time.October), "40", 0},
+	{"a day, in any month", "Defra 2005", limits("britain 2005", "drop", time.January), "9", 0},
+	{"none in April", "derived", limits("ontario", "drop", time.April), "", 0},
+}
+
+// limits are those of a set that hold for the method in a month, in order.
+func limits(set, method string, month time.Month) string {
+	var out []string
+	for _, l := range MiteLimits {
+		if l.Set == set && l.Method == method && l.First <= month && month <= l.Last {
+			out = append(out, amount(l.Limit))
+		}
+	}
+	return strings.Join(out, " ")
 }
 
 // usedAsPractice are the constants, or ends of them, for which no source was
@@ -42,6 +83,7 @@ var usedAsPractice = []figure{
 	{"summer bees, best", "practice", SummerLife.Value.Best, 32.0, 0},
 	{"winter bees, best", "practice", WinterLife.Value.Best, 135.0, 0},
 	{"fill of a counted bar", "practice", countedFill.Value, Between(0.1, 0.5, 1, ""), 0},
+	{"comb of no said size", "practice", someComb.Value, Between(0.25, 0.75, 1, ""), 0},
 	{"bare", "practice", combWords["bare"].Value, Exactly(0, ""), 0},
 	{"started", "practice", combWords["started"].Value, Between(0.005, 0.05, 0.15, ""), 0},
 	{"small comb", "practice", combWords["small"].Value, Between(0.05, 0.2, 0.4, ""), 0},

@@ -276,7 +276,7 @@ func TestPublishedFigures(t *testing.T) {
 	for topic, figures := range map[string][]figure{
 		"development": publishedDevelopment, "queens": publishedQueens, "comb": publishedComb, "cells": publishedCells,
 		"bees": publishedBees, "stores": publishedStores, "mites": publishedMites, "colours": publishedColours, "trends": publishedTrends,
-		"visits": publishedVisits, "practice": usedAsPractice,
+		"visits": publishedVisits, "limits": publishedLimits, "practice": usedAsPractice,
 	} {
 		for _, f := range figures {
 			if !f.holds() {
@@ -331,7 +331,7 @@ func TestReferencesStand(t *testing.T) {
 }
 
 func allConstants() []Constant {
-	out := []Constant{virginFlies, firstEggs, emergedFor, castDays, WorkerCell, DroneCell, countedFill, SealedDays, BeesPerDM2, solidBrood, patchyBrood, someBrood,
+	out := []Constant{virginFlies, firstEggs, emergedFor, castDays, WorkerCell, DroneCell, countedFill, someComb, SealedDays, BeesPerDM2, solidBrood, patchyBrood, someBrood,
 		SummerLife, WinterLife, QueenPeak, sealedHoney, someHoney, openNectar, beeBread, WinterUse, UsualDoubling, dropRatio, boardDays}
 	for _, d := range []Development{Worker, QueenBee, Drone} {
 		out = append(out, d.Hatch, d.Cap, d.Emerge)

@@ -34,6 +34,10 @@ const roomAhead = 60
 // countHolds is for how many days a count of the bars is gone by; common practice.
 const countHolds = 90
 
+// rateDays is from how many days the rate of use is read, and for how many it is
+// gone by when bars are asked for; common practice.
+const rateDays = 42
+
 // shortOfRoom is the number of free bars at which the caution of the swarm
 // season is said; common practice.
 const shortOfRoom = 3
@@ -261,7 +265,7 @@ func useRate(counts []barCount) Estimate {
 	var steps []float64
 	built := 0.0 // since the first of the counts
 	for i, c := range counts {
-		if last.Sub(c.on) > 42 {
+		if last.Sub(c.on) > rateDays {
 			continue
 		}
 		if n := len(points); n > 0 && counts[i-1].lost {
