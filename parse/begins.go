@@ -111,6 +111,16 @@ func (r *reader) fixtureBehind(items []item, i int) bool {
 	return false
 }
 
+// looks reports whether a word tells of size or age, of a comb or of whatever it
+// stands before.
+func (r *reader) looks(it *item) bool {
+	switch r.value(it, kComb) {
+	case "size=small", "size=large", "new=yes", "old=yes":
+		return true
+	}
+	return false
+}
+
 // seesHer: "saw the old queen" begins a statement without its subject.
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
@@ -203,12 +213,14 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
+	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
+		return false // "and plenty of it"
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
 	case it.is(kShe):
 		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
 	case it.is(kQueen):
-		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv) && !(prev.is(kColour) && it.pause == none)
+		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv) && !(it.pause == none && (prev.is(kColour) || r.looks(prev)))
 	case it.is(kMaybe):
 		last := i+1 == len(items) || items[i+1].pause >= stop // "foulbrood could not be ruled out"
 		return !prev.any(kPron, kBe, kHave) && !needs && !(last && it.pause == none)

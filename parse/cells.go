@@ -29,7 +29,7 @@ func (s *scan) stageMatters(i int) bool {
 	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell(i) != nil && s.cellAhead(i) < 0 {
 		return true // "four sealed queen cells and one torn down"
 	}
-	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
+	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kHave, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
 		return true
 	}
 	return false

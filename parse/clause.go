@@ -94,7 +94,7 @@ func (r *reader) judge(list []clause) {
 		switch {
 		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
-		case c.mood == asserted && c.when != nil && (c.when.ago || r.sawOn(c)):
+		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
 			c.mood = past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
@@ -120,6 +120,20 @@ func (r *reader) judge(list []clause) {
 			list[i-1].mood = unasked
 		}
 	}
+}
+
+// visitTold: "I visited my two hives yesterday" in the opening words tells when
+// the inspection was.
+func (r *reader) visitTold(c *clause) bool {
+	if !r.opening || r.sentenceNo > 2 || c.when.past.Compare(r.today.AddDays(-2)) < 0 {
+		return false
+	}
+	for k := range c.items {
+		if r.lists.in(visiting, c.items[k].text) {
+			return r.onlyVisits(c)
+		}
+	}
+	return false
 }
 
 // dayHeading: "Sat: put two bars in" is a plan for that day.

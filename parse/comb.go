@@ -70,6 +70,9 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) {
 		return false // "a palm-sized patch of brood"
 	}
+	if s.ofHer(i) {
+		return false
+	}
 	if s.r.lists.in(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
 		return false
 	}
@@ -114,6 +117,17 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	s.combSpoken = true
 	s.touch()
 	return true
+}
+
+// ofHer reports whether the word describes the queen or the bees: "a small dark
+// queen".
+func (s *scan) ofHer(i int) bool {
+	for k := i + 1; k < len(s.c.items) && s.at(k).pause == none; k++ {
+		if !s.at(k).any(kComb, kAdv, kColour) || s.at(k).is(kBar) {
+			return s.at(k).any(kQueen, kBees) && !s.at(k).any(kContent, kCell)
+		}
+	}
+	return false
 }
 
 // touch marks the bar in hand as spoken of.

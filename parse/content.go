@@ -173,10 +173,10 @@ func (s *scan) describe(f *finding, i int) {
 		f.items = append(f.items, s.at(s.numAt), next)
 		return
 	}
-	if s.bars != nil && s.near(s.barsAt, i) {
+	if s.bars != nil && s.near(s.barsAt, i) && (m.amount == "" || len(s.found) == 0 || s.found[len(s.found)-1].at < s.barsAt) {
 		f.counted = *s.bars
 		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
-	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) {
+	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) && m.amount == "" {
 		f.counted = s.found[n-1].counted
 	}
 	if s.c.doubt != "" {

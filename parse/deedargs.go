@@ -55,11 +55,11 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	use := func() { it.used = true; d.items = append(d.items, it) }
 	switch {
 	case it.is(kDate):
-		if d.due == nil {
+		if d.due == nil { // another is of what follows: "a quart on Monday and a quart today"
 			day := it.day
 			d.due = &day
+			use()
 		}
-		use()
 	case it.is(kBars):
 		r.barArgument(c, d, i, k)
 	case it.is(kName) && len(it.hives) > 0:

@@ -17,6 +17,7 @@ func (r *reader) earlierDeed(c *clause, d *deed) {
 		return
 	}
 	path := r.earlier(c, event, d.rule, d.due, d.items...)
+	r.lastDeed = "earlier." + d.do
 	why := source{spans: r.spanOf(d.items...), rule: d.rule}
 	if d.count != nil && d.do == "add_bar" {
 		r.putCount(path, *d.count, why)

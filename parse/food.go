@@ -131,11 +131,36 @@ func (r *reader) moreFood(c *clause) {
 		return
 	}
 	for i := range c.items {
-		if d := r.helping(c, i, do, kOf); d != nil {
-			for _, it := range d.items {
-				it.used = true
-			}
+		d := r.helping(c, i, do, kOf)
+		if d == nil {
+			continue
+		}
+		if list == "earlier" && !r.dated(c, d) {
+			continue
+		}
+		for _, it := range d.items {
+			it.used = true
+		}
+		switch {
+		case list != "earlier":
 			r.write(list, c, d)
+		case d.due.today:
+			r.write("actions", c, d)
+		default:
+			r.earlierDeed(c, d)
 		}
 	}
+}
+
+// dated gives a helping the day that follows it: "a quart on Monday and a quart
+// today".
+func (r *reader) dated(c *clause, d *deed) bool {
+	for k := d.at + 1; k < len(c.items) && k <= d.at+5; k++ {
+		if it := &c.items[k]; it.is(kDate) && !it.used {
+			d.due = &it.day
+			d.items = append(d.items, it)
+			return true
+		}
+	}
+	return false
 }

@@ -141,6 +141,9 @@ func (l *lexer) items(toks []token, out []item) []item {
 func (l *lexer) item(i int, it *item) int {
 	*it = item{}
 	best := l.matcher.longest(l.toks, i, l)
+	if best.end > i+1 && l.endsName(i) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
+	}
 	end := best.end
 	if end > i {
 		it.rules = best.rules
@@ -186,6 +189,15 @@ func (f *figure) kinds() kinds {
 		set.add(kArt)
 	}
 	return set
+}
+
+// endsName reports whether token i is the word hive behind a name of its own.
+func (l *lexer) endsName(i int) bool {
+	if t := l.toks[i]; t.id != l.hiveID && t.id != l.colonyID || i == 0 || t.pause > none {
+		return false
+	}
+	name := l.toks[i-1]
+	return name.has(capital) && !name.lists.has(noNames) && !name.lists.has(titles) && name.id != l.theID
 }
 
 // figure reads a date, a measure, a duration or a number.

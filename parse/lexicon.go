@@ -23,7 +23,7 @@ type lexicon struct {
 	byWords     wordSet    // by, since: a day may follow
 	numeric     wordSet    // can begin a number, date or measure
 
-	hiveID, colonyID, hID wordID
+	hiveID, colonyID, hID, theID wordID
 }
 
 // heard is a mishearing, compiled.
@@ -94,7 +94,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		"completely", "now", "only", "pretty", "rather", "definitely", "all", "well")
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
-	l.hiveID, l.colonyID, l.hID = l.words.add("hive"), l.words.add("colony"), l.words.add("h")
+	l.hiveID, l.colonyID, l.hID, l.theID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the")
 	l.byWords = l.words.addAll("by", "since", "until", "till")
 	if err := l.addMishearings(f.Mishearing); err != nil {
 		return nil, err

@@ -88,6 +88,10 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	if j < len(items) && items[j].is(kWord) && items[j].name == "#" {
 		j++
 	}
+	fromTo := j+1 < len(items) && items[j].is(kFrom) && barNumber(&items[j+1]) && (items[j+1].n.hi > items[j+1].n.lo || j+2 < len(items) && r.dashOrTo(&items[j+2]))
+	if fromTo {
+		j++ // "every bar from 3 through 11"
+	}
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
 		return item{}, i
 	}
@@ -97,7 +101,7 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	if items[j].n.ordinal {
 		return item{}, i
 	}
-	plural := it.plural || short
+	plural := it.plural || short || fromTo
 	bars, next := r.numberList(items, j, plural)
 	if len(bars) == 0 {
 		return item{}, i

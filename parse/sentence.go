@@ -233,7 +233,7 @@ func (r *reader) verbal(c *clause) bool {
 func (r *reader) onlyVisits(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
-		if !it.is(kDo) || it.is(kState) {
+		if !it.is(kDo) || it.is(kState) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
 			continue
 		}
 		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {
@@ -352,7 +352,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && r.colonBefore(c):
+		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || r.isWord(&c.items[0], "which")):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
 			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
 		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
