@@ -279,9 +279,10 @@ func cutPick(words string) (string, index.Pick) {
 // cutHive takes out the name of a hive, with the words that belong to it.
 // Numbers are left to the rules: they count too many other things.
 func cutHive(question string, hives []string) (rest, hive string) {
+	lower := strings.ToLower(question)
 	for _, name := range hives {
-		if isNumber(name) {
-			continue
+		if isNumber(name) || !strings.Contains(lower, strings.ToLower(name)) {
+			continue // most are not named: an expression is dear to make
 		}
 		naming := words(`(?:(?:in|at|for|from|of|on|about|with) )?(?:the )?(?:hive )?` + regexp.QuoteMeta(name) + `(?:'s)?(?: (?:hive|colony))?`)
 		if naming.MatchString(question) {

@@ -29,7 +29,9 @@ hear it with.`,
   barwise demo --review
   barwise demo --data /tmp/bees`,
 		Args: wants(0, 0, ""),
-		RunE: func(cmd *cobra.Command, _ []string) error { return a.runDemo(cmd.Context(), review, sound) },
+		RunE: func(*cobra.Command, []string) error {
+			return heeding(func(ctx context.Context) error { return a.runDemo(ctx, review, sound) })
+		},
 	}
 	cmd.Flags().BoolVar(&sound, "sound", true, "take in the recording too; hearing it takes some seconds")
 	cmd.Flags().BoolVar(&review, "review", false, "open the review at once")

@@ -26,7 +26,9 @@ whatever stops it, what was said until then stays.`,
 		Example: `  barwise listen
   barwise listen --hive orchard`,
 		Args: wants(0, 0, ""),
-		RunE: func(cmd *cobra.Command, _ []string) error { return a.runListen(cmd.Context(), o) },
+		RunE: func(*cobra.Command, []string) error {
+			return heeding(func(ctx context.Context) error { return a.runListen(ctx, o) })
+		},
 	}
 	cmd.Flags().BoolVar(&o.partial, "partial", false, "keep the recording even where parts of it could not be heard")
 	o.notes.register(a, cmd)

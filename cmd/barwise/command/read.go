@@ -62,7 +62,9 @@ recording; - is the standard input. Nothing is stored.`,
   barwise read --json --at 2026-05-14T16:00:00Z note.txt
   barwise read --explain note.txt`,
 		Args: wants(1, math.MaxInt, "FILE"),
-		RunE: func(cmd *cobra.Command, files []string) error { return a.runRead(cmd.Context(), files, o) },
+		RunE: func(_ *cobra.Command, files []string) error {
+			return heeding(func(ctx context.Context) error { return a.runRead(ctx, files, o) })
+		},
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print JSON Lines, one inspection a line")
 	cmd.Flags().BoolVar(&o.explain, "explain", false, "for each leaf its words, rule and cue")

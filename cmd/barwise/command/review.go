@@ -24,7 +24,9 @@ line instead, for a screen reader or a terminal without a screen.`,
 		Example: `  barwise review
   barwise review --plain`,
 		Args: wants(0, 0, ""),
-		RunE: func(cmd *cobra.Command, _ []string) error { return a.runReview(cmd.Context(), o) },
+		RunE: func(*cobra.Command, []string) error {
+			return heeding(func(ctx context.Context) error { return a.runReview(ctx, o) })
+		},
 	}
 	cmd.Flags().BoolVar(&o.plain, "plain", false, "questions and answers line by line")
 	cmd.Flags().BoolVar(&o.blank, "new", false, "begin with an empty note, to type an inspection")

@@ -31,14 +31,20 @@ type app struct {
 	every   time.Duration // between two looks at a watched folder
 }
 
-// Run carries out one command line and returns the exit code.
-func Run(args []string, in io.Reader, out, errOut io.Writer) int {
+// heeding runs what ends in good order when it is told to stop, as by ctrl+c. All
+// else the system stops at once, which costs nothing that was said to be kept.
+func heeding(run func(context.Context) error) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
+	return run(ctx)
+}
+
+// Run carries out one command line and returns the exit code.
+func Run(args []string, in io.Reader, out, errOut io.Writer) int {
 	a := &app{in: in, out: out, err: errOut, now: time.Now, every: watchEvery}
 	root := a.root()
 	root.SetArgs(args)
-	err := root.ExecuteContext(ctx)
+	err := root.Execute()
 	if err == nil {
 		return exitDone
 	}

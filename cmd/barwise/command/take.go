@@ -41,7 +41,9 @@ name says (2026-05-14-1603.txt), else when the file was written.`,
   barwise take --watch ~/phone/notes
   barwise take --hive orchard --at "2026-05-14 16:00" -`,
 		Args: wants(1, math.MaxInt, "FILE or DIR"),
-		RunE: func(cmd *cobra.Command, names []string) error { return a.runTake(cmd.Context(), names, o) },
+		RunE: func(_ *cobra.Command, names []string) error {
+			return heeding(func(ctx context.Context) error { return a.runTake(ctx, names, o) })
+		},
 	}
 	cmd.Flags().BoolVar(&o.json, "json", false, "print the inspections taken in, one a line")
 	cmd.Flags().BoolVar(&o.link, "link", false, "leave recordings where they are, and keep no copy")
