@@ -30,7 +30,7 @@ func BenchmarkFindWarm(b *testing.B) {
 		b.Fatal(err)
 	}
 	for _, words := range []string{"chalkbrood", "neighbour swarmed", "supersedure cells", "queen seen", "drone brood", "patchy brood hive 17",
-		"which hives had chalkbrood", "how many stings in 2021"} {
+		"which hives had chalkbrood", "how many stings in 2021", "highest mite count", "days between queen sightings"} {
 		b.Run(words, func(b *testing.B) {
 			for b.Loop() {
 				q := understand(words, parser, hives, askedOn)
