@@ -13,6 +13,7 @@ import (
 
 	"barwise/colony"
 	"barwise/index"
+	"barwise/parse"
 )
 
 type findOptions struct {
@@ -67,11 +68,7 @@ func (a *app) runFind(words string, o findOptions) error {
 		return wrongUse("--limit is a number of hits, not %d", o.limit)
 	}
 	return a.withRecords(func(s *index.Store) error {
-		parser, err := parserFor(s)
-		if err != nil {
-			return err
-		}
-		hives, err := s.Hives()
+		parser, hives, err := readerOfQuestions(s)
 		if err != nil {
 			return err
 		}
@@ -98,6 +95,19 @@ func (a *app) runFind(words string, o findOptions) error {
 		}
 		return a.printReply(r, words, o)
 	})
+}
+
+// readerOfQuestions makes what a question is read with: the parser, while the
+// names of the hives are looked up.
+func readerOfQuestions(s *index.Store) (parser *parse.Parser, hives []string, err error) {
+	made := make(chan error, 1)
+	go func() {
+		var err error
+		parser, err = parserFor(s)
+		made <- err
+	}()
+	hives, err = s.Hives()
+	return parser, hives, errors.Join(<-made, err)
 }
 
 // some names the first of a list, and how many more there are.
