@@ -38,10 +38,12 @@ type TimedWord struct {
 }
 
 // OwnWords are the keeper's own additions to the vocabulary: what a recogniser
-// or a typist writes for a word (Aliases, heard → said), plants, and hives by
-// names that no rule would take for one.
+// or a typist writes for a word (Aliases, heard → said), plants, hives by names
+// that no rule would take for one, and how words sound that a recogniser does
+// not know (Sounds, word → spelt as it sounds).
 type OwnWords struct {
 	Aliases map[string]string `json:"aliases,omitempty" toml:"aliases,omitempty"`
+	Sounds  map[string]string `json:"sounds,omitempty" toml:"sounds,omitempty"`
 	Plants  []string          `json:"plants,omitempty" toml:"plants,omitempty"`
 	Hives   []string          `json:"hives,omitempty" toml:"hives,omitempty"`
 }

@@ -116,12 +116,12 @@ func TestImportOfTheSameNoteTakenElsewhere(t *testing.T) {
 
 func TestImportJoinsOwnWords(t *testing.T) {
 	s := indextest.MustOpen(t)
-	if err := s.SetOwnWords(colony.OwnWords{Aliases: map[string]string{"a": "mine"}, Plants: []string{"lime"}}); err != nil {
+	if err := s.SetOwnWords(colony.OwnWords{Aliases: map[string]string{"a": "mine"}, Sounds: map[string]string{"c": "see"}, Plants: []string{"lime"}}); err != nil {
 		t.Fatal(err)
 	}
-	done := mustImport(t, s, `{"kind":"words","words":{"aliases":{"a":"theirs","b":"both"},"plants":["lime","clover"],"hives":["x"]}}`)
+	done := mustImport(t, s, `{"kind":"words","words":{"aliases":{"a":"theirs","b":"both"},"sounds":{"c":"sea","d":"dee"},"plants":["lime","clover"],"hives":["x"]}}`)
 	own, _ := s.OwnWords()
-	if got := fmt.Sprint(own); !done.Words || got != "{map[a:mine b:both] [lime clover] [x]}" {
+	if got := fmt.Sprint(own); !done.Words || got != "{map[a:mine b:both] map[c:see d:dee] [lime clover] [x]}" {
 		t.Errorf("%s, %+v", got, done)
 	}
 }

@@ -155,11 +155,9 @@ func (in *importer) words(tx *bolt.Tx, own colony.OwnWords) error {
 	if err != nil {
 		return err
 	}
-	joined := colony.OwnWords{Aliases: maps.Clone(own.Aliases), Plants: join(here.Plants, own.Plants), Hives: join(here.Hives, own.Hives)}
-	if joined.Aliases == nil {
-		joined.Aliases = here.Aliases
-	} else {
-		maps.Copy(joined.Aliases, here.Aliases)
+	joined := colony.OwnWords{
+		Aliases: joinMaps(here.Aliases, own.Aliases), Sounds: joinMaps(here.Sounds, own.Sounds),
+		Plants: join(here.Plants, own.Plants), Hives: join(here.Hives, own.Hives),
 	}
 	before, _ := json.Marshal(here)
 	after, err := json.Marshal(joined)
@@ -170,6 +168,16 @@ func (in *importer) words(tx *bolt.Tx, own colony.OwnWords) error {
 	in.done.Words = true
 	var n int
 	return put(&n, tx.Bucket(bucketWords).Put(ownWordsKey, after))
+}
+
+// joinMaps adds to what is here; where both know a word, what is here stays.
+func joinMaps(here, more map[string]string) map[string]string {
+	if len(more) == 0 {
+		return here
+	}
+	joined := maps.Clone(more)
+	maps.Copy(joined, here)
+	return joined
 }
 
 func join(here, more []string) []string {

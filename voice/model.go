@@ -71,10 +71,10 @@ func isFile(path string) bool {
 
 // ModelOptions say what a model is built from and where it is kept.
 type ModelOptions struct {
-	Dir            string              // the cache folder; made when missing
-	Phrases        []Phrases           // what the keeper may say
-	Pronunciations map[string][]string // the keeper's own, by word, each in CMU phones
-	General        int                 // words of general English; 0 takes the default of 5000
+	Dir     string            // the cache folder; made when missing
+	Phrases []Phrases         // what the keeper may say
+	Sounds  map[string]string // the keeper's own words, each spelt as it sounds: "phacelia" as "fuh seal yuh"
+	General int               // words of general English; 0 takes the default of 5000
 }
 
 // BuildModel makes the keeper's model out of the stock one: a trigram model of
@@ -123,8 +123,8 @@ func (o *ModelOptions) key(stock Model) (string, error) {
 			fmt.Fprintln(h, w, s)
 		}
 	}
-	for _, w := range slices.Sorted(maps.Keys(o.Pronunciations)) {
-		fmt.Fprintln(h, w, o.Pronunciations[w])
+	for _, w := range slices.Sorted(maps.Keys(o.Sounds)) {
+		fmt.Fprintln(h, w, o.Sounds[w])
 	}
 	return hex.EncodeToString(h.Sum(nil)), nil
 }
@@ -141,8 +141,14 @@ func (o *ModelOptions) build(ctx context.Context, stock Model, dir string) error
 			dict.add(w, p)
 		}
 	}
-	for w, phones := range o.Pronunciations {
-		dict[strings.ToLower(w)] = phones
+	sounds := map[string]string{}
+	for w, sound := range o.Sounds {
+		sounds[strings.ToLower(w)] = dict.sound(sound)
+	}
+	for w, phones := range sounds {
+		if phones != "" {
+			dict.add(w, phones)
+		}
 	}
 	general, err := readTrieLM(stock.Language)
 	if err != nil {

@@ -223,7 +223,7 @@ func TestMixtureKnowsBoth(t *testing.T) {
 func TestBuiltModelIsKept(t *testing.T) {
 	stock := stockModel(t)
 	dir := t.TempDir()
-	o := ModelOptions{Dir: dir, Phrases: []Phrases{Texts{"the zorblefritz hive", "bar four eggs"}}, Pronunciations: map[string][]string{"Eggs": {"EH G Z", "AE G Z"}}, General: 200}
+	o := ModelOptions{Dir: dir, Phrases: []Phrases{Texts{"the zorblefritz hive", "bar four eggs"}}, Sounds: map[string]string{"Zorblefritz": "zor bull frits", "eggs": "aches"}, General: 200}
 	m, err := BuildModel(context.Background(), stock, o)
 	if err != nil {
 		t.Fatal(err)
@@ -232,7 +232,7 @@ func TestBuiltModelIsKept(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"zorblefritz Z AO R B", "\neggs EH G Z\neggs(2) AE G Z\n", "\nseventeen "} {
+	for _, want := range []string{"zorblefritz Z AO R B UH L F R IH T S\n", "\neggs EH G Z\neggs(2) EY K S\n", "\nseventeen "} {
 		if !strings.Contains("\n"+string(words), want) {
 			t.Errorf("the dictionary lacks %q", want)
 		}

@@ -79,6 +79,18 @@ func (d dictionary) pronounce(word string) []string {
 	return nil
 }
 
+// sound gives the phones of a word that is spelt as it sounds, in pieces that
+// are words or that the rules of spelling can say.
+func (d dictionary) sound(spelt string) string {
+	var phones []string
+	for _, piece := range plainTokens(spelt) {
+		if p := d.pronounce(piece); len(p) > 0 {
+			phones = append(phones, p[0])
+		}
+	}
+	return strings.Join(phones, " ")
+}
+
 // Endings and beginnings that a new word may put to a known one.
 var (
 	endings    = []struct{ letters, phones string }{{"less", "L AH S"}, {"ness", "N AH S"}, {"ly", "L IY"}, {"ing", "IH NG"}, {"ish", "IH SH"}, {"er", "ER"}, {"s", "Z"}, {"'s", "Z"}, {"y", "IY"}}

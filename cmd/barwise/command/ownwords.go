@@ -18,7 +18,7 @@ func (a *app) words() *cobra.Command {
 		Use:   "words",
 		Short: "Your own words and measures",
 		Long: `Words lists what you have taught barwise: words that a recogniser or your thumb
-writes for others, plants, and names of hives; and what it reckons with: the
+writes for others, plants, names of hives, and how a word sounds; and what it reckons with: the
 measures of your hives, the winter target, limits for mites, the half of the
 earth. Words are used whenever a note is read from now on; what was read before
 stays as it is.`,
@@ -26,6 +26,7 @@ stays as it is.`,
   barwise words alias "queen's ells" "queen cells"
   barwise words plant phacelia
   barwise words hive "the old lady"
+  barwise words sound phacelia "fuh seal yuh"
   barwise words forget phacelia
   barwise words box --top 430 --bottom 180 --depth 290
   barwise words box --hive pond --top 380 --bottom 150 --depth 250
@@ -39,6 +40,12 @@ stays as it is.`,
 				own.Aliases = map[string]string{}
 			}
 			own.Aliases[strings.ToLower(args[0])] = strings.ToLower(args[1])
+		}),
+		a.teach("sound WORD HOW", "WORD sounds like HOW, for recordings: spell it as you say it", 2, func(own *colony.OwnWords, args []string) {
+			if own.Sounds == nil {
+				own.Sounds = map[string]string{}
+			}
+			own.Sounds[strings.ToLower(args[0])] = strings.ToLower(args[1])
 		}),
 		a.teach("plant NAME", "NAME is a plant", 1, func(own *colony.OwnWords, args []string) {
 			own.Plants = added(own.Plants, args[0])
@@ -60,7 +67,7 @@ func added(list []string, word string) []string {
 // teach is a subcommand that adds to the own words.
 func (a *app) teach(use, short string, n int, add func(*colony.OwnWords, []string)) *cobra.Command {
 	return &cobra.Command{Use: use, Short: short, Args: wants(n, n, strings.Join(strings.Fields(use)[1:], " and ")),
-		Example: "  barwise words " + strings.NewReplacer("HEARD", `"bear three"`, "SAID", `"bar three"`, "NAME", "phacelia").Replace(use),
+		Example: "  barwise words " + strings.NewReplacer("HEARD", `"bear three"`, "SAID", `"bar three"`, "WORD", "phacelia", "HOW", `"fuh seal yuh"`, "NAME", "phacelia").Replace(use),
 		RunE: func(_ *cobra.Command, args []string) error {
 			return a.changeWords(func(own *colony.OwnWords) error {
 				for _, word := range args {
@@ -82,10 +89,12 @@ func (a *app) forget() *cobra.Command {
 			return a.changeWords(func(own *colony.OwnWords) error {
 				is := func(w string) bool { return w == word }
 				_, alias := own.Aliases[word]
-				if !alias && !slices.ContainsFunc(own.Plants, is) && !slices.ContainsFunc(own.Hives, is) {
+				_, sound := own.Sounds[word]
+				if !alias && !sound && !slices.ContainsFunc(own.Plants, is) && !slices.ContainsFunc(own.Hives, is) {
 					return undone("%q is none of your own words", clean(word))
 				}
 				delete(own.Aliases, word)
+				delete(own.Sounds, word)
 				own.Plants, own.Hives = slices.DeleteFunc(own.Plants, is), slices.DeleteFunc(own.Hives, is)
 				return nil
 			})
@@ -99,7 +108,7 @@ func (a *app) changeWords(change func(*colony.OwnWords) error) error {
 		if err != nil {
 			return err
 		}
-		own.Aliases = maps.Clone(own.Aliases)
+		own.Aliases, own.Sounds = maps.Clone(own.Aliases), maps.Clone(own.Sounds)
 		if err := change(&own); err != nil {
 			return err
 		}
@@ -126,6 +135,9 @@ func (a *app) listWords() error {
 	}
 	for _, heard := range slices.Sorted(maps.Keys(own.Aliases)) {
 		fmt.Fprintf(a.out, "alias  %s → %s\n", oneLine(heard), oneLine(own.Aliases[heard]))
+	}
+	for _, word := range slices.Sorted(maps.Keys(own.Sounds)) {
+		fmt.Fprintf(a.out, "sound  %s, said %s\n", oneLine(word), oneLine(own.Sounds[word]))
 	}
 	for _, plant := range own.Plants {
 		fmt.Fprintf(a.out, "plant  %s\n", oneLine(plant))

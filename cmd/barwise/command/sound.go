@@ -53,8 +53,9 @@ func (a *app) earsFor(command string) *ears {
 
 // keeper is what earlier notes tell of the person who speaks.
 type keeper struct {
-	phrases    voice.Texts // how they talk: confirmed notes and own words
-	recordings []string    // hashes of those that confirmed notes come from, the newest last
+	phrases    voice.Texts       // how they talk: confirmed notes and own words
+	sounds     map[string]string // how own words sound
+	recordings []string          // hashes of those that confirmed notes come from, the newest last
 }
 
 // voicesUsed is how many earlier recordings tell what the keeper sounds like:
@@ -145,6 +146,7 @@ func (e *ears) recogniser(ctx context.Context) (voice.Recogniser, error) {
 	rec.Model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{
 		Dir:     filepath.Join(xdg.CacheHome, "barwise", "model"),
 		Phrases: append(voice.TradePhrases(sayings), e.keeper.phrases),
+		Sounds:  e.keeper.sounds,
 	})
 	return rec, err
 }
@@ -168,6 +170,11 @@ func talk(s *index.Store) (k keeper, err error) {
 	for _, said := range own.Aliases {
 		texts = append(texts, said)
 	}
+	for word := range own.Sounds {
+		texts = append(texts, word)
+	}
+	slices.Sort(texts) // of a map they come in any order, and the model is kept by what it was made of
+	k.sounds = own.Sounds
 	seen := map[string]bool{}
 	for r, err := range s.Records(index.Filter{States: []colony.State{colony.Confirmed}}) {
 		if err != nil {
