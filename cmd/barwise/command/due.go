@@ -122,22 +122,26 @@ func (ap *apiary) due(today colony.Date) []colony.DueItem {
 }
 
 func (a *app) printDue(items []colony.DueItem, today colony.Date) {
-	out, style := guard{a.out}, stylesFor(a.out)
+	out, style, wide := guard{a.out}, stylesFor(a.out), a.width()
 	names := 0
 	for _, d := range items {
 		names = max(names, ansi.StringWidth(oneLine(d.Hive)))
 	}
+	below := "\n" + strings.Repeat(" ", names+26)
 	for _, d := range items {
-		when := longDate(d.On)
-		text := fmt.Sprintf("%s  %-15s  %s  %s", style.topic.Render(shortCode(d)), when, style.head.Render(fmt.Sprintf("%-*s", names, oneLine(d.Hive))), oneLine(d.What))
+		what := oneLine(d.What)
 		switch {
 		case d.Status != colony.StatusOpen:
-			text += fmt.Sprintf("  [%s: %s]", d.Status, oneLine(d.Closed))
+			what += fmt.Sprintf("  [%s: %s]", d.Status, oneLine(d.Closed))
 		case isOverdue(d, today):
-			text += "  " + style.flag.Render("overdue")
+			what += "  " + style.flag.Render("overdue")
 		}
-		fmt.Fprintln(out, text)
-		fmt.Fprintf(out, "%*s%s\n", names+26, "", oneLine(d.Why))
+		lines := what + "\n" + oneLine(d.Why)
+		if wide > len(below)+20 {
+			lines = ansi.Wordwrap(lines, wide-len(below)+1, "")
+		}
+		fmt.Fprintf(out, "%s  %-15s  %s  %s\n", style.topic.Render(shortCode(d)), longDate(d.On),
+			style.head.Render(fmt.Sprintf("%-*s", names, oneLine(d.Hive))), strings.ReplaceAll(lines, "\n", below))
 	}
 }
 

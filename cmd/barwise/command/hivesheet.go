@@ -26,7 +26,7 @@ func (h hiveSheet) print(ap *colony.Appraisal, of *apiary, explain bool) {
 	h.lastOnes(history)
 	if explain {
 		for _, e := range ap.Explanations() {
-			fmt.Fprintf(h.out, "\n%s\n", clean(e.String()))
+			fmt.Fprintf(h.out, "\n%s\n", explained(e, h.wide))
 		}
 	}
 }

@@ -108,6 +108,25 @@ func (s sheet) entry(topic, text string) {
 	}
 }
 
+// explained is how a number came about, wrapped below the column in which its
+// texts stand; width 0 is no wrapping.
+func explained(e colony.Explanation, wide int) string {
+	const column = 11
+	text := clean(e.String())
+	if wide <= column+20 {
+		return text
+	}
+	lines := strings.Split(text, "\n")
+	for i, line := range lines {
+		label := ""
+		if i > 0 && len(line) > column {
+			label, line = line[:column], line[column:]
+		}
+		lines[i] = label + strings.ReplaceAll(ansi.Wordwrap(line, wide-column, ""), "\n", "\n"+strings.Repeat(" ", column))
+	}
+	return strings.Join(lines, "\n")
+}
+
 // flagged lists the checks of the phrase's leaves.
 func flagged(p phrase, checks []colony.Check) []colony.Check {
 	var out []colony.Check

@@ -191,7 +191,7 @@ func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) er
 		}
 		fmt.Fprintf(out, "  %s\n\n", t.Says)
 		if explain {
-			fmt.Fprintln(out, clean(t.trend.Explain(m.What, m.Unit).String()))
+			fmt.Fprintln(out, explained(t.trend.Explain(m.What, m.Unit), a.width()))
 		}
 	}
 	width := 78

@@ -181,3 +181,20 @@ func svgTexts(t *testing.T, svg []byte) string {
 		}
 	}
 }
+
+// An explanation keeps its two columns on a narrow screen.
+func TestExplanationIsWrappedInItsColumn(t *testing.T) {
+	e := colony.Explanation{What: "queen", Result: "laying", Formula: strings.Repeat("eggs and larvae ", 9),
+		Inputs: []colony.Input{{Name: "speaks for it", Value: "eggs seen", From: "20 May, bars.4.eggs"}}}
+	for i, line := range strings.Split(explained(e, 40), "\n") {
+		if len(line) > 40 {
+			t.Errorf("line of %d columns: %q", len(line), line)
+		}
+		if column := line[2:11]; i > 1 && strings.TrimSpace(column) != "" && column != "from     " {
+			t.Errorf("text in the first column: %q", line)
+		}
+	}
+	if got, want := explained(e, 0), e.String(); got != want {
+		t.Errorf("without a width: %q", got)
+	}
+}
