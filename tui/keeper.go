@@ -37,8 +37,9 @@ type Reader interface {
 
 // Player plays a stretch of a note's recording.
 type Player interface {
-	// Play starts at from and stops at to, in seconds, at a tempo: 1 as it was
-	// said, less for slower. A new call stops the one before. It returns at once.
+	// Play plays from and to these seconds at a tempo: 1 as it was said, less for
+	// slower. It returns when the sound has ended. A new call, from another
+	// goroutine, stops the one before.
 	Play(rec colony.Recording, from, to, tempo float64) error
 	// Stop ends what is playing; the review calls it as the person leaves.
 	Stop()

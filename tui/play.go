@@ -21,6 +21,7 @@ func (a *app) play(pace int) tea.Cmd {
 		return nil
 	}
 	player, recording, tempo := a.desk.opts.Player, *s.note.Recording, tempos[s.pace]
+	a.say("playing “%s”%s", s.quote(s.chosen()), [...]string{"", ", slower", ", slower still"}[s.pace])
 	return func() tea.Msg {
 		if err := player.Play(recording, from, to, tempo); err != nil {
 			return playMsg{err}

@@ -230,6 +230,7 @@ func TestWordsOfALeafArePlayed(t *testing.T) {
 	if player.from != 5-playMargin || player.to != 5.5+playMargin {
 		t.Errorf("played from %g to %g", player.from, player.to)
 	}
+	d.sees("playing “eggs”")
 	var heard []float64
 	for _, key := range []string{"ctrl+p", "ctrl+p", "ctrl+l", "ctrl+l", "ctrl+l", "ctrl+p"} {
 		player.tempo = 0
