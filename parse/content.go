@@ -17,7 +17,7 @@ func (s *scan) empty(i int) bool {
 		return false
 	}
 	if s.combSpoken {
-		s.found = append(s.found, &finding{class: ofComb, what: "empty", present: true, at: i, items: []*item{it}, rule: "empty-comb", bars: bars, located: true})
+		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: "empty", present: true, at: i, items: s.r.these(it), rule: "empty-comb", bars: bars, located: true}))
 		return true
 	}
 	r.comb(bars, "size", "bare", r.why("comb-bare", "", it))
@@ -49,7 +49,7 @@ func (s *scan) content(i int) {
 		s.list--
 	}
 	for what := range strings.FieldsSeq(rule.Value) {
-		f := &finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: []*item{it}, rule: rule.ID, list: s.list}
+		f := s.r.newFinding(finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
 		s.describe(f, i)
 		if denied {
 			f.cue = s.noCue
@@ -226,7 +226,7 @@ func (s *scan) stagedBrood(i int) {
 	if what == "" {
 		return
 	}
-	f := &finding{class: ofComb, what: what, present: true, at: i, items: []*item{it}, rule: s.r.rule(it, kStage).ID, list: s.list}
+	f := s.r.newFinding(finding{class: ofComb, what: what, present: true, at: i, items: s.r.these(it), rule: s.r.rule(it, kStage).ID, list: s.list})
 	s.describe(f, i)
 	s.found = append(s.found, f)
 	s.before = modifiers{}

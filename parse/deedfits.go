@@ -37,7 +37,8 @@ var fitsBy = map[string]func(*fitting) bool{
 // rule's deed.
 func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 	fit, ok := fitsBy[rule.Value]
-	return ok && fit(&fitting{reader: r, c: c, d: d, i: i, rule: rule, text: c.items[i].text, args: c.items[i+1 : end], pre: c.items[:i]})
+	r.fit = fitting{reader: r, c: c, d: d, i: i, rule: rule, text: c.items[i].text, args: c.items[i+1 : end], pre: c.items[:i]}
+	return ok && fit(&r.fit)
 }
 
 func (f *fitting) addBar() bool {

@@ -78,7 +78,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 		return nil
 	}
 	for _, rule := range r.senses(&c.items[i]) {
-		d := &deed{do: rule.Value, at: i, items: []*item{&c.items[i]}, rule: rule.ID}
+		d := r.newDeed(deed{do: rule.Value, at: i, items: r.these(&c.items[i]), rule: rule.ID})
 		if r.fits(c, d, i, end, rule) {
 			r.argue(c, d, i, end)
 			return d

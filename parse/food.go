@@ -15,7 +15,7 @@ func (r *reader) moreBars(c *clause) {
 		if !r.isWord(it, "another") && !counted || it.used {
 			continue
 		}
-		d := &deed{do: "add_bar", at: i, items: []*item{it}, rule: "add-done", count: &quantity{lo: 1}}
+		d := r.newDeed(deed{do: "add_bar", at: i, items: r.these(it), rule: "add-done", count: &quantity{lo: 1}})
 		it.used = true
 		for k := i + 1; k < len(c.items) && k <= i+5; k++ {
 			if ref := &c.items[k]; ref.is(kBars) && c.items[k-1].is(kAfter) {
@@ -47,7 +47,7 @@ func (r *reader) barsIn(c *clause) {
 		if at < 0 {
 			continue
 		}
-		d := &deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]}
+		d := r.newDeed(deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]})
 		for j := i; j <= at; j++ {
 			c.items[j].used = true
 			d.items = append(d.items, &c.items[j])
@@ -110,7 +110,7 @@ func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
 		return nil
 	}
 	size := it.size
-	return &deed{do: do, at: i, items: []*item{it, &c.items[k]}, rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])}
+	return r.newDeed(deed{do: do, at: i, items: r.these(it, &c.items[k]), rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])})
 }
 
 func (r *reader) givenWord(c *clause) bool {

@@ -28,7 +28,7 @@ func (s *scan) moreCells(i int) bool {
 	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
 		return false
 	}
-	s.found = append(s.found, &finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: []*item{s.at(i)}, rule: last.rule, form: "more"})
+	s.found = append(s.found, s.r.newFinding(finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
 	return true
 }
 
@@ -41,7 +41,7 @@ func (s *scan) share(i int, v float64) {
 		next = s.at(k + 1)
 	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
-		s.before = modifiers{extent: extent{cover: v, hasCover: true}, items: []*item{it}, at: i}
+		s.before = modifiers{extent: extent{cover: v, hasCover: true}, items: s.r.these(it), at: i}
 		return
 	}
 	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && !(next != nil && next.any(kContent, kFull) && next.pause == none && (s.before.set() || s.sharedBefore())) {
@@ -162,6 +162,6 @@ func (s *scan) elsewhereToo(i int, amount string) bool {
 	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !s.r.sameSentence {
 		return false
 	}
-	s.found = append(s.found, &finding{class: ofComb, what: f.what, present: true, extent: extent{amount: amount}, at: i, items: []*item{s.at(i)}, rule: f.rule})
+	s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: f.what, present: true, extent: extent{amount: amount}, at: i, items: s.r.these(s.at(i)), rule: f.rule}))
 	return true
 }

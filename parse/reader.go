@@ -83,8 +83,12 @@ type desk struct {
 	cuts   [][2]int // its sentences
 	list   []clause // of the sentence in hand
 
-	spans arena[colony.Span]
-	spare []*builder
+	spans    arena[colony.Span]
+	refs     arena[*item]
+	findings arena[finding]
+	acts     arena[deed]
+	fit      fitting
+	spare    []*builder
 }
 
 // clear forgets the note that was read, and keeps the desk.
@@ -99,6 +103,9 @@ func (r *reader) clear() {
 	clear(r.byHive)
 	clear(r.saidOf)
 	r.spans.reset()
+	r.refs.reset()
+	r.findings.reset()
+	r.acts.reset()
 	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
 }
 
@@ -301,4 +308,21 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 		return nil
 	}
 	return out
+}
+
+// these lists items, with room for a few more.
+func (r *reader) these(items ...*item) []*item {
+	return append(r.refs.take(len(items) + 3)[:0], items...)
+}
+
+func (r *reader) newFinding(f finding) *finding {
+	place := &r.findings.take(1)[0]
+	*place = f
+	return place
+}
+
+func (r *reader) newDeed(d deed) *deed {
+	place := &r.acts.take(1)[0]
+	*place = d
+	return place
 }
