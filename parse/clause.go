@@ -254,10 +254,16 @@ func (r *reader) twofold(it *item) bool {
 	return done && todo
 }
 
+// cueing are the kinds of words that can be a clause's cue.
+var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast)
+
 // cues reads the clause's own cues.
 func (r *reader) cues(c *clause) {
 	for k := range c.items {
 		it := &c.items[k]
+		if !it.anyOf(cueing) {
+			continue
+		}
 		words := r.text[it.start:it.end]
 		switch {
 		case it.is(kDate) && c.when == nil:

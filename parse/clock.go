@@ -83,6 +83,9 @@ func (r *reader) pastHour(items []item, i int) (int, int) {
 // clockFigure reads 14:30, 2.30 or a bare hour; clear says that it has
 // minutes. The hour is -1 where the text is no time.
 func clockFigure(text string) (hour, minute int, clear bool) {
+	if text == "" || !isDigit(text[0]) {
+		return -1, 0, false // as nearly every word
+	}
 	h, m, two := strings.Cut(strings.Replace(text, ":", ".", 1), ".")
 	hour, err := strconv.Atoi(h)
 	if err != nil || hour < 0 || hour > 23 {

@@ -7,7 +7,7 @@ import (
 
 // namesHives reports whether the numbers of several hives begin at item i.
 func (r *reader) namesHives(items []item, i int) bool {
-	return i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
+	return i+1 < len(items) && items[i+1].is(kNum) && barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
 }
 
 // severalHives reads "hives 1 and 3", which opens no inspection.

@@ -121,8 +121,6 @@ func (l *lexer) measureAt(i int) (measure, int) {
 	return l.measures.of(l.text, l.toks, i, q, j)
 }
 
-func (l *lexer) mayStart(i int) bool { return l.mayBeNumber(l.toks[i]) }
-
 // items appends the items of the tokens to out[:0].
 func (l *lexer) items(toks []token, out []item) []item {
 	l.toks, l.numberOf, out = toks, 0, out[:0]
@@ -154,7 +152,7 @@ func (l *lexer) item(i int, it *item) int {
 			it.n, it.dur, it.size = with.n, with.dur, with.size
 		}
 	}
-	if l.mayBeNumber(l.toks[i]) {
+	if l.toks[i].has(numeral) {
 		if alt, j := l.figure(i); j > end || j == end && j > i && !it.any(kColour, kSeen) {
 			if j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0 { // "zero eggs" denies and counts
 				it.n = alt.n
@@ -277,10 +275,12 @@ func (l *lexer) place(it *item, i, end int) {
 		marks |= t.flags
 	}
 	it.misheard, it.misspelt = marks&misheard != 0, marks&misspelt != 0
-	if marks&respelt != 0 {
+	it.text = l.text[it.start:it.end]
+	switch {
+	case marks&respelt != 0:
 		it.text = l.spelt(l.toks[i:end])
-	} else {
-		it.text = strings.ToLower(l.text[it.start:it.end])
+	case marks&cased != 0:
+		it.text = strings.ToLower(it.text)
 	}
 	if end == i+1 && marks&(misheard|respelt|digits) == 0 {
 		it.lists = first.lists // looked up with the word

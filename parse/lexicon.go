@@ -21,7 +21,6 @@ type lexicon struct {
 	measures    *measures
 	mishearings [][]*heard // by first word
 	byWords     wordSet    // by, since: a day may follow
-	numeric     wordSet    // can begin a number, date or measure
 
 	hiveID, colonyID, hID, theID wordID
 }
@@ -114,7 +113,7 @@ func (l *lexicon) addNumeric() {
 	for id := firstWordID; int(id) < len(l.words.words); id++ {
 		t := token{id: id}
 		if l.numbers.of(t).kind != notNumber || l.dates.of(t).kind != notDate || int(id) < len(l.measures.units) && l.measures.units[id] != "" {
-			l.numeric.add(id)
+			l.words.numeric.add(id)
 		}
 	}
 }
@@ -216,7 +215,10 @@ func (c *context) fits(l *lexicon, toks []token, i int, pausedOff bool) bool {
 func (l *lexicon) mend(toks []token, out []token) []token {
 	out = out[:0]
 	for i := 0; i < len(toks); {
-		h := l.misheardAt(toks, i, out)
+		var h *heard
+		if id := int(toks[i].id); id < len(l.mishearings) && l.mishearings[id] != nil {
+			h = l.misheardAt(toks, i, out)
+		}
 		if h == nil {
 			out = append(out, toks[i])
 			i++
@@ -228,9 +230,12 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 			f = respelt
 		}
 		for k, id := range h.said {
-			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}
+			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | cased | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}
 			if k == 0 {
 				t.pause = toks[i].pause
+			}
+			if l.words.numeral(id) {
+				t.flags |= numeral
 			}
 			out = append(out, t)
 		}
@@ -240,9 +245,6 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 }
 
 func (l *lexicon) misheardAt(toks []token, i int, before []token) *heard {
-	if toks[i].id < firstWordID || int(toks[i].id) >= len(l.mishearings) {
-		return nil
-	}
 candidates:
 	for _, h := range l.mishearings[toks[i].id] {
 		n := len(h.words)
@@ -269,12 +271,4 @@ candidates:
 		return h
 	}
 	return nil
-}
-
-// mayBeNumber reports whether a token can begin a number, date or measure.
-func (l *lexicon) mayBeNumber(t token) bool {
-	if t.id < firstWordID {
-		return t.id != idUnknown
-	}
-	return l.numeric.has(t.id)
 }

@@ -40,6 +40,7 @@ const (
 	visiting
 	oftenMisspelt
 	speltRight
+	scales
 	listCount
 )
 
@@ -78,6 +79,7 @@ var listNames = [listCount]string{
 	visiting:           "visiting",
 	oftenMisspelt:      "often misspelt",
 	speltRight:         "spelt right",
+	scales:             "scales",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -383,9 +383,8 @@ type filled struct {
 	size measure
 }
 
-// slotReader reads what can stand for a slot.
+// slotReader reads what can stand for a slot; nil reads nothing.
 type slotReader interface {
-	mayStart(i int) bool // whether anything for a slot can begin at a token
 	quantityAt(i int) (quantity, int)
 	durationAt(i int) (span, int)
 	measureAt(i int) (measure, int)
@@ -405,7 +404,7 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 			return best
 		}
 		word := toks[j].id
-		if st.slotted && slots.mayStart(j) || at != theStart && m.graph.loose.has(word) {
+		if st.slotted && slots != nil && toks[j].has(numeral) || at != theStart && m.graph.loose.has(word) {
 			break
 		}
 		to := nowhere
@@ -462,7 +461,7 @@ func (s *search) from(at int32, i int, so passed) {
 			s.from(at, i+1, passed{so.with, true, true}) // "chewing their way right out", "is still open"
 		}
 	}
-	if slotted && s.slots.mayStart(i) {
+	if slotted && s.slots != nil && s.toks[i].has(numeral) {
 		s.fill(slots, i, so)
 	}
 }

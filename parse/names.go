@@ -103,7 +103,7 @@ func (r *reader) wordNames(t token) bool {
 }
 
 func (r *reader) plantOrColour(t token) bool {
-	best := r.lex.matcher.longest([]token{t}, 0, plainWalk{})
+	best := r.lex.matcher.longest([]token{t}, 0, nil)
 	for _, n := range best.rules {
 		if k := r.kindOf[n]; k == kPlant || k == kColour {
 			return true
@@ -162,7 +162,7 @@ func (r *reader) mayName(toks []token, i int) bool {
 	if t.id == idUnknown {
 		return true
 	}
-	best := r.lex.matcher.longest(toks[:i+1], i, plainWalk{})
+	best := r.lex.matcher.longest(toks[:i+1], i, nil)
 	if best.end == i {
 		return true
 	}
@@ -251,7 +251,7 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 
 // weighSaid weighs what begins at a word that is said of a name.
 func (r *reader) weighSaid(toks []token, k int) int {
-	for _, n := range r.lex.matcher.longest(toks, k, plainWalk{}).rules {
+	for _, n := range r.lex.matcher.longest(toks, k, nil).rules {
 		switch r.kindOf[n] {
 		case kTemper, kStrength, kStores, kBees, kDo, kSign:
 			return enough
@@ -281,11 +281,3 @@ func linesAfter(toks []token, end int) bool {
 	}
 	return n >= 5
 }
-
-// plainWalk matches words alone, without numbers.
-type plainWalk struct{}
-
-func (plainWalk) mayStart(int) bool                { return false }
-func (plainWalk) quantityAt(i int) (quantity, int) { return quantity{}, i }
-func (plainWalk) durationAt(i int) (span, int)     { return span{}, i }
-func (plainWalk) measureAt(i int) (measure, int)   { return measure{}, i }

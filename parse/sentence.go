@@ -310,7 +310,7 @@ func (r *reader) plantInFlower(c *clause) {
 // its weight ("hive five twenty six kilos", going down the row with the scale).
 func (r *reader) weighed(c *clause) {
 	for k := range c.items {
-		if r.isWord(&c.items[k], "scale", "scales", "balance") {
+		if c.items[k].lists.has(scales) {
 			r.scaleSentence = r.sentenceNo
 		}
 	}

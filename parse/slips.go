@@ -9,24 +9,17 @@ const longestSlip = 24
 
 // slips finds the word of the trade that a misspelt one was meant for: one letter
 // missing, too many or wrong, or two that changed places. The first letter is
-// taken for right. It looks words up by what is left of them when a letter is
-// taken out, as in the symmetric delete algorithm.
+// taken for right, so that few words are to be compared.
 type slips struct {
-	meant map[string][]wordID // by spelling, whole or with a letter left out
-	words []string            // by wordID
+	meant [1 << 8][]wordID // by first letter, in the order of the vocabulary
+	words []string         // by wordID
 }
 
 func newSlips(v *vocabulary, l lists) *slips {
-	s := &slips{meant: map[string][]wordID{}, words: v.words}
-	for word, in := range l {
-		id := v.entries[word].id
-		if !in.has(oftenMisspelt) || id == idUnknown {
-			continue
-		}
-		s.meant[word] = append(s.meant[word], id)
-		for i := range word {
-			rest := word[:i] + word[i+1:]
-			s.meant[rest] = append(s.meant[rest], id)
+	s := &slips{words: v.words}
+	for id, word := range v.words {
+		if l.in(oftenMisspelt, word) {
+			s.meant[word[0]] = append(s.meant[word[0]], wordID(id))
 		}
 	}
 	return s
@@ -38,21 +31,13 @@ func (s *slips) find(unknown []byte) wordID {
 	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
 		return idUnknown
 	}
-	var short [longestSlip]byte
-	best := s.nearest(unknown, unknown, idUnknown)
-	for i := range unknown {
-		best = s.nearest(append(append(short[:0], unknown[:i]...), unknown[i+1:]...), unknown, best)
-	}
-	return best
-}
-
-func (s *slips) nearest(rest, unknown []byte, best wordID) wordID {
-	for _, id := range s.meant[string(rest)] {
-		if (best == idUnknown || id < best) && s.words[id][0] == unknown[0] && oneSlip(s.words[id], unknown) {
-			best = id
+	for _, id := range s.meant[unknown[0]] {
+		word := s.words[id]
+		if d := len(word) - len(unknown); d >= -1 && d <= 1 && oneSlip(word, unknown) {
+			return id
 		}
 	}
-	return best
+	return idUnknown
 }
 
 // oneSlip reports whether one edit makes the words equal: a letter inserted,

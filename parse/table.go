@@ -84,7 +84,7 @@ func (r *reader) cells(cells []string, text string, base int, first pause) []tok
 		}
 		if k < len(r.table.heads) && r.headsCell(k, said) {
 			for _, w := range r.table.heads[k].words {
-				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, respelt
+				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, w.flags&numeral|respelt
 				row = append(row, w)
 				p = none
 			}
@@ -108,7 +108,7 @@ func (r *reader) headsCell(column int, said []token) bool {
 
 func (r *reader) namesContent(toks []token) bool {
 	for i := range toks {
-		for _, n := range r.lex.matcher.longest(toks, i, plainWalk{}).rules {
+		for _, n := range r.lex.matcher.longest(toks, i, nil).rules {
 			if k := r.rules[n].Kind; k == kContent || k == kStores {
 				return true
 			}

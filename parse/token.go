@@ -30,6 +30,8 @@ const (
 	bullet                    // first token after a list dash
 	misspelt                  // a slip of the finger, mended
 	respelt                   // written out from shorthand
+	numeral                   // can begin a number, date or measure
+	cased                     // not written in small letters, or not in ASCII
 )
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
@@ -89,6 +91,9 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
+	if s.words.numeral(id) {
+		f |= numeral
+	}
 	s.out = append(s.out, token{id: id, lists: lists, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags})
 	s.before, s.flags, s.spaced = none, 0, false
 }
@@ -137,7 +142,7 @@ func (s *splitter) number() {
 			id, end = idOrdinal, s.at
 		}
 	}
-	s.emit(id, 0, from, end, digits)
+	s.emit(id, 0, from, end, digits|cased)
 }
 
 func (s *splitter) digits() {
@@ -185,8 +190,10 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	s.lowerWord()
-	f := s.capitalAt(from)
+	f := s.lowerWord()
+	if f != 0 {
+		f |= s.capitalAt(from)
+	}
 	e, cut := s.words.look(s.lower)
 	if e.id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
 		if e.id = s.slips.find(s.lower); e.id != idUnknown {
@@ -204,17 +211,21 @@ func (s *splitter) word() {
 	if s.text[at] < utf8.RuneSelf { // the lists write a plain apostrophe
 		lists = s.words.entries[string(s.lower[stem:])].lists
 	}
-	s.emit(cut.second, lists, at, s.at, 0)
+	s.emit(cut.second, lists, at, s.at, f&^capital)
 }
 
-// lowerWord passes over a word and keeps it in lower case.
-func (s *splitter) lowerWord() {
+// lowerWord passes over a word and keeps it in lower case; it returns the mark
+// of a word that is not written so.
+func (s *splitter) lowerWord() (f mark) {
 	text, at, lower := s.text, s.at, s.lower[:0] // in registers: this loop sees every letter
 	from := at
 	for at < len(text) {
 		c := text[at]
 		if c < utf8.RuneSelf {
 			if isASCIILetter(c) {
+				if c < 'a' {
+					f = cased
+				}
 				lower = append(lower, c|0x20)
 				at++
 				continue
@@ -226,6 +237,7 @@ func (s *splitter) lowerWord() {
 			}
 			break
 		}
+		f = cased
 		r, size := utf8.DecodeRuneInString(text[at:])
 		if r == '’' && at > from && at+size < len(text) && isASCIILetter(text[at+size]) {
 			lower = append(lower, '\'')
@@ -237,6 +249,7 @@ func (s *splitter) lowerWord() {
 		at += size
 	}
 	s.at, s.lower = at, lower
+	return f
 }
 
 func (s *splitter) capitalAt(at int) mark {
@@ -282,16 +295,16 @@ func (s *splitter) symbol(r rune, size int) {
 	case '-', '–', '—', '‑':
 		s.dash(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
-		s.emit(idVulgar, 0, from, s.at, digits)
+		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		e, _ := s.words.look([]byte(string(r)))
-		s.emit(e.id, e.lists, from, s.at, 0)
+		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '\'', '’':
 		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
 			s.at++
 			own, _ := s.words.look([]byte("'s"))
-			s.emit(own.id, 0, from, s.at, 0)
+			s.emit(own.id, 0, from, s.at, cased)
 			return
 		}
 	case '•', '·':
@@ -310,13 +323,13 @@ func (s *splitter) dash(from int) {
 	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none
 	switch {
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
-		s.emit(idDash, 0, from, s.at, 0)
+		s.emit(idDash, 0, from, s.at, cased)
 	case tight && s.text[from] == '-':
 		s.spaced = true // hyphenated words are two words
 	case s.before >= line || len(s.out) == s.head:
 		s.flags |= bullet
 	case isDigit(next) && !s.spaced:
-		s.emit(idDash, 0, from, s.at, 0)
+		s.emit(idDash, 0, from, s.at, cased)
 	default:
 		s.breakAt(comma)
 	}

@@ -32,6 +32,7 @@ func (s *wordSet) add(id wordID) {
 type vocabulary struct {
 	entries map[string]spelling // by lower-case spelling
 	words   []string            // by id
+	numeric wordSet             // can begin a number, date or measure
 }
 
 // spelling is all that is known of a word as it is written, so that a word of a
@@ -97,6 +98,11 @@ func (v *vocabulary) addContractions(list []contraction) {
 		v.entries[c.Short] = e
 	}
 	v.add("'s")
+}
+
+// numeral reports whether a token can begin a number, date or measure.
+func (v *vocabulary) numeral(id wordID) bool {
+	return id != idUnknown && (id < firstWordID || v.numeric.has(id))
 }
 
 // addLists notes in which lists each word stands.
