@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/spf13/cobra"
 
 	"barwise/colony"
@@ -281,7 +282,11 @@ func (a *app) printReply(r reply, words string, o findOptions) error {
 	out := bufio.NewWriter(a.out)
 	s := sheet{out: guard{out}, style: stylesFor(a.out), wide: a.width()}
 	if r.line != "" {
-		fmt.Fprintln(s.out, s.style.head.Render(r.line))
+		line := r.line
+		if s.wide > 0 {
+			line = ansi.Wordwrap(line, s.wide, "")
+		}
+		fmt.Fprintln(s.out, s.style.head.Render(line))
 	}
 	for _, h := range shown {
 		s.hit(h)

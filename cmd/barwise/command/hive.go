@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/spf13/cobra"
 
 	"barwise/colony"
@@ -107,29 +108,47 @@ func (a *app) printHives(all []colony.Appraisal, of *apiary, today colony.Date) 
 	slices.SortStableFunc(all, func(x, y colony.Appraisal) int { return cmp.Compare(urgency(&y, today), urgency(&x, today)) })
 	style := stylesFor(a.out)
 	out := guard{a.out}
+	wide, width := a.width(), 0
 	for i := range all {
-		ap := &all[i]
-		parts := []string{"last inspected " + longDay(ap.Last), "queen: " + string(ap.Queen.State)}
-		if on := ap.Queen.AsOf; !on.IsZero() && on != ap.Last {
-			parts[1] += " on " + longDay(on)
-		}
-		for _, c := range ap.Cautions {
-			if c.Kind == "disease" {
-				parts = append(parts, style.flag.Render("signs of disease: "+oneLine(c.Why)))
-			}
-		}
-		if ap.MiteSays != "" {
-			parts = append(parts, "mites: "+ap.Mites.Rate.Range.String()+" on "+longDay(ap.Mites.On))
-		}
-		if n := overdue(ap, today); n > 0 {
-			parts = append(parts, fmt.Sprintf("%d overdue", n))
-		}
-		if len(ap.Due) > 0 {
-			parts = append(parts, "first: "+oneLine(ap.Due[0].What)+", "+longDay(ap.Due[0].On))
-		}
-		parts = append(parts, sparks(of, ap.Hive, today)...)
-		fmt.Fprintf(out, "%s  %s\n", style.head.Render(oneLine(ap.Hive)), strings.Join(parts, "; "))
+		width = max(width, ansi.StringWidth(oneLine(all[i].Hive)))
 	}
+	for i := range all {
+		name := oneLine(all[i].Hive)
+		plots := strings.Join(sparks(of, all[i].Hive, today), "  ")
+		line := style.head.Render(name) + strings.Repeat(" ", width-ansi.StringWidth(name)) + "  " + plots + "  " + inShort(&all[i], style, today)
+		if wide > 0 {
+			line = ansi.Truncate(line, wide, "…")
+		}
+		fmt.Fprintln(out, line)
+	}
+}
+
+// inShort says of a colony what counts most first: a line may be cut off.
+func inShort(ap *colony.Appraisal, style styles, today colony.Date) string {
+	var parts []string
+	for _, c := range ap.Cautions {
+		if c.Kind == "disease" {
+			parts = append(parts, style.flag.Render("signs of disease: "+oneLine(c.Why)))
+		}
+	}
+	if n := overdue(ap, today); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d overdue", n))
+	}
+	queen := string(ap.Queen.State)
+	if !strings.HasPrefix(queen, "queen") {
+		queen = "queen: " + queen
+	}
+	if on := ap.Queen.AsOf; !on.IsZero() && on != ap.Last {
+		queen += " on " + longDay(on)
+	}
+	parts = append(parts, queen)
+	if len(ap.Due) > 0 {
+		parts = append(parts, "first: "+oneLine(ap.Due[0].What)+", "+longDay(ap.Due[0].On))
+	}
+	if ap.MiteSays != "" {
+		parts = append(parts, "mites: "+ap.Mites.Rate.Range.String()+" on "+longDay(ap.Mites.On))
+	}
+	return strings.Join(append(parts, "last inspected "+longDay(ap.Last)), "; ")
 }
 
 // urgency orders hives for a look: trouble with the queen and signs of disease
