@@ -215,6 +215,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
 		return false // "and plenty of it"
+	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):
+		return true // "the floor was closed i opened it"
 	case it.is(kPron):
 		return !needs && !prev.any(kHave) || it.pause > none
 	case it.is(kShe):
@@ -232,6 +234,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "bar nine removed"
 	case it.is(kDo):
 		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
+	case it.is(kStores) && prev.any(kBars, kContent) && it.pause == none && i+1 < len(items) && items[i+1].any(kBe, kStored):
+		return true // "capped brood on bar three stores are low"
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
 		return !needs && it.pause > none
 	}

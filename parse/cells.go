@@ -189,7 +189,7 @@ func (s *scan) cellNoun(i int) {
 	} else if n := s.at(i + 1); it.colon && n != nil && barNumber(n) && (s.at(i+2) == nil || !s.at(i+2).is(kBar)) {
 		f.count, f.hasCount = n.n, true // "Queen cells: 2, sealed"
 		n.used = true
-	} else if x := s.at(i + 2); x != nil && x.is(kNum) && s.byWord(s.at(i+1)) {
+	} else if x := s.at(i + 2); x != nil && x.is(kNum) && byWord(s.at(i+1)) {
 		f.count, f.hasCount = x.n, true // "QC x2"
 		x.used = true
 	}

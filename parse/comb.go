@@ -213,7 +213,7 @@ func (s *scan) length(i int) {
 		w.doubts = append(w.doubts, "an estimate")
 	}
 	put := func(name string, v float64) { r.comb(bars, name, formatNumber(v), w) }
-	if by := s.at(i - 1); by != nil && s.byWord(by) {
+	if by := s.at(i - 1); by != nil && byWord(by) {
 		if first := s.at(i - 2); first != nil && first.any(kNum, kMeasure) {
 			wide, ok := first.size.mm()
 			if first.is(kNum) {
@@ -230,7 +230,7 @@ func (s *scan) length(i int) {
 			}
 		}
 	}
-	if next := s.at(i + 1); next != nil && s.byWord(next) {
+	if next := s.at(i + 1); next != nil && byWord(next) {
 		if far := s.at(i + 2); far != nil && far.is(kNum) && !far.n.article { // "five inches by four"
 			far.used, next.used = true, true
 			w.spans = append(w.spans, r.spanOf(far)...)
@@ -245,9 +245,8 @@ func (s *scan) length(i int) {
 	s.touch()
 }
 
-func (s *scan) byWord(it *item) bool {
-	text := it.text
-	return text == "by" || text == "x" || text == "×"
+func byWord(it *item) bool {
+	return it.text == "by" || it.text == "x" || it.text == "×"
 }
 
 // direction is the leaf of the direction named with a single measure.

@@ -60,11 +60,34 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
 			return k
 		}
+		if it.is(kDo) && it.is(kState) && k > i+1 && c.items[k-1].is(kAnd) && r.fixtureBehind(c.items, k) {
+			return k // "put three bars in and reduced the entrance"
+		}
+		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) {
+			return k
+		}
 		if it.any(kQueen) && k > i+3 && it.pause > none {
 			return k
 		}
 	}
 	return len(c.items)
+}
+
+// describesBars reports whether what was on the bars just named follows, as in
+// "harvested bars 14 and 15, both full of capped honey".
+func (r *reader) describesBars(items []item, k int) bool {
+	if items[k].pause != comma && !items[k].is(kEach) && !r.isWord(&items[k], "all", "both") {
+		return false
+	}
+	for end := min(len(items), k+7); k < end; k++ {
+		switch it := &items[k]; {
+		case it.any(kBars, kDo, kMeasure, kTo, kAfter, kDate):
+			return false
+		case it.is(kContent):
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) deed(c *clause, i int) *deed {

@@ -145,7 +145,7 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 		what, _ := r.cur.get(key + ".what")
 		amount, _ := r.cur.get(key + ".amount")
 		bar, _ := r.cur.get(key + ".bar")
-		same := (d.what == "" || what == d.what) && (d.size == nil || amount == formatNumber(d.size.amount.lo)) &&
+		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
 		return key, same
 	}

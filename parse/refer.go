@@ -95,6 +95,9 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
 		return item{}, i
 	}
+	if j+1 < len(items) && byWord(&items[j+1]) {
+		return item{}, i // "bar fifteen comb eight by seven inches"
+	}
 	if short && items[j].start != it.end {
 		return item{}, i
 	}
@@ -168,7 +171,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			continue
 		case sep.any(kAnd):
 			k, closing = j+1, true
-			if k < len(items) && items[k].is(kBar) && (plural || r.pairOfBars(items, j)) {
+			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, j) {
 				plural = true
 				k++
 			}
@@ -185,6 +188,9 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		}
 		if !r.listGoesOn(items, k, plural, closing, sep.pause == comma, bars) {
 			return bars, j
+		}
+		if except && !slices.Contains(bars, int(items[k].n.lo)) {
+			return bars, j // "honey on ten and eleven but bar twelve is bare"
 		}
 		if except {
 			drop := spread(nil, items[k].n)
@@ -207,7 +213,7 @@ func (r *reader) dashOrTo(it *item) bool {
 // four and bar five is capped" is not.
 func (r *reader) pairOfBars(items []item, and int) bool {
 	k := and - 2
-	for k >= 0 && items[k].any(kBar, kNum) {
+	for k >= 0 && items[k].any(kBar, kNum, kAnd) {
 		k--
 	}
 	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) {

@@ -376,7 +376,7 @@ func (r *reader) nowQueen(c *clause) {
 		r.subject, r.beesSentence = kBees, r.sentenceNo
 	}
 	if c.has(kBees) || c.has(kBars) && !c.has(kQueen) && !c.has(kShe) {
-		r.sheLast = r.sheLast && !c.has(kBees)
+		r.sheLast = r.sheLast && (!c.has(kBees) || r.deedSentence == r.sentenceNo && strings.HasSuffix(r.lastDeed, ".requeen"))
 	}
 }
 

@@ -5,8 +5,8 @@ import "strings"
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
-	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any(kBe, kHave) {
-		return // "three combs at the back are capped honey"
+	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any(kBe, kHave, kFull) {
+		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
 	last := s.lastFound(i)
 	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {

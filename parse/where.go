@@ -3,13 +3,14 @@ package parse
 import (
 	"slices"
 	"strconv"
+	"strings"
 )
 
 // bar takes a reference to bars: the head of what follows, or the place of
 // what went before.
 func (s *scan) bar(i int) {
 	it, r := s.at(i), s.r
-	if it.taken {
+	if it.taken && !s.takenHolds(i) {
 		return
 	}
 	it.used = true
@@ -43,6 +44,15 @@ func (s *scan) bar(i int) {
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
 	}
+}
+
+// takenHolds: what was on bars that are gone can be told behind them.
+func (s *scan) takenHolds(i int) bool {
+	if s.r.deedSentence != s.r.sentenceNo || i+1 >= len(s.c.items) || !s.r.describesBars(s.c.items, i+1) {
+		return false
+	}
+	_, do, _ := strings.Cut(s.r.lastDeed, ".")
+	return do == "harvest" || do == "remove_bar"
 }
 
 // wholeAt: "no eggs anywhere" is said of the colony; the cue covers the
