@@ -13,6 +13,7 @@ import (
 // entry is one leaf on its way into the record.
 type entry struct {
 	path, value string
+	depth       int // of the path: how many dots it has
 	spans       []colony.Span
 	rule, cue   string
 }
@@ -70,7 +71,7 @@ func (b *builder) put(path, value string, why source) {
 		}
 	} else {
 		b.place[path] = len(b.entries)
-		b.entries = append(b.entries, entry{path, value, slices.Clip(why.spans), why.rule, why.cue})
+		b.entries = append(b.entries, entry{path, value, strings.Count(path, "."), slices.Clip(why.spans), why.rule, why.cue})
 	}
 	for _, w := range why.doubts {
 		b.flag(path, w, "")
@@ -158,7 +159,7 @@ func (b *builder) write(ins *colony.Inspection) {
 	spans, deepest := len(b.spans), 0
 	for i := range b.entries {
 		spans += len(b.entries[i].spans)
-		deepest = max(deepest, strings.Count(b.entries[i].path, "."))
+		deepest = max(deepest, b.entries[i].depth)
 	}
 	if spans > 0 {
 		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
@@ -173,7 +174,7 @@ func (b *builder) write(ins *colony.Inspection) {
 	for depth := 0; depth <= deepest; depth++ {
 		for i := range b.entries {
 			e := &b.entries[i]
-			if strings.Count(e.path, ".") != depth {
+			if e.depth != depth {
 				continue
 			}
 			if err := colony.Set(ins, e.path, e.value); err != nil {
@@ -182,13 +183,23 @@ func (b *builder) write(ins *colony.Inspection) {
 				ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
 				continue
 			}
-			if f, err := colony.FieldOf(e.path); err == nil && !f.Plausible(e.value) {
+			if !plausible(e.path, e.value) {
 				b.flag(e.path, "out of the usual range", "")
 			}
 			keep(e.path, e.spans)
 		}
 	}
 	keep("hive", b.spans)
+}
+
+// plausible reports whether a value lies in the usual range of its leaf; only a
+// number can lie outside of one.
+func plausible(path, value string) bool {
+	if value == "" || !isDigit(value[0]) && value[0] != '-' {
+		return true
+	}
+	f, err := colony.FieldOf(path)
+	return err != nil || f.Plausible(value)
 }
 
 // beyond flags bars behind the last one in use.
