@@ -38,6 +38,7 @@ func (r *Report) problem(format string, args ...any) {
 func (s *Store) Check() (Report, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	defer sparing()()
 	r := Report{Version: storeVersion}
 	wanted := map[string]digest{}
 	err := s.view(func(tx *bolt.Tx) error {
@@ -132,26 +133,32 @@ func (s *Store) checkIndex(r *Report, wanted map[string]digest) {
 		}
 		return
 	}
-	var has map[string]digest
-	err := s.words.read(func(reader bleveindex.IndexReader) (err error) {
-		has, err = digests(reader)
-		return err
+	var others, extras []string
+	err := s.words.read(func(reader bleveindex.IndexReader) error {
+		return digests(reader, func(id string, d digest) {
+			r.Entries++
+			switch want, ok := wanted[id]; {
+			case !ok:
+				extras = append(extras, id)
+			case d != want:
+				others = append(others, id)
+			}
+			delete(wanted, id)
+		})
 	})
 	if err != nil {
 		r.problem("the search index cannot be read: %v", err)
 		return
 	}
-	r.Entries = len(has)
-	for _, id := range slices.Sorted(maps.Keys(wanted)) {
-		switch d, ok := has[id]; {
-		case !ok:
-			r.problem("the search index lacks entry %s", id)
-		case d != wanted[id]:
-			r.problem("the search index has entry %s otherwise than the store", id)
+	for _, wrong := range []struct {
+		ids  []string
+		says string
+	}{{slices.Collect(maps.Keys(wanted)), "the search index lacks entry %s"},
+		{others, "the search index has entry %s otherwise than the store"},
+		{extras, "the search index has entry %s, which the store has not"}} {
+		slices.Sort(wrong.ids)
+		for _, id := range wrong.ids {
+			r.problem(wrong.says, id)
 		}
-		delete(has, id)
-	}
-	for _, id := range slices.Sorted(maps.Keys(has)) {
-		r.problem("the search index has entry %s, which the store has not", id)
 	}
 }

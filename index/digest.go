@@ -48,54 +48,50 @@ func (e *entry) digest() (sum digest) {
 	return sum
 }
 
-// digests takes the digest of every entry from the index.
-func digests(reader bleveindex.IndexReader) (map[string]digest, error) {
-	names, sums, err := entryNames(reader)
-	if err != nil {
-		return nil, err
-	}
+// digests calls f with the name and the digest of every entry of the index.
+func digests(reader bleveindex.IndexReader, f func(name string, d digest)) error {
+	var sums []digest // by the index's own numbers
 	for _, field := range []string{fieldKind, fieldHive, fieldState, fieldDay, fieldBar, fieldOrder,
 		fieldPresent, fieldDenied, fieldValue, fieldText} {
-		if err := addTerms(reader, field, sums); err != nil {
-			return nil, err
+		if err := addTerms(reader, field, &sums); err != nil {
+			return err
 		}
 	}
-	byName := make(map[string]digest, len(sums))
-	for doc, name := range names {
-		byName[name] = sums[doc]
-	}
-	return byName, nil
-}
-
-// entryNames lists all entries by the index's own numbers.
-func entryNames(reader bleveindex.IndexReader) (map[uint64]string, map[uint64]digest, error) {
 	all, err := reader.DocIDReaderAll()
 	if err != nil {
-		return nil, nil, err
+		return err
 	}
 	defer all.Close()
-	names, sums := map[uint64]string{}, map[uint64]digest{}
 	for {
 		id, err := all.Next()
 		if err != nil || id == nil {
-			return names, sums, err
+			return err
 		}
 		name, err := reader.ExternalID(id)
 		if err != nil {
-			return nil, nil, err
+			return err
 		}
-		names[binary.BigEndian.Uint64(id)] = name
+		sum := digest(0)
+		if doc := binary.BigEndian.Uint64(id); doc < uint64(len(sums)) {
+			sum = sums[doc]
+		}
+		f(name, sum)
 	}
 }
 
 // addTerms adds a field's terms to the sums of the entries that have them.
-func addTerms(reader bleveindex.IndexReader, field string, sums map[uint64]digest) error {
+func addTerms(reader bleveindex.IndexReader, field string, sums *[]digest) error {
 	dict, err := reader.FieldDict(field)
 	if err != nil {
 		return err
 	}
 	return eachOf(dict, func(e *bleveindex.DictEntry) error {
 		d := termDigest(field, e.Term)
-		return eachPosting(reader, field, e.Term, func(doc uint64) { sums[doc] += d })
+		return eachPosting(reader, field, e.Term, func(doc uint64) {
+			for uint64(len(*sums)) <= doc {
+				*sums = append(*sums, 0)
+			}
+			(*sums)[doc] += d
+		})
 	})
 }

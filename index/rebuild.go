@@ -67,9 +67,13 @@ func (s *Store) rebuild(progress func(done, total int)) error {
 	return s.words.open(false)
 }
 
-// buildGC is how much the heap may grow, in per cent, before it is cleaned while
-// an index is built. It halves the memory that takes for some more work.
-const buildGC = 40
+// sparing lets the heap grow by less before it is cleaned, until the function
+// that it returns is called: work on the whole store leaves much behind that is
+// soon of no use. It halves the memory for some more work.
+func sparing() func() {
+	before := debug.SetGCPercent(40)
+	return func() { debug.SetGCPercent(before) }
+}
 
 // build writes all entries into a new index in dir.
 func (s *Store) build(dir string, progress func(done, total int)) error {
@@ -84,8 +88,7 @@ func (s *Store) build(dir string, progress func(done, total int)) error {
 	if err != nil {
 		return err
 	}
-	// What a batch leaves behind is much, and soon of no use.
-	defer debug.SetGCPercent(debug.SetGCPercent(buildGC))
+	defer sparing()()
 	done := 0
 	step := func(records int) {
 		if done += records; progress != nil {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -68,6 +69,8 @@ func (a *app) runFind(words string, o findOptions) error {
 	if o.limit < 0 {
 		return wrongUse("--limit is a number of hits, not %d", o.limit)
 	}
+	// A question is answered before what it leaves behind is worth cleaning up.
+	defer debug.SetGCPercent(debug.SetGCPercent(400))
 	return a.withRecords(func(s *index.Store) error {
 		parser, hives, err := readerOfQuestions(s)
 		if err != nil {
