@@ -2,6 +2,7 @@ package colony
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -102,5 +103,26 @@ func TestMitesFromDrop(t *testing.T) {
 	}
 	if _, ok := mitesFromDrop(drop(117, 1, "2025-12-15"), false); ok {
 		t.Error("an estimate without brood")
+	}
+}
+
+// Counts before and after a treatment show what it did, not how mites multiply.
+func TestTreatmentBetweenCountsSpoilsTheDoubling(t *testing.T) {
+	wash := func(on, count string, leaves ...string) Inspection {
+		return visit(on, append([]string{"mites.method=wash", "mites.count=" + count, "mites.bees=300"}, leaves...)...)
+	}
+	for name, c := range map[string]struct {
+		history []Inspection
+		known   bool
+	}{
+		"no treatment":           {[]Inspection{wash("2025-06-01", "3"), wash("2025-07-01", "18")}, true},
+		"treated in between":     {[]Inspection{wash("2025-06-01", "3"), visit("2025-06-10", "actions.treat=yes"), wash("2025-07-01", "18")}, false},
+		"treated at the first":   {[]Inspection{wash("2025-06-01", "3", "actions.treat=yes"), wash("2025-07-01", "18")}, false},
+		"treated before the two": {[]Inspection{visit("2025-05-10", "actions.treat=yes"), wash("2025-06-01", "3"), wash("2025-07-01", "18")}, true},
+	} {
+		a := Appraise(c.history, day("2025-07-02"), DefaultSettings(), nil)
+		if a.Growth == nil || a.Growth.Doubling.Known() != c.known || c.known == strings.Contains(a.Growth.Says, "treatment in between") {
+			t.Errorf("%s: %+v", name, a.Growth)
+		}
 	}
 }

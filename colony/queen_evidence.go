@@ -9,11 +9,11 @@ import (
 // QueenState is what the records say of a colony's queen.
 type QueenState string
 
-// The states of a queen. Laying and QueenSeen are of the day of the last
+// The states of a queen. Laying and QueenThere are of the day of the last
 // inspection, not of today.
 const (
 	Laying        QueenState = "laying"
-	QueenThere    QueenState = "queen seen, no eggs spoken of"
+	QueenThere    QueenState = "queen there, eggs not seen"
 	WasLaying     QueenState = "was laying"
 	NoSign        QueenState = "no sign of a queen"
 	RaisingQueen  QueenState = "raising a queen"

@@ -115,6 +115,8 @@ func (t *queenTrack) judgeCohort(e *QueenEvidence, today Date) {
 		if c.stage != "emerged" && c.stage != "put in" {
 			e.Sureness = Unsure
 		}
+	case c.stage == "put in" && emerges.IsZero() && !cal.When(MilestoneFlies).IsZero():
+		e.State = VirginMating
 	case c.stage == "put in" && emerges.IsZero():
 		e.State, e.Says = QueenThere, fmt.Sprintf("%s: first eggs %s", cal.Begin, eggs.Usual)
 		return
