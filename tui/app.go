@@ -198,6 +198,7 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		return a.loadWaiting()
 	case pastMsg:
 		a.past = msg.past
+		a.say("%s", a.past.answer)
 		a.goTo(onPast)
 	case effectsMsg:
 		a.showEffects(msg)

@@ -73,6 +73,14 @@ type Drafts interface {
 	KeepDraft(name, text string) error
 }
 
+// Answer is what the history answers to a question.
+type Answer struct {
+	Understood string // the question as it was understood; empty: word for word
+	Line       string // the answer in a line; empty where the hits say it all
+	Hits       []Found
+	All        int // hits that there are, listed or not
+}
+
 // Found is one hit of a search.
 type Found struct {
 	ID    string // of the record
@@ -97,7 +105,7 @@ type Options struct {
 	Waiting func() ([]colony.Record, error)
 
 	Past    func(hive string) ([]colony.Record, error) // any state, newest first; "" for every hive
-	Find    func(words string) ([]Found, error)
+	Find    func(words string) (Answer, error)
 	Player  Player
 	Teacher Teacher
 	Drafts  Drafts

@@ -20,9 +20,11 @@ type pastItem struct {
 
 // past is what was looked up or found.
 type past struct {
-	title string
-	items []pastItem
-	at    int
+	title  string
+	items  []pastItem
+	all    int    // of which items are listed
+	answer string // to the question that found them, in a line; "" for none
+	at     int
 }
 
 // lookUp lists a hive's inspections.
@@ -34,21 +36,24 @@ func (d *desk) lookUp(hive string) (past, error) {
 		ins := records[i].Inspection()
 		items[i] = pastItem{records[i].ID, on, name, fmt.Sprintf("%-9s  %s", records[i].State, gist(&ins))}
 	}
-	return past{title: "Inspections of " + hiveName(hive), items: items}, err
+	return past{title: "Inspections of " + hiveName(hive), items: items, all: len(items)}, err
 }
 
 // find asks the history.
 func (d *desk) find(words string) (past, error) {
-	hits, err := d.opts.Find(words)
-	items := make([]pastItem, len(hits))
-	for i, h := range hits {
+	answer, err := d.opts.Find(words)
+	items := make([]pastItem, len(answer.Hits))
+	for i, h := range answer.Hits {
 		where := ""
 		if h.Bar > 0 {
 			where = fmt.Sprintf("bar %d: ", h.Bar)
 		}
 		items[i] = pastItem{h.ID, h.On, h.Hive, where + "“" + clean(h.Quote) + "”"}
 	}
-	return past{title: "Found: " + clean(words), items: items}, err
+	if answer.Understood != "" {
+		words = answer.Understood
+	}
+	return past{title: clean(words), items: items, all: answer.All, answer: answer.Line}, err
 }
 
 // lookUp shows a hive's inspections, the one that is asked from selected.
@@ -66,6 +71,14 @@ func (a *app) find(typed string) tea.Cmd {
 		found, err := a.desk.find(typed)
 		return pastMsg{found}, err
 	}})
+}
+
+// count tells how many there are, and how many of them are listed.
+func (p *past) count() string {
+	if p.all > len(p.items) {
+		return fmt.Sprintf("%d of %d found", len(p.items), p.all)
+	}
+	return fmt.Sprintf("%d found", p.all)
 }
 
 func (a *app) pressPast(msg tea.KeyMsg) tea.Cmd {
@@ -86,7 +99,7 @@ func (a *app) pressPast(msg tea.KeyMsg) tea.Cmd {
 
 func (a *app) viewPast() []string {
 	p := &a.past
-	out := []string{a.headLine(a.theme.title.paint(clean(p.title)), plural(len(p.items), "inspection", "inspections")), a.rule("")}
+	out := []string{a.headLine(a.theme.title.paint(clean(p.title)), p.count()), a.rule("")}
 	if len(p.items) == 0 {
 		return append(out, "  nothing found")
 	}

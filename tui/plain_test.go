@@ -83,15 +83,15 @@ func TestPlainReviewLooksUpListensAndLearns(t *testing.T) {
 	player, teacher := &fakePlayer{}, &fakeTeacher{}
 	o := options(k)
 	o.Plain, o.Out, o.Player, o.Teacher = true, &out, player, teacher
-	o.Find = func(words string) ([]Found, error) {
-		return []Found{{ID: "r001", Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: words}}, nil
+	o.Find = func(words string) (Answer, error) {
+		return Answer{Hits: []Found{{ID: "r001", Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: words}}, All: 1}, nil
 	}
 	o.In = strings.NewReader("past\nfind larvae, eggs\nplay\nplay slower\nalias hunny\nalias hunny = honey\nn\nalias hunny = honey\ny\nall\nleave\n")
 	if err := Review(context.Background(), k, teacher, o); err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"Inspections of hive 3: 1 inspection.\n  Thu 14 May 2026, hive 3: waiting 1 bar",
-		"Found: larvae, eggs: 1 inspection.\n  Thu 14 May 2026, hive 3: bar 4: “larvae, eggs”", "alias bear tree = bar three",
+	for _, want := range []string{"Inspections of hive 3: 1 found.\n  Thu 14 May 2026, hive 3: waiting 1 bar",
+		"larvae, eggs: 1 found.\n  Thu 14 May 2026, hive 3: bar 4: “larvae, eggs”", "alias bear tree = bar three",
 		"hive 7, Thu 14 May 2026: bar 2 honey: yes, was nothing", "1 waiting value changes", "Not remembered.", "Remembered.", "bar 7 honey: yes"} {
 		if !strings.Contains(out.String(), want) {
 			t.Errorf("missing %q in\n%s", want, out.String())

@@ -34,7 +34,10 @@ func (p *plain) sayPast(found past, err error) error {
 		p.say("%s.", clean(err.Error()))
 		return nil
 	}
-	p.say("%s: %s.", clean(found.title), plural(len(found.items), "inspection", "inspections"))
+	p.say("%s: %s.", clean(found.title), found.count())
+	if found.answer != "" {
+		p.say("%s.", clean(found.answer))
+	}
 	for _, item := range found.items {
 		p.say("  %s, %s: %s", showDay(item.on), hiveName(item.hive), strings.Join(strings.Fields(item.text), " "))
 	}

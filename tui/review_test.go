@@ -322,22 +322,22 @@ func TestNewerReadingThatDisagreesIsAsked(t *testing.T) {
 func TestFailedSearchBlocksNothing(t *testing.T) {
 	k := take(t, sampleNotes...)
 	o := options(k)
-	o.Find = func(string) ([]Found, error) { return nil, errors.New("no such month: febtober") }
+	o.Find = func(string) (Answer, error) { return Answer{}, errors.New("no such month: febtober") }
 	d := newDriver(t, k, o, 80, 24)
 	d.press("/", "since febtober", "enter")
 	d.sees("no such month", "saved")
-	o.Find = func(string) ([]Found, error) {
-		return []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: "larvae, eggs"}}, nil
+	o.Find = func(string) (Answer, error) {
+		return Answer{Hits: []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 4, Quote: "larvae, eggs"}}, All: 1}, nil
 	}
 	d = newDriver(t, k, o, 80, 24)
 	d.press("/", "eggs", "enter")
-	d.sees("Found: eggs", "bar 4: “larvae, eggs”")
+	d.sees("1 found", "bar 4: “larvae, eggs”")
 	d.press("enter")
 	d.sees("hive 3 · Mon 11 May")
 	d.press("/") // from the sheet too, and back to where one was
 	d.sees("find:")
 	d.press("larvae", "enter")
-	d.sees("Found: larvae")
+	d.sees("larvae")
 	d.press("esc")
 	d.sees("hive 3 · Mon 11 May")
 }

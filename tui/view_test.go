@@ -44,8 +44,8 @@ var views = []struct {
 func viewOptions(k *fakeKeeper) Options {
 	o := options(k)
 	o.Teacher, o.Drafts, o.Player = &fakeTeacher{}, fakeDrafts{}, &fakePlayer{}
-	o.Find = func(string) ([]Found, error) {
-		return []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 3, Quote: "eggs"}, {ID: "r005", Hive: "orchard", On: colony.DateOf(evening), Quote: "eggs … no larvae"}}, nil
+	o.Find = func(string) (Answer, error) {
+		return Answer{Hits: []Found{{ID: second, Hive: "3", On: colony.DateOf(evening), Bar: 3, Quote: "eggs"}, {ID: "r005", Hive: "orchard", On: colony.DateOf(evening), Quote: "eggs … no larvae"}}, All: 2}, nil
 	}
 	return o
 }

@@ -3,6 +3,7 @@ package command
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"barwise/colony"
 	"barwise/index"
@@ -15,6 +16,7 @@ import (
 type desk struct {
 	store  *index.Store
 	parser *parse.Parser
+	now    func() time.Time
 }
 
 // Parse reads with the words as they are known now.
@@ -164,16 +166,24 @@ func nth(read []colony.Inspection, i int) *colony.Inspection {
 	return &read[i]
 }
 
-func (d *desk) find(words string) ([]tui.Found, error) {
-	hits, err := d.store.Find(index.Query{Words: words})
+// mostFound is how many hits the review lists.
+const mostFound = 200
+
+// find asks the history as the command find does.
+func (d *desk) find(words string) (tui.Answer, error) {
+	hives, err := d.store.Hives()
 	if err != nil {
-		return nil, err
+		return tui.Answer{}, err
 	}
-	var out []tui.Found
-	for _, h := range hits.Hits {
-		out = append(out, tui.Found{ID: h.ID, Hive: h.Hive, On: h.Day, Bar: h.Bar, Quote: quoteOf(h)})
+	today := colony.DateOf(d.now())
+	q := understand(words, d.parser, hives, today)
+	q.narrow("", period{}, mostFound)
+	r, err := q.reply(d.store, today)
+	out := tui.Answer{Understood: q.String(), Line: r.line, All: r.all}
+	for _, h := range r.hits.Hits {
+		out.Hits = append(out.Hits, tui.Found{ID: h.ID, Hive: h.Hive, On: h.Day, Bar: h.Bar, Quote: quoteOf(h)})
 	}
-	return out, nil
+	return out, err
 }
 
 // quoteOf joins the words that made the hit.

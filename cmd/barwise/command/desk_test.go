@@ -1,7 +1,9 @@
 package command
 
 import (
+	"strings"
 	"testing"
+	"time"
 
 	"barwise/colony"
 	"barwise/index/indextest"
@@ -23,6 +25,27 @@ func TestMishearingsAreCountedUntilTaught(t *testing.T) {
 		t.Fatal(err)
 	}
 	corrected(1)
+}
+
+func TestReviewFindsAsTheCommandDoes(t *testing.T) {
+	s := indextest.MustOpen(t)
+	parser, err := parserFor(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	note := indextest.NoteOf("hive three bar four eggs. I didn't see the queen")
+	note.Given = time.Date(2026, 7, 18, 16, 0, 0, 0, time.UTC)
+	if _, err := s.Take(note, readNote(parser, &note)); err != nil {
+		t.Fatal(err)
+	}
+	d := &desk{store: s, parser: parser, now: func() time.Time { return note.Given.AddDate(0, 0, 10) }}
+	got, err := d.find("queen not seen since june")
+	if err != nil || got.All != 1 || len(got.Hits) != 1 || got.Hits[0].Hive != "3" || got.Understood != "queen not seen, from 2026-06-01 on" {
+		t.Errorf("%+v, %v", got, err)
+	}
+	if got, err = d.find("how many days since I saw eggs in hive 3"); err != nil || !strings.HasPrefix(got.Line, "10 days ago") {
+		t.Errorf("%+v, %v", got, err)
+	}
 }
 
 func TestDifferencesBetweenTwoReadings(t *testing.T) {

@@ -61,7 +61,7 @@ func (a *app) reviewOf(ctx context.Context, s *index.Store, keeper tui.Keeper, o
 	if err != nil {
 		return err
 	}
-	desk := &desk{store: s, parser: parser}
+	desk := &desk{store: s, parser: parser, now: a.now}
 	return tui.Review(ctx, keeper, desk, tui.Options{
 		In: a.in, Out: a.out, Now: a.now, Plain: o.plain, New: o.blank, Mouse: o.mouse, Waiting: waiting,
 		Past: desk.past, Find: desk.find, Teacher: desk, Drafts: desk, Player: &player{dataDir: a.dataDir()},
