@@ -305,3 +305,32 @@ func TestLimitAgreesWithAll(t *testing.T) {
 		}
 	}
 }
+
+// What the index says of a leaf is what the records say.
+func TestReadingsAgreeWithTheRecords(t *testing.T) {
+	s := indextest.MustOpen(t)
+	for _, v := range indextest.Visits(12, 200, 4) {
+		mustTake(t, s, v)
+	}
+	told := 0
+	for _, q := range []index.Query{{}, {Hive: "2", Sort: index.Oldest}, {Where: []index.Clause{is("bars.*.eggs", "yes")}, Limit: 30}} {
+		hits := mustFind(t, s, q).Hits
+		list, err := s.Readings(q, "temper.score")
+		if err != nil || len(list) != len(hits) {
+			t.Fatalf("%+v: %d readings of %d hits: %v", q, len(list), len(hits), err)
+		}
+		for i, h := range hits {
+			ins := h.Record.Inspection()
+			value, _ := colony.Get(&ins, "temper.score")
+			if want := (index.Reading{Hive: h.Hive, Day: h.Day, Value: value}); list[i] != want {
+				t.Errorf("%+v: reading %d is %+v, want %+v", q, i, list[i], want)
+			}
+			if value != "" {
+				told++
+			}
+		}
+	}
+	if told == 0 {
+		t.Error("no visit has a score: this test shows nothing")
+	}
+}
