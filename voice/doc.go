@@ -9,6 +9,7 @@
 //	part        a stretch of a recording between two pauses
 //	Recogniser  turns a part into timed words with confidence
 //	model       the language model and the pronunciations a recogniser works with
+//	voice       what is known of how somebody sounds, by which the acoustic model is fitted
 //
 // The text is what the parser reads, so words are joined by single spaces and a
 // pause of [Pause] seconds or more becomes a line break: the parser takes a
