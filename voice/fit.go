@@ -17,6 +17,13 @@ import (
 // anew, by one whose acoustic model was moved towards that voice and
 // microphone. What was learned of a voice can be kept, so that the keeper's
 // next recording is heard by a recogniser that knows it from the start.
+//
+// In trials on two notes by three clean synthetic voices (510 words) a voice's
+// own recording took the errors from 150 to 112 with the language model of the
+// time, from 134 to 123 with today's; two other notes by the voice, without its
+// own, from 150 to 121. Learning in a second round, from what the fitted
+// recogniser hears, gained nothing (113 errors in 244 words by two voices, 109
+// with one round).
 
 // fitter is a recogniser that can be fitted to a voice.
 type fitter interface {

@@ -22,6 +22,10 @@ import (
 //
 // The first is preferred: like the second it hears a part as a whole before it
 // settles the channel's mean, which the third learns as it goes.
+//
+// Only the best reading of a part is taken. To choose among its twenty best by
+// how much of each the parser reads was tried on 13 parts by two voices: it took
+// another in one, won no leaf (118 right of 180 either way) and made up one more.
 type Sphinx struct {
 	Program string // path
 	Model   Model
