@@ -65,7 +65,7 @@ func (r *reader) answer(items []item, k int) (yes, no bool) {
 func labelStart(items []item, k int) int {
 	known := false
 	for from := k - 1; from >= 0 && from >= k-longestLabel; from-- {
-		known = known || items[from].any(kContent, kCell, kSign, kQueen, kSeen, kLeaf, kMite, kBees)
+		known = known || items[from].any(kContent, kCell, kSign, kQueen, kQueenIs, kSeen, kLeaf, kMite, kBees)
 		if items[from].any(kBars, kDo, kPlan) {
 			return -1
 		}

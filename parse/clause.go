@@ -276,7 +276,7 @@ func (r *reader) cues(c *clause) {
 			c.mood, c.cue = unasked, words
 			it.used = false
 		case it.is(kUnsure):
-			if r.value(it, kUnsure) == "queen" {
+			if r.value(it, kUnsure) == "queen" && !r.unseenOther(c, k) {
 				c.queenUnsure = true
 			} else {
 				c.mood, c.cue, c.alone = unasked, words, true

@@ -389,7 +389,7 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 		return day{}, i
 	}
 	w := d.of(toks[j]).value
-	if toks[j].end-toks[j].start == 3 && !d.plainShort(toks, j) {
+	if toks[j].end-toks[j].start == 3 && (w >= 6 || w == 3) && !d.plainShort(toks, j) {
 		return day{}, i
 	}
 	j++
@@ -401,14 +401,19 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
 }
 
-// plainShort tells Sun and Sat the days from the sun and what sat: "on", "next"
-// and the like stand before the day, or it heads a line.
+// plainShort tells Sun, Sat and Wed the days from the sun, what sat and who wed:
+// "on", "next" and the like stand before the day, or it heads a line, or it ends
+// a phrase with its capital: "feed 1 L syrup Sun".
 func (d *dates) plainShort(toks []token, j int) bool {
 	if j > 0 && toks[j].pause == none {
 		switch d.of(toks[j-1]).kind {
 		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
 			return true
 		}
+	}
+	ends := j+1 == len(toks) || toks[j+1].pause >= comma
+	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id >= firstWordID && d.numbers.of(toks[j-1]).kind == notNumber && toks[j-1].end-toks[j-1].start > 1 {
+		return true
 	}
 	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
 }

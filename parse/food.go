@@ -12,6 +12,9 @@ func (r *reader) moreBars(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
+		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) {
+			continue // "another two bars", a deed of its own
+		}
 		if !r.isWord(it, "another") && !counted || it.used {
 			continue
 		}

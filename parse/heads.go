@@ -223,6 +223,8 @@ func (r *reader) argument(items []item, i int) bool {
 	prev := &items[k]
 	text := prev.text
 	switch {
+	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
+		return true // "we will inspect hive 5 again on 7 June", of hive 5
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
 	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
@@ -260,7 +262,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 				}
 			}
 		}
-		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].is(kDo)) {
+		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].any(kDo, kArt)) {
 			return false
 		}
 	}

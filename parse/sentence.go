@@ -17,7 +17,7 @@ func (r *reader) sentence(items []item) {
 	r.judge(r.list)
 	for i := range r.list {
 		c := &r.list[i]
-		r.enter(c)
+		r.enter(c, i+1 < len(r.list) && r.list[i+1].mood == planned)
 		r.clause(c)
 		if c.has(kBars) || r.stepped {
 			r.sameSentence = true
@@ -39,7 +39,7 @@ func (r *reader) sentence(items []item) {
 
 // enter follows a hive's name at the head of a clause into its inspection, and
 // takes the day of the inspection from the opening words.
-func (r *reader) enter(c *clause) {
+func (r *reader) enter(c *clause, plansNext bool) {
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
@@ -48,10 +48,26 @@ func (r *reader) enter(c *clause) {
 		}
 	}
 	r.setOut(c)
-	if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
+	if day := c.onlyDate(); plansNext && day != nil {
+		r.planDay, day.used = &day.day, true
+	} else if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
 		r.openingDay(c)
 		r.openingClock(c)
 	}
+}
+
+// onlyDate is the date of a clause that says no more: "on Saturday", before
+// "I'll add two bars", is the day of that.
+func (c *clause) onlyDate() (date *item) {
+	for k := range c.items {
+		switch it := &c.items[k]; {
+		case it.is(kDate) && date == nil:
+			date = it
+		case !it.any(kOn, kArt):
+			return nil
+		}
+	}
+	return date
 }
 
 // setOut: "starting at the back" counts the bars down, from the front up.
@@ -194,6 +210,9 @@ func (r *reader) openingDay(c *clause) {
 				continue
 			}
 			return
+		}
+		if it.day.past != it.day.future && r.today.Sub(on) > 180 {
+			return // "7 June" said in May is to come
 		}
 		r.today = on
 		for _, b := range r.all {
