@@ -41,9 +41,9 @@ func (r *reader) rowNumber(items []item) bool {
 	if len(items) < 2 {
 		return false
 	}
-	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && barNumber(&items[0]) && !countsNext(items) {
+	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && (barNumber(&items[0]) || hashNumber(items, 0)) && !countsNext(items) {
 		r.row, r.listed = int(items[0].n.lo), true
-		return true
+		return true // "#4 eggs" has its number behind the sign
 	}
 	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
 		return false
@@ -78,18 +78,18 @@ func numberedLines(text string) []int32 {
 		if end < 0 {
 			end = len(text) - at
 		}
-		from, n := leadingNumber(text[at : at+end])
+		from, lo, hi := leadingNumbers(text[at : at+end])
 		switch {
-		case n == 0:
+		case lo == 0:
 			flush()
 		case len(run) == 0:
-		case n-last != 1 && last-n != 1, step != 0 && n-last != step:
+		case lo-last != 1 && last-lo != 1, step != 0 && (lo > last) != (step > 0):
 			flush()
 		default:
-			step = n - last
+			step = lo - last
 		}
-		if n > 0 {
-			run, last = append(run, int32(at+from)), n
+		if lo > 0 {
+			run, last = append(run, int32(at+from)), hi
 		}
 		at += end + 1
 	}
@@ -97,21 +97,36 @@ func numberedLines(text string) []int32 {
 	return rows
 }
 
-// leadingNumber is the number that a line begins with and where it stands; 0
-// where there is none that could be a bar's.
-func leadingNumber(line string) (at, n int) {
+// leadingNumbers are the number, or the range, that a line begins with and where
+// it stands; 0 where there is none that could be a bar's.
+func leadingNumbers(line string) (at, lo, hi int) {
 	for at < len(line) && (line[at] == ' ' || line[at] == '\t') {
 		at++
 	}
 	end := at
-	for end < len(line) && end < at+2 && isDigit(line[end]) {
-		n = 10*n + int(line[end]-'0')
+	if end < len(line) && line[end] == '#' {
 		end++
 	}
-	if end == at || end == len(line) || n > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
-		return at, 0
+	lo, end = shortNumber(line, end)
+	hi = lo
+	if n, far := 0, end; lo > 0 && far < len(line) && line[far] == '-' {
+		if n, far = shortNumber(line, far+1); n > 0 {
+			hi, end = n, far
+		}
 	}
-	return at, n
+	if lo == 0 || end == len(line) || max(lo, hi) > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
+		return at, 0, 0
+	}
+	return at, lo, hi
+}
+
+// shortNumber is the number of at most two digits at an offset, and the offset
+// behind it.
+func shortNumber(s string, at int) (n, end int) {
+	for end = at; end < len(s) && end < at+2 && isDigit(s[end]); end++ {
+		n = 10*n + int(s[end]-'0')
+	}
+	return n, end
 }
 
 // bareBar tells whether a number without a noun names a bar: behind "on" where

@@ -36,7 +36,10 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.any(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || items[i+1].is(kNow) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+	}
+	if it.is(kBe) && it.pause == comma && prev.is(kDate) && prev.day.ago {
+		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
 	if it.pause == comma && r.backToNow(items, i) {
 		return true
@@ -73,8 +76,9 @@ func (r *reader) backToNow(items []item, i int) bool {
 		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
 	}
 	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
-		if items[k].is(kPast) || items[k].is(kDate) && items[k].day.ago {
-			return true
+		it := &items[k]
+		if it.is(kPast) || it.is(kDate) && it.day.ago || k > 0 && it.is(kDate) && items[k-1].is(kOn) && !it.day.ahead && !it.day.today && items[k-1].pause >= stop {
+			return true // "on 5 April I gave them fondant and today nothing was left"
 		}
 	}
 	return false

@@ -212,6 +212,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
 		return true
 	}
+	if carried == past && first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have") {
+		return true // "bar 9, which I put in a fortnight ago, is half built"
+	}
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kYes) && carried == unasked {

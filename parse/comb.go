@@ -155,6 +155,9 @@ func (s *scan) combInHand(i int) bool {
 		head = s.at(1)
 	}
 	first := head.text
+	if s.r.inHand == thisLine && s.r.sameSentence && s.r.headedBars && len(s.r.bars) == 1 && s.at(0).is(kBe) {
+		return true // "bar 9, which I put in a fortnight ago, is half built"
+	}
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
 }
 

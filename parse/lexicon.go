@@ -39,6 +39,7 @@ type context struct {
 	words      []wordID // few, so that going through them is quickest
 	number     bool
 	start, end bool
+	comma      bool // a comma stands before the words
 }
 
 func newLexicon(f ruleFile) (*lexicon, error) {
@@ -178,6 +179,8 @@ func (l *lexicon) context(words []string) *context {
 		switch w {
 		case "<n>":
 			c.number = true
+		case "<comma>":
+			c.comma = true
 		case "<start>":
 			c.start = true
 		case "<end>":
@@ -256,7 +259,7 @@ candidates:
 				continue candidates
 			}
 		}
-		if h.before != nil && !h.before.fits(l, before, len(before)-1, toks[i].pause >= colon) {
+		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !h.before.fits(l, before, len(before)-1, toks[i].pause >= colon) {
 			continue
 		}
 		if h.after != nil && !h.after.fits(l, toks, i+n, i+n < len(toks) && toks[i+n].pause >= colon) {

@@ -41,6 +41,7 @@ const (
 	oftenMisspelt
 	speltRight
 	scales
+	faring
 	listCount
 )
 
@@ -79,6 +80,7 @@ var listNames = [listCount]string{
 	visiting:           "visiting",
 	oftenMisspelt:      "often misspelt",
 	speltRight:         "spelt right",
+	faring:             "faring",
 	scales:             "scales",
 }
 

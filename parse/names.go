@@ -116,12 +116,19 @@ func (r *reader) plantOrColour(t token) bool {
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
 	k := beFollows(toks, end)
-	return (i == 0 || toks[i].pause >= stop) && k >= 0 && strings.ToLower(r.text[toks[k].start:toks[k].end]) != "'s"
+	if i > 0 && toks[i].pause < stop || k < 0 {
+		return false
+	}
+	switch strings.ToLower(r.text[toks[k].start:toks[k].end]) {
+	case "'s", "are", "were", "have": // a hive is one
+		return false
+	}
+	return true
 }
 
-// beginsWithIn reports whether a sentence begins with "in" and the run.
+// beginsWithIn reports whether a sentence begins with "in" or "with" and the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && strings.EqualFold(r.text[toks[i-1].start:toks[i-1].end], "in")
+	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "with"))
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -240,6 +247,9 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	k := beFollows(toks, end)
 	if k < 0 {
 		return 0
+	}
+	if next := k + 1; next < len(toks) && (toks[next].lists.has(faring) || next+1 < len(toks) && toks[next].pause == none && r.says(toks[next], "a") && toks[next+1].lists.has(faring)) {
+		return enough // "Juniper is doing well", "Juniper is a different matter"
 	}
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
 		if w := r.weighSaid(toks, k); w > 0 {

@@ -224,7 +224,7 @@ func (r *reader) line(toks []token, first pause) {
 	if len(r.items) > 0 {
 		r.items[0].pause = max(r.items[0].pause, first)
 	}
-	r.listing = r.listing || numbered(r.items) || r.rowNumber(r.items)
+	r.listing = r.rowNumber(r.items) || r.listing || numbered(r.items)
 	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
 	r.items = r.answers(r.items)

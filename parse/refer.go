@@ -10,7 +10,7 @@ import (
 func (r *reader) refer(items []item) []item {
 	out := items[:0]
 	for i := 0; i < len(items); {
-		if items[i].anyOf(beginsBars) {
+		if items[i].anyOf(beginsBars) || items[i].text == "#" {
 			if it, next := r.barRef(items, i, out); next > i {
 				out = append(out, it)
 				i = next
@@ -59,6 +59,8 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 			return item{}, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i)
+	case hashNumber(items, i) && (r.listed || r.listing && i > 0):
+		return r.namedBar(items, i)
 	case it.is(kNum) && it.n.ordinal && it.n.lo == 1 && i+2 < len(items) && barNumber(&items[i+1]) && items[i+2].is(kBar) && items[i+2].pause == none:
 		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"
 	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
@@ -78,6 +80,11 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		return ref, next
 	}
 	return item{}, i
+}
+
+// hashNumber reports whether a number sign and its number stand at item i.
+func hashNumber(items []item, i int) bool {
+	return items[i].text == "#" && i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].start == items[i].end
 }
 
 // namedBar reads "bar four", "bars three to seven and nine", "b4".
@@ -216,8 +223,9 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	for k >= 0 && items[k].any(kBar, kNum, kAnd) {
 		k--
 	}
-	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) {
-		return false
+	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) &&
+		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
+		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
 	return and+2 < len(items) && barNumber(&items[and+2])
 }
