@@ -154,13 +154,13 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
-	sized := text == "small" || text == "tiny" || text == "wee" || text == "big" || text == "huge"
+	sized := r.isWord(&c.items[i], "small", "tiny", "wee", "big", "huge", "large", "massive", "enormous")
 	for k := range c.items {
 		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
 			return true
 		}
-		if c.items[k].any(kShe) && k < i && text != "small" && text != "big" && text != "large" {
-			return true
+		if c.items[k].any(kShe) && k < i {
+			return !sized // "she is huge" is the queen
 		}
 	}
 	for k := range c.items {

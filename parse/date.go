@@ -58,6 +58,7 @@ const (
 type dates struct {
 	numbers *numbers
 	kinds   []dateWord // by wordID
+	againID wordID
 }
 
 func (d *dates) of(t token) dateWord {
@@ -414,6 +415,9 @@ func (d *dates) plainShort(toks []token, j int) bool {
 	ends := j+1 == len(toks) || toks[j+1].pause >= comma
 	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id >= firstWordID && d.numbers.of(toks[j-1]).kind == notNumber && toks[j-1].end-toks[j-1].start > 1 {
 		return true
+	}
+	if j > 0 && ends && toks[j].pause == none && toks[j-1].id == d.againID {
+		return true // "will look again sat"
 	}
 	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
 }

@@ -26,7 +26,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("plans", c, d)
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && rule.Form == "done":
 		r.earlierDeed(c, d)
-	case d.due != nil && (d.due.ahead || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
+	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
 		r.write("plans", c, d)
 	case rule.Form == "done" || before == kHave || r.twofold(it):
 		if d.do == "inspect" {

@@ -12,7 +12,7 @@ func (r *reader) moreBars(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
-		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) {
+		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) && c.items[i+1].n.lo > 1 {
 			continue // "another two bars", a deed of its own
 		}
 		if !r.isWord(it, "another") && !counted || it.used {
@@ -91,11 +91,28 @@ func (r *reader) bareFood(c *clause) {
 		return
 	}
 	for i := range c.items {
-		if d := r.helping(c, i, "feed", kOf, kArt, kComb, kAdv, kNum, kTo); d != nil {
+		d := r.helping(c, i, "feed", kOf, kArt, kComb, kAdv, kNum, kTo)
+		if d == nil {
+			d = r.measured(c, i)
+		}
+		if d != nil {
 			r.write("actions", c, d)
 			return
 		}
 	}
+}
+
+// measured is the deed that a food or medicine at item i and an amount right
+// behind it tell of: "oxalic acid, 30 ml".
+func (r *reader) measured(c *clause, i int) *deed {
+	if i+1 >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[i+1].is(kMeasure) || c.items[i+1].used {
+		return nil
+	}
+	rule, size := r.rule(&c.items[i], kSubstance), c.items[i+1].size
+	if _, length := size.mm(); length {
+		return nil
+	}
+	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[i+1]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
 }
 
 // helping is the deed that an amount at item i and a food or medicine behind it
@@ -118,7 +135,7 @@ func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
 
 func (r *reader) givenWord(c *clause) bool {
 	for k := range c.items {
-		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed") {
+		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed", "trickled", "dribbled", "applied") {
 			return false
 		}
 	}

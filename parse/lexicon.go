@@ -71,7 +71,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		"next": nextWord, "last": lastWord, "this": thisWord, "on": onWord, "from": fromWord, "today": todayWord,
 		"yesterday": yesterdayWord, "tomorrow": tomorrowWord, "before": beforeWord, "after": afterWord,
 		"weekend": weekendWord, "end": endWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
-	l.dates = &dates{numbers: l.numbers}
+	l.dates = &dates{numbers: l.numbers, againID: l.words.add("again")}
 	if err := eachPart(f.Date, func(kindName, word string, value float64) bool {
 		k, ok := dateKinds[kindName]
 		id := l.words.add(word)

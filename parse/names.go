@@ -237,6 +237,9 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		if toks[end].pause >= line && linesAfter(toks, end) {
 			return enough
 		}
+		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.saysOfHive(toks, end) {
+			return enough // "Maple - BIAS on five bars"
+		}
 	}
 	if end == len(toks) {
 		return 0
@@ -257,6 +260,17 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		}
 	}
 	return 0
+}
+
+// saysOfHive reports whether the words from k to the end of the sentence speak of
+// what is found in a hive.
+func (r *reader) saysOfHive(toks []token, k int) bool {
+	for last := k + 8; k < len(toks) && k < last && (toks[k].pause < stop || k == last-8); k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // weighSaid weighs what begins at a word that is said of a name.

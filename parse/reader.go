@@ -227,6 +227,7 @@ func (r *reader) line(toks []token, first pause) {
 	r.listing = r.rowNumber(r.items) || r.listing || numbered(r.items)
 	r.items = r.nameHives(r.items)
 	r.items = r.refer(r.items)
+	r.placedCups(r.items)
 	r.items = r.answers(r.items)
 	r.items = r.repair(r.items)
 	r.headings()
@@ -244,7 +245,7 @@ func dropFillers(items []item) []item {
 	out, dropped := items[:0], none
 	for i := range items {
 		it := &items[i]
-		if it.is(kFill) && !it.is(kSame) {
+		if it.is(kFill) && !it.is(kSame) && !(it.is(kQueen) && it.capital) {
 			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any(kStores, kBees, kBe) && (it.pause == none || out[len(out)-1].colon) {
 				it.kinds = it.kinds.without(setOf(kFill)) // "stores okay"
 				out = append(out, *it)

@@ -112,10 +112,26 @@ func (r *reader) readCups(after, before []item) {
 		return
 	}
 	for i := range after {
-		if it := &after[i]; it.is(kUnit) && r.isWord(it, "cup", "cups") {
-			it.kinds, it.rules = kinds{}, r.ruleNamed("queen-cups")
-			it.kinds.add(kCell)
+		if after[i].is(kUnit) {
+			r.readCup(&after[i])
 		}
+	}
+}
+
+// placedCups takes "cup" for a queen cup where it stands on a bar: "there was one
+// cup on bar six".
+func (r *reader) placedCups(items []item) {
+	for i := 1; i+2 < len(items); i++ {
+		if items[i].is(kUnit) && items[i-1].is(kNum) && items[i-1].n.whole() && items[i+1].is(kOn) && items[i+2].is(kBars) {
+			r.readCup(&items[i])
+		}
+	}
+}
+
+func (r *reader) readCup(it *item) {
+	if r.isWord(it, "cup", "cups") {
+		it.kinds, it.rules = kinds{}, r.ruleNamed("queen-cups")
+		it.kinds.add(kCell)
 	}
 }
 
