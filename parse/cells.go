@@ -78,6 +78,9 @@ func (s *scan) cell(i int) {
 			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
 				last.what = stage
 				last.items = append(last.items, it)
+				if s.num != nil && s.numAt == i-1 { // "five queen cells: three sealed and two open"
+					last.count, last.hasCount, s.num = *s.num, true, nil
+				}
 			}
 			return
 		}

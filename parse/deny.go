@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // denies decides whether the denial in force reaches the finding at i. It
 // does over bare nouns joined by "or", "and" or commas in a list with "or"; a
 // noun with its own article, count, amount or place ends it.
@@ -80,12 +82,17 @@ func (s *scan) deniedAfter(i int) bool {
 			s.denier = it
 			return true
 		}
+		if it.is(kNo) && strings.HasSuffix(it.text, " any") && (s.at(k+1) == nil || s.at(k+1).pause > none) {
+			it.used = true // "looked for ropy larvae and didn't find any"
+			s.noCue, s.denier = s.r.text[it.start:it.end], it
+			return true
+		}
 		if it.is(kNo) && s.r.bareNo(it) && s.at(i).colon {
 			next := s.at(k + 1)
 			s.denier = it
 			return next == nil || next.pause > none
 		}
-		if !it.any(kBe, kAdv, kOr, kContent, kThere) {
+		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut) {
 			return false
 		}
 	}

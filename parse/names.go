@@ -25,7 +25,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[end-1].end])
 		weight[name] += r.weigh(toks, i, end, byWord)
-		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i))
+		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end))
 		i = end - 1
 	}
 	names := map[string]bool{}
@@ -126,9 +126,16 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 	return true
 }
 
-// beginsWithIn reports whether a sentence begins with "in" or "with" and the run.
+// inTurn reports whether a name is followed by its place in a round of visits:
+// "Dolly first, then".
+func (r *reader) inTurn(toks []token, end int) bool {
+	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next")) && (end+1 == len(toks) || toks[end+1].pause > none)
+}
+
+// beginsWithIn reports whether a sentence begins with "in", "with" or "from" and
+// the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "with"))
+	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "with") || r.says(toks[i-1], "from"))
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -197,7 +204,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	switch {
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end)
-	case is(prev, "the") && is(end, "lot"):
+	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
 		return enough // "the Orchard lot"
 	case is(prev, "how") && beFollows(toks, end) == end:
 		return enough // "how Juniper was"
@@ -244,6 +251,9 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
+	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end)) && r.paragraphOfHive(toks, end) {
+		return enough // "Aspen is the one to watch. I found three queen cells …"
+	}
 	if r.says(toks[end], "first") || r.says(toks[end], "next") {
 		return enough - 1
 	}
@@ -260,6 +270,22 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		}
 	}
 	return 0
+}
+
+// doneTo reports whether the speaker's deed follows a name: "Juniper I split".
+func (r *reader) doneTo(toks []token, end int) bool {
+	return end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "i") || r.says(toks[end], "we")) && r.weighSaid(toks, end+1) == enough
+}
+
+// paragraphOfHive reports whether the paragraph that goes on at k soon speaks of
+// what is found in a hive.
+func (r *reader) paragraphOfHive(toks []token, k int) bool {
+	for last := k + 30; k < len(toks) && k < last && toks[k].pause < line; k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // saysOfHive reports whether the words from k to the end of the sentence speak of
