@@ -83,7 +83,7 @@ func numberedLines(text string) []int32 {
 		case lo == 0:
 			flush()
 		case len(run) == 0:
-		case lo-last != 1 && last-lo != 1, step != 0 && (lo > last) != (step > 0):
+		case lo == last || lo-last > 2 || last-lo > 2, step != 0 && (lo > last) != (step > 0):
 			flush()
 		default:
 			step = lo - last

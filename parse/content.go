@@ -35,6 +35,10 @@ func (s *scan) content(i int) {
 	if s.inCell(i) {
 		return
 	}
+	if last := s.lastFound(i); it.is(kStage) && last != nil && last.class == ofCells {
+		s.cell(i) // "two queen cells on bar six, larvae in both"
+		return
+	}
 	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}

@@ -72,6 +72,9 @@ func (f *fitting) removeBar() bool {
 
 // barsUndergo: "bar two was removed", "bar two must come out".
 func (f *fitting) barsUndergo() bool {
+	if len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.c.items[f.i].pause == comma {
+		return true // "12 empty comb, removed"
+	}
 	k := f.i - 1
 	for k >= 0 && f.pre[k].any(kBe, kHave, kAdv, kPlan, kWill, kMaybe) && !f.pre[k].is(kBars) {
 		k--

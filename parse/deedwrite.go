@@ -114,8 +114,32 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	r.lastDeed = path
 	r.details(path, list, c, d)
 	r.consequences(list, d, why)
+	r.bothFixtures(list, c, d)
 	if d.do == "mark_queen" && list == "actions" {
 		r.paint(c, d)
+	}
+}
+
+// bothFixtures writes the deed of the second of two: "opened up the floor and the
+// entrance".
+func (r *reader) bothFixtures(list string, c *clause, d *deed) {
+	verb, first, ok := strings.Cut(d.do, "_")
+	if !ok || verb != "open" && verb != "close" {
+		return
+	}
+	other := map[string]string{"floor": "entrance", "entrance": "floor"}[first]
+	for k := d.at + 2; k+1 < len(c.items) && k <= d.at+4; k++ {
+		if !c.items[k].is(kAnd) {
+			continue
+		}
+		if k++; c.items[k].is(kArt) && k+1 < len(c.items) {
+			k++
+		}
+		if it := &c.items[k]; it.is(kFixture) && !it.used && r.value(it, kFixture) == other {
+			it.used = true
+			r.write(list, c, &deed{do: verb + "_" + other, at: d.at, items: []*item{&c.items[d.at], it}, rule: d.rule, due: d.due})
+		}
+		return
 	}
 }
 

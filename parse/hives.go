@@ -126,12 +126,12 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return formatNumber(next.n.lo), true
 	}
 	name := next.text
+	labelled := items[i].colon && items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
-	if single && name != "i" && (name != "a" || next.capital) && next.pause == none {
+	if single && name != "i" && (name != "a" || next.capital) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	labelled := items[i].colon && items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}

@@ -198,7 +198,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
 	is := func(k int, word string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], word) }
 	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
-		return -enough
+		return -2 * enough
 	}
 	prev, before := i-1, i-2
 	switch {

@@ -379,7 +379,11 @@ func (r *reader) queenIs(c *clause, i int) {
 
 func (r *reader) setQueen(c *clause, i int, rule *rule) {
 	it := &c.items[i]
-	denied := i > 0 && c.items[i-1].any(kNo, kUndone) || i > 1 && c.items[i-1].is(kAdv) && c.items[i-2].any(kNo)
+	k := i - 1
+	for k > 0 && (c.items[k].is(kAdv) || r.isWord(&c.items[k], "yet", "been")) {
+		k--
+	}
+	denied := k >= 0 && c.items[k].any(kNo, kUndone)
 	for _, leaf := range splitLeaves(rule.Value) {
 		value := leaf[1]
 		if denied {

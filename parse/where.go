@@ -318,7 +318,7 @@ func (s *scan) settle(waiting []*finding) {
 		}
 		switch {
 		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
-		case f.class == ofSign && (offComb[f.what] || f.what == "foul_smell" && !f.present || !s.headed && (hiveSigns[f.what] || !f.present && !s.here)):
+		case f.class == ofSign && (offComb[f.what] || f.what == "foul_smell" && !f.present && !(r.sameSentence && r.headedBars) || !s.headed && (hiveSigns[f.what] || !f.present && !s.here && !(r.sameSentence && r.headedBars))):
 		case s.headed:
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
