@@ -139,6 +139,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	if i == 0 && r.listed {
 		return true
 	}
+	if countsBars(items, i) {
+		return false
+	}
 	var prev, next *item
 	if len(before) > 0 {
 		prev = &before[len(before)-1]
@@ -226,6 +229,15 @@ func countsNext(items []item) bool {
 	}
 	next := &items[1]
 	return next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
+}
+
+// countsBars reports whether the number counts bars: "four new bars in".
+func countsBars(items []item, i int) bool {
+	k := i + 1
+	for k < len(items) && items[k].pause == none && items[k].any(kComb, kAdv) && !items[k].is(kBar) {
+		k++
+	}
+	return k < len(items) && items[k].pause == none && items[k].is(kBar) && items[k].plural
 }
 
 // nextLine reports whether a number begins a line, and is the neighbour of the

@@ -29,10 +29,21 @@ func (s *scan) stageMatters(i int) bool {
 	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell(i) != nil && s.cellAhead(i) < 0 {
 		return true // "four sealed queen cells and one torn down"
 	}
+	if s.cellsGoOn(i) {
+		return true
+	}
 	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kHave, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
 		return true
 	}
 	return false
+}
+
+// cellsGoOn: in "swarm cells: b6 2 capped, b9 3 capped" a count and a stage on a
+// further bar are cells again.
+func (s *scan) cellsGoOn(i int) bool {
+	prev := s.at(i - 1)
+	return s.headed && prev != nil && barNumber(prev) && s.r.cellsSentence == s.r.sentenceNo && s.r.lastCells != nil && len(s.found) == 0 &&
+		(s.at(i+1) == nil || s.at(i+1).pause >= comma)
 }
 
 func (s *scan) lastCell(i int) *finding {
@@ -82,6 +93,11 @@ func (s *scan) cell(i int) {
 					last.count, last.hasCount, s.num = *s.num, true, nil
 				}
 			}
+			return
+		}
+		if s.cellsGoOn(i) && s.num != nil {
+			s.found = append(s.found, &finding{class: ofCells, what: stage, kind: r.lastCells.kind, present: true, count: *s.num, hasCount: true, at: i, items: []*item{it}, rule: r.rule(it, kStage).ID})
+			s.num = nil
 			return
 		}
 		if s.stageIx >= 0 && s.stageAt != "" { // "two sealed and one open queen cell"

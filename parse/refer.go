@@ -245,7 +245,11 @@ func (r *reader) shortList(items []item, j int) bool {
 	if items[j].end-items[j].start != 1 || j+1 >= len(items) || !barNumber(&items[j+1]) || items[j+1].start != items[j].end {
 		return false
 	}
-	if j+2 >= len(items) || items[j+2].pause >= comma {
+	end := j + 2
+	for end+1 < len(items) && items[end].is(kBar) && items[end].pause <= comma && items[end].end-items[end].start == 1 && barNumber(&items[end+1]) {
+		end += 2 // "E b3 b4 b5."
+	}
+	if end >= len(items) || items[end].pause >= comma {
 		return true
 	}
 	if items[j].pause == none {

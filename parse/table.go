@@ -16,8 +16,12 @@ type heading struct {
 }
 
 // separators stand between the cells of a row: of a drawn table, of one pasted
-// from a spreadsheet, of a file of values.
-var separators = []string{"|", "\t", ";", ","}
+// from a spreadsheet, of a file of values. A heading row has at least so many;
+// semicolons and commas stand in sentences as well.
+var separators = []struct {
+	text  string
+	least int
+}{{"|", 1}, {"\t", 1}, {";", 2}, {",", 2}}
 
 // tableRow turns a row of a table into the words of a form: "3 | eggs | pollen"
 // below "bar | brood | stores" is "bar 3; eggs; stores: pollen". It reports
@@ -30,14 +34,14 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 	}
 	r.table = table{}
 	for _, sep := range separators {
-		if strings.Count(text, sep) < 2 {
+		if strings.Count(text, sep.text) < sep.least {
 			continue // no heading row, and most lines are none
 		}
-		cells := cellsOf(text, sep)
-		if len(cells) < 3 || !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || !strings.Contains(lineAfter(r.text, base+len(text)), sep) {
+		cells := cellsOf(text, sep.text)
+		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || !strings.Contains(lineAfter(r.text, base+len(text)), sep.text) {
 			continue
 		}
-		r.table.sep = sep
+		r.table.sep = sep.text
 		for _, cell := range cells {
 			words := r.split.tokens(nil, strings.ToLower(cell), base, none)
 			r.table.heads = append(r.table.heads, heading{words, !r.lists.in(vagueHeads, strings.ToLower(strings.TrimSpace(cell)))})

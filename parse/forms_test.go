@@ -1,0 +1,105 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"barwise/colony"
+)
+
+// TestForms reads what people fill in: answers behind a label, tables, lists by
+// number.
+func TestForms(t *testing.T) {
+	for _, c := range []struct{ name, said, want string }{
+		{"a letter denies", "Queen cells: N", "queen_cells.any=no"},
+		{"a letter affirms and goes on", "Queen seen: Y, bar 5, white mark", "queen.seen=yes queen.bar=5 queen.marked=yes queen.colour=white"},
+		{"a dash before the answer", "Eggs - no", "contents.eggs=no"},
+		{"an equals sign before it", "Eggs=yes larvae=no", "contents.eggs=yes contents.open_brood=no"},
+		{"a question mark before it", "Eggs? no. Larvae? yes", "contents.eggs=no contents.open_brood=yes"},
+		{"ticks and crosses", "Eggs ✓ larvae ✗", "contents.eggs=yes contents.open_brood=no"},
+		{"nought of them", "Eggs: 0", "contents.eggs=no"},
+		{"a no that is no answer", "eggs on bar 4, no, bar 5", "bars.5.eggs=yes?"},
+		{"counted cells", "Queen cells: 2, sealed, bar 8", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=2"},
+		{"bars behind the noun", "Honey 3 bars, pollen 2 bars", "contents.honey=yes contents.honey.bars=3 contents.pollen=yes contents.pollen.bars=2"},
+		{"a name behind its label", "Hive: Fig\nEggs: Y\n\nHive: Olive\nEggs: N", "hive=fig contents.eggs=yes / hive=olive contents.eggs=no"},
+		{"a table of bars", "Hive 7\nbar | brood | stores\n5 | capped, solid | honey\n6 | | pollen", "hive=7 bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid bars.5.honey=yes bars.6.pollen=yes"},
+		{"a table of hives", "hive\tqueen\teggs\n1\tseen\tyes\n2\tnot seen\tno", "hive=1 queen.seen=yes contents.eggs=yes / hive=2 queen.seen=no contents.eggs=no"},
+		{"a drawn table", "Hive 2\n| bar | content |\n|---|---|\n| 1 | honey |\n| 2 | pollen |", "hive=2 bars.1.honey=yes bars.2.pollen=yes"},
+		{"a list by number, from the back", "Hive 3\n14 bare\n13 just started\n12 nectar", "hive=3 bars.12.nectar=yes bars.13.comb.size=started bars.14.comb.size=bare"},
+		{"a list with number signs", "Hive 3\n#1-2 honey\n#3 pollen\n#4 eggs", "hive=3 bars.1.honey=yes bars.2.honey=yes bars.3.pollen=yes bars.4.eggs=yes"},
+		{"counts that fall by chance", "Hive 3\n5 frames of bees\n4 frames of brood\n3 frames of honey", "hive=3 contents.brood=yes contents.brood.bars=4 contents.honey=yes contents.honey.bars=3 strength.bars_of_bees=5"},
+		{"names at the heads of lines", "Maple - BIAS, calm.\nRowan - no eggs.", "hive=maple contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes temper.score=4 / hive=rowan contents.eggs=no"},
+		{"bars counted down", "b6-b4 sealed brood", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"shorthand for stages", "E b3, L b4, no E b5", "bars.3.eggs=yes bars.4.open_brood=yes bars.5.eggs=no"},
+	} {
+		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {
+			t.Errorf("%s: %q reads\n%s, want\n%s", c.name, c.said, got, sorted(c.want))
+		}
+	}
+}
+
+// TestTableEvidence: the words of a column's heading stand in another line, and
+// are no evidence of a cell.
+func TestTableEvidence(t *testing.T) {
+	text := "Hive 7\nbar | brood\n5 | capped"
+	for _, ins := range sharedParser().Parse(&colony.Note{Text: text, Given: may14}) {
+		for path, spans := range ins.Evidence {
+			for _, s := range spans {
+				if path != "hive" && s[0] < len("Hive 7\nbar | brood\n") {
+					t.Errorf("%s rests on %q", path, text[s[0]:s[1]])
+				}
+			}
+		}
+	}
+}
+
+// TestSlips mends a letter in a word of the trade, flagged, and leaves words
+// alone that are only like one.
+func TestSlips(t *testing.T) {
+	for said, want := range map[string]string{
+		"quenn seen on bar four":      "queen.seen=yes? queen.bar=4",
+		"caped brood on bar seven":    "bars.7.capped_brood=yes?",
+		"nector on bar nine":          "bars.9.nectar=yes?",
+		"larvea on bar five":          "bars.5.open_brood=yes?",
+		"teh queen on bar 4":          "queen.seen=yes queen.bar=4",
+		"Pollon came by":              "",
+		"the market was cold":         "",
+		"we crossed the brook twice":  "",
+		"swam in the pond, then rang": "",
+	} {
+		if got := sorted(leavesOf(said)); got != sorted(want) {
+			t.Errorf("%q reads %s, want %s", said, got, want)
+		}
+	}
+}
+
+// TestDayOfTheVisit: the day of an inspection is one that its opening words give
+// for it, never the day of a plan or one to come.
+func TestDayOfTheVisit(t *testing.T) {
+	for said, want := range map[string]string{
+		"On Saturday I opened hive 3.":                    "2026-05-09",
+		"I visited my two hives yesterday.":               "2026-05-13",
+		"On Saturday we will harvest three bars.":         "2026-05-14",
+		"On June 6 we will harvest three bars.":           "2026-05-14",
+		"Hive 5. We will inspect hive 5 again on 7 June.": "2026-05-14",
+		"Hive 5. Fed them on 2 May.":                      "2026-05-14",
+	} {
+		for _, ins := range sharedParser().Parse(&colony.Note{Text: said, Given: may14}) {
+			if got := colony.DateOf(ins.At).String(); got != want {
+				t.Errorf("%q is of %s, want %s", said, got, want)
+			}
+		}
+	}
+}
+
+// sorted puts the leaves of each inspection in order.
+func sorted(leaves string) string {
+	all := strings.Split(leaves, " / ")
+	for i := range all {
+		words := strings.Fields(all[i])
+		slices.Sort(words)
+		all[i] = strings.Join(words, " ")
+	}
+	return strings.Join(all, " / ")
+}
