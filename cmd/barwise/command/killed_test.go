@@ -128,7 +128,7 @@ func TestKilledInTheMiddleOfEditing(t *testing.T) {
 	}
 	t.Logf("%d kills with seed %d: %d steps kept, %d of them on a confirmed inspection; %d kills fell between the beginning and the end of keeping",
 		*kills, *killSeed, all.steps, all.confirmed, all.between)
-	if all.steps < *kills || all.between == 0 && *kills > 50 {
+	if all.steps == 0 || all.between == 0 && *kills > 50 {
 		t.Error("the kills hardly fell into editing: this shows nothing")
 	}
 }
@@ -160,7 +160,8 @@ type killed struct {
 	between          int
 }
 
-// killReview runs a review under a rush of keys and kills it after a while.
+// killReview runs a review under a rush of keys and kills it some milliseconds
+// after one of its first words, however slow the machine is.
 func killReview(t *testing.T, dir string, random *rand.Rand) killed {
 	t.Helper()
 	cmd := exec.Command(os.Args[0])
@@ -182,10 +183,17 @@ func killReview(t *testing.T, dir string, random *rand.Rand) killed {
 	if line, err := lines.ReadString('\n'); line != "begins\n" {
 		t.Fatalf("the review says %q, %v\n%s", line, err, talk.String())
 	}
-	timer := time.AfterFunc(time.Duration(20+random.IntN(400))*time.Millisecond, func() { _ = cmd.Process.Kill() })
-	defer timer.Stop()
+	kill := func(after time.Duration) *time.Timer {
+		return time.AfterFunc(after, func() { _ = cmd.Process.Kill() })
+	}
+	defer kill(1500 * time.Millisecond).Stop() // the keys may have led where nothing is kept any more
 	go rush(keys, rand.New(rand.NewPCG(random.Uint64(), 0)))
-	k := listen(lines)
+	moment, after := time.Duration(random.IntN(30_000))*time.Microsecond, random.IntN(5)
+	k := listen(lines, func(said int) {
+		if said == after {
+			kill(moment)
+		}
+	})
 	if err := cmd.Wait(); err == nil || talk.Len() > 0 {
 		t.Fatalf("the review was not killed: %v\n%s", err, talk.String())
 	}
@@ -202,11 +210,12 @@ func rush(keys io.Writer, random *rand.Rand) {
 	}
 }
 
-// listen collects what a review says. A last line without its end was cut off
-// by the kill.
-func listen(lines *bufio.Reader) killed {
+// listen collects what a review says, and tells how many lines it has said so
+// far. A last line without its end was cut off by the kill.
+func listen(lines *bufio.Reader, heard func(said int)) killed {
 	k := killed{kept: map[string]string{}, keeping: map[string]string{}}
-	for {
+	for said := 0; ; said++ {
+		heard(said)
 		line, err := lines.ReadString('\n')
 		if err != nil {
 			return k
