@@ -9,8 +9,9 @@ import (
 
 // calendar reads a day of a month: May 30, 30th of May 2026, the 3rd,
 // 2026-05-30, 30/5/2026. Day before month is the reading of slashes unless only
-// the other exists; where both do, it is flagged.
-func (d *dates) calendar(text string, toks []token, i int, ref colony.Date) (day, int) {
+// the other exists; where both do, it is flagged. A number, if any, stands from
+// token i to end.
+func (d *dates) calendar(text string, toks []token, i, end int, ref colony.Date) (day, int) {
 	switch toks[i].id {
 	case idISODate:
 		at, err := colony.ParseDate(text[toks[i].start:toks[i].end])
@@ -33,6 +34,9 @@ func (d *dates) calendar(text string, toks []token, i int, ref colony.Date) (day
 		if n := int(q.lo); k > j+1 && q.whole() && !q.article && n >= 1 && n <= 31 && (q.ordinal || k == j+2 || n > 20) {
 			return d.inYear(text, toks, n, d.of(toks[i]).value, k, i, ref)
 		}
+		return day{}, i
+	}
+	if j == i && end == i {
 		return day{}, i
 	}
 	q, k := d.numbers.single(text, toks, j)

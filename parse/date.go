@@ -54,6 +54,15 @@ const (
 	endWord // the end of May
 )
 
+// begins reports whether a date or duration can begin with such a word.
+func (k dateKind) begins() bool {
+	switch k {
+	case weekdayWord, monthWord, spanWord, inWord, nextWord, lastWord, thisWord, todayWord, yesterdayWord, tomorrowWord, weekendWord, theWord, endWord:
+		return true
+	}
+	return false
+}
+
 // dates reads days and durations relative to the day of the inspection.
 type dates struct {
 	numbers *numbers
@@ -129,9 +138,16 @@ func (d *dates) read(text string, toks []token, i int, ref colony.Date) (day, in
 	if i >= len(toks) {
 		return day{}, i
 	}
-	at, j := d.relative(text, toks, i, ref)
+	q, end := d.numbers.read(text, toks, i)
+	return d.readWith(text, toks, i, q, end, ref)
+}
+
+// readWith reads a day as read does, where the number q stands from token i to
+// end.
+func (d *dates) readWith(text string, toks []token, i int, q quantity, end int, ref colony.Date) (day, int) {
+	at, j := d.relative(text, toks, i, q, end, ref)
 	if j == i {
-		at, j = d.calendar(text, toks, i, ref)
+		at, j = d.calendar(text, toks, i, end, ref)
 	}
 	if j == i {
 		at, j = d.weekday(toks, i, ref)
@@ -149,7 +165,7 @@ func both(d colony.Date) day { return day{past: d, future: d} }
 
 // relative reads today, yesterday, "three weeks ago", "in ten days", "a week
 // from Saturday", "a fortnight last Tuesday", "next week".
-func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day, int) {
+func (d *dates) relative(text string, toks []token, i int, q quantity, end int, ref colony.Date) (day, int) {
 	w := d.of(toks[i])
 	switch w.kind {
 	case todayWord:
@@ -194,7 +210,7 @@ func (d *dates) relative(text string, toks []token, i int, ref colony.Date) (day
 	case nextWord, lastWord, thisWord:
 		return d.named(toks, i, ref)
 	}
-	return d.distance(text, toks, i, ref)
+	return d.distance(text, toks, i, q, end, ref)
 }
 
 // nextButOne reads "day before yesterday" and "day after tomorrow".
@@ -272,8 +288,8 @@ func (d *dates) skipTime(toks []token, j int) int {
 
 // distance reads a duration with the point it is counted from: "three days
 // ago", "a week from Saturday", "a week on Monday", "two days before that".
-func (d *dates) distance(text string, toks []token, i int, ref colony.Date) (day, int) {
-	s, j := d.duration(text, toks, i)
+func (d *dates) distance(text string, toks []token, i int, q quantity, end int, ref colony.Date) (day, int) {
+	s, j := d.length(toks, i, q, end)
 	if j == i || s.hours || !joined(toks, j) {
 		return day{}, i
 	}
@@ -290,7 +306,7 @@ func (d *dates) distance(text string, toks []token, i int, ref colony.Date) (day
 		}
 		return at, j + 1
 	case todayWord, tomorrowWord: // "a week today"
-		base, k := d.relative(text, toks, j, ref)
+		base, k := d.relative(text, toks, j, quantity{}, j, ref)
 		at := both(s.from(base.future, 1))
 		at.ahead = true
 		return at, k

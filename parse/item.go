@@ -204,7 +204,7 @@ func (l *lexer) figure(i int) (figure, int) {
 	if end > i && l.plainNumber(i, end) {
 		return figure{kind: kNum, n: q}, end
 	}
-	if d, j := l.dates.read(l.text, l.toks, i, l.ref.today); j > i {
+	if d, j := l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
 		return figure{kind: kDate, day: d}, j
 	}
 	if d, j := l.dayOfMonth(i); j > i {
@@ -279,6 +279,8 @@ func (l *lexer) place(it *item, i, end int) {
 	switch {
 	case marks&respelt != 0:
 		it.text = l.spelt(l.toks[i:end])
+	case marks&cased != 0 && end == i+1:
+		it.text = lowerAs(l.words.words[first.id], it.text)
 	case marks&cased != 0:
 		it.text = strings.ToLower(it.text)
 	}
@@ -294,6 +296,25 @@ func (l *lexer) place(it *item, i, end int) {
 		c := l.text[it.end-1] | 0x20
 		it.plural = c == 's'
 	}
+}
+
+// lowerAs is text in lower case: word itself, which is, where only the case of
+// letters tells them apart, since most capitals begin a known word and a new
+// string for each would be garbage soon.
+func lowerAs(word, text string) string {
+	if len(word) != len(text) {
+		return strings.ToLower(text)
+	}
+	for k := range len(text) {
+		c := text[k]
+		if c >= 'A' && c <= 'Z' {
+			c |= 0x20
+		}
+		if c != word[k] {
+			return strings.ToLower(text)
+		}
+	}
+	return word
 }
 
 // spelt is what tokens say once they are mended.

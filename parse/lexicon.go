@@ -109,11 +109,12 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	return l, nil
 }
 
-// addNumeric notes the words of the number and date grammar and the units.
+// addNumeric notes the words that a number or a date begins with; those that
+// only stand inside of one, or behind it like a unit, are far more frequent.
 func (l *lexicon) addNumeric() {
 	for id := firstWordID; int(id) < len(l.words.words); id++ {
 		t := token{id: id}
-		if l.numbers.of(t).kind != notNumber || l.dates.of(t).kind != notDate || int(id) < len(l.measures.units) && l.measures.units[id] != "" {
+		if l.numbers.of(t).kind.begins() || l.dates.of(t).kind.begins() {
 			l.words.numeric.add(id)
 		}
 	}

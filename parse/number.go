@@ -46,6 +46,15 @@ const (
 	oddWord // -ish, odd, or so
 )
 
+// begins reports whether a number can begin with such a word.
+func (k numberKind) begins() bool {
+	switch k {
+	case unitWord, tensWord, scaleWord, ordinalWord, partWord, groupWord, aboutWord, articleWord, betweenWord:
+		return true
+	}
+	return false
+}
+
 // numbers reads quantities from tokens.
 type numbers struct {
 	kinds     []numberWord // by wordID
