@@ -159,7 +159,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
 			return true
 		}
-		if c.items[k].any(kShe) && k < i {
+		if c.items[k].is(kShe) && k < i {
 			return !sized // "she is huge" is the queen
 		}
 	}

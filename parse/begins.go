@@ -34,7 +34,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i)
 	case it.is(kThen):
-		return !prev.any(kAnd) && !r.soMuch(items, i)
+		return !prev.is(kAnd) && !r.soMuch(items, i)
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
@@ -222,7 +222,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):
 		return true // "the floor was closed i opened it"
 	case it.is(kPron):
-		return !needs && !prev.any(kHave) || it.pause > none
+		return !needs && !prev.is(kHave) || it.pause > none
 	case it.is(kShe):
 		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
 	case it.is(kQueen):

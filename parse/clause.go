@@ -206,7 +206,7 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if first.is(kName) && carried == planned && r.hasDeed(c) {
 		return false
 	}
-	if first.any(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
+	if first.is(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
 		return true
 	}
 	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {

@@ -362,7 +362,7 @@ func (r *reader) barsOf(c *clause, i int) []int {
 		if it := &c.items[k]; it.is(kBars) {
 			return it.bars
 		}
-		if c.items[k].any(kDo) && !c.items[k].is(kComb) {
+		if c.items[k].is(kDo) && !c.items[k].is(kComb) {
 			return nil
 		}
 	}

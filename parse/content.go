@@ -121,7 +121,7 @@ func (s *scan) elsewhere(i int) bool {
 	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
 		return true
 	}
-	if text == "drone" && (next == nil || !next.any(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
+	if text == "drone" && (next == nil || !next.is(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
 		return next != nil
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {

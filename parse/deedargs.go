@@ -132,7 +132,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.any(kAmount, kFull, kPattern) && k <= i+4:
 		it.used = true
-	case it.any(kBees) && k <= i+2:
+	case it.is(kBees) && k <= i+2:
 		it.used = true
 	}
 }
@@ -227,12 +227,12 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	case prev.is(kFrom):
 		d.fromHive = it.name
 	case d.do == "unite" && prev.is(kDo):
-		if k+1 < len(c.items) && (c.items[k+1].any(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
+		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
 			d.fromHive = it.name
 		} else {
 			d.toHive = it.name
 		}
-	case prev.any(kTo) || text == "with" || text == "onto":
+	case prev.is(kTo) || text == "with" || text == "onto":
 		d.toHive = it.name
 	case d.do == "add_bar" && prev.is(kDo):
 		d.toHive = it.name

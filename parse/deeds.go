@@ -66,7 +66,7 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) {
 			return k
 		}
-		if it.any(kQueen) && k > i+3 && it.pause > none {
+		if it.is(kQueen) && k > i+3 && it.pause > none {
 			return k
 		}
 	}

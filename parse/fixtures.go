@@ -62,7 +62,7 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 			break
 		}
 	}
-	if i > 0 && c.items[i-1].is(kState) && !c.items[i-1].any(kDo) && c.items[i].pause == none && r.stateValue(&c.items[i-1], what) != "" {
+	if i > 0 && c.items[i-1].is(kState) && !c.items[i-1].is(kDo) && c.items[i].pause == none && r.stateValue(&c.items[i-1], what) != "" {
 		return i - 1
 	}
 	// "left the floor open" and "screened floor (open)" stand behind; "open

@@ -123,7 +123,7 @@ func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
 		return nil
 	}
 	k := i + 1
-	for k < len(c.items) && c.items[k].any(over...) {
+	for k < len(c.items) && c.items[k].anyOf(setOf(over...)) {
 		k++
 	}
 	if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {

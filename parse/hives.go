@@ -179,9 +179,10 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	return strings.Join(words, " "), back
 }
 
-func (r *reader) nameWord(it *item) bool {
-	return it.to-it.from == 1 && !it.any(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
-}
+// nameless are the kinds of words that stand in no name.
+var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
+
+func (r *reader) nameWord(it *item) bool { return it.to-it.from == 1 && !it.anyOf(nameless) }
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
 	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !before[k-1].lists.has(softNames) && !before[k-1].lists.has(noNames)

@@ -79,8 +79,14 @@ func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
 func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }
 
-func (it *item) any(list ...kind) bool {
-	for _, k := range list {
+// any reports whether the item is of one of the kinds. The first two stand
+// apart since the compiler turns each into a single test, and a list into a
+// loop; most calls name no more.
+func (it *item) any(a, b kind, more ...kind) bool {
+	if it.kinds.has(a) || it.kinds.has(b) {
+		return true
+	}
+	for _, k := range more {
 		if it.kinds.has(k) {
 			return true
 		}

@@ -72,7 +72,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 	text := c.items[i].text
 	if r.lists.in(ambiguousMethods, text) {
 		for k := range c.items {
-			if c.items[k].any(kMite) || c.items[k].is(kMethod) && k != i {
+			if c.items[k].is(kMite) || c.items[k].is(kMethod) && k != i {
 				return true
 			}
 		}

@@ -188,7 +188,7 @@ func (r *reader) queenDenied(c *clause, noun int) bool {
 func (r *reader) queenPlaced(c *clause, noun int) bool {
 	for k := noun + 1; k < len(c.items) && k <= noun+6; k++ {
 		it := &c.items[k]
-		if it.any(kBars) {
+		if it.is(kBars) {
 			return !it.taken && (c.items[k-1].any(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
 		}
 		if it.any(kContent, kCell, kSign, kDo, kMite, kFore, kFrom) {
@@ -303,7 +303,7 @@ func (r *reader) queenBar(c *clause, from int) {
 			ref = it
 			break
 		}
-		if k > from && it.any(kContent, kCell, kSign, kMite) && !it.any(kQueenIs) {
+		if k > from && it.any(kContent, kCell, kSign, kMite) && !it.is(kQueenIs) {
 			break
 		}
 	}
@@ -433,7 +433,7 @@ func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
 	if !near && !(noun >= 0 && (i >= noun && i-noun <= 4 || i == noun-1)) && !(len(c.items) <= 2 && r.sheLast) {
 		return
 	}
-	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kContent, kHive, kWord) && !c.items[i+1].any(kDot) && !near {
+	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kContent, kHive, kWord) && !c.items[i+1].is(kDot) && !near {
 		return
 	}
 	r.leaf("queen.colour", value, "queen-colour", "", c.doubt, it)

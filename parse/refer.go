@@ -176,7 +176,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			bars = spread(nil, quantity{lo: items[j+1].n.lo, hi: float64(bars[0])}) // "three to one"
 			j += 2
 			continue
-		case sep.any(kAnd):
+		case sep.is(kAnd):
 			k, closing = j+1, true
 			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, j) {
 				plural = true

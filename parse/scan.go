@@ -144,7 +144,7 @@ func (s *scan) lastFound(i int) *finding {
 	f := s.found[len(s.found)-1]
 	for k := f.at + 1; k < i; k++ {
 		it := s.at(k)
-		if it.any(kBars) && !it.taken && s.headed {
+		if it.is(kBars) && !it.taken && s.headed {
 			return nil
 		}
 		if it.any(kBut, kDo, kQueen) {
@@ -157,6 +157,7 @@ func (s *scan) lastFound(i int) *finding {
 // leadsTo reports whether a content follows, over words that can stand
 // between a modifier and its noun.
 func (s *scan) leadsTo(i int, over ...kind) *item {
+	between := setOf(over...)
 	for k := i + 1; k < len(s.c.items) && k <= i+4; k++ {
 		it := s.at(k)
 		if it.pause > none {
@@ -165,7 +166,7 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 		if it.any(kContent, kCell, kSign) {
 			return it
 		}
-		if !it.any(over...) {
+		if !it.anyOf(between) {
 			return nil
 		}
 	}
@@ -173,8 +174,9 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 }
 
 func (s *scan) onlyBetween(from, to int, allowed ...kind) bool {
+	set := setOf(allowed...)
 	for k := from + 1; k < to; k++ {
-		if !s.at(k).any(allowed...) {
+		if !s.at(k).anyOf(set) {
 			return false
 		}
 	}

@@ -91,7 +91,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		}
 	}
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&
-		!c.items[next].any(kBees) && !c.items[next].is(kHive) {
+		!c.items[next].is(kBees) && !c.items[next].is(kHive) {
 		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
 			return false
 		}
@@ -107,7 +107,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
 			return true
 		}
-		if it.any(kBees) && (k < i || k == i+1 || k == i+2) {
+		if it.is(kBees) && (k < i || k == i+1 || k == i+2) {
 			return true
 		}
 		if it.any(kName, kShe) && k < i && k+3 >= i-3 && r.beBetween(c, k, i) {
@@ -132,7 +132,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		if it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them") {
 			return false // "somebody's been busy"
 		}
-		if it.any(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen) && !it.any(kTemper) && !r.lightWord(it) && k != i {
+		if it.any(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen) && !it.is(kTemper) && !r.lightWord(it) && k != i {
 			alone = false
 		}
 		if it.is(kLeaf) && k != i && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") {

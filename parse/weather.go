@@ -58,7 +58,7 @@ func (r *reader) weather(c *clause) {
 // besideSky: "sunny and calm".
 func (r *reader) besideSky(c *clause, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-2; k-- {
-		if c.items[k].any(kSky) || c.items[k].is(kLeaf) && strings.HasPrefix(r.rule(&c.items[k], kLeaf).ID, "temperature") {
+		if c.items[k].is(kSky) || c.items[k].is(kLeaf) && strings.HasPrefix(r.rule(&c.items[k], kLeaf).ID, "temperature") {
 			return true
 		}
 	}

@@ -213,7 +213,7 @@ func (s *scan) except() {
 func (s *scan) contentFollows(i int) bool {
 	for k := i + 1; k < len(s.c.items); k++ {
 		it := s.at(k)
-		if it.any(kContent) && !it.is(kSame) {
+		if it.is(kContent) && !it.is(kSame) {
 			return true
 		}
 		if it.is(kBars) {
