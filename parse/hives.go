@@ -14,9 +14,11 @@ func (r *reader) namesHives(items []item, i int) bool {
 func (r *reader) severalHives(items []item, i int) (item, int) {
 	list, next := r.numberList(items, i+1, true)
 	ref := r.asHive(r.merged(items, i, next, nil), "")
+	var names []string
 	for _, n := range list {
-		ref.hives = append(ref.hives, formatNumber(float64(n)))
+		names = append(names, formatNumber(float64(n)))
 	}
+	ref.details = r.lex.detail(details{hives: names})
 	return ref, next
 }
 

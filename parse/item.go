@@ -66,14 +66,25 @@ type item struct {
 	used     bool // some rule took it
 	taken    bool // of bars: an argument of a deed, not a place of findings
 
-	n     quantity
+	n    quantity
+	bars []int  // of kBars
+	name string // of kName, and the text of an unknown word that may be one
+
+	*details // never nil
+}
+
+// details are what few items have. They stand apart, since an item is cleared
+// for every word of a note and copied for most; they are shared by its copies and
+// do not change once they are read.
+type details struct {
 	dur   span
 	size  measure
 	day   day
-	bars  []int    // of kBars
 	hives []string // of kName, where several are named at once
-	name  string   // of kName, and the text of an unknown word that may be one
 }
+
+// noDetails are those of every item that has none.
+var noDetails details
 
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
@@ -143,7 +154,7 @@ func (l *lexer) items(toks []token, out []item) []item {
 // item fills in the item that begins at token i and returns the index behind
 // it.
 func (l *lexer) item(i int, it *item) int {
-	*it = item{}
+	*it = item{details: &noDetails}
 	best := l.matcher.longest(l.toks, i, l)
 	if best.end > i+1 && l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
@@ -155,7 +166,8 @@ func (l *lexer) item(i int, it *item) int {
 			it.kinds.add(l.kindOf[r])
 		}
 		if with := best.with; with != nil {
-			it.n, it.dur, it.size = with.n, with.dur, with.size
+			it.n = with.n
+			it.details = l.detail(details{dur: with.dur, size: with.size})
 		}
 	}
 	if l.toks[i].has(numeral) {
@@ -165,7 +177,10 @@ func (l *lexer) item(i int, it *item) int {
 				it.kinds.add(kNum)
 			} else {
 				it.rules, it.kinds = nil, alt.kinds()
-				it.n, it.dur, it.size, it.day = alt.n, alt.dur, alt.size, alt.day
+				it.n, it.details = alt.n, &noDetails
+				if alt.kind != kNum {
+					it.details = l.detail(details{dur: alt.dur, size: alt.size, day: alt.day})
+				}
 				end = j
 			}
 		}
@@ -176,6 +191,13 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	l.place(it, i, end)
 	return end
+}
+
+// detail keeps the details of an item.
+func (l *lexer) detail(d details) *details {
+	place := &l.ref.detailed.take(1)[0]
+	*place = d
+	return place
 }
 
 // figure is a date, a measure, a duration or a number.

@@ -87,6 +87,7 @@ type desk struct {
 	refs     arena[*item]
 	findings arena[finding]
 	acts     arena[deed]
+	detailed arena[details]
 	fit      fitting
 	spare    []*builder
 }
@@ -106,6 +107,7 @@ func (r *reader) clear() {
 	r.refs.reset()
 	r.findings.reset()
 	r.acts.reset()
+	r.detailed.reset()
 	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
 }
 
