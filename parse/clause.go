@@ -45,12 +45,7 @@ func (c *clause) has(k kind) bool { return c.kinds.has(k) }
 
 // hasAny reports whether an item of the clause is of one of the kinds.
 func (c *clause) hasAny(list ...kind) bool {
-	for _, k := range list {
-		if c.kinds.has(k) {
-			return true
-		}
-	}
-	return false
+	return c.kinds.hasOne(list)
 }
 
 // clauses cuts a sentence where a new statement begins, and appends the clauses

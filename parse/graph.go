@@ -196,7 +196,7 @@ func (g *graph) shared(at int32, w wordID) int32 {
 
 // asRead cuts a word of a rule as the tokeniser cuts it in a note.
 func (g *graph) asRead(word string) []wordID {
-	if p := g.words.entries[word].cut; p != nil {
+	if p := g.words.find([]byte(word)).cut; p != nil {
 		return []wordID{p.first, p.second}
 	}
 	if stem, ok := strings.CutSuffix(word, "'s"); ok && stem != "" {

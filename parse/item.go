@@ -21,19 +21,23 @@ func setOf(list ...kind) kinds {
 	return set
 }
 
+// add puts a kind into the set. A shift by 64 or more leaves nothing, and so does
+// one by a number below zero, which wraps around: only one half changes.
 func (s *kinds) add(k kind) {
-	if k < 64 {
-		s.low |= 1 << k
-	} else {
-		s.high |= 1 << (k - 64)
-	}
+	s.low |= 1 << k
+	s.high |= 1 << (k - 64)
 }
 
-func (s kinds) has(k kind) bool {
-	if k < 64 {
-		return s.low>>k&1 != 0
+// has reports whether a kind is in the set; again only one half can answer.
+func (s kinds) has(k kind) bool { return (s.low>>k|s.high>>(k-64))&1 != 0 }
+
+func (s kinds) hasOne(list []kind) bool {
+	for _, k := range list {
+		if s.has(k) {
+			return true
+		}
 	}
-	return s.high>>(k-64)&1 != 0
+	return false
 }
 
 func (s kinds) or(t kinds) kinds      { return kinds{s.low | t.low, s.high | t.high} }
@@ -91,18 +95,10 @@ func (it *item) is(k kind) bool { return it.kinds.has(k) }
 func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }
 
 // any reports whether the item is of one of the kinds. The first two stand
-// apart since the compiler turns each into a single test, and a list into a
-// loop; most calls name no more.
+// apart since the compiler turns each into a single test where any is called,
+// and a list into a loop; most calls name no more.
 func (it *item) any(a, b kind, more ...kind) bool {
-	if it.kinds.has(a) || it.kinds.has(b) {
-		return true
-	}
-	for _, k := range more {
-		if it.kinds.has(k) {
-			return true
-		}
-	}
-	return false
+	return it.kinds.has(a) || it.kinds.has(b) || it.kinds.hasOne(more)
 }
 
 // lexer turns tokens into items: numbers, dates and the words of the rules,

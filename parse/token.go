@@ -195,21 +195,22 @@ func (s *splitter) word() {
 		f |= s.capitalAt(from)
 	}
 	e, cut := s.words.look(s.lower)
-	if e.id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
-		if e.id = s.slips.find(s.lower); e.id != idUnknown {
+	id := e.id
+	if id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
+		if id = s.slips.find(s.lower); id != idUnknown {
 			f |= misspelt
 		}
 	}
 	if cut.cut == 0 {
-		s.emit(e.id, e.lists, from, s.at, f)
+		s.emit(id, e.lists, from, s.at, f)
 		return
 	}
 	at := from + apostrophe(s.text[from:s.at], cut.cut)
 	stem := apostrophe(string(s.lower), cut.cut)
-	s.emit(cut.first, s.words.entries[string(s.lower[:stem])].lists, from, at, f)
+	s.emit(cut.first, s.words.find(s.lower[:stem]).lists, from, at, f)
 	var lists listSet
 	if s.text[at] < utf8.RuneSelf { // the lists write a plain apostrophe
-		lists = s.words.entries[string(s.lower[stem:])].lists
+		lists = s.words.find(s.lower[stem:]).lists
 	}
 	s.emit(cut.second, lists, at, s.at, f&^capital)
 }
@@ -303,8 +304,7 @@ func (s *splitter) symbol(r rune, size int) {
 	case '\'', '’':
 		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
 			s.at++
-			own, _ := s.words.look([]byte("'s"))
-			s.emit(own.id, 0, from, s.at, cased)
+			s.emit(s.words.ownID, 0, from, s.at, cased)
 			return
 		}
 	case '•', '·':

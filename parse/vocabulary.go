@@ -30,14 +30,25 @@ func (s *wordSet) add(id wordID) {
 
 // vocabulary holds the words that stand in the rules and in the lists.
 type vocabulary struct {
-	entries map[string]spelling // by lower-case spelling
-	words   []string            // by id
-	numeric wordSet             // can begin a number, date or measure
+	spellings []spelling // in the order in which they were met, behind one of no word
+	places    []place    // of the spellings, by hash; at least every other is free
+	words     []string   // by id
+	numeric   wordSet    // can begin a number, date or measure
+	ownID     wordID     // of 's
+}
+
+// place is where a spelling stands. The table of places is our own, with the
+// next place for those that collide, since half of the time that a map takes to
+// look up a word goes to what a table that only grows does not need.
+type place struct {
+	hash uint32
+	at   int32 // 0 where the place is free
 }
 
 // spelling is all that is known of a word as it is written, so that a word of a
 // note costs one look-up.
 type spelling struct {
+	word  string // lower case
 	id    wordID
 	lists listSet
 	cut   *parts // of a contraction
@@ -51,18 +62,66 @@ type parts struct {
 }
 
 func newVocabulary() *vocabulary {
-	return &vocabulary{entries: map[string]spelling{}, words: make([]string, firstWordID)}
+	return &vocabulary{spellings: make([]spelling, 1), places: make([]place, 1<<14), words: make([]string, firstWordID)}
+}
+
+// hashOf is the FNV-1a hash of a word (Fowler, Noll and Vo; RFC 9923).
+func hashOf[text string | []byte](word text) uint32 {
+	h := uint32(2166136261)
+	for i := range len(word) {
+		h = (h ^ uint32(word[i])) * 16777619
+	}
+	return h
+}
+
+// find returns what is known of a lower-case word, and nothing but zeros of an
+// unknown one.
+func (v *vocabulary) find(lower []byte) *spelling {
+	hash, mask := hashOf(lower), uint32(len(v.places)-1)
+	for i := hash & mask; v.places[i].at != 0; i = (i + 1) & mask {
+		if p := v.places[i]; p.hash == hash && v.spellings[p.at].word == string(lower) {
+			return &v.spellings[p.at]
+		}
+	}
+	return &v.spellings[0]
+}
+
+// spelling returns the place for what is known of a lower-case word; it is good
+// until the next word is added.
+func (v *vocabulary) spelling(word string) *spelling {
+	if s := v.find([]byte(word)); s.word == word {
+		return s
+	}
+	v.spellings = append(v.spellings, spelling{word: word})
+	if 2*len(v.spellings) > len(v.places) {
+		v.places = make([]place, 2*len(v.places))
+		for at := 1; at < len(v.spellings); at++ {
+			v.settle(at)
+		}
+	} else {
+		v.settle(len(v.spellings) - 1)
+	}
+	return &v.spellings[len(v.spellings)-1]
+}
+
+// settle gives a spelling its place.
+func (v *vocabulary) settle(at int) {
+	hash, mask := hashOf(v.spellings[at].word), uint32(len(v.places)-1)
+	i := hash & mask
+	for v.places[i].at != 0 {
+		i = (i + 1) & mask
+	}
+	v.places[i] = place{hash, int32(at)}
 }
 
 // add numbers a word, the same number each time.
 func (v *vocabulary) add(word string) wordID {
-	e := v.entries[word]
-	if e.id == idUnknown {
-		e.id = wordID(len(v.words))
-		v.entries[word] = e
+	s := v.spelling(word)
+	if s.id == idUnknown {
+		s.id = wordID(len(v.words))
 		v.words = append(v.words, word)
 	}
-	return e.id
+	return s.id
 }
 
 // addAll makes a set of words.
@@ -76,14 +135,14 @@ func (v *vocabulary) addAll(words ...string) wordSet {
 
 // look returns what is known of a lower-case word and, where it is to be cut
 // in two, its parts.
-func (v *vocabulary) look(lower []byte) (s spelling, cut parts) {
-	s = v.entries[string(lower)]
+func (v *vocabulary) look(lower []byte) (s *spelling, cut parts) {
+	s = v.find(lower)
 	if s.cut != nil {
 		return s, *s.cut
 	}
 	// Any word's own 's: is, has or a possessive; the context tells.
 	if n := len(lower); n > 2 && lower[n-1] == 's' && lower[n-2] == '\'' {
-		return s, parts{first: v.entries[string(lower[:n-2])].id, second: v.entries["'s"].id, cut: 2}
+		return s, parts{first: v.find(lower[:n-2]).id, second: v.ownID, cut: 2}
 	}
 	return s, parts{}
 }
@@ -93,11 +152,9 @@ func (v *vocabulary) look(lower []byte) (s spelling, cut parts) {
 func (v *vocabulary) addContractions(list []contraction) {
 	for _, c := range list {
 		cut := &parts{first: v.add(c.First), second: v.add(c.Second), cut: c.Cut}
-		e := v.entries[c.Short]
-		e.cut = cut
-		v.entries[c.Short] = e
+		v.spelling(c.Short).cut = cut
 	}
-	v.add("'s")
+	v.ownID = v.add("'s")
 }
 
 // numeral reports whether a token can begin a number, date or measure.
@@ -108,8 +165,6 @@ func (v *vocabulary) numeral(id wordID) bool {
 // addLists notes in which lists each word stands.
 func (v *vocabulary) addLists(l lists) {
 	for word, in := range l {
-		e := v.entries[word]
-		e.lists = in
-		v.entries[word] = e
+		v.spelling(word).lists = in
 	}
 }
