@@ -67,13 +67,21 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 	s.text, s.base, s.at, s.out, s.head = text, base, 0, out, len(out)
 	s.before, s.flags, s.spaced = first, 0, true
 	for s.at < len(s.text) {
+		if c := s.text[s.at]; c == ' ' {
+			s.spaced = true
+			s.at++
+			continue
+		} else if lowered[c] != 0 {
+			s.word()
+			continue
+		}
 		r, size := utf8.DecodeRuneInString(s.text[s.at:])
 		switch {
-		case r >= '0' && r <= '9':
+		case isDigit(s.text[s.at]):
 			s.number()
 		case isLetter(r):
 			s.word()
-		case r == ' ' || r == '\t' || r == '\r' || r == 0xA0 || r == 0xFEFF:
+		case r == '\t' || r == '\r' || r == 0xA0 || r == 0xFEFF:
 			s.spaced = true
 			s.at += size
 		default:
@@ -215,22 +223,28 @@ func (s *splitter) word() {
 	s.emit(cut.second, lists, at, s.at, f&^capital)
 }
 
+// lowered are the letters of ASCII in lower case, 0 for every other byte.
+var lowered = func() (to [256]byte) {
+	for c := byte('a'); c <= 'z'; c++ {
+		to[c], to[c-'a'+'A'] = c, c
+	}
+	return to
+}()
+
 // lowerWord passes over a word and keeps it in lower case; it returns the mark
 // of a word that is not written so.
 func (s *splitter) lowerWord() (f mark) {
 	text, at, lower := s.text, s.at, s.lower[:0] // in registers: this loop sees every letter
-	from := at
+	from, other := at, byte(0)
 	for at < len(text) {
 		c := text[at]
+		if l := lowered[c]; l != 0 {
+			lower = append(lower, l)
+			other |= c ^ l
+			at++
+			continue
+		}
 		if c < utf8.RuneSelf {
-			if isASCIILetter(c) {
-				if c < 'a' {
-					f = cased
-				}
-				lower = append(lower, c|0x20)
-				at++
-				continue
-			}
 			if c == '\'' && at > from && at+1 < len(text) && isASCIILetter(text[at+1]) {
 				lower = append(lower, c)
 				at++
@@ -248,6 +262,9 @@ func (s *splitter) lowerWord() (f mark) {
 			break
 		}
 		at += size
+	}
+	if other != 0 {
+		f = cased
 	}
 	s.at, s.lower = at, lower
 	return f
