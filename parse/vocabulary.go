@@ -65,7 +65,7 @@ func newVocabulary() *vocabulary {
 	return &vocabulary{spellings: make([]spelling, 1), places: make([]place, 1<<14), words: make([]string, firstWordID)}
 }
 
-// hashOf is the FNV-1a hash of a word (Fowler, Noll and Vo; RFC 9923).
+// hashOf is the FNV-1a hash of a word (after Fowler, Noll and Vo).
 func hashOf[text string | []byte](word text) uint32 {
 	h := uint32(2166136261)
 	for i := range len(word) {
