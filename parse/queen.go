@@ -121,8 +121,6 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 // seenHere: "saw" and the like speak of the queen only where she is the object
 // or the subject.
 func (r *reader) seenHere(c *clause, i, noun int) bool {
-	it := &c.items[i]
-	text := it.text
 	if noun < 0 {
 		return c.items[i].lists.has(queenInView) || r.herself(c)
 	}
@@ -139,7 +137,6 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 			return false
 		}
 	}
-	_ = text
 	return true
 }
 

@@ -56,20 +56,6 @@ func (r *reader) enter(c *clause, plansNext bool) {
 	}
 }
 
-// onlyDate is the date of a clause that says no more: "on Saturday", before
-// "I'll add two bars", is the day of that.
-func (c *clause) onlyDate() (date *item) {
-	for k := range c.items {
-		switch it := &c.items[k]; {
-		case it.is(kDate) && date == nil:
-			date = it
-		case !it.any(kOn, kArt):
-			return nil
-		}
-	}
-	return date
-}
-
 // setOut: "starting at the back" counts the bars down, from the front up.
 func (r *reader) setOut(c *clause) {
 	for k := 1; k < len(c.items); k++ {
@@ -89,17 +75,6 @@ func (r *reader) setOut(c *clause) {
 			r.step = r.outset
 		}
 	}
-}
-
-// todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
-// stands.
-func (r *reader) todaySpelt(c *clause) bool {
-	for k := 1; k < len(c.items); k++ {
-		if it := &c.items[k]; it.is(kDate) && c.items[k-1].is(kDate) && c.items[k-1].day.today && !it.day.today {
-			return true
-		}
-	}
-	return false
 }
 
 // goTo opens the inspection of a hive, or goes back to it.
@@ -181,90 +156,6 @@ func (r *reader) weatherSoFar() []entry {
 		}
 	}
 	return out
-}
-
-// openingDay takes a date in the opening words as the day of the inspection:
-// one that stands alone or beside the hive's name or the weather.
-func (r *reader) openingDay(c *clause) {
-	for k := range c.items {
-		it := &c.items[k]
-		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
-			continue
-		}
-		if r.hasDeed(c) && !r.onlyVisits(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
-			return
-		}
-		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
-			return
-		}
-		if it.day.past.Compare(r.today) > 0 {
-			return
-		}
-		on := it.day.past
-		if it.day.future == r.today || r.weekdayToday(it) {
-			on = r.today
-		}
-		if it.day.today {
-			it.used = true
-			if r.todaySpelt(c) {
-				continue
-			}
-			return
-		}
-		if it.day.past != it.day.future && r.today.Sub(on) > 180 {
-			return // "7 June" said in May is to come
-		}
-		r.today = on
-		for _, b := range r.all {
-			b.at = atDay(b.at, on)
-			b.atFrom = "spoken day"
-		}
-		it.used = true
-		r.opening = false
-		return
-	}
-}
-
-// verbal reports whether the clause tells of something that happened, so that
-// a day in it is the day of that.
-func (r *reader) verbal(c *clause) bool {
-	words := 0
-	for k := range c.items {
-		it := &c.items[k]
-		if it.is(kWord) {
-			words++
-			if r.lists.in(visiting, it.text) {
-				return false
-			}
-			if strings.HasSuffix(it.text, "ed") {
-				return true
-			}
-		}
-		if it.any(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {
-			return true
-		}
-	}
-	return words > 8
-}
-
-// onlyVisits reports whether the deeds of the clause are inspections: the day of
-// "on Saturday I went through them" is the day of that.
-func (r *reader) onlyVisits(c *clause) bool {
-	for k := range c.items {
-		it := &c.items[k]
-		if !it.is(kDo) || it.is(kState) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
-			continue
-		}
-		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {
-			return false
-		}
-	}
-	return true
-}
-
-// weekdayToday: a bare weekday in the opening words may be today.
-func (r *reader) weekdayToday(it *item) bool {
-	return it.day.weekday && it.day.future.AddDays(-7) == r.today
 }
 
 // clause reads one clause by its mood.
@@ -421,95 +312,4 @@ func (r *reader) barsOnly(c *clause) {
 			r.inHand = awaiting
 		}
 	}
-}
-
-// headings reads lines that only set what follows: "Next time:", "To do".
-func (r *reader) headings() {
-	items := r.items
-	if len(items) == 0 {
-		return
-	}
-	if r.nextVisit(items) {
-		return
-	}
-	last := &items[len(items)-1]
-	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
-		switch {
-		case items[0].is(kPlan) && r.allGrammar(items[1:]) && !hasKind(items, kDate):
-			r.heading = planned
-			return
-		}
-	}
-	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].bullet && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
-		r.heading = asserted
-	}
-	if name, ok := r.headingName(items); ok {
-		it := &items[0]
-		it.kinds = kinds{}
-		it.kinds.add(kName)
-		it.name = name
-		it.end = last.end
-		for k := 1; k < len(items); k++ {
-			items[k].used = true
-		}
-		r.items = items[:1]
-	}
-}
-
-// nextVisit reads a line such as "Next visit: 2 June", a plan to inspect that
-// names no deed.
-func (r *reader) nextVisit(items []item) bool {
-	date := -1
-	for k := 1; k < len(items); k++ {
-		switch it := &items[k]; {
-		case it.is(kDate) && date < 0:
-			date = k
-		case !it.any(kOn, kArt):
-			return false
-		}
-	}
-	if date < 0 || !r.isWord(&items[0], "next", "next time", "next visit") {
-		return false
-	}
-	c := newClause(items)
-	c.mood = planned
-	d := &deed{do: "inspect", rule: "inspect-todo", due: &items[date].day, items: []*item{&items[0], &items[date]}}
-	r.write("plans", &c, d)
-	return true
-}
-
-func (r *reader) todoLine(items []item) bool {
-	return items[0].is(kDo)
-}
-
-func (r *reader) allGrammar(items []item) bool {
-	for i := range items {
-		if items[i].any(kWord, kContent, kDo) {
-			return false
-		}
-	}
-	return true
-}
-
-// headingName reads a line that is only a name, such as "Willow:".
-func (r *reader) headingName(items []item) (string, bool) {
-	first, last := &items[0], &items[len(items)-1]
-	if first.pause < line || len(items) > 3 || !first.capital {
-		return "", false
-	}
-	text := r.text[first.start:last.end]
-	lower := strings.ToLower(text)
-	if r.names[lower] {
-		return lower, true
-	}
-	if !last.colon {
-		return "", false
-	}
-	for k := range items {
-		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
-			return "", false
-		}
-	}
-	return lower, true
 }

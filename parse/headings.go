@@ -1,0 +1,94 @@
+package parse
+
+import "strings"
+
+// headings reads lines that only set what follows: "Next time:", "To do".
+func (r *reader) headings() {
+	items := r.items
+	if len(items) == 0 {
+		return
+	}
+	if r.nextVisit(items) {
+		return
+	}
+	last := &items[len(items)-1]
+	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
+		switch {
+		case items[0].is(kPlan) && r.allGrammar(items[1:]) && !hasKind(items, kDate):
+			r.heading = planned
+			return
+		}
+	}
+	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].bullet && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
+		r.heading = asserted
+	}
+	if name, ok := r.headingName(items); ok {
+		it := &items[0]
+		it.kinds = kinds{}
+		it.kinds.add(kName)
+		it.name = name
+		it.end = last.end
+		for k := 1; k < len(items); k++ {
+			items[k].used = true
+		}
+		r.items = items[:1]
+	}
+}
+
+// nextVisit reads a line such as "Next visit: 2 June", a plan to inspect that
+// names no deed.
+func (r *reader) nextVisit(items []item) bool {
+	date := -1
+	for k := 1; k < len(items); k++ {
+		switch it := &items[k]; {
+		case it.is(kDate) && date < 0:
+			date = k
+		case !it.any(kOn, kArt):
+			return false
+		}
+	}
+	if date < 0 || !r.isWord(&items[0], "next", "next time", "next visit") {
+		return false
+	}
+	c := newClause(items)
+	c.mood = planned
+	d := &deed{do: "inspect", rule: "inspect-todo", due: &items[date].day, items: []*item{&items[0], &items[date]}}
+	r.write("plans", &c, d)
+	return true
+}
+
+func (r *reader) todoLine(items []item) bool {
+	return items[0].is(kDo)
+}
+
+func (r *reader) allGrammar(items []item) bool {
+	for i := range items {
+		if items[i].any(kWord, kContent, kDo) {
+			return false
+		}
+	}
+	return true
+}
+
+// headingName reads a line that is only a name, such as "Willow:".
+func (r *reader) headingName(items []item) (string, bool) {
+	first, last := &items[0], &items[len(items)-1]
+	if first.pause < line || len(items) > 3 || !first.capital {
+		return "", false
+	}
+	text := r.text[first.start:last.end]
+	lower := strings.ToLower(text)
+	if r.names[lower] {
+		return lower, true
+	}
+	if !last.colon {
+		return "", false
+	}
+	for k := range items {
+		it := &items[k]
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
+			return "", false
+		}
+	}
+	return lower, true
+}

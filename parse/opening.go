@@ -1,0 +1,112 @@
+package parse
+
+import "strings"
+
+// onlyDate is the date of a clause that says no more: "on Saturday", before
+// "I'll add two bars", is the day of that.
+func (c *clause) onlyDate() (date *item) {
+	for k := range c.items {
+		switch it := &c.items[k]; {
+		case it.is(kDate) && date == nil:
+			date = it
+		case !it.any(kOn, kArt):
+			return nil
+		}
+	}
+	return date
+}
+
+// todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
+// stands.
+func (r *reader) todaySpelt(c *clause) bool {
+	for k := 1; k < len(c.items); k++ {
+		if it := &c.items[k]; it.is(kDate) && c.items[k-1].is(kDate) && c.items[k-1].day.today && !it.day.today {
+			return true
+		}
+	}
+	return false
+}
+
+// openingDay takes a date in the opening words as the day of the inspection:
+// one that stands alone or beside the hive's name or the weather.
+func (r *reader) openingDay(c *clause) {
+	for k := range c.items {
+		it := &c.items[k]
+		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
+			continue
+		}
+		if r.hasDeed(c) && !r.onlyVisits(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
+			return
+		}
+		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
+			return
+		}
+		if it.day.past.Compare(r.today) > 0 {
+			return
+		}
+		on := it.day.past
+		if it.day.future == r.today || r.weekdayToday(it) {
+			on = r.today
+		}
+		if it.day.today {
+			it.used = true
+			if r.todaySpelt(c) {
+				continue
+			}
+			return
+		}
+		if it.day.past != it.day.future && r.today.Sub(on) > 180 {
+			return // "7 June" said in May is to come
+		}
+		r.today = on
+		for _, b := range r.all {
+			b.at = atDay(b.at, on)
+			b.atFrom = "spoken day"
+		}
+		it.used = true
+		r.opening = false
+		return
+	}
+}
+
+// verbal reports whether the clause tells of something that happened, so that
+// a day in it is the day of that.
+func (r *reader) verbal(c *clause) bool {
+	words := 0
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kWord) {
+			words++
+			if r.lists.in(visiting, it.text) {
+				return false
+			}
+			if strings.HasSuffix(it.text, "ed") {
+				return true
+			}
+		}
+		if it.any(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {
+			return true
+		}
+	}
+	return words > 8
+}
+
+// onlyVisits reports whether the deeds of the clause are inspections: the day of
+// "on Saturday I went through them" is the day of that.
+func (r *reader) onlyVisits(c *clause) bool {
+	for k := range c.items {
+		it := &c.items[k]
+		if !it.is(kDo) || it.is(kState) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
+			continue
+		}
+		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {
+			return false
+		}
+	}
+	return true
+}
+
+// weekdayToday: a bare weekday in the opening words may be today.
+func (r *reader) weekdayToday(it *item) bool {
+	return it.day.weekday && it.day.future.AddDays(-7) == r.today
+}
