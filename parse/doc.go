@@ -3,12 +3,16 @@
 //
 // A note goes through these stages, a line at a time:
 //
-//	tokens      words, numbers and pauses with their offsets (token.go)
-//	mending     misheard words where the context makes sure of them (lexicon.go)
+//	tokens      words, numbers and pauses with their offsets (token.go); slips
+//	            of the finger in a word of the trade (slips.go); the rows of a
+//	            table with their headings (table.go)
+//	mending     misheard words and shorthand where the context makes sure of
+//	            them (lexicon.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (item.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
 //	            (refer.go, barenumber.go, hives.go, names.go)
+//	answers     "Queen cells: N", "Eggs - yes" (answers.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
 //	clauses     where a statement begins, with punctuation or without, and how
 //	            it is meant: asserted, planned, past, or not asserted (begins.go,
