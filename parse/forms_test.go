@@ -84,6 +84,8 @@ func TestDayOfTheVisit(t *testing.T) {
 		"On June 6 we will harvest three bars.":           "2026-05-14",
 		"Hive 5. We will inspect hive 5 again on 7 June.": "2026-05-14",
 		"Hive 5. Fed them on 2 May.":                      "2026-05-14",
+		"bar nine went in on monday":                      "2026-05-14",
+		"they swarmed on friday i was out in the garden":  "2026-05-14",
 	} {
 		for _, ins := range sharedParser().Parse(&colony.Note{Text: said, Given: may14}) {
 			if got := colony.DateOf(ins.At).String(); got != want {

@@ -35,7 +35,7 @@ func (r *reader) openingDay(c *clause) {
 		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {
 			continue
 		}
-		if r.hasDeed(c) && !r.onlyVisits(c) || c.has(kSeen) || c.has(kContent) || c.has(kPast) || c.has(kPlan) {
+		if r.hasDeed(c) && !r.onlyVisits(c) || c.hasAny(kSeen, kContent, kBars) || c.has(kPast) || c.has(kPlan) {
 			return
 		}
 		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
@@ -73,8 +73,10 @@ func (r *reader) openingDay(c *clause) {
 // a day in it is the day of that.
 func (r *reader) verbal(c *clause) bool {
 	words := 0
+	told := false // "on Friday I was pegging the washing out"
 	for k := range c.items {
 		it := &c.items[k]
+		told = told || it.is(kPron)
 		if it.is(kWord) {
 			words++
 			if r.lists.in(visiting, it.text) {
@@ -88,7 +90,7 @@ func (r *reader) verbal(c *clause) bool {
 			return true
 		}
 	}
-	return words > 8
+	return words > 8 || told && words > 0
 }
 
 // onlyVisits reports whether the deeds of the clause are inspections: the day of
