@@ -124,10 +124,9 @@ func (b *builder) flag(path, why, alt string) {
 	b.checks = append(b.checks, colony.Check{Path: path, Why: why, Alt: alt})
 }
 
-// deed opens an item of actions, plans or earlier and returns its path; the
-// second of a kind is numbered.
-func (b *builder) deed(list, do string) string {
-	key := list + "." + do
+// deed opens an item of actions, plans or earlier, such as actions.feed, and
+// returns its path; the second of a kind is numbered.
+func (b *builder) deed(key string) string {
 	b.deeds[key]++
 	if n := b.deeds[key]; n > 1 {
 		return key + "#" + strconv.Itoa(n)
@@ -143,15 +142,14 @@ type source struct {
 	doubts    []string
 }
 
-// inspection makes the record; implausible values are kept and flagged.
-func (b *builder) inspection(note *colony.Note, seq int) colony.Inspection {
-	ins := colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: b.remarks,
+// inspection fills in the record; implausible values are kept and flagged.
+func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int) {
+	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: b.remarks,
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
-	b.write(&ins)
+	b.write(ins)
 	ins.Check = append(ins.Check, b.checks...)
-	ins.Check = append(ins.Check, beyond(&ins)...)
+	ins.Check = append(ins.Check, beyond(ins)...)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
-	return ins
 }
 
 // write sets the leaves, a group or an item of a list before what is told of it.

@@ -1,7 +1,6 @@
 package parse
 
 import (
-	"strconv"
 	"strings"
 )
 
@@ -123,7 +122,7 @@ func (r *reader) kindOfBefore(it *item) bool {
 	if len(f.bars) > 0 {
 		paths = nil
 		for _, b := range f.bars {
-			paths = append(paths, "bars."+strconv.Itoa(b)+"."+base)
+			paths = append(paths, r.barPath(b, base))
 		}
 	}
 	for _, p := range paths {

@@ -105,7 +105,7 @@ func (r *reader) write(list string, c *clause, d *deed) {
 		r.details(path, list, c, d)
 		return
 	}
-	path := b.deed(list, d.do)
+	path := b.deed(r.strings.path(list, d.do))
 	why := r.why(d.rule, c.cue, d.items...)
 	if c.doubt != "" && list == "actions" {
 		why.doubts = append(why.doubts, "hedged: "+c.doubt)
@@ -160,7 +160,7 @@ func (r *reader) paint(c *clause, d *deed) {
 
 // repeated: the same deed told twice is one; two that differ are two.
 func (r *reader) repeated(list string, d *deed) (string, bool) {
-	key := list + "." + d.do
+	key := r.strings.path(list, d.do)
 	if r.cur.deeds[key] == 0 {
 		return "", false
 	}
@@ -201,12 +201,12 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	switch len(d.bars) {
 	case 0:
 	case 1:
-		b.put(path+".bar", joinBars(d.bars), why)
+		b.put(r.strings.path(path, "bar"), joinBars(d.bars), why)
 		if d.do != "cut_cells" {
 			d.count = nil
 		}
 	default:
-		b.put(path+".bars", joinBars(d.bars), why)
+		b.put(r.strings.path(path, "bars"), joinBars(d.bars), why)
 		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" {
 			d.count = &quantity{lo: float64(len(d.bars))}
 		}
@@ -215,26 +215,26 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 		r.putCount(path, *d.count, why)
 	}
 	if d.to > 0 {
-		b.put(path+".to", formatNumber(float64(d.to)), why)
+		b.put(r.strings.path(path, "to"), formatNumber(float64(d.to)), why)
 	}
 	if d.fromHive != "" {
-		b.put(path+".from_hive", d.fromHive, why)
+		b.put(r.strings.path(path, "from_hive"), d.fromHive, why)
 	}
 	if d.toHive != "" {
-		b.put(path+".to_hive", d.toHive, why)
+		b.put(r.strings.path(path, "to_hive"), d.toHive, why)
 	}
 	if d.direction != "" {
-		b.put(path+".direction", d.direction, why)
+		b.put(r.strings.path(path, "direction"), d.direction, why)
 	}
 	if d.size != nil {
-		b.put(path+".amount", formatNumber(d.size.amount.lo), why)
-		b.put(path+".unit", d.size.unit, why)
+		b.put(r.strings.path(path, "amount"), formatNumber(d.size.amount.lo), why)
+		b.put(r.strings.path(path, "unit"), d.size.unit, why)
 		if d.size.amount.approx {
 			b.flag(path+".amount", "an estimate", "")
 		}
 	}
 	if d.what != "" {
-		b.put(path+".what", d.what, why)
+		b.put(r.strings.path(path, "what"), d.what, why)
 	}
 	if list == "plans" {
 		r.dueOn(path, c, d, why)

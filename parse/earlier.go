@@ -46,9 +46,9 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 	path := "earlier." + event
 	if _, ok := r.cur.get(path); ok && on != nil {
 		if old, dated := r.cur.get(path + ".on"); dated && old != on.past.String() {
-			path = r.cur.deed("earlier", event)
+			path = r.cur.deed(r.strings.path("earlier", event))
 			if path == "earlier."+event {
-				path = r.cur.deed("earlier", event)
+				path = r.cur.deed(r.strings.path("earlier", event))
 			}
 		}
 	}

@@ -67,8 +67,13 @@ func (r *reader) recordContent(f *finding, why source) {
 		return
 	}
 	for _, b := range f.bars {
-		r.writeContent("bars."+strconv.Itoa(b)+"."+f.what, f, why)
+		r.writeContent(r.barPath(b, f.what), f, why)
 	}
+}
+
+// barPath is the path of a leaf of a bar.
+func (r *reader) barPath(bar int, leaf string) string {
+	return r.strings.path(r.strings.path("bars", strconv.Itoa(bar)), leaf)
 }
 
 func (r *reader) writeContent(path string, f *finding, why source) {
@@ -79,11 +84,11 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 		return
 	}
 	if f.hasCover {
-		b.put(path+".cover", formatNumber(f.cover), why)
+		b.put(r.strings.path(path, "cover"), formatNumber(f.cover), why)
 	}
 	set := func(name, value string) {
 		if value != "" {
-			b.put(path+"."+name, value, why)
+			b.put(r.strings.path(path, name), value, why)
 		}
 	}
 	if !f.hasCover || f.amount != "much" {
@@ -121,7 +126,7 @@ func (r *reader) recordCells(f *finding, why source) {
 	if len(f.bars) > 0 {
 		paths = nil
 		for _, b := range f.bars {
-			paths = append(paths, "bars."+strconv.Itoa(b)+".queen_cells."+f.what)
+			paths = append(paths, r.barPath(b, r.strings.path("queen_cells", f.what)))
 		}
 	}
 	for _, path := range paths {
@@ -135,14 +140,14 @@ func (r *reader) recordCells(f *finding, why source) {
 			r.putCount(path, f.count, sub)
 		}
 		if f.kind != "" {
-			r.cur.put(path+".kind", f.kind, sub)
+			r.cur.put(r.strings.path(path, "kind"), f.kind, sub)
 		}
 	}
 }
 
 // putCount writes a count; a range gives the smaller and the larger, flagged.
 func (r *reader) putCount(path string, q quantity, why source) {
-	r.cur.put(path+".count", formatNumber(q.lo), why)
+	r.cur.put(r.strings.path(path, "count"), formatNumber(q.lo), why)
 	if q.hi > q.lo {
 		r.cur.put(path+".count_max", formatNumber(q.hi), why)
 		r.cur.flag(path+".count", "a range was said", formatNumber(q.hi))
@@ -203,11 +208,11 @@ func formatNumber(v float64) string {
 // each bar.
 func (r *reader) comb(bars []int, name, value string, why source) {
 	for _, b := range bars {
-		path := "bars." + strconv.Itoa(b) + ".comb." + name
 		if rest, ok := strings.CutPrefix(name, "../"); ok {
-			path = "bars." + strconv.Itoa(b) + "." + rest
+			r.cur.put(r.barPath(b, rest), value, why)
+		} else {
+			r.cur.put(r.barPath(b, r.strings.path("comb", name)), value, why)
 		}
-		r.cur.put(path, value, why)
 	}
 }
 

@@ -32,10 +32,11 @@ func (r *reader) nameHives(items []item) []item {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
-			name := strings.ToLower(r.text[items[i].start:items[i+n-1].end])
-			if !r.names[name] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
+			r.strings.scratch = lowerCase(r.strings.scratch, r.text[items[i].start:items[i+n-1].end])
+			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
+			name := string(r.strings.scratch)
 			items[i] = r.asHive(r.merged(items, i, i+n, nil), name)
 			items = slices.Delete(items, i+1, i+n)
 			break

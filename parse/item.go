@@ -306,7 +306,7 @@ func (l *lexer) place(it *item, i, end int) {
 	case marks&cased != 0 && end == i+1:
 		it.text = lowerAs(l.words.words[first.id], it.text)
 	case marks&cased != 0:
-		it.text = strings.ToLower(it.text)
+		it.text = l.ref.strings.lower(it.text)
 	}
 	if end == i+1 && marks&(misheard|respelt|digits) == 0 {
 		it.lists = first.lists // looked up with the word

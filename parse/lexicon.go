@@ -218,13 +218,17 @@ func (c *context) fits(l *lexicon, toks []token, i int, pausedOff bool) bool {
 // returns the tokens.
 func (l *lexicon) mend(toks []token, out []token) []token {
 	out = out[:0]
+	from := 0 // of the tokens that are not yet handed on, since most are as they were heard
 	for i := 0; i < len(toks); {
-		var h *heard
-		if id := int(toks[i].id); id < len(l.mishearings) && l.mishearings[id] != nil {
-			h = l.misheardAt(toks, i, out)
+		id := int(toks[i].id)
+		if id >= len(l.mishearings) || l.mishearings[id] == nil {
+			i++
+			continue
 		}
+		out = append(out, toks[from:i]...)
+		from = i
+		h := l.misheardAt(toks, i, out)
 		if h == nil {
-			out = append(out, toks[i])
 			i++
 			continue
 		}
@@ -244,8 +248,9 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 			out = append(out, t)
 		}
 		i += n
+		from = i
 	}
-	return out
+	return append(out, toks[from:]...)
 }
 
 func (l *lexicon) misheardAt(toks []token, i int, before []token) *heard {

@@ -46,9 +46,9 @@ func (p *Parser) Parse(note *colony.Note) []colony.Inspection {
 	defer p.readers.Put(r)
 	r.start(note)
 	r.read()
-	out := make([]colony.Inspection, 0, len(r.all))
+	out := make([]colony.Inspection, len(r.all))
 	for i, b := range r.all {
-		out = append(out, b.inspection(note, i+1))
+		b.inspection(&out[i], note, i+1)
 	}
 	return out
 }

@@ -1,7 +1,6 @@
 package parse
 
 import (
-	"strconv"
 	"strings"
 )
 
@@ -59,7 +58,7 @@ func (s *scan) patternOfBefore(i int, value string) {
 		}
 	}
 	for _, b := range f.bars {
-		r.cur.put("bars."+strconv.Itoa(b)+"."+f.what+".pattern", value, r.why(r.rule(it, kPattern).ID, "", it))
+		r.cur.put(r.barPath(b, r.strings.path(f.what, "pattern")), value, r.why(r.rule(it, kPattern).ID, "", it))
 	}
 }
 

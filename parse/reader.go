@@ -88,6 +88,7 @@ type desk struct {
 	findings arena[finding]
 	acts     arena[deed]
 	detailed arena[details]
+	strings  interned
 	fit      fitting
 	spare    []*builder
 }

@@ -130,7 +130,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 	ref.rules = nil
 	ref.name = ""
 	ref.to, ref.end = items[next-1].to, items[next-1].end
-	ref.text = strings.ToLower(r.text[ref.start:ref.end])
+	ref.text = r.strings.lower(r.text[ref.start:ref.end])
 	ref.lists = r.lists[ref.text]
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {

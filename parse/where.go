@@ -202,7 +202,7 @@ func (s *scan) except() {
 	}
 	for _, b := range out {
 		if slices.Contains(f.bars, b) {
-			s.r.cur.drop("bars." + strconv.Itoa(b) + "." + f.what)
+			s.r.cur.drop(s.r.barPath(b, f.what))
 			next.used, next.taken = true, true
 			s.r.take([]int{b}, true)
 			s.r.inHand = thisLine
@@ -288,7 +288,7 @@ func (s *scan) shareOfBefore() {
 		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
 			continue
 		}
-		r.cur.put("bars."+strconv.Itoa(b)+"."+said[len(said)-1].what+".cover", formatNumber(s.before.cover), r.why("share", "", s.before.items...))
+		r.cur.put(r.strings.path(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(s.before.cover), r.why("share", "", s.before.items...))
 	}
 }
 

@@ -1,0 +1,59 @@
+package parse
+
+import (
+	"strings"
+	"unicode/utf8"
+)
+
+// interned keeps one copy of strings that are made over and over, such as paths
+// and "bar 4" of "Bar 4": most notes say the same things of the same bars, and a
+// new string each time is work for the collector of garbage.
+type interned struct {
+	known   map[string]string
+	scratch []byte
+}
+
+// mostInterned is the number of strings above which all are forgotten.
+const mostInterned = 1 << 13
+
+// path is head.leaf.
+func (n *interned) path(head, leaf string) string {
+	n.scratch = append(append(append(n.scratch[:0], head...), '.'), leaf...)
+	return n.kept()
+}
+
+// lower is text in lower case.
+func (n *interned) lower(text string) string {
+	if n.scratch = lowerCase(n.scratch, text); string(n.scratch) == text {
+		return text
+	}
+	return n.kept()
+}
+
+func (n *interned) kept() string {
+	if s, ok := n.known[string(n.scratch)]; ok {
+		return s
+	}
+	if n.known == nil || len(n.known) >= mostInterned {
+		n.known = map[string]string{}
+	}
+	s := string(n.scratch)
+	n.known[s] = s
+	return s
+}
+
+// lowerCase writes text in lower case to out[:0].
+func lowerCase(out []byte, text string) []byte {
+	out = out[:0]
+	for i := range len(text) {
+		c := text[i]
+		if c >= utf8.RuneSelf {
+			return append(out[:0], strings.ToLower(text)...)
+		}
+		if l := lowered[c]; l != 0 {
+			c = l
+		}
+		out = append(out, c)
+	}
+	return out
+}
