@@ -106,7 +106,18 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.words.addLists(l.lists)
 	l.slips = newSlips(l.words, l.lists)
 	l.addNumeric()
+	l.words.pack()
+	l.forgetPhrases()
 	return l, nil
+}
+
+// forgetPhrases drops what the rules need no more once they are compiled: the
+// tens of thousands of phrases that the tests hold them to would be passed by the
+// collector of garbage again and again.
+func (l *lexicon) forgetPhrases() {
+	for i := range l.rules {
+		l.rules[i].Yes, l.rules[i].No, l.rules[i].Why = nil, nil, ""
+	}
 }
 
 // addNumeric notes the words that a number or a date begins with; those that

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // wordID numbers the words that the rules know; zero is every other word.
 type wordID int32
 
@@ -102,6 +104,23 @@ func (v *vocabulary) spelling(word string) *spelling {
 		v.settle(len(v.spellings) - 1)
 	}
 	return &v.spellings[len(v.spellings)-1]
+}
+
+// pack moves all words into one string, so that they are a single thing in memory
+// and the rules that they were cut from can go.
+func (v *vocabulary) pack() {
+	var all strings.Builder
+	for i := range v.spellings {
+		all.WriteString(v.spellings[i].word)
+	}
+	rest := all.String()
+	for i := range v.spellings {
+		s := &v.spellings[i]
+		s.word, rest = rest[:len(s.word)], rest[len(s.word):]
+		if s.id != idUnknown {
+			v.words[s.id] = s.word
+		}
+	}
 }
 
 // settle gives a spelling its place.
