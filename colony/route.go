@@ -59,8 +59,11 @@ func addressOf(path string) (address, error) {
 		}
 	}
 	before, after, several := strings.Cut(leaf, "#")
-	number, below, deeper := strings.Cut(after, ".")
+	var number string
 	if several {
+		var below string
+		var deeper bool
+		number, below, deeper = strings.Cut(after, ".")
 		if leaf = before; deeper {
 			leaf += "." + below
 		}

@@ -13,8 +13,9 @@ type graph struct {
 	words *vocabulary
 	nodes []node
 	links []link
-	first []int32 // node behind each word that begins a rule, by wordID
-	loose wordSet // adverbs that may stand inside any way of saying
+	first []int32  // node behind each word that begins a rule, by wordID
+	ids   []wordID // of the word that is threaded in
+	loose wordSet  // adverbs that may stand inside any way of saying
 }
 
 // node holds where its lists begin among the links; 0 is an empty list.
@@ -45,8 +46,12 @@ const (
 
 var slotNames = map[string]slot{"<n>": slotNumber, "<dur>": slotDuration, "<measure>": slotMeasure}
 
+// usualNodes is about the number of nodes of the built-in rules, which have twice
+// as many links: to grow to it step by step would take longer than to fill it.
+const usualNodes = 1 << 14
+
 func newGraph(words *vocabulary) *graph {
-	return &graph{words: words, nodes: make([]node, 1), links: make([]link, 1)}
+	return &graph{words: words, nodes: make([]node, 1, usualNodes), links: make([]link, 1, 2*usualNodes)}
 }
 
 func (g *graph) node() int32 {
@@ -141,17 +146,18 @@ func (g *graph) group(at int32, text string) (int32, string, error) {
 // run leads from a node through plain words and slots.
 func (g *graph) run(at int32, text string) (int32, error) {
 	for word := range strings.FieldsSeq(text) {
-		to := g.node()
 		if word[0] == '<' && len(word) > 1 {
 			s, ok := slotNames[word]
 			if !ok {
 				return 0, fmt.Errorf("unknown slot %s", word)
 			}
+			to := g.node()
 			g.nodes[at].slots = g.link(g.nodes[at].slots, to, int32(s))
 			at = to
 			continue
 		}
-		for _, w := range g.asRead(word) {
+		g.ids = g.asRead(g.ids[:0], word)
+		for _, w := range g.ids {
 			at = g.follow(at, w)
 		}
 	}
@@ -194,19 +200,19 @@ func (g *graph) shared(at int32, w wordID) int32 {
 	return 0
 }
 
-// asRead cuts a word of a rule as the tokeniser cuts it in a note.
-func (g *graph) asRead(word string) []wordID {
+// asRead cuts a word of a rule as the tokeniser cuts it in a note, and appends
+// the parts to out.
+func (g *graph) asRead(out []wordID, word string) []wordID {
 	if p := g.words.find([]byte(word)).cut; p != nil {
-		return []wordID{p.first, p.second}
+		return append(out, p.first, p.second)
 	}
 	if stem, ok := strings.CutSuffix(word, "'s"); ok && stem != "" {
-		return []wordID{g.words.add(stem), g.words.add("'s")}
+		return append(out, g.words.add(stem), g.words.add("'s"))
 	}
-	var ids []wordID
 	for part := range strings.SplitSeq(word, "-") {
 		if part != "" {
-			ids = append(ids, g.words.add(part))
+			out = append(out, g.words.add(part))
 		}
 	}
-	return ids
+	return out
 }

@@ -112,11 +112,12 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 }
 
 // forgetPhrases drops what the rules need no more once they are compiled: the
-// tens of thousands of phrases that the tests hold them to would be passed by the
-// collector of garbage again and again.
+// tens of thousands of phrases would be passed by the collector of garbage again
+// and again.
 func (l *lexicon) forgetPhrases() {
 	for i := range l.rules {
-		l.rules[i].Yes, l.rules[i].No, l.rules[i].Why = nil, nil, ""
+		r := &l.rules[i]
+		r.Say, r.Yes, r.No, r.Why = nil, nil, nil, ""
 	}
 }
 
@@ -163,10 +164,10 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 		for _, h := range m.Heard {
 			c := &heard{rule: m, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not), unless: l.context(m.Unless)}
 			for w := range strings.FieldsSeq(h) {
-				c.words = append(c.words, l.graph.asRead(w)...)
+				c.words = l.graph.asRead(c.words, w)
 			}
 			for w := range strings.FieldsSeq(m.Said) {
-				c.said = append(c.said, l.graph.asRead(w)...)
+				c.said = l.graph.asRead(c.said, w)
 			}
 			if len(c.words) == 0 || len(c.said) == 0 {
 				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
@@ -198,7 +199,7 @@ func (l *lexicon) context(words []string) *context {
 		case "<end>":
 			c.end = true
 		default:
-			c.words = append(c.words, l.graph.asRead(w)...)
+			c.words = l.graph.asRead(c.words, w)
 		}
 	}
 	return c

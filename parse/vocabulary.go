@@ -63,8 +63,11 @@ type parts struct {
 	cut           int
 }
 
+// usualWords is about the number of words of the built-in rules, a power of two.
+const usualWords = 1 << 12
+
 func newVocabulary() *vocabulary {
-	return &vocabulary{spellings: make([]spelling, 1), places: make([]place, 1<<14), words: make([]string, firstWordID)}
+	return &vocabulary{spellings: make([]spelling, 1, usualWords), places: make([]place, 4*usualWords), words: make([]string, firstWordID, usualWords)}
 }
 
 // hashOf is the FNV-1a hash of a word (after Fowler, Noll and Vo).
