@@ -200,6 +200,9 @@ func yesNo(b bool) string {
 
 // formatNumber writes shares and amounts without a tail of binary digits.
 func formatNumber(v float64) string {
+	if n := int(v); n >= 0 && v == float64(n) {
+		return strconv.Itoa(n)
+	}
 	s := strconv.FormatFloat(v, 'f', 3, 64)
 	return strings.TrimRight(strings.TrimRight(s, "0"), ".")
 }

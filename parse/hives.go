@@ -5,9 +5,10 @@ import (
 	"strings"
 )
 
-// namesHives reports whether the numbers of several hives begin at item i.
+// namesHives reports whether item i makes the number behind it the first of
+// several hives'.
 func (r *reader) namesHives(items []item, i int) bool {
-	return i+1 < len(items) && items[i+1].is(kNum) && barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
+	return barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
 }
 
 // severalHives reads "hives 1 and 3", which opens no inspection.

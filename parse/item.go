@@ -288,15 +288,15 @@ func (l *lexer) dayOfMonth(i int) (day, int) {
 }
 
 func (l *lexer) place(it *item, i, end int) {
-	first, last := l.toks[i], l.toks[end-1]
+	first, last := &l.toks[i], &l.toks[end-1]
 	it.from, it.to = int32(i), int32(end)
 	it.start, it.end = first.start, last.end
 	it.pause = first.pause
 	it.capital, it.bullet = first.has(capital), first.has(bullet)
 	it.asked, it.colon = last.has(asked), last.has(coloned)
 	marks := first.flags
-	for _, t := range l.toks[i+1 : end] {
-		marks |= t.flags
+	for k := i + 1; k < end; k++ {
+		marks |= l.toks[k].flags
 	}
 	it.misheard, it.misspelt = marks&misheard != 0, marks&misspelt != 0
 	it.text = l.text[it.start:it.end]

@@ -163,7 +163,7 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 	}
 	switch toks[i].id {
 	case idNumber:
-		v, _ := strconv.ParseFloat(strings.ReplaceAll(text[toks[i].start:toks[i].end], ",", ""), 64)
+		v := figures(text[toks[i].start:toks[i].end])
 		if i > 0 && n.barWords.has(toks[i-1].id) { // "b10 1/2 drawn" is bar ten
 			return quantity{lo: v}, i + 1
 		}
@@ -185,6 +185,15 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 		return quantity{lo: vulgar[text[toks[i].start:toks[i].end]], share: true}, i + 1
 	}
 	return n.spoken(text, toks, i)
+}
+
+// figures is the value of a number in digits, such as 12, 2.5 or 1,000.
+func figures(s string) float64 {
+	if n, end := shortNumber(s, 0); end == len(s) { // most are bars and counts
+		return float64(n)
+	}
+	v, _ := strconv.ParseFloat(strings.ReplaceAll(s, ",", ""), 64)
+	return v
 }
 
 var vulgar = map[string]float64{"½": 0.5, "¼": 0.25, "¾": 0.75, "⅓": 1.0 / 3, "⅔": 2.0 / 3, "⅛": 0.125}

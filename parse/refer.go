@@ -17,7 +17,7 @@ func (r *reader) refer(items []item) []item {
 				continue
 			}
 		}
-		if r.namesHives(items, i) {
+		if i+1 < len(items) && items[i+1].is(kNum) && r.namesHives(items, i) {
 			it, next := r.severalHives(items, i)
 			out = append(out, it)
 			i = next

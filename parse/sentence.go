@@ -23,17 +23,31 @@ func (r *reader) sentence(items []item) {
 			r.sameSentence = true
 			r.stepped = false
 		}
-		for k := range c.items {
-			if c.items[k].any(kContent, kCell, kQueen, kSign) {
-				r.lastFixture = ""
-			}
-			if c.items[k].is(kFixture) {
-				r.lastFixture = r.value(&c.items[k], kFixture)
-			}
-		}
+		r.followFixture(c)
 	}
 	if r.sentenceNo > 3 {
 		r.opening = false
+	}
+}
+
+// offFixtures are the kinds of words that lead the talk away from a fixture.
+var offFixtures = setOf(kContent, kCell, kQueen, kSign)
+
+// followFixture keeps the fixture that was spoken of last.
+func (r *reader) followFixture(c *clause) {
+	if !c.has(kFixture) {
+		if c.kinds.meet(offFixtures) {
+			r.lastFixture = ""
+		}
+		return
+	}
+	for k := range c.items {
+		if c.items[k].anyOf(offFixtures) {
+			r.lastFixture = ""
+		}
+		if c.items[k].is(kFixture) {
+			r.lastFixture = r.value(&c.items[k], kFixture)
+		}
 	}
 }
 
@@ -223,6 +237,9 @@ func (r *reader) weighed(c *clause) {
 		if c.items[k].lists.has(scales) {
 			r.scaleSentence = r.sentenceNo
 		}
+	}
+	if !c.has(kMeasure) {
+		return
 	}
 	if first := &c.items[0]; first.is(kMeasure) && r.scaleSentence == r.sentenceNo && first.pause == colon && !first.used {
 		if kg, ok := first.size.kg(); ok && kg >= 10 {
