@@ -1,5 +1,7 @@
 package parse
 
+import "iter"
+
 // deed is something done or to be done, on its way to the record.
 type deed struct {
 	do        string
@@ -40,14 +42,14 @@ func (r *reader) deeds(c *clause) {
 
 // senses are the deeds that a verb can stand for, in the order in which they
 // are tried.
-func (r *reader) senses(it *item) []*rule {
-	var out []*rule
-	for _, n := range it.rules {
-		if r.rules[n].Kind == kDo {
-			out = append(out, &r.rules[n])
+func (r *reader) senses(it *item) iter.Seq[*rule] {
+	return func(yield func(*rule) bool) {
+		for _, n := range it.rules {
+			if r.kindOf[n] == kDo && !yield(&r.rules[n]) {
+				return
+			}
 		}
 	}
-	return out
 }
 
 // end is where the deed's arguments end: the next verb, or the clause.
@@ -100,7 +102,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 		c.items[i].used = true // "nothing was harvested"
 		return nil
 	}
-	for _, rule := range r.senses(&c.items[i]) {
+	for rule := range r.senses(&c.items[i]) {
 		d := r.newDeed(deed{do: rule.Value, at: i, items: r.these(&c.items[i]), rule: rule.ID})
 		if r.fits(c, d, i, end, rule) {
 			r.argue(c, d, i, end)

@@ -253,7 +253,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 	into := r.isWord(&items[k], "into")
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
-			for _, rule := range r.senses(&items[k]) {
+			for rule := range r.senses(&items[k]) {
 				switch rule.Value {
 				case "add_bar", "move_bar", "remove_bar", "unite":
 					return true

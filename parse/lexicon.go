@@ -272,8 +272,8 @@ candidates:
 		if i+n > len(toks) {
 			continue
 		}
-		for k, w := range h.words {
-			if toks[i+k].id != w || k > 0 && toks[i+k].pause != none {
+		for k := 1; k < n; k++ { // the first is the token's own
+			if toks[i+k].id != h.words[k] || toks[i+k].pause != none {
 				continue candidates
 			}
 		}

@@ -86,6 +86,8 @@ type desk struct {
 	spans    arena[colony.Span]
 	refs     arena[*item]
 	findings arena[finding]
+	said     arena[*finding]
+	found    []*finding // of the clause in hand
 	acts     arena[deed]
 	detailed arena[details]
 	strings  interned
@@ -107,6 +109,7 @@ func (r *reader) clear() {
 	r.spans.reset()
 	r.refs.reset()
 	r.findings.reset()
+	r.said.reset()
 	r.acts.reset()
 	r.detailed.reset()
 	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}

@@ -52,13 +52,14 @@ type modifiers struct {
 func (m *modifiers) set() bool { return m.extent != extent{} }
 
 func (r *reader) scan(c *clause) {
-	s := &scan{r: r, c: c, no: -1, stageIx: -1}
+	s := &scan{r: r, c: c, found: r.found[:0], no: -1, stageIx: -1}
 	for i := range c.items {
 		if !c.items[i].used || c.items[i].any(kBars, kSide) {
 			s.item(i)
 		}
 	}
 	s.finish()
+	r.found = s.found
 }
 
 func (s *scan) at(i int) *item {

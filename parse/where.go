@@ -292,12 +292,16 @@ func (s *scan) shareOfBefore() {
 	}
 }
 
+// fewSaid is the number of findings that there is room for when a bar is spoken
+// of; most hold no more.
+const fewSaid = 2
+
 // remember keeps what was said of a bar for "same again".
 func (r *reader) remember(f *finding) {
 	for _, b := range f.bars {
 		if r.saidBar != b {
 			if len(r.saidOf[b]) == 0 || r.inHand != thisLine {
-				r.saidOf[b] = nil
+				r.saidOf[b] = r.said.take(fewSaid)[:0]
 			}
 			r.saidBar = b
 		}
