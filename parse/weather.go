@@ -22,6 +22,9 @@ func (r *reader) below(c *clause, i int) bool {
 func (r *reader) weatherNear(c *clause, i int) bool {
 	for k := range c.items {
 		it := &c.items[k]
+		if k > 0 && c.items[k-1].is(kStores) {
+			continue // "stores fair" is no sky
+		}
 		if it.any(kSky, kWind) && k != i || it.is(kLeaf) && strings.HasPrefix(r.rule(it, kLeaf).ID, "temperature") {
 			return true
 		}
