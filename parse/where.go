@@ -322,7 +322,7 @@ func (s *scan) settle(waiting []*finding) {
 		}
 		switch {
 		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
-		case f.class == ofSign && (offComb[f.what] || f.what == "foul_smell" && !f.present && !(r.sameSentence && r.headedBars) || !s.headed && (hiveSigns[f.what] || !f.present && !s.here && !(r.sameSentence && r.headedBars))):
+		case f.class == ofSign && s.aboutHive(f):
 		case s.headed:
 			f.bars = r.bars
 		case r.inHand == noBar || len(r.bars) == 0:
@@ -343,6 +343,21 @@ func (s *scan) settle(waiting []*finding) {
 		}
 		f.located = true
 	}
+}
+
+// aboutHive reports whether a sign is one of the hive, whatever bar is in hand:
+// what no bar can show, and what is denied in words of its own.
+func (s *scan) aboutHive(f *finding) bool {
+	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
+	switch {
+	case offComb[f.what]:
+		return true
+	case f.what == "foul_smell" && !f.present:
+		return !ofBar
+	case s.headed:
+		return false
+	}
+	return hiveSigns[f.what] || !f.present && !s.here && !ofBar
 }
 
 // offComb are signs that no bar can show.
