@@ -129,96 +129,143 @@ func shortNumber(s string, at int) (n, end int) {
 	return n, end
 }
 
+// bareNumber is a number without a noun, and what stands beside it.
+type bareNumber struct {
+	*reader
+	items      []item
+	i          int
+	before     []item // with references in place of words
+	prev, next *item  // nil at the ends
+	close      bool   // nothing parts it from what stands before it
+}
+
 // bareBar tells whether a number without a noun names a bar: behind "on" where
 // bars are being numbered, or where it is the next in the count and a finding
 // follows.
 func (r *reader) bareBar(items []item, i int, before []item) bool {
-	if items[i].n.ordinal {
-		return false
-	}
-	if i == 0 && r.listed {
-		return true
-	}
-	if countsBars(items, i) {
-		return false
-	}
-	var prev, next *item
+	n := bareNumber{reader: r, items: items, i: i, before: before}
 	if len(before) > 0 {
-		prev = &before[len(before)-1]
+		n.prev = &before[len(before)-1]
+		n.close = items[i].pause == none
 	}
 	if i+1 < len(items) {
-		next = &items[i+1]
+		n.next = &items[i+1]
 	}
-	if next != nil && r.nextLine(items, i, before) && next.any(kPron, kSeen, kWord, kThere) && !next.any(kUnit, kCell, kMite, kOf) {
-		return true // "twelve they've made a start"
+	switch {
+	case items[i].n.ordinal:
+		return false
+	case i == 0 && r.listed:
+		return true
+	case countsBars(items, i):
+		return false
+	case n.speaks():
+		return true
+	case n.counts():
+		return false
+	case n.fronted():
+		return true
+	case n.prev != nil && n.prev.is(kOn) && n.ends() && countedBefore(r, before):
+		return false // "capped honey on seven bars, pollen on two"
+	case n.close && n.placed():
+		return true
+	case !r.listing:
+		return false
+	case n.close && n.undergoes():
+		return true
+	case n.close && n.prev.any(kOn, kAfter, kTween):
+		return !r.isWord(n.prev, "for", "at")
 	}
-	if next != nil && r.listing && next.start == items[i].end && next.any(kBe, kHave) && items[i].n.lo > 1 {
-		return true // "three's got a bit of sealed brood"
+	return n.goesOn()
+}
+
+// noItem stands where there is none; nothing writes to it.
+var noItem item
+
+// back is the item k places before the number.
+func (n *bareNumber) back(k int) *item {
+	if k > len(n.before) {
+		return &noItem
 	}
-	if next != nil && next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || next.is(kStage) && !next.is(kComb)) {
+	return &n.before[len(n.before)-k]
+}
+
+func (n *bareNumber) ends() bool { return n.next == nil || n.next.pause >= comma }
+
+func (n *bareNumber) ranged() bool { return n.items[n.i].n.hi > n.items[n.i].n.lo }
+
+// speaks: "twelve they've made a start", "three's got a bit of sealed brood".
+func (n *bareNumber) speaks() bool {
+	if n.next == nil {
 		return false
 	}
-	ends := next == nil || next.pause >= comma
-	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 2 && before[len(before)-2].is(kBe) && before[len(before)-3].is(kShe) {
+	return n.nextLine(n.items, n.i, n.before) && n.next.any(kPron, kSeen, kWord, kThere) && !n.next.any(kUnit, kCell, kMite, kOf) ||
+		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
+}
+
+// counts reports whether the number counts the word behind it.
+func (n *bareNumber) counts() bool {
+	return n.next != nil && n.next.pause == none && (n.next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || n.next.is(kStage) && !n.next.is(kComb))
+}
+
+// fronted: "she's on six", "On 4, a patch of brood."
+func (n *bareNumber) fronted() bool {
+	if !n.close || !n.prev.is(kOn) {
+		return false
+	}
+	return n.back(2).is(kBe) && n.back(3).is(kShe) ||
+		n.isWord(n.prev, "on") && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
+}
+
+// placed reports whether the words right before the number make it a place, in a
+// list of bars or not.
+func (n *bareNumber) placed() bool {
+	switch prev := n.prev; {
+	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any(kContent, kQueen, kSeen, kCell, kComb):
 		return true
-	}
-	if prev != nil && prev.is(kOn) && r.isWord(prev, "on") && items[i].pause == none && prev.pause >= stop && next != nil && (next.pause == comma || next.any(kContent, kComb)) {
-		return true // "On 4, a patch of brood."
-	}
-	if prev != nil && prev.is(kOn) && ends && countedBefore(r, before) {
-		return false // "capped honey on seven bars, pollen on two"
-	}
-	if prev != nil && items[i].pause == none && prev.is(kOn) && len(before) > 1 && before[len(before)-2].any(kContent, kQueen, kSeen, kCell, kComb) && r.isWord(prev, "on") {
+	case prev.is(kContent) && n.ends() && (n.ranged() && !n.items[n.i].n.or || n.listing):
 		return true
-	}
-	if prev != nil && items[i].pause == none && prev.is(kContent) && ends && (items[i].n.hi > items[i].n.lo && !items[i].n.or || r.listing) {
-		return true
-	}
-	if prev != nil && items[i].pause == none && prev.is(kContent) && r.listing && r.plainList(items, i) {
+	case prev.is(kContent) && n.listing && n.plainList(n.items, n.i):
 		return true // "capped brood 7 and 8 both sides"
-	}
-	if prev != nil && items[i].pause == none && r.isWord(prev, "as") && len(before) > 1 && before[len(before)-2].is(kSame) {
+	case n.isWord(prev, "as") && n.back(2).is(kSame):
 		return true // "six same as five"
-	}
-	if prev != nil && items[i].pause == none && prev.any(kAfter, kTween) && deedNear(before) {
+	case prev.any(kAfter, kTween) && deedNear(n.before):
 		return true
-	}
-	if prev != nil && prev.is(kTo) && items[i].pause == none && len(before) > 2 && before[len(before)-2].is(kBars) && before[len(before)-3].is(kDo) {
+	case prev.is(kTo) && n.back(2).is(kBars) && n.back(3).is(kDo):
 		return true // "moved bar ten to seven"
 	}
-	if prev != nil && prev.is(kFrom) && items[i].pause == none && items[i].n.hi > items[i].n.lo && len(before) > 1 && before[len(before)-2].is(kContent) {
-		return true // "brood from 4 to 9"
+	return n.prev.is(kFrom) && n.ranged() && n.back(2).is(kContent) // "brood from 4 to 9"
+}
+
+// undergoes: "removed nine and ten", "cut seven free", "trimmed the bottom off
+// 11".
+func (n *bareNumber) undergoes() bool {
+	if n.prev.is(kDo) {
+		several := n.plainList(n.items, n.i) || n.next != nil && barNumber(n.next)
+		return several && n.takesBars(n.rule(n.prev, kDo).Value) || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
 	}
-	if !r.listing {
-		return false
+	return n.isWord(n.prev, "off") && deedNear(n.before)
+}
+
+// goesOn reports whether the number is the next in a list of bars, and heads what
+// is said of it.
+func (n *bareNumber) goesOn() bool {
+	it, list := &n.items[n.i], n.plainList(n.items, n.i)
+	heads := n.next != nil && n.next.pause <= comma && (list || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
+	if it.pause >= stop || n.prev == nil {
+		return heads || n.next != nil && it.colon
 	}
-	if prev != nil && items[i].pause == none && prev.is(kDo) && (r.plainList(items, i) || i+1 < len(items) && barNumber(&items[i+1])) && r.takesBars(r.rule(prev, kDo).Value) {
+	if n.close && n.prev.is(kFrom) && (it.n.hi > 0 || n.next != nil && n.dashOrTo(n.next)) {
 		return true
 	}
-	if prev != nil && items[i].pause == none && (prev.is(kDo) && next != nil && r.isWord(next, "free", "loose", "out", "straight") || r.isWord(prev, "off") && deedNear(before)) {
+	follows := n.follows(int(it.n.lo), n.before)
+	if it.pause >= comma || n.prev.any(kAnd, kThen) {
+		return heads && (follows || n.ranged() || list)
+	}
+	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.any(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
 		return true
 	}
-	if prev != nil && items[i].pause == none && prev.any(kOn, kAfter, kTween) {
-		return r.text[prev.start:prev.end] != "for" && r.text[prev.start:prev.end] != "at"
-	}
-	heads := next != nil && next.pause <= comma && (r.plainList(items, i) || next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
-	headed := next != nil && items[i].colon
-	if items[i].pause >= stop || prev == nil {
-		return heads || headed
-	}
-	if prev.is(kFrom) && items[i].pause == none && (items[i].n.hi > 0 || next != nil && r.dashOrTo(next)) {
-		return true
-	}
-	n := int(items[i].n.lo)
-	follows := r.follows(n, before)
-	if items[i].pause >= comma || prev.any(kAnd, kThen) {
-		return heads && (follows || items[i].n.hi > items[i].n.lo || r.plainList(items, i))
-	}
-	if r.plainList(items, i) && i+3 < len(items) && items[i+3].any(kContent, kComb) && !prev.any(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
-		return true
-	}
-	closes := !prev.is(kAdv) || r.isWord(prev, "as well", "too", "again")
-	return heads && follows && closes && !prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
+	closes := !n.prev.is(kAdv) || n.isWord(n.prev, "as well", "too", "again")
+	return heads && follows && closes && !n.prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
 
 // countsNext reports whether the number at the head of a line counts what
