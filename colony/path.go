@@ -40,24 +40,32 @@ func Get(ins *Inspection, path string) (string, bool) {
 // that is missing. It refuses a path that the record does not know and a value
 // that cannot stand there; it does not judge whether a number is plausible.
 func Set(ins *Inspection, path, value string) error {
+	_, err := SetField(ins, path, value)
+	return err
+}
+
+// SetField writes the leaf as [Set] does and describes it, for a caller that
+// judges the value too.
+func SetField(ins *Inspection, path, value string) (Field, error) {
 	a, err := addressOf(path)
 	if err != nil {
-		return err
+		return Field{}, err
 	}
-	if err := a.field().Check(value); err != nil {
-		return err
+	field := a.field()
+	if err := field.Check(value); err != nil {
+		return field, err
 	}
 	at, err := a.follow(ins, true)
 	if err != nil {
 		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
-		return err
+		return field, err
 	}
 	at.set(value)
 	byNumber := func(a, b Bar) int { return a.Bar - b.Bar }
 	if !slices.IsSortedFunc(ins.Bars, byNumber) {
 		slices.SortStableFunc(ins.Bars, byNumber)
 	}
-	return nil
+	return field, nil
 }
 
 // Delete removes the leaf, and with a list item everything said of it. Bars

@@ -175,29 +175,20 @@ func (b *builder) write(ins *colony.Inspection) {
 			if e.depth != depth {
 				continue
 			}
-			if err := colony.Set(ins, e.path, e.value); err != nil {
+			field, err := colony.SetField(ins, e.path, e.value)
+			if err != nil {
 				// A rule that names a leaf wrongly is a fault of the rules, which
 				// their tests find; the words still reach the keeper.
 				ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
 				continue
 			}
-			if !plausible(e.path, e.value) {
+			if !field.Plausible(e.value) {
 				b.flag(e.path, "out of the usual range", "")
 			}
 			keep(e.path, e.spans)
 		}
 	}
 	keep("hive", b.spans)
-}
-
-// plausible reports whether a value lies in the usual range of its leaf; only a
-// number can lie outside of one.
-func plausible(path, value string) bool {
-	if value == "" || !isDigit(value[0]) && value[0] != '-' {
-		return true
-	}
-	f, err := colony.FieldOf(path)
-	return err != nil || f.Plausible(value)
 }
 
 // beyond flags bars behind the last one in use.

@@ -33,11 +33,11 @@ type clause struct {
 }
 
 func newClause(items []item) clause {
-	c := clause{items: items}
+	var set kinds
 	for i := range items {
-		c.kinds = c.kinds.or(items[i].kinds)
+		set = set.or(items[i].kinds)
 	}
-	return c
+	return clause{items: items, kinds: set}
 }
 
 // has reports whether an item of the clause is of the kind.
