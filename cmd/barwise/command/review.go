@@ -2,6 +2,7 @@ package command
 
 import (
 	"context"
+	"runtime/debug"
 	"sync"
 
 	"github.com/spf13/cobra"
@@ -55,6 +56,8 @@ func (a *app) runReview(ctx context.Context, o reviewOptions) error {
 
 // reviewOf runs the review of a store's records, whose steps go to the keeper.
 func (a *app) reviewOf(ctx context.Context, s *index.Store, keeper tui.Keeper, o reviewOptions) error {
+	// The first frame comes before what loading leaves behind is worth cleaning up.
+	defer debug.SetGCPercent(debug.SetGCPercent(400))
 	waiting := sync.OnceValues(keeper.Waiting)
 	go waiting() // while the parser is made and the terminal asked what it can do
 	parser, err := parserFor(s)
