@@ -45,7 +45,7 @@ func (r *reader) rowNumber(items []item) bool {
 		r.row, r.listed = int(items[0].n.lo), true
 		return true // "#4 eggs" has its number behind the sign
 	}
-	if len(items) < 2 || !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
+	if !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
 		return false
 	}
 	r.row = int(items[0].n.lo)
