@@ -140,7 +140,9 @@ func TestReadmeShowsTheReview(t *testing.T) {
 	defer cancel()
 	terminal := func(args ...string) string {
 		cmd := exec.CommandContext(ctx, tmux, append([]string{"-u", "-S", filepath.Join(dir, "terminal")}, args...)...)
-		cmd.Env = append(os.Environ(), "TMUX=")
+		// The review draws by TERM, NO_COLOR, CI and their like: the picture
+		// must not hang on who runs the test.
+		cmd.Env = []string{"PATH=" + os.Getenv("PATH"), "HOME=" + dir, "LANG=C.UTF-8"}
 		out, err := cmd.CombinedOutput()
 		if err != nil {
 			t.Fatalf("tmux %q: %v: %s", args, err, out)
