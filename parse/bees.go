@@ -77,6 +77,10 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
 		c.items[i-1].used = true
 	}
+	if path == "stores.word" && c.undone || i > 0 && path == "stores.word" && c.items[i-1].is(kUndone) {
+		it.used = true // "they will not go hungry" tells how much there is not
+		return
+	}
 	if path == "drones" && r.dronesAreBrood(c, i) {
 		return
 	}
@@ -154,6 +158,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
+	if i > 0 && r.isWord(&c.items[i-1], "too") {
+		return false
+	}
 	sized := r.isWord(&c.items[i], "small", "tiny", "wee", "big", "huge", "large", "massive", "enormous")
 	for k := range c.items {
 		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
@@ -206,7 +213,7 @@ func (r *reader) linked(c *clause, i, k int) bool {
 	lo, hi := min(i, k), max(i, k)
 	for j := lo + 1; j <= hi; j++ {
 		it := &c.items[j]
-		if it.pause > comma && !(c.items[lo].colon && j == lo+1) {
+		if it.pause > comma && !((c.items[lo].colon || c.items[lo].asked) && j == lo+1) {
 			return false
 		}
 		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe, kBut, kThere) {

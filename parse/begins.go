@@ -32,9 +32,9 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
 		return !prev.any(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
-		return !r.notOnly(items, i) && !r.onlySo(items, i)
+		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen):
-		return !prev.is(kAnd) && !r.soMuch(items, i)
+		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
@@ -77,7 +77,7 @@ func (r *reader) backToNow(items []item, i int) bool {
 	}
 	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
 		it := &items[k]
-		if it.is(kPast) || it.is(kDate) && it.day.ago || k > 0 && it.is(kDate) && items[k-1].is(kOn) && !it.day.ahead && !it.day.today && items[k-1].pause >= stop {
+		if it.is(kPast) || it.is(kDate) && it.day.ago || k > 0 && it.is(kDate) && items[k-1].is(kOn) && !it.day.ahead && !it.day.today && (it.day.weekday || items[k-1].pause >= stop) {
 			return true // "on 5 April I gave them fondant and today nothing was left"
 		}
 	}

@@ -270,6 +270,8 @@ func (r *reader) cues(c *clause) {
 			}
 			d := it.day
 			c.when = &d
+		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
+			continue // "it is a strong colony with plenty of brood" speaks of this one
 		case it.is(kTheirs), it.is(kSay):
 			c.mood, c.cue = unasked, words
 			it.used = false

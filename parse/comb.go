@@ -83,6 +83,12 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if next := s.at(i + 1); s.r.lists.in(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
+	if value == "share" && s.no >= 0 && s.no == i-1 && r.isWord(it, "comb") {
+		r.comb(bars, "size", "bare", r.why("comb-bare", s.noCue, it, s.at(s.no)))
+		s.no = -1
+		s.touch()
+		return true
+	}
 	if value == "share" {
 		return s.drawn(i, rule, bars, text)
 	}

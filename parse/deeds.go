@@ -62,6 +62,9 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
 			return k
 		}
+		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
+			return k // "moved it back three bars and put two new ones in"
+		}
 		if it.is(kDo) && it.is(kState) && k > i+1 && c.items[k-1].is(kAnd) && r.fixtureBehind(c.items, k) {
 			return k // "put three bars in and reduced the entrance"
 		}

@@ -58,7 +58,7 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 		if it.is(kNum) && it.n.share && what == "feeder" {
 			return k
 		}
-		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "left", "kept", "run", "gone", "ran", "licked", "now", "down", "to", "as") {
+		if !it.any(kBe, kAdv, kArt, kAnd, kFixture, kNow, kHave, kPron, kBees, kThere, kOn, kYes) && !r.isWord(it, "left", "found", "kept", "run", "gone", "ran", "licked", "now", "down", "to", "as") {
 			break
 		}
 	}
@@ -83,7 +83,7 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo) {
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen) {
 			return
 		}
 	}

@@ -231,6 +231,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case text == "than", text == "like":
 		return true
+	case text == "of" && k > 0 && !items[k-1].any(kBar, kBars, kBees, kContent, kNum):
+		return false // "the side of the plum hive"
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
 	}

@@ -40,6 +40,12 @@ func (s *scan) share(i int, v float64) {
 	for k := i + 1; next != nil && next.any(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
 		next = s.at(k + 1)
 	}
+	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && next != nil && s.r.isWord(next, "comb", "side") && s.r.isWord(s.at(i-1), "the") && last.at == i-2 {
+		last.cover, last.hasCover = v, true // "sealed brood the half of the comb"
+		last.items = append(last.items, it, next)
+		next.used = true
+		return
+	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
 		s.before = modifiers{extent: extent{cover: v, hasCover: true}, items: s.r.these(it), at: i}
 		return
@@ -139,6 +145,9 @@ func (s *scan) amount(i int) {
 		s.before.amount, s.before.at = value, i
 		s.before.items = append(s.before.items, it)
 		return
+	}
+	if next := s.at(i + 1); next != nil && next.is(kPattern) && next.pause == none && value == "little" {
+		return // "a bit spotty" is a degree
 	}
 	if s.elsewhereToo(i, value) {
 		return

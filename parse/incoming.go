@@ -94,7 +94,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 // unknownPlant takes the word right before the load, or behind "from the", for
 // a plant that the list lacks; flagged.
 func (r *reader) unknownPlant(c *clause, path string, i int) {
-	if _, ok := r.cur.get(path + ".plant"); ok {
+	if _, ok := r.cur.get(path + ".plant"); ok || path == "incoming.water" {
 		return
 	}
 	take := func(it *item) {

@@ -77,7 +77,7 @@ func (m *measures) of(text string, toks []token, i int, q quantity, j int) (meas
 		j++
 	}
 	u := m.unit(toks, j)
-	if u == "in" && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) {
+	if u == "in" && toks[j].id == m.numbers.inID && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) {
 		return measure{}, i // "festooning on bar 9 in long chains"
 	}
 	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {

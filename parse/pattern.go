@@ -26,7 +26,7 @@ func (s *scan) pattern(i int) {
 		s.patternOfBefore(i, value)
 		return
 	}
-	if last == nil || !last.brood() {
+	if last == nil || !last.brood() || i > 0 && s.at(i-1).is(kLeaf) && it.pause == none { // "drones all over the place"
 		return
 	}
 	plain := it.lists.has(plainPraise)

@@ -62,7 +62,7 @@ func (r *reader) queen(c *clause) {
 		return
 	case unseen >= 0 || r.queenDenied(c, noun):
 		r.notSeen(c, noun, unseen)
-	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun)) || r.shePlaced(c):
+	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
 }
@@ -100,7 +100,7 @@ func (r *reader) queenNoun(c *clause) (int, bool) {
 func (r *reader) herself(c *clause) bool {
 	for i := range c.items {
 		it := &c.items[i]
-		if r.isWord(it, "whom") && r.queenSentence == r.sentenceNo {
+		if r.isWord(it, "whom", "who") && r.queenSentence == r.sentenceNo {
 			return true
 		}
 		if !it.is(kShe) || it.used {
@@ -211,13 +211,22 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
 }
 
+// onBars: "on bar five the queen" and no more.
+func (r *reader) onBars(c *clause, noun int) bool {
+	k := 0
+	if c.items[0].is(kAnd) {
+		k++
+	}
+	return k+2 == noun && c.items[k].is(kOn) && c.items[k+1].is(kBars) && len(c.items[k+1].bars) == 1 && r.closesHere(c, noun)
+}
+
 func (r *reader) closesHere(c *clause, k int) bool {
 	return k+1 >= len(c.items) || c.items[k+1].pause >= comma
 }
 
 func (r *reader) shePlaced(c *clause) bool {
 	for i := range c.items {
-		if c.items[i].is(kShe) {
+		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && r.isWord(&c.items[i], "who") {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
 				if c.items[k].any(kContent, kCell, kHave) {
 					break

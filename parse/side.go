@@ -8,6 +8,9 @@ func (s *scan) side(i int) {
 	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any(kBe, kHave, kFull) {
 		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
+	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
+		return // "bars 11 and 12 both empty comb"
+	}
 	last := s.lastFound(i)
 	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {
 		if s.contentAhead(i) {

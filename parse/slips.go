@@ -28,7 +28,7 @@ func newSlips(v *vocabulary, l lists) *slips {
 // find returns the word meant by an unknown one, or idUnknown. Of several that
 // are as near it takes the first in the vocabulary.
 func (s *slips) find(unknown []byte) wordID {
-	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
+	if len(unknown) < shortestSlip-1 || len(unknown) > longestSlip {
 		return idUnknown
 	}
 	for _, id := range s.meant[unknown[0]] {

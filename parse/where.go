@@ -22,12 +22,15 @@ func (s *scan) bar(i int) {
 		return
 	}
 	waiting := s.found[s.bound:]
+	if len(waiting) == 0 && s.alsoOn(i) {
+		return
+	}
 	head := i == 0 || r.heads(s.c.items, i)
 	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
 		head = false // "eggs b5", "drone brood bar nine."
 	}
 	if !head {
-		for _, f := range s.reaches(waiting) {
+		for _, f := range s.reaches(waiting, i) {
 			f.bars, f.located = it.bars, true
 			f.items = append(f.items, it)
 		}
@@ -44,6 +47,24 @@ func (s *scan) bar(i int) {
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
 	}
+}
+
+// alsoOn: "eggs on bar five and on bar six" places the same on both.
+func (s *scan) alsoOn(i int) bool {
+	on, and, it := s.at(i-1), s.at(i-2), s.at(i)
+	if on == nil || and == nil || !on.is(kOn) || !and.is(kAnd) || len(s.found) == 0 || !s.closes(i) {
+		return false
+	}
+	last := s.found[len(s.found)-1]
+	if len(last.bars) == 0 || !s.onlyBetween(last.at, i, kOn, kBars, kAnd, kThere, kAdv) {
+		return false
+	}
+	s.spreadBack(last, func(f *finding) {
+		f.bars = append(slices.Clone(f.bars), it.bars...)
+		f.items = append(f.items, it)
+	})
+	s.r.take(it.bars, len(it.bars) == 1)
+	return true
 }
 
 // takenHolds: what was on bars that are gone can be told behind them.
@@ -123,13 +144,61 @@ func (s *scan) barsOfBefore(i int) bool {
 // reaches are the findings that a place named behind them belongs to: back to
 // where denial turns into finding ("no eggs, no larvae, sealed brood on bar
 // four").
-func (s *scan) reaches(waiting []*finding) []*finding {
+func (s *scan) reaches(waiting []*finding, i int) []*finding {
+	waiting = s.pastHer(waiting, i)
+	if s.headed {
+		return s.afterTurn(waiting)
+	}
 	for k := len(waiting) - 1; k > 0; k-- {
 		if waiting[k-1].present != waiting[k].present || waiting[k-1].list != waiting[k].list && !s.barelyApart(waiting[k-1], waiting[k]) {
 			return waiting[k:]
 		}
 	}
 	return waiting
+}
+
+// afterTurn are the findings behind the last comma, or else the last "and", of a
+// clause that began with bars of its own: "bars 5 and 6 sealed brood, and eggs on
+// bar 7". All of them are where nothing parts them.
+func (s *scan) afterTurn(waiting []*finding) []*finding {
+	turn := 0
+	for k := len(waiting) - 1; k > 0; k-- {
+		if s.pausedBetween(waiting[k-1].at, waiting[k].at) {
+			return waiting[k:]
+		}
+		if turn == 0 && s.adjacentAnd(waiting[k-1].at, waiting[k].at) {
+			turn = k
+		}
+	}
+	return waiting[turn:]
+}
+
+// pastHer leaves out what a pause parts from the queen, where the place is hers:
+// "all stages of brood, and the queen on bar 6".
+func (s *scan) pastHer(waiting []*finding, i int) []*finding {
+	for k := i - 1; k >= 0; k-- {
+		if !s.at(k).is(kQueen) {
+			continue
+		}
+		for n, f := range waiting {
+			if f.at < k && s.pausedBetween(f.at, k) {
+				continue
+			}
+			return waiting[n:]
+		}
+		return nil
+	}
+	return waiting
+}
+
+// pausedBetween reports whether a pause parts two items of the clause.
+func (s *scan) pausedBetween(from, to int) bool {
+	for k := from + 1; k <= to && k < len(s.c.items); k++ {
+		if s.at(k).pause >= comma {
+			return true
+		}
+	}
+	return false
 }
 
 // closes reports whether the reference ends its phrase: a pause, the end, or
@@ -325,6 +394,7 @@ func (s *scan) settle(waiting []*finding) {
 		case f.class == ofSign && s.aboutHive(f):
 		case s.headed:
 			f.bars = r.bars
+		case !f.present && f.class == ofCells && !r.headedBars && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
 			if s.here || !hiveSigns[f.what] && s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
