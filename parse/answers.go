@@ -9,6 +9,9 @@ const longestLabel = 5
 // what they say: a no moves before its label, a yes goes.
 func (r *reader) answers(items []item) []item {
 	for k := 1; k < len(items); k++ {
+		if items[k-1].asked && items[k-1].any(kStores, kBees, kFixture) && items[k].any(kStored, kTemper, kStrength, kState) && items[k].pause < line {
+			items[k-1].asked, items[k-1].colon, items[k].pause = false, true, colon // "Stores? Adequate"
+		}
 		yes, no := r.answer(items, k)
 		if !yes && !no {
 			continue

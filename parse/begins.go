@@ -170,6 +170,15 @@ func (r *reader) objectless(items []item, i int) bool {
 	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd)
 }
 
+// ownDeed reports whether a verb of doing ends the statement at item i, at most
+// behind "have".
+func (r *reader) ownDeed(items []item, i int) bool {
+	if i < len(items) && items[i].is(kHave) {
+		i++
+	}
+	return i < len(items) && items[i].is(kDo) && items[i].pause == none && r.objectless(items, i)
+}
+
 // toBeDone: "bar two needs to be removed", "bar two must be taken out" are
 // plans whose object stands before the verb.
 func (r *reader) toBeDone(items []item, i int) bool {
@@ -217,6 +226,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
+	case it.is(kPron) && prev.is(kFixture) && it.pause == none && r.ownDeed(items, i+1):
+		return false // "the entrance I've reduced"
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
 		return false // "and plenty of it"
 	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):

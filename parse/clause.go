@@ -157,12 +157,15 @@ func (r *reader) looksWhether(c *clause) bool {
 	return false
 }
 
-// sawOn: "Thomas saw eggs on Friday" is of an earlier day.
+// sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {
 	seen := false
 	for k := range c.items {
 		it := &c.items[k]
 		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
+		if seen && it.is(kDate) && c.items[k-1].is(kOn) && !it.day.today && !it.day.ahead && !it.day.week && it.day.past != r.today {
+			return true
+		}
 		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && c.has(kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
 			return true
 		}
@@ -253,7 +256,7 @@ func (r *reader) twofold(it *item) bool {
 }
 
 // cueing are the kinds of words that can be a clause's cue.
-var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast)
+var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast, kTo)
 
 // cues reads the clause's own cues.
 func (r *reader) cues(c *clause) {
@@ -293,6 +296,8 @@ func (r *reader) cues(c *clause) {
 		case it.is(kMaybe) && k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(it, "must be", "must"):
 			c.mood, c.cue = planned, words
 			continue
+		case it.is(kTo) && k == 0 && it.pause >= stop && c.mood == asserted && len(c.items) > 1 && c.items[1].is(kDo) && r.rule(&c.items[1], kDo).Form == "todo":
+			c.mood, c.cue = planned, words // "To inspect again on Tuesday."
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
 			c.mood, c.cue = planned, words
 		case it.is(kPlan) && c.mood == asserted && r.sureFuture(it):

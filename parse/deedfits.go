@@ -343,6 +343,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		d.do += "_" + r.lastFixture // "the entrance was reduced so I opened it"
 		return true
 	}
+	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {
+		d.do += "_" + what
+		return true
+	}
 	for k := range args {
 		if k > 4 {
 			break
@@ -374,6 +378,30 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	return false
+}
+
+// fixtureBefore is the entrance or floor that stands before a verb of today: "the
+// entrance I've reduced", "entrance reduced today"; "" for none.
+func (r *reader) fixtureBefore(c *clause, i int, args []item) string {
+	k := i - 1
+	today := len(args) > 0 && args[0].is(kDate) && args[0].day.today
+	if !today {
+		for k > 0 && c.items[k].any(kPron, kHave) && c.items[k+1].pause == none {
+			k--
+		}
+		if k > i-2 || !hasKind(c.items[k:i], kPron) {
+			return ""
+		}
+	}
+	if k < 0 || !c.items[k].is(kFixture) || c.items[k].used {
+		return ""
+	}
+	what := r.value(&c.items[k], kFixture)
+	if what != "entrance" && what != "floor" {
+		return ""
+	}
+	c.items[k].used = true
+	return what
 }
 
 // downTo: the entrance closed "down to a finger's width" is reduced.

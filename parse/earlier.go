@@ -74,7 +74,10 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 
 // earlierFindings reads sightings of an earlier day.
 func (r *reader) earlierFindings(c *clause) {
-	noun, _ := r.queenNoun(c)
+	noun, named := r.queenNoun(c)
+	if named {
+		r.sheLast, r.queenSentence = true, r.sentenceNo
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {

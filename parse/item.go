@@ -224,6 +224,9 @@ func (l *lexer) endsName(i int) bool {
 
 // figure reads a date, a measure, a duration or a number.
 func (l *lexer) figure(i int) (figure, int) {
+	if d, j := l.dayAndMonth(i); j > i {
+		return figure{kind: kDate, day: d}, j
+	}
 	q, end := l.quantityAt(i)
 	if end > i && l.plainNumber(i, end) {
 		return figure{kind: kNum, n: q}, end
@@ -264,6 +267,15 @@ func (l *lexer) plainNumber(i, end int) bool {
 // queenCups: "two cups" without "of" are queen cups, not a measure.
 func (l *lexer) queenCups(m measure, j int) bool {
 	return m.unit == "cup" && m.amount.whole() && !l.numbers.is(l.toks, j, ofWord)
+}
+
+// dayAndMonth reads "23/5" behind "on" or "by"; elsewhere it is a fraction.
+func (l *lexer) dayAndMonth(i int) (day, int) {
+	t := l.toks[i]
+	if t.id != idFraction || i == 0 || t.pause > none || !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) || l.numbers.is(l.toks, i+1, ofWord) {
+		return day{}, i
+	}
+	return slashed(l.text[t.start:t.end], l.ref.today, i)
 }
 
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun

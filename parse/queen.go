@@ -7,6 +7,10 @@ import (
 
 // queen reads whether she was seen, where, and what she carries.
 func (r *reader) queen(c *clause) {
+	if r.notToday(c) {
+		r.leaf("queen.seen", "no", "queen", "", c.doubt, &c.items[1])
+		return
+	}
 	if !c.hasAny(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour) && r.queenWaits != r.sentenceNo-1 {
 		return
 	}
@@ -65,6 +69,15 @@ func (r *reader) queen(c *clause) {
 	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
+}
+
+// notToday: "saw the queen on 19 April but not today".
+func (r *reader) notToday(c *clause) bool {
+	if len(c.items) != 3 || !c.items[0].is(kBut) || !c.items[1].is(kNo) || r.queenSentence != r.sentenceNo {
+		return false
+	}
+	last := &c.items[2]
+	return last.is(kNow) || last.is(kDate) && last.day.today
 }
 
 // unseenOther: "did not see any eggs" is said of eggs.
@@ -213,11 +226,11 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 
 // onBars: "on bar five the queen" and no more.
 func (r *reader) onBars(c *clause, noun int) bool {
-	k := 0
-	if c.items[0].is(kAnd) {
-		k++
+	k := noun - 1
+	for k > 0 && c.items[k].any(kArt, kThere, kBe) && c.items[k+1].pause == none {
+		k--
 	}
-	return k+2 == noun && c.items[k].is(kOn) && c.items[k+1].is(kBars) && len(c.items[k+1].bars) == 1 && r.closesHere(c, noun)
+	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && (noun+1 == len(c.items) || c.items[noun+1].pause >= comma)
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {
