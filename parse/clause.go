@@ -91,6 +91,8 @@ func (r *reader) judge(list []clause) {
 			c.mood, c.cue = unasked, "?"
 		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
 			c.mood = past
+		case c.mood == asserted && i > 0 && first.pause == comma && r.isWord(first, "when") && r.lastVisit(&list[i-1]):
+			c.mood, c.pastOn = past, list[i-1].when.past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
 			c.mood, c.cue = carried, cue
@@ -152,6 +154,16 @@ func (r *reader) looksWhether(c *clause) bool {
 	for k := range c.items {
 		if c.items[k].is(kDo) {
 			return r.rule(&c.items[k], kDo).Value == "inspect"
+		}
+	}
+	return false
+}
+
+// lastVisit: "last inspected on the 16th, when we saw her" goes on about that day.
+func (r *reader) lastVisit(c *clause) bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kDo) && r.rule(it, kDo).Value == "inspect" && strings.HasPrefix(it.text, "last") {
+			return c.when != nil
 		}
 	}
 	return false

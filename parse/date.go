@@ -51,7 +51,8 @@ const (
 	nowWord
 	timeWord // o'clock, am, pm
 	everyWord
-	endWord // the end of May
+	endWord       // the end of May
+	shortSpanWord // the d of "7d"
 )
 
 // begins reports whether a date or duration can begin with such a word.
@@ -68,6 +69,7 @@ type dates struct {
 	numbers *numbers
 	kinds   []dateWord // by wordID
 	againID wordID
+	slashID wordID
 }
 
 func (d *dates) of(t token) dateWord {
@@ -112,10 +114,19 @@ func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if toks[j].id == idDash {
 		j++
 	}
-	if !d.is(toks, j, spanWord) {
+	if !d.is(toks, j, spanWord) && !d.shortSpan(toks, i, j) {
 		return span{}, i
 	}
 	return d.lengthOf(q, d.of(toks[j]).value), j + 1
+}
+
+// shortSpan reports whether the letter at j stands for a span behind the number
+// at i: "7d", "63 mites / 7 d", "40 in 24 h".
+func (d *dates) shortSpan(toks []token, i, j int) bool {
+	if !d.is(toks, j, shortSpanWord) {
+		return false
+	}
+	return toks[j].has(glued) && d.of(toks[j]).value > 0 || i > 0 && (toks[i-1].id == d.slashID || d.is(toks, i-1, inWord))
 }
 
 func (d *dates) lengthOf(q quantity, unit int) span {

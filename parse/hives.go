@@ -94,20 +94,17 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 	return back > 0
 }
 
-// labelledName is the end of a name of two or three words that has the rest of
-// a line "Hive: …" to itself; 0 where there is none.
+// labelledName is the end of a name of two or three words behind "Hive:" at the
+// head of a line; 0 where there is none.
 func (r *reader) labelledName(items []item, i int) int {
-	if !items[i].colon || items[i].pause < line || i+2 >= len(items) || !items[i+1].capital {
+	if !items[i].colon || items[i].pause < line {
 		return 0
 	}
-	for k := i + 1; k < len(items) && k <= i+4; k++ {
+	for k := i + 1; k <= len(items) && k <= i+4; k++ {
 		switch {
-		case k > i+1 && items[k].pause >= line:
-			if k == i+2 {
-				return 0
-			}
+		case k > i+2 && (k == len(items) || items[k].pause >= comma):
 			return k
-		case k > i+1 && items[k].pause > none || !items[k].any(kWord, kPlant, kColour):
+		case k == len(items) || k > i+1 && items[k].pause > none || !items[k].any(kWord, kPlant, kColour):
 			return 0
 		}
 	}

@@ -67,11 +67,11 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}); err != nil {
 		return nil, err
 	}
-	dateKinds := map[string]dateKind{"weekday": weekdayWord, "month": monthWord, "span": spanWord, "ago": agoWord, "in": inWord,
+	dateKinds := map[string]dateKind{"weekday": weekdayWord, "month": monthWord, "span": spanWord, "short span": shortSpanWord, "ago": agoWord, "in": inWord,
 		"next": nextWord, "last": lastWord, "this": thisWord, "on": onWord, "from": fromWord, "today": todayWord,
 		"yesterday": yesterdayWord, "tomorrow": tomorrowWord, "before": beforeWord, "after": afterWord,
 		"weekend": weekendWord, "end": endWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
-	l.dates = &dates{numbers: l.numbers, againID: l.words.add("again")}
+	l.dates = &dates{numbers: l.numbers, againID: l.words.add("again"), slashID: l.words.add("/")}
 	if err := eachPart(f.Date, func(kindName, word string, value float64) bool {
 		k, ok := dateKinds[kindName]
 		id := l.words.add(word)

@@ -38,7 +38,8 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 			continue // no heading row, and most lines are none
 		}
 		cells := cellsOf(text, sep.text)
-		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || !strings.Contains(lineAfter(r.text, base+len(text)), sep.text) {
+		below := cellsOf(lineAfter(r.text, base+len(text)), sep.text)
+		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || len(below) == 1 || len(cells) == 2 && r.isLabel(below[0]) {
 			continue
 		}
 		r.table.sep = sep.text
@@ -49,6 +50,14 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 		return nil, true
 	}
 	return nil, false
+}
+
+// isLabel reports whether a cell begins a line of a form in two columns, as
+// "weather" and "bar 1" do below "hive | lime tree".
+func (r *reader) isLabel(cell string) bool {
+	cell = strings.ToLower(strings.TrimSpace(cell))
+	first, _, several := strings.Cut(cell, " ")
+	return r.lists.in(plainHeadings, cell) || several && r.lists.in(tableKeys, first)
 }
 
 // cellsOf cuts a row; the strokes that close a drawn one begin no cell.

@@ -81,6 +81,8 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 			s.number()
 		case isLetter(r):
 			s.word()
+		case r == '\t' && len(s.out) > s.head:
+			s.tab()
 		case r == '\t' || r == '\r' || r == 0xA0 || r == 0xFEFF:
 			s.spaced = true
 			s.at += size
@@ -89,6 +91,18 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 		}
 	}
 	return s.out
+}
+
+// tab parts the columns of a form: the first of a line a label from its value.
+func (s *splitter) tab() {
+	if strings.IndexByte(s.text[:s.at], '\t') < 0 {
+		s.markLast(coloned)
+		s.breakAt(colon)
+	} else {
+		s.breakAt(comma)
+	}
+	s.spaced = true
+	s.at++
 }
 
 func isLetter(r rune) bool {
