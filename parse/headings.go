@@ -11,6 +11,12 @@ func (r *reader) headings() {
 	if r.nextVisit(items) {
 		return
 	}
+	if r.topicHeading(items) {
+		for k := range items {
+			items[k].kinds, items[k].rules = setOf(kWord), nil
+		}
+		return
+	}
 	last := &items[len(items)-1]
 	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
 		switch {
@@ -34,6 +40,34 @@ func (r *reader) headings() {
 		r.items = items[:1]
 	}
 }
+
+// topicHeading reports whether a line of its own only says what the paragraph
+// below it is about: "Queen and brood".
+func (r *reader) topicHeading(items []item) bool {
+	if items[0].pause < blank || !items[0].capital || len(items) > 3 {
+		return false
+	}
+	topics := 0
+	for k := range items {
+		it := &items[k]
+		switch {
+		case it.is(kAnd) || k == 0 && it.is(kQueen):
+		case r.isWord(it, "brood", "honey", "stores", "food", "pollen", "bees"):
+			topics++
+		default:
+			return false
+		}
+		if it.colon || k > 0 && it.pause > none {
+			return false
+		}
+	}
+	last := int(items[len(items)-1].end)
+	return topics > 0 && strings.HasPrefix(r.text[last:], "\n") && len(strings.Fields(lineAfter(r.text, last))) > shortLine
+}
+
+// shortLine is the most words of a line that may be a value below a label of its
+// own, and no paragraph.
+const shortLine = 4
 
 // nextVisit reads a line such as "Next visit: 2 June", a plan to inspect that
 // names no deed.
