@@ -33,7 +33,7 @@ func (r *reader) plainLeaves(c *clause) {
 			continue
 		}
 		rule := r.rule(it, kLeaf)
-		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any(kContent, kStage, kPattern, kAnd) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any(kContent, kStage, kPattern, kAnd, kThere) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		for _, set := range rule.Set {
@@ -80,6 +80,9 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 	if path == "stores.word" && c.undone || i > 0 && path == "stores.word" && c.items[i-1].is(kUndone) {
 		it.used = true // "they will not go hungry" tells how much there is not
 		return
+	}
+	if path == "temper.runny" && i > 0 && c.items[i-1].any(kSign, kQueen) && it.pause == none {
+		return // "a few beetles running about"
 	}
 	if path == "drones" && r.dronesAreBrood(c, i) {
 		return
@@ -160,6 +163,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	}
 	if i > 0 && r.isWord(&c.items[i-1], "too") {
 		return false
+	}
+	if i == 0 && c.items[0].pause >= stop && len(c.items) > 1 && c.items[1].pause >= comma && r.isWord(&c.items[0], "weak", "strong", "booming", "small") {
+		return true // "Weak, with patchy brood on bars 3 and 4"
 	}
 	sized := r.isWord(&c.items[i], "small", "tiny", "wee", "big", "huge", "large", "massive", "enormous")
 	for k := range c.items {

@@ -36,7 +36,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.is(kBe) && it.pause == comma && prev.is(kDate) && prev.day.ago {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -53,6 +53,22 @@ func (r *reader) datedTurn(items []item, i int) bool {
 		i++
 	}
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
+}
+
+// comesIn: "and lime nectar is coming in".
+func (r *reader) comesIn(items []item, i int) bool {
+	if i > 1 && items[i-2].any(kPlant, kColour) {
+		return false // "yellow and grey pollen is coming in"
+	}
+	for k := i; k+1 < len(items) && k <= i+4 && (k == i || items[k].pause == none); k++ {
+		if v := r.value(&items[k], kContent); v == "nectar" || v == "pollen" {
+			return items[k+1].is(kBe) && k+2 < len(items) && items[k+2].is(kBring)
+		}
+		if !items[k].any(kPlant, kColour, kArt, kAmount, kAdv) {
+			return false
+		}
+	}
+	return false
 }
 
 // soMuch: "so calm that …" begins nothing.

@@ -349,3 +349,12 @@ func (s *scan) severalEggs(i int) {
 	s.found = append(s.found, s.r.newFinding(finding{class: ofSign, what: rule.Value, present: true, at: i, items: s.r.these(it), rule: rule.ID}))
 	s.num = nil
 }
+
+// allOf takes the number of "all three queen cells".
+func (s *scan) allOf(i int) {
+	last := s.r.mended[s.at(i).to-1]
+	w := s.r.numbers.of(last)
+	if w.kind == unitWord && w.value > 1 && s.cellAhead(i) >= 0 {
+		s.num, s.numAt = &quantity{lo: w.value}, i
+	}
+}

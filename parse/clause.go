@@ -285,6 +285,9 @@ func (r *reader) cues(c *clause) {
 			}
 			d := it.day
 			c.when = &d
+			if d.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
+				c.mood, c.cue = planned, words // "Back in six days to check that cell"
+			}
 		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
 			continue // "it is a strong colony with plenty of brood" speaks of this one
 		case it.is(kTheirs), it.is(kSay):
@@ -375,7 +378,7 @@ func (r *reader) plainWhen(c *clause, k int) bool {
 		return false
 	}
 	for i := range c.items {
-		if c.items[i].any(kPlan, kWill) || c.items[i].is(kDate) && c.items[i].day.ahead {
+		if c.items[i].any(kPlan, kWill) && c.items[i].text != "'d" || c.items[i].is(kDate) && c.items[i].day.ahead {
 			return false
 		}
 	}

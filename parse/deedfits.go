@@ -49,7 +49,13 @@ func (f *fitting) addBar() bool {
 	if f.has(kFixture) || f.has(kMite) || f.c.placed {
 		return false
 	}
-	return f.looseBars(f.args) || f.passive(f.c, f.i, kBar) || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.looseBars(f.args) || f.passive(f.c, f.i, kBar) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+}
+
+// barsDone: "three bars added", "three bars added at the back".
+func (f *fitting) barsDone() bool {
+	n := len(f.pre)
+	return n > 1 && f.rule.Form == "done" && f.pre[n-1].is(kBar) && f.pre[n-2].any(kNum, kComb) && f.c.items[f.i].pause == none && !hasKind(f.pre, kPron) && !f.has(kContent)
 }
 
 func (f *fitting) removeBar() bool {
@@ -176,12 +182,21 @@ func (f *fitting) inspect() bool {
 	switch {
 	case f.c.mood == past, f.rule.Form == "done" && f.lastLooked(f.c, f.i):
 		return true
+	case f.nounAfter(kArt):
+		return false // "need a sanity check"
 	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):
 		return false // "another new queen going in on Thursday"
 	case f.rule.Form == "doing" && ahead, f.rule.Form == "todo" && f.c.when != nil && f.c.when.ahead:
 		return true
 	}
 	return f.c.mood == planned || f.imperative(f.c, f.i)
+}
+
+// nounAfter reports whether the verb is a noun here: an article and an unknown word
+// stand right before it.
+func (f *fitting) nounAfter(k kind) bool {
+	n := len(f.pre)
+	return n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(k) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
 }
 
 func hasKind(items []item, k kind) bool {

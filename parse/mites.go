@@ -189,8 +189,11 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 	return nil, nil
 }
 
-// beesCount: a number of bees in the sample.
+// beesCount: a number of bees in the sample, or of what else is counted.
 func (r *reader) beesCount(c *clause, k int) bool {
+	if k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].any(kSign, kCell) {
+		return true
+	}
 	for j := k + 1; j < len(c.items) && j <= k+2; j++ {
 		if c.items[j].is(kBees) {
 			return true

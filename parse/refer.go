@@ -146,6 +146,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 	bars := spread(nil, items[j].n)
 	j++
+	closed := false // by an "and"
 	for j < len(items) {
 		sep := &items[j]
 		k := j
@@ -177,6 +178,9 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			j += 2
 			continue
 		case sep.is(kAnd):
+			if closed && sep.pause == comma && j+1 < len(items) && items[j+1].is(kBar) {
+				return bars, j // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
+			}
 			k, closing = j+1, true
 			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, j) {
 				plural = true
@@ -205,6 +209,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		} else {
 			bars = spread(bars, items[k].n)
 		}
+		closed = closed || closing
 		j = k + 1
 	}
 	return bars, j

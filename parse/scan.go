@@ -134,6 +134,7 @@ func (s *scan) item(i int) {
 		s.stagedBrood(i)
 	case it.is(kEach):
 		it.used = true
+		s.allOf(i)
 	}
 }
 
