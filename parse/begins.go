@@ -103,7 +103,7 @@ func (r *reader) backToNow(items []item, i int) bool {
 // notOnly: "not only eggs but larvae" is one statement.
 func (r *reader) notOnly(items []item, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-5; k-- {
-		if r.isWord(&items[k], "not only", "not just", "not merely") {
+		if r.isWord(&items[k], "not only", "not just", "not merely", "who should be") {
 			return true
 		}
 	}

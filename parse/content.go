@@ -63,6 +63,9 @@ func (s *scan) content(i int) {
 			f.bars, f.located = []int{besideHer}, true
 		}
 		s.found = append(s.found, f)
+		if i == 0 && it.colon && it.pause >= stop {
+			r.labelled = f
+		}
 	}
 	s.before = modifiers{}
 	s.num = nil

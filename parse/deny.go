@@ -92,7 +92,7 @@ func (s *scan) deniedAfter(i int) bool {
 			s.denier = it
 			return next == nil || next.pause > none
 		}
-		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut) {
+		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk) {
 			return false
 		}
 	}

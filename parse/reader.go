@@ -57,6 +57,7 @@ type reader struct {
 	wholeSentence  bool // the sentence speaks of the colony as a whole
 	lastContent    *finding
 	lastCells      *finding
+	labelled       *finding // a content at the head of the sentence, with a colon
 	lastSign       string
 	flowering      string // a plant said to be out, for the load that follows
 	flowerSentence int

@@ -185,6 +185,19 @@ func (s *scan) onlyBetween(from, to int, allowed ...kind) bool {
 	return true
 }
 
+// onlyNamed reports whether honey is spoken of without having been found on any
+// comb: "honey for the show", "a beer from honey", "honey waits for no man".
+func (s *scan) onlyNamed(f *finding) bool {
+	if f.what != "honey" || !f.present || len(f.bars) > 0 || f.counted.lo > 0 || f.amount != "" || f.hasCover || f.whole {
+		return false
+	}
+	if prev := s.at(f.at - 1); prev != nil && s.at(f.at).pause == none && (prev.any(kWord, kFrom) || s.r.isWord(prev, "for")) {
+		return true
+	}
+	next := s.at(f.at + 1)
+	return next != nil && next.pause == none && (next.any(kWord, kIf) || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like"))
+}
+
 // finish gives every finding left over its place and records them all.
 func (s *scan) finish() {
 	r := s.r
@@ -192,6 +205,9 @@ func (s *scan) finish() {
 	s.settle(s.found[s.bound:])
 	r.hereColon = s.here
 	for _, f := range s.found {
+		if s.onlyNamed(f) {
+			continue
+		}
 		r.record(f)
 		if f.class == ofComb || f.class == ofCells {
 			r.remember(f)

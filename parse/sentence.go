@@ -9,6 +9,7 @@ func (r *reader) sentence(items []item) {
 	r.sameSentence = false
 	r.sentenceNo++
 	r.mendedBars = nil
+	r.labelled = nil
 	r.planDay = nil
 	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false

@@ -107,6 +107,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
 			return true
 		}
+		if it.is(kLeaf) && k < i && r.rule(it, kLeaf).ID == "bars-of-bees" && r.onlyAdverbs(c, k, i) {
+			return true // "eight bars of bees, all quiet"
+		}
 		if it.is(kBees) && (k < i || k == i+1 || k == i+2) {
 			return true
 		}

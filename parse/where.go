@@ -30,8 +30,12 @@ func (s *scan) bar(i int) {
 		head = false // "eggs b5", "drone brood bar nine."
 	}
 	if !head {
+		bars := it.bars
+		if s.thereToo(i) {
+			bars = append(slices.Clone(r.bars), bars...)
+		}
 		for _, f := range s.reaches(waiting, i) {
-			f.bars, f.located = it.bars, true
+			f.bars, f.located = bars, true
 			f.items = append(f.items, it)
 		}
 	}
@@ -65,6 +69,11 @@ func (s *scan) alsoOn(i int) bool {
 	})
 	s.r.take(it.bars, len(it.bars) == 1)
 	return true
+}
+
+// thereToo: "eggs there and on bar five" places them on the bar in hand as well.
+func (s *scan) thereToo(i int) bool {
+	return i > 2 && s.at(i-1).is(kOn) && s.at(i-2).is(kAnd) && s.at(i-3).is(kThere) && len(s.r.bars) == 1
 }
 
 // takenHolds: what was on bars that are gone can be told behind them.
@@ -354,6 +363,12 @@ func (s *scan) shareOfBefore() {
 	}
 	for _, b := range r.bars {
 		said := r.saidOf[b]
+		if f := r.labelled; f != nil && len(said) == 0 && r.sameSentence {
+			twin := *f // "Capped brood: bar 4 40%, bar 5 70%"
+			twin.bars, twin.cover, twin.hasCover, twin.items = []int{b}, s.before.cover, true, s.before.items
+			r.record(&twin)
+			continue
+		}
 		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
 			continue
 		}
