@@ -32,10 +32,28 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.what = r.substance(it)
 			it.used = true
 			d.items = append(d.items, it)
+		case it.is(kNum) && d.count == nil && r.takesCount(d.do) && barsAhead(c.items[k+1:i]):
+			q := it.n
+			d.count = &q
+			it.used = true
+			d.items = append(d.items, it)
 		case it.is(kDo):
 			return
 		}
 	}
+}
+
+// barsAhead reports whether a number's bars and a helping verb at most stand
+// between it and the verb: "three new bars were added".
+func barsAhead(items []item) bool {
+	bars := false
+	for k := range items {
+		if items[k].pause > none || !items[k].any(kBar, kComb, kBe, kHave, kAdv) {
+			return false
+		}
+		bars = bars || items[k].is(kBar)
+	}
+	return bars
 }
 
 func (r *reader) takesBars(do string) bool {
