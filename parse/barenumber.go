@@ -156,6 +156,8 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.listed:
 		return true
+	case n.pairOpens():
+		return true
 	case countsBars(items, i):
 		return false
 	case n.speaks():
@@ -192,6 +194,16 @@ func (n *bareNumber) back(k int) *item {
 func (n *bareNumber) ends() bool { return n.next == nil || n.next.pause >= comma }
 
 func (n *bareNumber) ranged() bool { return n.items[n.i].n.hi > n.items[n.i].n.lo }
+
+// pairOpens: a line that begins "13 + 14 empty comb".
+func (n *bareNumber) pairOpens() bool {
+	if n.i > 0 || len(n.items) < 4 {
+		return false
+	}
+	and, other, what := &n.items[1], &n.items[2], &n.items[3]
+	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any(kContent, kComb, kFull) &&
+		(n.listing || n.isWord(and, "+", "&"))
+}
 
 // speaks: "twelve they've made a start", "three's got a bit of sealed brood".
 func (n *bareNumber) speaks() bool {

@@ -311,6 +311,11 @@ func (s *scan) signCount(f *finding, i int) {
 	for k := i + 1; k < len(s.c.items) && k <= i+8; k++ {
 		it := s.at(k)
 		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
+			if k == i+2 && s.r.isWord(s.at(k-1), "x", "×") {
+				f.count, f.hasCount = it.n, true // "small hive beetle x12"
+				f.items = append(f.items, it)
+				return
+			}
 			if s.at(k-1).colon && k == i+1 {
 				f.count, f.hasCount, f.present = it.n, it.n.lo > 0, it.n.lo > 0 // "beetles: 11", "wasps: nil"
 				f.items = append(f.items, it)

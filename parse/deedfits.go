@@ -153,6 +153,9 @@ func (f *fitting) cutCells() bool {
 	case !f.cellTalk:
 		return false
 	}
+	if len(f.args) > 3 && f.args[0].is(kArt) && f.args[1].is(kNum) && f.args[2].is(kOn) && f.args[3].is(kBars) {
+		return true // "cut out the four on bar six"
+	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "all three", "all four", "both", "all two", "all five")
 }

@@ -23,6 +23,7 @@ type deed struct {
 // deeds reads what was done or is to be done in a clause.
 func (r *reader) deeds(c *clause) {
 	r.barsIn(c)
+	r.followerWent(c)
 	if !c.has(kDo) && !c.has(kMeasure) {
 		return
 	}

@@ -31,6 +31,29 @@ func (r *reader) moreBars(c *clause) {
 	}
 }
 
+// followerWent reads "follower forward two bars, now behind bar 12", which does
+// without a verb.
+func (r *reader) followerWent(c *clause) {
+	if !c.has(kFixture) || c.has(kDo) || c.mood != asserted && c.mood != planned {
+		return
+	}
+	for i := range c.items {
+		it := &c.items[i]
+		if !it.is(kFixture) || r.value(it, kFixture) != "follower" || i+2 >= len(c.items) || !r.isWord(&c.items[i+1], "back", "forward", "forwards") || !barNumber(&c.items[i+2]) {
+			continue
+		}
+		d := r.newDeed(deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})
+		r.argue(c, d, i, len(c.items))
+		it.used = true
+		if c.mood == planned {
+			r.write("plans", c, d)
+		} else {
+			r.write("actions", c, d)
+		}
+		return
+	}
+}
+
 // barsIn reads bars added without a verb: "four new bars in after bar
 // fourteen", "next time: one bar in between four and five".
 func (r *reader) barsIn(c *clause) {

@@ -192,7 +192,7 @@ func figures(s string) float64 {
 	if n, end := shortNumber(s, 0); end == len(s) { // most are bars and counts
 		return float64(n)
 	}
-	v, _ := strconv.ParseFloat(strings.ReplaceAll(s, ",", ""), 64)
+	v, _ := strconv.ParseFloat(point(s), 64)
 	return v
 }
 
@@ -375,4 +375,13 @@ func (n *numbers) withPart(text string, toks []token, q quantity, j int) (quanti
 	// half, quarter or third joins without a unit to follow.
 	q.lo += part.lo
 	return q, k
+}
+
+// point writes a number with a point for its decimal comma, and without the comma
+// that groups thousands: behind that one stand three digits.
+func point(s string) string {
+	if at := strings.LastIndexByte(s, ','); at >= 0 && len(s)-at != 4 {
+		return s[:at] + "." + s[at+1:]
+	}
+	return strings.ReplaceAll(s, ",", "")
 }

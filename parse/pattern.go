@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -29,6 +30,9 @@ func (s *scan) pattern(i int) {
 	if last == nil || !last.brood() || i > 0 && s.at(i-1).is(kLeaf) && it.pause == none { // "drones all over the place"
 		return
 	}
+	if s.patternOn(i, last, value) {
+		return
+	}
 	plain := it.lists.has(plainPraise)
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
@@ -42,6 +46,24 @@ func (s *scan) pattern(i int) {
 			f.items = append(f.items, it)
 		}
 	})
+}
+
+// patternOn: "capped brood on 4 to 6 (spotty on 6)" tells of one of the bars.
+func (s *scan) patternOn(i int, last *finding, value string) bool {
+	on, bars, r := s.at(i+1), s.at(i+2), s.r
+	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || on.pause > none || len(r.bars) < 2 {
+		return false
+	}
+	for _, b := range bars.bars {
+		if !slices.Contains(r.bars, b) || len(bars.bars) == len(r.bars) {
+			return false
+		}
+	}
+	bars.used, bars.taken = true, true
+	for _, b := range bars.bars {
+		r.cur.put(r.barPath(b, r.strings.path(last.what, "pattern")), value, r.why(r.rule(s.at(i), kPattern).ID, "", s.at(i)))
+	}
+	return true
 }
 
 // patternOfBefore: "but it looks spotty to me" speaks of the brood named in

@@ -191,6 +191,9 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		default:
 			return bars, j
 		}
+		if k+1 < len(items) && byWord(&items[k+1]) {
+			return bars, j // "b7 22 x 18 cm"
+		}
 		if k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar {
 			return bars, j
 		}

@@ -50,6 +50,8 @@ func (t token) has(f mark) bool { return t.flags&f != 0 }
 type splitter struct {
 	slips  *slips
 	words  *vocabulary
+	hiveID wordID
+	hID    wordID
 	text   string
 	at     int // next byte
 	base   int // offset of text in the note
@@ -148,6 +150,9 @@ func (s *splitter) number() {
 	case s.peek(0) == ',' && isDigit(s.peek(1)) && isDigit(s.peek(2)) && isDigit(s.peek(3)) && !isDigit(s.peek(4)):
 		s.at++
 		s.digits()
+	case s.peek(0) == ',' && isDigit(s.peek(1)) && s.decimalComma():
+		s.at++
+		s.digits()
 	case s.peek(0) == '.' && isDigit(s.peek(1)):
 		s.at++
 		s.digits()
@@ -165,6 +170,22 @@ func (s *splitter) number() {
 		}
 	}
 	s.emit(id, 0, from, end, digits|cased)
+}
+
+// decimalComma reports whether the comma in "1,5 litres" stands for a point: one or
+// two digits and then a unit follow it, so that "bars 1,5 and 7" stays a list.
+func (s *splitter) decimalComma() bool {
+	rest := s.text[s.at+1:]
+	n := 0
+	for n < len(rest) && isDigit(rest[n]) {
+		n++
+	}
+	rest = strings.TrimPrefix(rest[n:], " ")
+	end := 0
+	for end < len(rest) && isASCIILetter(rest[end]) {
+		end++
+	}
+	return n <= 2 && unitNames[strings.ToLower(rest[:end])] != "" && !strings.EqualFold(rest[:end], "in")
 }
 
 func (s *splitter) digits() {
@@ -351,7 +372,7 @@ func (s *splitter) dash(from int) {
 	tight := !s.spaced && s.at < len(s.text) && s.text[s.at] != ' ' && s.text[s.at] != '\n'
 	afterDigit := s.afterDigits()
 	next := s.peek(0)
-	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none
+	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && !s.decimalAt(1)
 	switch {
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
 		s.emit(idDash, 0, from, s.at, cased)
@@ -364,6 +385,20 @@ func (s *splitter) dash(from int) {
 	default:
 		s.breakAt(comma)
 	}
+}
+
+// afterHive reports whether the number before is that of one hive: "Hive 5 - 31 kg".
+func (s *splitter) afterHive() bool {
+	n := len(s.out) - 2
+	return n >= s.head && (s.out[n].id == s.hiveID || s.out[n].id == s.hID)
+}
+
+// decimalAt reports whether a number with a point stands n bytes ahead.
+func (s *splitter) decimalAt(n int) bool {
+	for isDigit(s.peek(n)) {
+		n++
+	}
+	return s.peek(n) == '.' && isDigit(s.peek(n+1))
 }
 
 // afterDigits reports whether the token before was written in digits.
