@@ -104,7 +104,7 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 		q.approx = true // "a dozen or so"
 		j += 2
 	}
-	if n.is(toks, j, oddWord) && joined(toks, j) {
+	if n.is(toks, j, oddWord) && joined(toks, j) && !(joined(toks, j+1) && toks[j+1].has(digits)) { // "3 + 8 eggs" adds
 		q.approx = true
 		j++
 	}

@@ -155,7 +155,7 @@ func TestNumbersInSpeech(t *testing.T) {
 		{"forty-five (45)", "45 45", duckling, "once there; no note says a number twice"},
 		{"two point two million", "2.2", duckling, "2200000 there; nothing in a hive is counted in millions"},
 		{"negative five hundred and four", "504", duckling, "-504 there; counts and amounts have no sign"},
-		{"minus 5", "5", duckling, "-5 there; as above"},
+		{"minus 5", "", duckling, "-5 there; a temperature here, no count"},
 		{"-504", "504", duckling, "-504 there; as above"},
 		{"twenty-three fifths", "23 0.2", recognizers, "4.6 there; a share of a comb is below one"},
 		{"1995-01", "1995 1", recognizers, "no range there; none here, two numbers"},

@@ -244,7 +244,11 @@ func (r *reader) risingTo(items []item, j int, bars []int) bool {
 	for ; j < len(items) && barNumber(&items[j]) && items[j].pause == none && int(items[j].n.lo) == n+1; j++ {
 		n++
 	}
-	return n > bars[len(bars)-1] && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
+	last := bars[len(bars)-1]
+	if n > last+1 && (j == len(items) || items[j].pause >= comma) {
+		return true // "capped brood bar 5 6 7."
+	}
+	return n > last && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
 }
 
 // shortList: "b5, b6." lists bars where a pause follows, and "b13, b12 nectar"
