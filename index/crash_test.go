@@ -1,12 +1,9 @@
 package index_test
 
 import (
-	"bufio"
 	"errors"
 	"flag"
 	"fmt"
-	"io"
-	"math/rand/v2"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -22,10 +19,7 @@ import (
 	"barwise/index/indextest"
 )
 
-var (
-	kills    = flag.Int("kills", 12, "how often a process that takes notes in is killed")
-	killSeed = flag.Uint64("killseed", 1, "seed of the moments at which it is killed")
-)
+var kills = indextest.KillFlags(12, "a process that takes notes in")
 
 // TestMain lets the test binary be the process that takes in, to be killed or
 // to run out of room.
@@ -42,8 +36,7 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
-// failure is the exit code of a child that did not do what it should; a killed
-// one has another, which depends on the system.
+// failure is the exit code of a child that did not do what it should.
 const failure = 7
 
 func play(role string) int {
@@ -111,10 +104,10 @@ func child(role, dir string) *exec.Cmd {
 // answers as one that is built anew.
 func TestKilledWhileTaking(t *testing.T) {
 	dir := t.TempDir()
-	rnd := rand.New(rand.NewPCG(*killSeed, 1))
+	rnd := kills.Random()
 	taken := map[string]bool{}
-	t.Logf("%d kills, seed %d", *kills, *killSeed)
-	for n := range *kills {
+	t.Logf("%d kills, seed %d", *kills.Times, *kills.Seed)
+	for n := range *kills.Times {
 		if n%50 == 49 { // the checks below take longer the more there is
 			dir, taken = t.TempDir(), map[string]bool{}
 		}
@@ -155,34 +148,20 @@ func TestKilledWhileTaking(t *testing.T) {
 // collects what the child said it took in.
 func killAfter(t *testing.T, dir string, wait time.Duration, taken map[string]bool) {
 	t.Helper()
-	cmd := child("take", dir)
-	var talk strings.Builder
-	cmd.Stderr = &talk
-	out, err := cmd.StdoutPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
-	lines := bufio.NewReader(out)
-	if _, err := lines.ReadString('\n'); err != nil {
-		t.Fatalf("the child said nothing: %v\n%s", err, talk.String())
-	}
-	timer := time.AfterFunc(wait, func() { _ = cmd.Process.Kill() })
-	defer timer.Stop()
+	take := indextest.StartDoomed(t, child("take", dir))
+	take.Begins()
+	defer take.KillIn(wait).Stop()
 	for {
-		line, err := lines.ReadString('\n')
-		if err != nil {
-			break // a last line without its end was cut off by the kill
+		line, ok := take.Line()
+		if !ok {
+			break
 		}
-		if hash, ok := strings.CutPrefix(strings.TrimSpace(line), "taken "); ok {
+		if hash, ok := strings.CutPrefix(line, "taken "); ok {
 			taken[hash] = true
 		}
 	}
-	_, _ = io.Copy(io.Discard, lines)
-	if err := cmd.Wait(); err == nil || cmd.ProcessState.ExitCode() == failure {
-		t.Fatalf("the child ended by itself: %v\n%s", err, talk.String())
+	if !take.End() {
+		t.Fatalf("the process came to its end before it was killed:\n%s", take.Talk())
 	}
 }
 

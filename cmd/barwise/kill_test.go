@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bufio"
-	"flag"
 	"fmt"
 	"io/fs"
 	"math/rand/v2"
@@ -16,12 +14,10 @@ import (
 	"barwise/cmd/barwise/command"
 	"barwise/cmd/barwise/demo"
 	"barwise/index"
+	"barwise/index/indextest"
 )
 
-var (
-	kills    = flag.Int("kills", 5, "how often barwise take is killed")
-	killSeed = flag.Uint64("killseed", 1, "seed of the moments at which it is killed")
-)
+var kills = indextest.KillFlags(5, "barwise take")
 
 // A folder of notes is taken in by a process that is killed, again and again,
 // until all is in; then another folder begins. After each kill every note that
@@ -33,17 +29,17 @@ func TestKilledDuringTake(t *testing.T) {
 		t.Fatal(err)
 	}
 	notes := manyNotes(t, 4)
-	rnd := rand.New(rand.NewPCG(*killSeed, 2))
+	rnd := kills.Random()
 	folders, within, whole := 1, 0, 0
 	data := t.TempDir()
 	said := map[string]bool{}
-	for n := range *kills {
+	for n := range *kills.Times {
 		before := len(said)
 		ended := killedTake(t, program, data, notes, rnd, said)
 		if len(said) > before && !ended {
 			within++
 		}
-		agrees(t, data, said, fmt.Sprintf("kill %d of seed %d", n, *killSeed))
+		agrees(t, data, said, fmt.Sprintf("kill %d of seed %d", n, *kills.Seed))
 		if ended {
 			whole++
 			sameAnswers(t, data)
@@ -52,7 +48,7 @@ func TestKilledDuringTake(t *testing.T) {
 		}
 	}
 	sameAnswers(t, data)
-	t.Logf("%d kills, seed %d: %d between notes that it was taking, %d runs came to their end first; %d folders", *kills, *killSeed, within, whole, folders)
+	t.Logf("%d kills, seed %d: %d between notes that it was taking, %d runs came to their end first; %d folders", *kills.Times, *kills.Seed, within, whole, folders)
 	if within == 0 {
 		t.Error("no kill fell into the taking: this test shows nothing")
 	}
@@ -92,34 +88,21 @@ func killedTake(t *testing.T, program, data, notes string, rnd *rand.Rand, said 
 	t.Helper()
 	cmd := exec.Command(program, "take", "--data", data, notes)
 	cmd.Args[0] = "barwise"
-	var talk strings.Builder
-	cmd.Stderr = &talk
-	out, err := cmd.StdoutPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
+	take := indextest.StartDoomed(t, cmd)
 	after, wait := rnd.IntN(60), time.Duration(rnd.IntN(40_000))*time.Microsecond
-	lines := bufio.NewReader(out)
 	for n := 0; ; n++ {
 		if n == after {
-			defer time.AfterFunc(wait, func() { _ = cmd.Process.Kill() }).Stop()
+			defer take.KillIn(wait).Stop()
 		}
-		line, err := lines.ReadString('\n')
-		if err != nil {
-			break // a last line without its end was cut off by the kill
+		line, ok := take.Line()
+		if !ok {
+			return !take.End()
 		}
 		if _, rest, ok := strings.Cut(line, "  "); ok {
 			name, _, _ := strings.Cut(rest, ": ")
 			said[name] = true
 		}
 	}
-	if err := cmd.Wait(); err != nil && cmd.ProcessState.Exited() {
-		t.Fatalf("take ended by itself: %v\n%s", err, talk.String())
-	}
-	return cmd.ProcessState.Success()
 }
 
 // agrees checks that the notes said to be taken are there and that store and
@@ -129,10 +112,7 @@ func agrees(t *testing.T, data string, said map[string]bool, when string) {
 	if _, err := os.Stat(filepath.Join(data, index.StoreFile)); err != nil && len(said) == 0 {
 		return // it did not come to make one
 	}
-	s, err := index.Open(data)
-	if err != nil {
-		t.Fatalf("%s: %v", when, err)
-	}
+	s := indextest.Reopen(t, data)
 	defer s.Close()
 	there := map[string]bool{}
 	for r, err := range s.Records(index.Filter{}) {
@@ -150,9 +130,8 @@ func agrees(t *testing.T, data string, said map[string]bool, when string) {
 			t.Fatalf("%s: %s was said to be taken and is not there", when, name)
 		}
 	}
-	report, err := s.Check()
-	if err != nil || len(report.Problems) > 0 {
-		t.Fatalf("%s: %v %q", when, err, report.Problems)
+	if indextest.MustAgree(t, s); t.Failed() {
+		t.Fatal(when)
 	}
 }
 

@@ -1,10 +1,8 @@
 package command
 
 import (
-	"bufio"
 	"context"
 	"encoding/json"
-	"flag"
 	"fmt"
 	"io"
 	"math/rand/v2"
@@ -20,10 +18,7 @@ import (
 	"barwise/index/indextest"
 )
 
-var (
-	kills    = flag.Int("kills", 25, "how often a review is killed in the middle of editing")
-	killSeed = flag.Uint64("killseed", 1, "seed of the keys and of the moments of killing")
-)
+var kills = indextest.KillFlags(25, "a review in the middle of editing")
 
 // Run with reviewRole, the test binary is a review of that folder, or with no
 // folder does nothing; with reviewDraws it draws on the standard output.
@@ -111,24 +106,24 @@ var keysOfReview = []string{"\r", "\r", "\r", " ", " ", " ", "\t", "\x1b[A", "\x
 // what was read from it must belong together; store and index must be sound.
 func TestKilledInTheMiddleOfEditing(t *testing.T) {
 	const shared = 20 // kills of one store: each review goes on where the one before was killed
-	random := rand.New(rand.NewPCG(*killSeed, 9))
+	random := kills.Random()
 	var all killed
 	var known map[string]string
 	dir := ""
-	for n := range *kills {
+	for n := range *kills.Times {
 		if n%shared == 0 {
 			dir, known = demoWaiting(t)
 		}
 		k := killReview(t, dir, random)
 		checkKilled(t, dir, k, known)
 		if t.Failed() {
-			t.Fatalf("kill %d of seed %d", n, *killSeed)
+			t.Fatalf("kill %d of seed %d", n, *kills.Seed)
 		}
 		all.steps, all.confirmed, all.between = all.steps+k.steps, all.confirmed+k.confirmed, all.between+len(k.keeping)
 	}
 	t.Logf("%d kills with seed %d: %d steps kept, %d of them on a confirmed inspection; %d kills fell between the beginning and the end of keeping",
-		*kills, *killSeed, all.steps, all.confirmed, all.between)
-	if all.steps == 0 || all.between == 0 && *kills > 50 {
+		*kills.Times, *kills.Seed, all.steps, all.confirmed, all.between)
+	if all.steps == 0 || all.between == 0 && *kills.Times > 50 {
 		t.Error("the kills hardly fell into editing: this shows nothing")
 	}
 }
@@ -164,40 +159,32 @@ type killed struct {
 // after one of its first words, however slow the machine is.
 func killReview(t *testing.T, dir string, random *rand.Rand) killed {
 	t.Helper()
-	cmd := exec.Command(os.Args[0])
-	cmd.Env = append(os.Environ(), reviewRole+"="+dir)
-	var talk strings.Builder
-	cmd.Stderr = &talk
-	out, err := cmd.StdoutPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmd := reviewProcess(dir)
 	keys, err := cmd.StdinPipe()
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
-	lines := bufio.NewReader(out)
-	if line, err := lines.ReadString('\n'); line != "begins\n" {
-		t.Fatalf("the review says %q, %v\n%s", line, err, talk.String())
-	}
-	kill := func(after time.Duration) *time.Timer {
-		return time.AfterFunc(after, func() { _ = cmd.Process.Kill() })
-	}
-	defer kill(1500 * time.Millisecond).Stop() // the keys may have led where nothing is kept any more
+	review := indextest.StartDoomed(t, cmd)
+	review.Begins()
+	defer review.KillIn(1500 * time.Millisecond).Stop() // the keys may have led where nothing is kept any more
 	go rush(keys, rand.New(rand.NewPCG(random.Uint64(), 0)))
 	moment, after := time.Duration(random.IntN(30_000))*time.Microsecond, random.IntN(5)
-	k := listen(lines, func(said int) {
+	k := listen(review, func(said int) {
 		if said == after {
-			kill(moment)
+			review.KillIn(moment)
 		}
 	})
-	if err := cmd.Wait(); err == nil || talk.Len() > 0 {
-		t.Fatalf("the review was not killed: %v\n%s", err, talk.String())
+	if !review.End() || review.Talk() != "" {
+		t.Fatalf("the review was not killed:\n%s", review.Talk())
 	}
 	return k
+}
+
+// reviewProcess is this test binary as the review of a folder.
+func reviewProcess(dir string) *exec.Cmd {
+	cmd := exec.Command(os.Args[0])
+	cmd.Env = append(os.Environ(), reviewRole+"="+dir)
+	return cmd
 }
 
 // rush types until nobody reads any more.
@@ -211,16 +198,16 @@ func rush(keys io.Writer, random *rand.Rand) {
 }
 
 // listen collects what a review says, and tells how many lines it has said so
-// far. A last line without its end was cut off by the kill.
-func listen(lines *bufio.Reader, heard func(said int)) killed {
+// far.
+func listen(review *indextest.Doomed, heard func(said int)) killed {
 	k := killed{kept: map[string]string{}, keeping: map[string]string{}}
 	for said := 0; ; said++ {
 		heard(said)
-		line, err := lines.ReadString('\n')
-		if err != nil {
+		line, ok := review.Line()
+		if !ok {
 			return k
 		}
-		does, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), " ")
+		does, rest, _ := strings.Cut(line, " ")
 		id, work, _ := strings.Cut(rest, " ")
 		if does == "keeping" {
 			k.keeping[id] = work

@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
-	"os"
-	"os/exec"
 	"slices"
 	"strings"
 	"testing"
@@ -77,8 +75,8 @@ func BenchmarkReviewFirstFrame(b *testing.B) {
 // took until it had drawn the text.
 func untilDrawn(b *testing.B, dir, text string) time.Duration {
 	b.Helper()
-	cmd := exec.Command(os.Args[0])
-	cmd.Env = append(os.Environ(), reviewRole+"="+dir, reviewDraws+"=yes")
+	cmd := reviewProcess(dir)
+	cmd.Env = append(cmd.Env, reviewDraws+"=yes")
 	out, err := cmd.StdoutPipe()
 	if err != nil {
 		b.Fatal(err)
