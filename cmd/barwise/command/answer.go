@@ -44,14 +44,30 @@ var forms = []struct {
 	{words(`(?:in )?(?:each|every) (?:spring|summer|autumn|fall|winter|year|season)`), asksEach, false},
 	{words(`how often|how many times|number of times`), asksOften, false},
 	{words(`how many (?:hives|colonies)`), asksNumber, true},
-	{words(`(?:the )?(?:most|highest|greatest|biggest|largest|maximum|max|strongest)`), asksMost, false},
+	{words(`(?:the )?(?:most|highest|greatest|biggest|largest|maximum|max)`), asksMost, false},
 	{words(`(?:the )?(?:fewest|lowest|smallest|minimum|min)`), asksLeast, false},
-	{words(`how (?:many|much)|number of|amount of|total|yield|in all`), asksMuch, true},
+	{words(`how (?:many|much|hot|warm|cold|heavy)|number of|amount of|total|yield|in all`), asksMuch, true},
 	{regexp.MustCompile(`(?i)^\s*(?:who|(?:which|what) (?:hives?|colony|colonies))\b`), asksHives, true},
 	{words(`when`), asksWhen, false},
 }
 
+// superlatives are the adjectives that name what is measured as well.
+var superlatives = []struct {
+	words *regexp.Regexp
+	as    string
+}{
+	{words(`(?:the )?(?:hottest|warmest)(?: (?:day|visit))?`), "highest temperature"},
+	{words(`(?:the )?(?:coldest|coolest)(?: (?:day|visit))?`), "lowest temperature"},
+	{words(`(?:the )?strongest`), "most seams"},
+	{words(`(?:the )?weakest`), "fewest seams"},
+	{words(`(?:the )?heaviest`), "highest kg"},
+	{words(`(?:the )?lightest`), "lowest kg"},
+}
+
 func cutForm(question string) (rest string, f form) {
+	for _, s := range superlatives {
+		question = s.words.ReplaceAllString(question, s.as)
+	}
 	for _, known := range forms {
 		if !known.words.MatchString(question) {
 			continue

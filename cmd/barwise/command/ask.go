@@ -52,7 +52,7 @@ func understand(question string, parser *parse.Parser, hives []string, today col
 		rest, where = q.topic.cut(rest)
 		q.must(q.topic.name, where...)
 	}
-	if asksForBars.MatchString(rest) {
+	if asksForBars.MatchString(rest) && (q.topic == nil || q.topic.ofBars()) {
 		q.Per = index.Bars
 	}
 	plain := rest
@@ -63,6 +63,9 @@ func understand(question string, parser *parse.Parser, hives []string, today col
 	}
 	q.Hive = hive
 	q.read(rest, parser, today)
+	if len(q.Where) == 0 {
+		q.readTopic(rest)
+	}
 	if q.Per == index.Bars {
 		q.Where = aboutBars(q.Where)
 	}
@@ -169,6 +172,17 @@ func (q *asked) read(rest string, parser *parse.Parser, today colony.Date) {
 	q.Words = oneSpaced(q.Words)
 }
 
+// readTopic has a thing that is measured looked for where it is only named.
+func (q *asked) readTopic(rest string) {
+	t := topicOf(rest, true)
+	if t == nil || t.keeps {
+		return
+	}
+	rest, where := t.cut(rest)
+	q.must(t.name, where...)
+	q.Words = unread(rest, nil)
+}
+
 // narrow adds what the flags say; a hive named by a flag counts before one in
 // the words. All hits are needed where their values or days are reckoned with.
 func (q *asked) narrow(hive string, when period, limit int) {
@@ -206,6 +220,9 @@ var eventOf = map[string]string{"feed": "fed", "treat": "treated", "add_bar": "b
 // denied asks for the denial of what the question asks for, where that can be
 // denied.
 func (q asked) denied() (asked, bool) {
+	if none, ok := q.none(); ok {
+		return none, true
+	}
 	return q.turned(func(leaf colony.Leaf) (colony.Leaf, bool) {
 		group, what, _ := strings.Cut(leaf.Path, ".")
 		if event := eventOf[what]; group == "actions" && event != "" && leaf.Value == "yes" {
@@ -214,6 +231,23 @@ func (q asked) denied() (asked, bool) {
 		ok := leaf.Value == "yes" && (leaf.Path == "queen.seen" || slices.Contains([]string{"signs", "contents", "queen_cells", "drones", "incoming"}, group))
 		return colony.Leaf{Path: leaf.Path, Value: "no"}, ok
 	})
+}
+
+// none asks for a count of nought where one above that is asked for.
+func (q asked) none() (asked, bool) {
+	counted := false
+	q.Where = slices.Clone(q.Where)
+	for i, clause := range q.Where {
+		clause = slices.Clone(clause)
+		for j, c := range clause {
+			if c.Op == index.Above && c.Value == "0" {
+				clause[j], counted = is(c.Path, "0"), true
+			}
+		}
+		q.Where[i] = clause
+	}
+	q.Pick, q.Each = index.All, index.Together
+	return q, counted
 }
 
 // planned asks for the plan of a deed that was not done.
@@ -295,7 +329,7 @@ func cutHive(question string, hives []string) (rest, hive string) {
 // asking are words that make a question and ask for nothing by themselves.
 var asking = strings.Fields(`a an the i we me my you it its they them their is was were are be been did do does done has have had
 	what which who whose when where how many much often long happened anything something note notes so still ever me us
-	record recorded ago since get got say said look looked like show tell find list all any ever every each
+	record recorded ago since get got say said look looked like visit visits inspection inspections show tell find list all any ever every each
 	bees of in into on at to with for from by and or that there this these those about see saw seen time times really please need year hive hives bar bars`)
 
 // unread joins the words of the question that no rule took and that mean

@@ -145,7 +145,7 @@ func TestQuestionsAreAnswered(t *testing.T) {
 		file  string
 		least int // questions
 		floor float64
-	}{{"questions.txt", 60, 0.96}, {"questions_later.txt", 40, 0.97}, {"questions_third.txt", 40, 0.92}} {
+	}{{"questions.txt", 60, 0.96}, {"questions_later.txt", 40, 0.97}, {"questions_third.txt", 40, 0.92}, {"questions_fourth.txt", 27, 0.92}} {
 		list := readQuestions(t, set.file)
 		right := 0
 		for _, want := range list {
@@ -169,7 +169,7 @@ func TestQuestionsAreAnswered(t *testing.T) {
 func TestRebuiltIndexAnswersTheSame(t *testing.T) {
 	s := demoStore(t)
 	ask := asker(t, s)
-	list := slices.Concat(readQuestions(t, "questions.txt"), readQuestions(t, "questions_later.txt"), readQuestions(t, "questions_third.txt"))
+	list := slices.Concat(readQuestions(t, "questions.txt"), readQuestions(t, "questions_later.txt"), readQuestions(t, "questions_third.txt"), readQuestions(t, "questions_fourth.txt"))
 	answers := func() (out []string) {
 		for _, want := range list {
 			_, r := ask(want.words)

@@ -30,11 +30,7 @@ func cutSpan(question string) (from, to string, ok bool) {
 
 // understandEnd reads what days are counted from or up to.
 func understandEnd(thing string, parser *parse.Parser, today colony.Date) asked {
-	q := understand(thing, parser, nil, today)
-	if t := topicOf(thing, true); t != nil && !q.asks() {
-		q.must(t.name, t.said())
-	}
-	return q
+	return understand(thing, parser, nil, today)
 }
 
 // asks reports whether there is anything to look for.

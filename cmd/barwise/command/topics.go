@@ -2,6 +2,7 @@ package command
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"barwise/colony"
@@ -35,31 +36,36 @@ var topics = []*topic{
 	{name: "mites counted", named: words(`(?:mite|mites?) (?:counts?|numbers?)|mites?`), paths: []string{"mites.count"}, unit: "mite(s)"},
 	{name: "stings", named: words(`stings?|stung`), paths: []string{"temper.stings"}, unit: "sting(s)", adds: true},
 	{name: "bees on bars", named: words(`seams?(?: of bees)?|bars of bees|how strong|how big`), paths: []string{"strength.bars_of_bees"}, unit: "bar(s) of bees", always: true},
-	{name: "temperature", named: words(`degrees(?: celsius)?|temperatures?|how (?:warm|cold|hot)`), paths: []string{"weather.temp_c"}, unit: "°C"},
+	{name: "temperature", named: words(`degrees(?: celsius)?|temperatures?|how (?:warm|cold|hot)(?: (?:was|is) it)?`), paths: []string{"weather.temp_c"}, unit: "°C"},
 	{name: "bars in use", named: words(`bars in use`), paths: []string{"bars_total"}, unit: "bar(s) in use"},
 	{name: "weight", named: words(`how heavy|kilos?|kg`), paths: []string{"weight_kg"}, unit: "kg"},
 	{name: "colour of the queen", named: words(`what colou?r`), paths: []string{"queen.colour"}, always: true},
 	{name: "temper", named: words(`(?:how (?:was|is) the )?temper|how (?:calm|gentle|nasty)`), paths: []string{"temper.score"}, unit: "of 4", always: true},
-	{name: "honey harvested", named: words(`honey|yield|crop|harvest|pounds?|lbs?`), with: words(`harvest(?:ed)?|take|took|taken|yield|crop|get|got|(?:came|come|comes|taken) off|off`),
+	{name: "honey harvested", named: words(`honey|yield|crop|harvest|pounds?|lbs?`), with: words(`harvest(?:ed)?|take|took|taken|yield(?:ed)?|crop|get|got|gave|give|given|made|(?:came|come|comes|taken) off|off`),
 		paths: []string{"actions.harvest.amount"}, unitsAt: "actions.harvest.unit", adds: true},
 	{name: "feed given", named: words(`syrup|fondant|lit(?:re|er)s?|kilos?|kg|food`), with: words(`fed|feed|get|got|given|give|syrup|fondant`),
 		paths: []string{"actions.feed.amount"}, unitsAt: "actions.feed.unit", adds: true,
 		kinds: words(`syrup|fondant`), kindsAt: "actions.feed.what"},
 	{name: "bars added", named: words(`bars?`), with: words(`add(?:ed)?|put`), paths: []string{"actions.add_bar.count"}, unit: "bar(s)", adds: true},
-	{name: "bars harvested", named: words(`bars?|combs?`), with: words(`harvest(?:ed)?|take|took|taken`), paths: []string{"actions.harvest.count"}, unit: "bar(s)", adds: true},
+	{name: "bars harvested", named: words(`(?:bars?|combs?)(?: of (?:capped |ripe )?honey)?`), with: words(`harvest(?:ed)?|take|took|taken`), paths: []string{"actions.harvest.count"}, unit: "bar(s)", adds: true},
 	{name: "queen cells counted", named: words(`cells?|cups?`), paths: []string{"queen_cells.*.count", "bars.*.queen_cells.*.count"}, unit: "cell(s)", keeps: true},
-	{name: "place of the queen", named: words(`where (?:was|is|were|did)`), paths: []string{"queen.bar"}, always: true, keeps: true},
+	{name: "place of the queen", named: words(`where (?:was|is|were|did)|(?:which|what) bar (?:was|is|did)`), paths: []string{"queen.bar"}, always: true, keeps: true},
 }
 
 // topicOf is what the question names to be measured, nil for nothing. It need
-// not ask for an amount where the topic alone asks for one.
-func topicOf(question string, measured bool) *topic {
+// not ask for an amount where the topic alone asks for one. Of several the one
+// named first is asked for: how many bars of honey are bars.
+func topicOf(question string, measured bool) (of *topic) {
+	first := len(question)
 	for _, t := range topics {
-		if (measured || t.always) && t.named.MatchString(question) && (t.with == nil || t.with.MatchString(question)) {
-			return t
+		if !measured && !t.always || t.with != nil && !t.with.MatchString(question) {
+			continue
+		}
+		if at := t.named.FindStringIndex(question); at != nil && at[0] < first {
+			of, first = t, at[0]
 		}
 	}
-	return nil
+	return of
 }
 
 // cut takes the topic out of the question, and returns what has to hold.
@@ -107,6 +113,7 @@ const measured = `(mites?(?: on the board| in the wash)?|stings?|seams?(?: of be
 var (
 	thanNumber   = regexp.MustCompile(`(?i)\b(more than|over|above|at least|less than|fewer than|under|below|at most) ` + numeral + ` ` + measured + `\b`)
 	numberOrMore = regexp.MustCompile(`(?i)\b` + numeral + ` ` + measured + ` or (more|less|fewer)\b`)
+	orMoreNumber = regexp.MustCompile(`(?i)\b` + numeral + ` or (more|less|fewer) ` + measured + `\b`)
 )
 
 var comparisons = map[string]index.Op{
@@ -121,7 +128,7 @@ func cutComparison(question string) (rest string, where []index.Clause, said str
 	for _, form := range []struct {
 		words         *regexp.Regexp
 		op, num, what int
-	}{{thanNumber, 1, 2, 3}, {numberOrMore, 3, 1, 2}} {
+	}{{thanNumber, 1, 2, 3}, {numberOrMore, 3, 1, 2}, {orMoreNumber, 2, 1, 3}} {
 		at := form.words.FindStringSubmatchIndex(question)
 		if at == nil {
 			continue
@@ -242,6 +249,11 @@ func (t *topic) valueIn(ins *colony.Inspection, keep func(path string) bool, r *
 			r.unit, _ = colony.Get(ins, strings.TrimSuffix(leaf.Path, "amount")+"unit")
 		}
 	}
+}
+
+// ofBars reports whether the value is one of a bar.
+func (t *topic) ofBars() bool {
+	return slices.ContainsFunc(t.paths, func(path string) bool { return strings.HasPrefix(path, "bars.") })
 }
 
 // single reports whether an inspection has the value once at most, in one leaf.
