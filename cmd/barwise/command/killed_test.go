@@ -27,8 +27,12 @@ const (
 	reviewDraws = "BARWISE_TEST_DRAWS"
 )
 
-// TestMain lets the test binary be the review that is killed.
+// TestMain lets the test binary be the review that is killed. What the caller's
+// environment says of colours, and of the recogniser, is no part of any test.
 func TestMain(m *testing.M) {
+	for _, name := range []string{"CLICOLOR", "CLICOLOR_FORCE", "COLORTERM", "NO_COLOR", "BARWISE_RECOGNISER"} {
+		os.Unsetenv(name)
+	}
 	if dir, is := os.LookupEnv(reviewRole); is {
 		os.Exit(reviewAloud(dir))
 	}
