@@ -234,6 +234,8 @@ func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
 	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any(kContent, kQueen, kSeen, kCell, kComb):
 		return true
+	case prev.is(kContent) && n.ranged() && n.listing && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kArt, kQueen, kShe):
+		return true // "sealed brood six through eight and the queen's on five"
 	case prev.is(kContent) && n.ends() && (n.ranged() && !n.items[n.i].n.or || n.listing):
 		return true
 	case prev.is(kContent) && n.listing && n.plainList(n.items, n.i):

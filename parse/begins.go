@@ -7,7 +7,7 @@ var (
 	// joiners begin a statement that goes on behind them.
 	joiners = setOf(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow)
 	// openers are what a statement can open with; [reader.opens] says when.
-	openers = setOf(kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
+	openers = setOf(kThere, kNo, kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
 	// incomplete words need more behind them, which so opens nothing.
 	incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
 	// turns are what a clause can begin with whether or not it opens a statement.
@@ -53,6 +53,19 @@ func (r *reader) datedTurn(items []item, i int) bool {
 		i++
 	}
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
+}
+
+// signAhead reports whether "there are" and no more stand before a sign.
+func (r *reader) signAhead(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
+		if items[k].is(kSign) {
+			return true
+		}
+		if !items[k].any(kBe, kArt, kNum, kAmount, kNo, kAdv) {
+			return false
+		}
+	}
+	return false
 }
 
 // comesIn: "and lime nectar is coming in".
@@ -215,11 +228,16 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	}
 	needs := it.pause == none && prev.anyOf(incomplete)
+	if needs && prev.is(kOn) && r.isWord(it, "i", "we", "they") {
+		needs = false // "and beetles inside I will feed them": a subject is no object
+	}
 	switch {
 	case it.is(kAsk):
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
 	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
 		return false
+	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i):
+		return true // "bar eight nectar there are ants on the wire"
 	case it.is(kLeaf) && it.pause == none && r.isWord(prev, "it", "them"):
 		return true
 	case it.is(kYes):

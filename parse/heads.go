@@ -9,6 +9,9 @@ func (r *reader) heads(items []item, i int) bool {
 		return true
 	}
 	prev := &items[i-1]
+	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any(kContent, kCell, kQueen)) {
+		return true // "brood is there bar seven …"
+	}
 	if r.isWord(prev, "as") && i > 1 && items[i-2].is(kSame) {
 		return false // "the same as five"
 	}
@@ -23,6 +26,9 @@ func (r *reader) heads(items []item, i int) bool {
 	}
 	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
 		return false // "eggs on bar four, sealed brood bars five and six"
+	}
+	if items[i].pause == none && prev.is(kContent) && i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].any(kArt, kQueen, kShe) && r.postposed(items, i) {
+		return false // "eggs on four and five sealed brood six through eight and the queen's on five"
 	}
 	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
 		return false // "one sealed cell, bar five."
@@ -129,6 +135,9 @@ func (r *reader) postposed(items []item, i int) bool {
 		if items[k].is(kBars) {
 			first = k
 		}
+	}
+	if first > 1 && items[first-1].is(kOn) && items[first-1].pause == none {
+		first--
 	}
 	return first > 0 && items[first].pause == none && items[first-1].any(kContent, kCell, kSeen, kQueen)
 }

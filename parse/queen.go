@@ -221,6 +221,9 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}
+	if noun >= 3 && c.items[noun-1].is(kArt) {
+		noun--
+	}
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
 }
 

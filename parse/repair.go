@@ -160,6 +160,9 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if s == kStage && it.is(kContent) {
 			return at
 		}
+		if bare && s == kNum && it.any(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {
+			continue // "one capped queen cell no two make it two"
+		}
 		if bare || s != kName && s != kBars && items[at].pause >= stop && items[at].pause < line {
 			return -1
 		}

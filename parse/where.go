@@ -439,6 +439,8 @@ func (s *scan) aboutHive(f *finding) bool {
 		return true
 	case f.what == "foul_smell" && !f.present:
 		return !ofBar
+	case !f.present && s.startsThere():
+		return true // "there is no wax moth"
 	case s.headed:
 		return false
 	}
@@ -468,6 +470,9 @@ func (s *scan) speaksOfColony() bool {
 func (s *scan) thereIs() bool {
 	return len(s.c.items) > 1 && s.r.isWord(s.at(0), "there") && s.at(1).is(kBe)
 }
+
+// startsThere reports whether the clause begins with "there is", "there's no".
+func (s *scan) startsThere() bool { return strings.HasPrefix(s.at(0).text, "there") }
 
 // leansBack: a line that begins with "and", "it" or "there" goes on about the
 // bar in hand.
