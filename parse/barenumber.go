@@ -240,6 +240,8 @@ func (n *bareNumber) placed() bool {
 		return true
 	case prev.is(kContent) && n.listing && n.plainList(n.items, n.i):
 		return true // "capped brood 7 and 8 both sides"
+	case prev.is(kOf) && n.back(2).is(kPlace) && n.listing:
+		return true // "drone brood along the bottom of nine"
 	case n.isWord(prev, "as") && n.back(2).is(kSame):
 		return true // "six same as five"
 	case prev.any(kAfter, kTween) && deedNear(n.before):

@@ -155,19 +155,20 @@ func (r *reader) strengthNamed(c *clause, it *item) bool {
 	return false
 }
 
+// ofColony reports whether a word that is said of other things as well is said of
+// the colony's size here.
 func (r *reader) ofColony(c *clause, i int) bool {
-	text := c.items[i].text
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot, kDo) &&
-		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
-		return false
-	}
 	if i > 0 && r.isWord(&c.items[i-1], "too") {
 		return false
 	}
-	if i == 0 && c.items[0].pause >= stop && len(c.items) > 1 && c.items[1].pause >= comma && r.isWord(&c.items[0], "weak", "strong", "booming", "small") {
-		return true // "Weak, with patchy brood on bars 3 and 4"
+	if r.plainlyColony(c, i) {
+		return true
 	}
-	sized := r.isWord(&c.items[i], "small", "tiny", "wee", "big", "huge", "large", "massive", "enormous")
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) &&
+		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
+		return false
+	}
+	sized := r.isWord(&c.items[i], sizes...)
 	for k := range c.items {
 		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
 			return true
@@ -182,7 +183,32 @@ func (r *reader) ofColony(c *clause, i int) bool {
 			return false
 		}
 	}
-	return text != "small" && text != "thin" && text != "poor" && text != "big" && text != "wee" && text != "average" && text != "fair" && text != "medium" && text != "decent" && text != "so so"
+	return !r.isWord(&c.items[i], "small", "thin", "poor", "big", "wee", "average", "fair", "medium", "decent", "so so")
+}
+
+// sizes are said of many things, and of them where only "they" could be meant.
+var sizes = []string{"small", "tiny", "wee", "big", "huge", "large", "massive", "enormous"}
+
+// describable are the kinds of words that a size or strength before them describes.
+var describable = setOf(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot, kDo)
+
+// plainlyColony: "Weak, with patchy brood on bars 3 and 4", "they're weak" whatever
+// runs on, "strong bees on twelve bars", "hive three moderate stores light".
+func (r *reader) plainlyColony(c *clause, i int) bool {
+	it, next := &c.items[i], i+1
+	if i == 0 && it.pause >= stop && next < len(c.items) && c.items[next].pause >= comma && r.isWord(it, "weak", "strong", "booming", "small") {
+		return true
+	}
+	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
+		return true
+	}
+	if next == len(c.items) || c.items[next].pause > none {
+		return false
+	}
+	if leaf := r.rule(&c.items[next], kLeaf); leaf != nil && leaf.ID == "bars-of-bees" {
+		return true
+	}
+	return i > 0 && c.items[i-1].is(kName) && c.items[next].is(kStores)
 }
 
 // stores reads "stores heavy", "they are light on stores".

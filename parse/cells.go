@@ -84,7 +84,8 @@ func (s *scan) cell(i int) {
 			s.num = nil
 			return
 		}
-		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 {
+		ofAll := i > 0 && s.at(i-1).is(kEach) // "both of them sealed"
+		if last := s.lastCell(i); last != nil && (s.cellAhead(i) < 0 || ofAll) {
 			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
 				last.what = stage
 				last.items = append(last.items, it)

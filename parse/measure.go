@@ -8,11 +8,11 @@ type measure struct {
 
 // unitNames are the ways of writing a unit.
 var unitNames = map[string]string{
-	"mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm", "mil": "mm", "mills": "mm",
+	"mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm", "mil": "mm",
 	"cm": "cm", "centimetre": "cm", "centimetres": "cm", "centimeter": "cm", "centimeters": "cm", "cms": "cm",
 	"in": "in", "inch": "in", "inches": "in", "ins": "in",
 	"l": "l", "litre": "l", "litres": "l", "liter": "l", "liters": "l", "ltr": "l", "ltrs": "l", "lt": "l",
-	"ml": "ml", "millilitre": "ml", "millilitres": "ml", "milliliter": "ml", "milliliters": "ml", "mls": "ml",
+	"ml": "ml", "millilitre": "ml", "millilitres": "ml", "mils": "ml", "mills": "ml", "milliliter": "ml", "milliliters": "ml", "mls": "ml",
 	"kg": "kg", "kilo": "kg", "kilos": "kg", "kilogram": "kg", "kilograms": "kg", "kilogramme": "kg", "kgs": "kg", "kilogrammes": "kg",
 	"g": "g", "gram": "g", "grams": "g", "gramme": "g", "grammes": "g", "gm": "g", "gms": "g",
 	"lb": "lb", "lbs": "lb", "pound": "lb", "pounds": "lb",

@@ -22,6 +22,9 @@ func (r *reader) temper(c *clause) {
 		if text == "hot" && r.dayBefore(c, i) {
 			continue
 		}
+		if i > 0 && r.isWord(&c.items[i-1], "something") {
+			continue // "bearding something awful"
+		}
 		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
 			continue // "I don't mean the weather"
 		}

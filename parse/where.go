@@ -171,6 +171,9 @@ func (s *scan) reaches(waiting []*finding, i int) []*finding {
 // bar 7". All of them are where nothing parts them.
 func (s *scan) afterTurn(waiting []*finding) []*finding {
 	turn := 0
+	if n := len(waiting) - 1; n > 0 && waiting[n].list != waiting[n-1].list {
+		turn = n
+	}
 	for k := len(waiting) - 1; k > 0; k-- {
 		if s.pausedBetween(waiting[k-1].at, waiting[k].at) {
 			return waiting[k:]
