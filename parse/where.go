@@ -170,15 +170,15 @@ func (s *scan) reaches(waiting []*finding, i int) []*finding {
 // clause that began with bars of its own: "bars 5 and 6 sealed brood, and eggs on
 // bar 7". All of them are where nothing parts them.
 func (s *scan) afterTurn(waiting []*finding) []*finding {
-	turn := 0
-	if n := len(waiting) - 1; n > 0 && waiting[n].list != waiting[n-1].list {
-		turn = n
+	if n := len(waiting) - 1; n > 0 && !s.adjacentAnd(waiting[n-1].at, waiting[n].at) {
+		return waiting[n:]
 	}
+	turn := 0
 	for k := len(waiting) - 1; k > 0; k-- {
 		if s.pausedBetween(waiting[k-1].at, waiting[k].at) {
 			return waiting[k:]
 		}
-		if turn == 0 && s.adjacentAnd(waiting[k-1].at, waiting[k].at) {
+		if turn == 0 {
 			turn = k
 		}
 	}
