@@ -138,7 +138,7 @@ func (r *reader) strength(c *clause) {
 		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
-		if i > 0 && c.items[i-1].is(kNo) {
+		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) {
 			continue
 		}
 		r.leaf("strength.word", rule.Value, rule.ID, "", c.doubt, it)

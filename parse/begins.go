@@ -34,7 +34,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen):
-		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
+		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
@@ -278,6 +278,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
+	case it.is(kDo) && prev.is(kContent) && it.pause == none && r.isWord(it, "left"):
+		return false // "a little brood left on bar eight"
 	case it.is(kDo) && prev.is(kFixture) && it.pause == none:
 		return false
 	case it.is(kDo) && prev.is(kBars) && it.pause == none && prev.pause >= stop && r.objectless(items, i):

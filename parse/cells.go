@@ -276,6 +276,9 @@ func (s *scan) countFor(i int) *quantity {
 func (s *scan) sign(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kSign)
+	if it.from > 0 && it.pause == none && s.r.words.words[s.r.mended[it.from-1].id] == "like" {
+		return // "running like ants"
+	}
 	if rule.Form == "eggs" {
 		s.severalEggs(i)
 		return

@@ -227,6 +227,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if carried == past && first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have") {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
+	if carried == past && nowThere(c.items) {
+		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
+	}
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kYes) && carried == unasked {
@@ -246,6 +249,18 @@ func (r *reader) resets(c *clause, carried mood) bool {
 		}
 	}
 	return first.is(kBut) && carried != past || carried == unasked && first.is(kNow)
+}
+
+// nowThere reports whether a clause begins with "there is", in the present.
+func nowThere(items []item) bool {
+	if items[0].is(kAnd) && len(items) > 1 {
+		items = items[1:]
+	}
+	text := items[0].text
+	if items[0].is(kThere) && len(items) > 1 {
+		text += " " + items[1].text
+	}
+	return strings.HasPrefix(text, "there's") || strings.HasPrefix(text, "there is") || strings.HasPrefix(text, "there are") || strings.HasPrefix(text, "there 's")
 }
 
 func (r *reader) hasDeed(c *clause) bool {

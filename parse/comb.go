@@ -115,6 +115,10 @@ func (s *scan) combRule(i int, rule *rule) bool {
 		s.at(s.no).used = true
 		s.no = -1
 	}
+	if name == "attached" && s.c.has(kNow) && r.tells(bars[0], "comb.attached") {
+		it.used = true
+		return true // "cut it free and it now hangs clear": the record has it as found
+	}
 	w := r.why(rule.ID, cue, it)
 	if s.c.doubt != "" {
 		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
@@ -123,6 +127,12 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	s.combSpoken = true
 	s.touch()
 	return true
+}
+
+// tells reports whether a leaf of a bar has been written.
+func (r *reader) tells(bar int, leaf string) bool {
+	_, ok := r.cur.get(r.barPath(bar, leaf))
+	return ok
 }
 
 // ofHer reports whether the word describes the queen or the bees: "a small dark

@@ -167,7 +167,7 @@ func (s *scan) describe(f *finding, i int) {
 			f.form = "before"
 		}
 	}
-	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && s.r.isWord(s.at(s.numAt+1), "more") {
+	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && (s.r.isWord(s.at(s.numAt+1), "more") || s.at(s.numAt+1).is(kOf)) {
 		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
 	}
 	if n, bar := s.at(i+1), s.at(i+2); s.at(i).colon && n != nil && bar != nil && n.is(kNum) && bar.is(kBar) {

@@ -63,7 +63,7 @@ func (f *fitting) removeBar() bool {
 	case f.has(kCell), f.has(kStage) && f.cellTalk:
 		f.d.do = "cut_cells"
 		return true
-	case f.honeyBars(f.args):
+	case f.honeyBars(f.args), f.has(kBars) && weighs(f.args):
 		f.d.do = "harvest"
 		return true
 	case f.onlyToLook(f.args):
@@ -73,7 +73,18 @@ func (f *fitting) removeBar() bool {
 	case f.isWord(&f.c.items[f.i], "took", "take", "taken") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
-	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || f.barsUndergo()
+	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
+	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo()
+}
+
+// weighs: "took bar 11 for the kitchen, 3 lb" tells of honey.
+func weighs(args []item) bool {
+	for k := range args {
+		if _, ok := args[k].size.kg(); ok && args[k].is(kMeasure) {
+			return true
+		}
+	}
+	return false
 }
 
 // barsUndergo: "bar two was removed", "bar two must come out".
@@ -89,7 +100,7 @@ func (f *fitting) barsUndergo() bool {
 }
 
 func (f *fitting) moveBar() bool {
-	if hasFixture(f.reader, f.args, "follower") || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
+	if hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo) || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
 		f.d.do = "move_follower"
 		return true
 	}
@@ -145,6 +156,9 @@ func (f *fitting) unite() bool {
 
 func (f *fitting) cutCells() bool {
 	switch {
+	case hasFixture(f.reader, f.args, "entrance") && !f.has(kCell):
+		f.d.do = "reduce" // "cut the entrance down"
+		return f.fixture()
 	case f.wordIn(f.args, "loose", "free", "away", "clear") && !f.has(kCell):
 		f.d.do = "free_comb"
 		return true
@@ -315,7 +329,7 @@ func (r *reader) itBar(args []item) bool {
 		if k > 2 {
 			break
 		}
-		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb") {
+		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb", "both") {
 			return true
 		}
 	}

@@ -33,6 +33,7 @@ func (r *reader) headings() {
 		it.kinds = kinds{}
 		it.kinds.add(kName)
 		it.name = name
+		r.headed = true
 		it.end = last.end
 		for k := 1; k < len(items); k++ {
 			items[k].used = true
@@ -120,7 +121,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any(kWord, kPlant, kColour, kPlace, kSide)) || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
 			return "", false
 		}
 	}

@@ -99,7 +99,7 @@ func (r *reader) wordNames(t token) bool {
 	if t.lists.has(noNames) || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
 		return false
 	}
-	return t.id == idUnknown || r.plantOrColour(t)
+	return t.id == idUnknown || r.plantOrColour(t) || r.lex.matcher.longest([]token{t}, 0, nil).end == 0
 }
 
 func (r *reader) plantOrColour(t token) bool {

@@ -34,6 +34,9 @@ func (s *scan) pattern(i int) {
 		return
 	}
 	plain := it.lists.has(plainPraise)
+	if plain && i > 0 && s.r.isWord(s.at(i-1), "as") {
+		return // "as good as a signature"
+	}
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
 	}

@@ -24,7 +24,7 @@ func (r *reader) queen(c *clause) {
 		switch {
 		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
 			unseen = i
-		case it.is(kSeen) && i > 0 && r.isWord(&c.items[i-1], "neither", "never", "not") && unseen < 0:
+		case it.is(kSeen) && i > 0 && (r.isWord(&c.items[i-1], "neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
 			unseen = i
 		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun):
 			seen = i
@@ -118,6 +118,9 @@ func (r *reader) herself(c *clause) bool {
 		}
 		if !it.is(kShe) || it.used {
 			continue
+		}
+		if i+1 < len(c.items) && r.isWord(&c.items[i+1], "found", "saw", "spotted", "noticed") {
+			continue // who finds is no queen
 		}
 		if r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
 			return true

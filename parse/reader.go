@@ -65,6 +65,7 @@ type reader struct {
 	row            int      // the number at the head of the line before, or 0
 	numbered       []int32  // where the lines of lists of bars begin
 	listed         bool     // this line is one of them
+	headed         bool     // a line that is only a name has headed a hive
 	topic          string   // of a line that begins with "Brood:"
 	prevBrood      *finding // the brood named last
 	subject        kind     // kBees or kQueen, whichever was spoken of last

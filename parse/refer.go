@@ -102,14 +102,14 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
 		return item{}, i
 	}
-	if j+1 < len(items) && byWord(&items[j+1]) {
+	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
 		return item{}, i // "bar fifteen comb eight by seven inches"
 	}
 	if short && items[j].start != it.end {
 		return item{}, i
 	}
-	if items[j].n.ordinal {
-		return item{}, i
+	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
+		return item{}, i // "on the same bar one hatched cell"
 	}
 	plural := it.plural || short || fromTo
 	bars, next := r.numberList(items, j, plural)

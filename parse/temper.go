@@ -19,6 +19,12 @@ func (r *reader) temper(c *clause) {
 		if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
 			continue
 		}
+		if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
+			continue // "the first decent day"
+		}
+		if r.ofPeople(c, i) {
+			continue
+		}
 		if text == "hot" && r.dayBefore(c, i) {
 			continue
 		}
@@ -54,6 +60,15 @@ func (r *reader) temper(c *clause) {
 		r.cur.put("temper.score", score, w)
 		r.temperSentence = r.sentenceNo
 	}
+}
+
+// ofPeople: "we are always twitchy", "I was cross".
+func (r *reader) ofPeople(c *clause, i int) bool {
+	k := i - 1
+	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && r.isWord(&c.items[k], "always", "never", "a", "bit") {
+		k--
+	}
+	return k >= 0 && k < i-1 && r.isWord(&c.items[k], "i", "we") && hasKind(c.items[k:i], kBe)
 }
 
 // dayBefore: "before the day became too hot".
@@ -110,7 +125,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
 			return true
 		}
-		if it.is(kLeaf) && k < i && r.rule(it, kLeaf).ID == "bars-of-bees" && r.onlyAdverbs(c, k, i) {
+		if it.is(kLeaf) && k < i && r.rule(it, kLeaf).ID == "bars-of-bees" && r.onlyAdverbs(c, k, i, kAnd, kEach) {
 			return true // "eight bars of bees, all quiet"
 		}
 		if it.is(kBees) && (k < i || k == i+1 || k == i+2) {
@@ -162,9 +177,9 @@ func (r *reader) sameStatement(c *clause, i int) bool {
 	return r.sentenceNo == r.beesSentence
 }
 
-func (r *reader) onlyAdverbs(c *clause, k, i int) bool {
+func (r *reader) onlyAdverbs(c *clause, k, i int, more ...kind) bool {
 	for j := k + 1; j < i; j++ {
-		if !c.items[j].any(kAdv, kBe) {
+		if !c.items[j].any(kAdv, kBe, more...) {
 			return false
 		}
 	}
