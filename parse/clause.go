@@ -307,6 +307,8 @@ func (r *reader) cues(c *clause) {
 			}
 		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
 			continue // "it is a strong colony with plenty of brood" speaks of this one
+		case it.is(kTheirs) && k+1 < len(c.items) && r.isWord(&c.items[k+1], "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
+			continue // "Mentor's report"
 		case it.is(kTheirs), it.is(kSay):
 			c.mood, c.cue = unasked, words
 			it.used = false
