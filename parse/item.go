@@ -157,10 +157,7 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	end := best.end
 	if end > i {
-		it.rules = best.rules
-		for _, r := range best.rules {
-			it.kinds.add(l.kindOf[r])
-		}
+		it.rules, it.kinds = best.rules, best.kinds
 		if with := best.with; with != nil {
 			it.n = with.n
 			it.details = l.detail(details{dur: with.dur, size: with.size})

@@ -105,7 +105,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}
 	l.words.addLists(l.lists)
 	l.slips = newSlips(l.words, l.lists)
-	l.addNumeric()
+	l.markWords()
 	l.words.pack()
 	l.forgetPhrases()
 	return l, nil
@@ -121,13 +121,24 @@ func (l *lexicon) forgetPhrases() {
 	}
 }
 
-// addNumeric notes the words that a number or a date begins with; those that
-// only stand inside of one, or behind it like a unit, are far more frequent.
-func (l *lexicon) addNumeric() {
+// markWords marks the words that a number or a date begins with, those that
+// only stand inside of one, or behind it like a unit, being far more frequent;
+// those that may be misheard; and the adverbs that stand anywhere.
+func (l *lexicon) markWords() {
+	l.words.marks = make([]mark, len(l.words.words))
+	for id := idUnknown + 1; id < firstWordID; id++ {
+		l.words.mark(id, numeral)
+	}
 	for id := firstWordID; int(id) < len(l.words.words); id++ {
 		t := token{id: id}
 		if l.numbers.of(t).kind.begins() || l.dates.of(t).kind.begins() {
-			l.words.numeric.add(id)
+			l.words.mark(id, numeral)
+		}
+		if int(id) < len(l.mishearings) && l.mishearings[id] != nil {
+			l.words.mark(id, doubtful)
+		}
+		if l.graph.loose.has(id) {
+			l.words.mark(id, loose)
 		}
 	}
 }
@@ -232,8 +243,7 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 	out = out[:0]
 	from := 0 // of the tokens that are not yet handed on, since most are as they were heard
 	for i := 0; i < len(toks); {
-		id := int(toks[i].id)
-		if id >= len(l.mishearings) || l.mishearings[id] == nil {
+		if !toks[i].has(doubtful) {
 			i++
 			continue
 		}
@@ -250,12 +260,9 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 			f = respelt
 		}
 		for k, id := range h.said {
-			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | cased | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}
+			t := token{id: id, start: toks[i].start, end: toks[i+n-1].end, flags: f | cased | l.words.marks[id] | toks[i].flags&(capital|bullet|glued) | toks[i+n-1].flags&(asked|coloned)}
 			if k == 0 {
 				t.pause = toks[i].pause
-			}
-			if l.words.numeral(id) {
-				t.flags |= numeral
 			}
 			out = append(out, t)
 		}

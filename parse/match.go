@@ -10,6 +10,7 @@ import (
 // are met, so that a word costs one look-up; it is not safe for concurrent use.
 type matcher struct {
 	graph  *graph
+	kindOf []kind // of each rule
 	states []state
 	known  map[string]int32
 	starts []int32 // state after a first word, by wordID
@@ -23,6 +24,7 @@ type state struct {
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
 	accepts []int16
+	kinds   kinds // of the rules that it accepts
 }
 
 // edge leads from a state to another by a word.
@@ -38,8 +40,8 @@ const (
 	theStart int32 = 0
 )
 
-func newMatcher(g *graph) *matcher {
-	m := &matcher{graph: g, known: map[string]int32{}, starts: make([]int32, len(g.words.words))}
+func newMatcher(g *graph, kindOf []kind) *matcher {
+	m := &matcher{graph: g, kindOf: kindOf, known: map[string]int32{}, starts: make([]int32, len(g.words.words))}
 	m.stateOf([]int32{0})
 	for i := range m.starts {
 		m.starts[i] = untrod
@@ -75,6 +77,7 @@ func (m *matcher) stateOf(from []int32) int32 {
 		for l := range m.graph.each(m.graph.nodes[n].accepts) {
 			if rule := int16(l.to); !slices.Contains(st.accepts, rule) {
 				st.accepts = append(st.accepts, rule)
+				st.kinds.add(m.kindOf[rule])
 			}
 		}
 		for l := range m.graph.each(m.graph.nodes[n].slots) {
@@ -164,6 +167,7 @@ func (m *matcher) behind(from int32, word wordID) int32 {
 // match is the longest way of saying that starts at a token.
 type match struct {
 	rules []int16
+	kinds kinds // of the rules
 	end   int     // index behind its last token
 	with  *filled // nil where no slot was passed; good until the next search
 }
@@ -190,13 +194,13 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	for { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
 		if len(st.accepts) > 0 && j > i {
-			best.rules, best.end = st.accepts, j
+			best.rules, best.kinds, best.end = st.accepts, st.kinds, j
 		}
 		if j >= len(toks) || at != theStart && parted(toks, j) {
 			return best
 		}
 		word := toks[j].id
-		if st.slotted && slots != nil && toks[j].has(numeral) || at != theStart && m.graph.loose.has(word) {
+		if st.slotted && slots != nil && toks[j].has(numeral) || at != theStart && toks[j].has(loose) {
 			break
 		}
 		to := nowhere
@@ -236,7 +240,7 @@ type passed struct {
 func (s *search) from(at int32, i int, so passed) {
 	st := &s.states[at]
 	if len(st.accepts) > 0 && i > s.best.end && !so.dangling {
-		s.best.rules, s.best.end, s.best.with = st.accepts, i, nil
+		s.best.rules, s.best.kinds, s.best.end, s.best.with = st.accepts, st.kinds, i, nil
 		if so.with != nil {
 			s.kept = *so.with
 			s.best.with = &s.kept
@@ -249,7 +253,7 @@ func (s *search) from(at int32, i int, so passed) {
 	if word := s.toks[i].id; word >= firstWordID {
 		if to := s.step(at, word); to >= 0 {
 			s.from(to, i+1, passed{with: so.with, skipped: so.skipped})
-		} else if at != theStart && s.graph.loose.has(word) && !so.skipped {
+		} else if at != theStart && s.toks[i].has(loose) && !so.skipped {
 			s.from(at, i+1, passed{so.with, true, true}) // "chewing their way right out", "is still open"
 		}
 	}

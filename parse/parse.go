@@ -85,7 +85,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l, byHive: map[string]*builder{}, saidOf: map[int][]*finding{}}
 	r.split.words, r.split.slips, r.split.hiveID, r.split.hID = l.words, l.slips, l.hiveID, l.hID
-	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph), ref: r}
+	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}
 	return r
 }
 

@@ -37,9 +37,12 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 		if strings.Count(text, sep.text) < sep.least {
 			continue // no heading row, and most lines are none
 		}
-		cells := cellsOf(text, sep.text)
-		below := cellsOf(lineAfter(r.text, base+len(text)), sep.text)
-		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(cells[0]))) || len(below) == 1 || len(cells) == 2 && r.isLabel(below[0]) {
+		key, _, _ := strings.Cut(inner(text, sep.text), sep.text)
+		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(key))) {
+			continue
+		}
+		cells, below := cellsOf(text, sep.text), cellsOf(lineAfter(r.text, base+len(text)), sep.text)
+		if len(below) == 1 || len(cells) == 2 && r.isLabel(below[0]) {
 			continue
 		}
 		r.table.sep = sep.text
@@ -60,12 +63,15 @@ func (r *reader) isLabel(cell string) bool {
 	return r.lists.in(plainHeadings, cell) || several && r.lists.in(tableKeys, first)
 }
 
-// cellsOf cuts a row; the strokes that close a drawn one begin no cell.
-func cellsOf(text, sep string) []string {
+func cellsOf(text, sep string) []string { return strings.Split(inner(text, sep), sep) }
+
+// inner is a row without the strokes that close a drawn one, which begin no
+// cell.
+func inner(text, sep string) string {
 	if sep == "|" {
-		text = strings.TrimSuffix(strings.TrimPrefix(strings.TrimSpace(text), sep), sep)
+		return strings.TrimSuffix(strings.TrimPrefix(strings.TrimSpace(text), sep), sep)
 	}
-	return strings.Split(text, sep)
+	return text
 }
 
 // lineAfter is the line behind the one that ends at the offset.
@@ -97,7 +103,7 @@ func (r *reader) cells(cells []string, text string, base int, first pause) []tok
 		}
 		if k < len(r.table.heads) && r.headsCell(k, said) {
 			for _, w := range r.table.heads[k].words {
-				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, w.flags&numeral|respelt
+				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, w.flags&wordMarks|respelt
 				row = append(row, w)
 				p = none
 			}

@@ -32,7 +32,12 @@ const (
 	respelt                   // written out from shorthand
 	numeral                   // can begin a number, date or measure
 	cased                     // not written in small letters, or not in ASCII
+	doubtful                  // may be another word, misheard
+	loose                     // an adverb that may stand inside any way of saying
 )
+
+// wordMarks are the marks that tell of a word, wherever it stands.
+const wordMarks = numeral | doubtful | loose
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
 // whole note.
@@ -115,10 +120,7 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
-	if s.words.numeral(id) {
-		f |= numeral
-	}
-	s.out = append(s.out, token{id: id, lists: lists, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags})
+	s.out = append(s.out, token{id: id, lists: lists, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags | s.words.marks[id]})
 	s.before, s.flags, s.spaced = none, 0, false
 }
 
@@ -233,11 +235,11 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	f := s.lowerWord()
+	f, hash := s.lowerWord()
 	if f != 0 {
 		f |= s.capitalAt(from)
 	}
-	e, cut := s.words.look(s.lower)
+	e, cut := s.words.look(s.lower, hash)
 	id := e.id
 	if id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
 		if id = s.slips.find(s.lower); id != idUnknown {
@@ -267,42 +269,58 @@ var lowered = func() (to [256]byte) {
 }()
 
 // lowerWord passes over a word and keeps it in lower case; it returns the mark
-// of a word that is not written so.
-func (s *splitter) lowerWord() (f mark) {
-	text, at, lower := s.text, s.at, s.lower[:0] // in registers: this loop sees every letter
-	from, other := at, byte(0)
+// of a word that is not written so, and the hash of the one that is kept.
+func (s *splitter) lowerWord() (f mark, hash uint32) {
+	text, at := s.text, s.at // in registers: this loop sees every letter
+	other := byte(0)
+	hash = hashStart
 	for at < len(text) {
 		c := text[at]
-		if l := lowered[c]; l != 0 {
-			lower = append(lower, l)
-			other |= c ^ l
-			at++
-			continue
-		}
-		if c < utf8.RuneSelf {
-			if c == '\'' && at > from && at+1 < len(text) && isASCIILetter(text[at+1]) {
-				lower = append(lower, c)
-				at++
-				continue
+		l := lowered[c]
+		if l == 0 {
+			if c != '\'' || at == s.at || at+1 == len(text) || !isASCIILetter(text[at+1]) {
+				break
 			}
-			break
+			l = c
 		}
-		f = cased
+		hash = hashNext(hash, l)
+		other |= c ^ l
+		at++
+	}
+	if at < len(text) && text[at] >= utf8.RuneSelf {
+		return s.lowerRunes()
+	}
+	s.lower = append(s.lower[:0], text[s.at:at]...)
+	s.at = at
+	if other == 0 {
+		return 0, hash
+	}
+	for i, c := range s.lower {
+		if l := lowered[c]; l != 0 {
+			s.lower[i] = l
+		}
+	}
+	return cased, hash
+}
+
+// lowerRunes is lowerWord for a word with letters beyond ASCII.
+func (s *splitter) lowerRunes() (f mark, hash uint32) {
+	text, at, lower := s.text, s.at, s.lower[:0]
+	for at < len(text) {
 		r, size := utf8.DecodeRuneInString(text[at:])
-		if r == '’' && at > from && at+size < len(text) && isASCIILetter(text[at+size]) {
+		switch inner := at > s.at && at+size < len(text) && isASCIILetter(text[at+size]); {
+		case (r == '’' || r == '\'') && inner:
 			lower = append(lower, '\'')
-		} else if isLetter(r) {
+		case isLetter(r):
 			lower = utf8.AppendRune(lower, unicode.ToLower(r))
-		} else {
-			break
+		default:
+			s.at, s.lower = at, lower
+			return cased, hashOf(lower)
 		}
 		at += size
 	}
-	if other != 0 {
-		f = cased
-	}
 	s.at, s.lower = at, lower
-	return f
+	return cased, hashOf(lower)
 }
 
 func (s *splitter) capitalAt(at int) mark {
@@ -350,7 +368,7 @@ func (s *splitter) symbol(r rune, size int) {
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
-		e, _ := s.words.look([]byte(string(r)))
+		e := s.words.find([]byte(string(r)))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '\'', '’':

@@ -35,7 +35,7 @@ type vocabulary struct {
 	spellings []spelling // in the order in which they were met, behind one of no word
 	places    []place    // of the spellings, by hash; at least every other is free
 	words     []string   // by id
-	numeric   wordSet    // can begin a number, date or measure
+	marks     []mark     // of each word, by id: what its tokens always have
 	ownID     wordID     // of 's
 }
 
@@ -70,19 +70,26 @@ func newVocabulary() *vocabulary {
 	return &vocabulary{spellings: make([]spelling, 1, usualWords), places: make([]place, 4*usualWords), words: make([]string, firstWordID, usualWords)}
 }
 
-// hashOf is the FNV-1a hash of a word (after Fowler, Noll and Vo).
+// The FNV-1a hash of a word (after Fowler, Noll and Vo), letter by letter.
+const hashStart uint32 = 2166136261
+
+func hashNext(h uint32, letter byte) uint32 { return (h ^ uint32(letter)) * 16777619 }
+
 func hashOf[text string | []byte](word text) uint32 {
-	h := uint32(2166136261)
+	h := hashStart
 	for i := range len(word) {
-		h = (h ^ uint32(word[i])) * 16777619
+		h = hashNext(h, word[i])
 	}
 	return h
 }
 
 // find returns what is known of a lower-case word, and nothing but zeros of an
 // unknown one.
-func (v *vocabulary) find(lower []byte) *spelling {
-	hash, mask := hashOf(lower), uint32(len(v.places)-1)
+func (v *vocabulary) find(lower []byte) *spelling { return v.findHashed(lower, hashOf(lower)) }
+
+// findHashed is find for a word whose hash is known.
+func (v *vocabulary) findHashed(lower []byte, hash uint32) *spelling {
+	mask := uint32(len(v.places) - 1)
 	for i := hash & mask; v.places[i].at != 0; i = (i + 1) & mask {
 		if p := v.places[i]; p.hash == hash && v.spellings[p.at].word == string(lower) {
 			return &v.spellings[p.at]
@@ -155,10 +162,10 @@ func (v *vocabulary) addAll(words ...string) wordSet {
 	return set
 }
 
-// look returns what is known of a lower-case word and, where it is to be cut
-// in two, its parts.
-func (v *vocabulary) look(lower []byte) (s *spelling, cut parts) {
-	s = v.find(lower)
+// look returns what is known of a lower-case word with its hash and, where it is
+// to be cut in two, its parts.
+func (v *vocabulary) look(lower []byte, hash uint32) (s *spelling, cut parts) {
+	s = v.findHashed(lower, hash)
 	if s.cut != nil {
 		return s, *s.cut
 	}
@@ -179,9 +186,10 @@ func (v *vocabulary) addContractions(list []contraction) {
 	v.ownID = v.add("'s")
 }
 
-// numeral reports whether a token can begin a number, date or measure.
-func (v *vocabulary) numeral(id wordID) bool {
-	return id != idUnknown && (id < firstWordID || v.numeric.has(id))
+// mark gives every token of a word a mark.
+func (v *vocabulary) mark(id wordID, m mark) {
+	v.marks = grown(v.marks, id)
+	v.marks[id] |= m
 }
 
 // addLists notes in which lists each word stands.
