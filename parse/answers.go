@@ -9,7 +9,7 @@ const longestLabel = 5
 // what they say: a no moves before its label, a yes goes.
 func (r *reader) answers(items []item) []item {
 	for k := 1; k < len(items); k++ {
-		if items[k-1].asked && items[k-1].any(kStores, kBees, kFixture) && items[k].any(kStored, kTemper, kStrength, kState) && items[k].pause < line {
+		if items[k-1].asked && items[k-1].any3(kStores, kBees, kFixture) && items[k].any4(kStored, kTemper, kStrength, kState) && items[k].pause < line {
 			items[k-1].asked, items[k-1].colon, items[k].pause = false, true, colon // "Stores? Adequate"
 		}
 		yes, no := r.answer(items, k)
@@ -69,7 +69,7 @@ func labelStart(items []item, k int) int {
 	known := false
 	for from := k - 1; from >= 0 && from >= k-longestLabel; from-- {
 		known = known || items[from].any(kContent, kCell, kSign, kQueen, kQueenIs, kSeen, kLeaf, kMite, kBees)
-		if items[from].any(kBars, kDo, kPlan) {
+		if items[from].any3(kBars, kDo, kPlan) {
 			return -1
 		}
 		if from == 0 || items[from].pause >= comma {

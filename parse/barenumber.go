@@ -18,7 +18,7 @@ func numbered(items []item) bool {
 			continue
 		}
 		n := int(it.n.lo)
-		if items[i].pause == none && i > 0 && !items[i+1].any(kBe, kComb, kContent, kFull, kSame, kAnd) && !(items[i+1].is(kNum) && (items[i+1].n.share || barNumber(&items[i+1]))) {
+		if items[i].pause == none && i > 0 && !items[i+1].any6(kBe, kComb, kContent, kFull, kSame, kAnd) && !(items[i+1].is(kNum) && (items[i+1].n.share || barNumber(&items[i+1]))) {
 			continue
 		}
 		if run == 0 || n != last && n >= last-2 && n <= last+2 {
@@ -174,7 +174,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.close && n.undergoes():
 		return true
-	case n.close && n.prev.any(kOn, kAfter, kTween):
+	case n.close && n.prev.any3(kOn, kAfter, kTween):
 		return !r.isWord(n.prev, "for", "at")
 	}
 	return n.goesOn()
@@ -201,7 +201,7 @@ func (n *bareNumber) pairOpens() bool {
 		return false
 	}
 	and, other, what := &n.items[1], &n.items[2], &n.items[3]
-	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any(kContent, kComb, kFull) &&
+	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any3(kContent, kComb, kFull) &&
 		(n.listing || n.isWord(and, "+", "&"))
 }
 
@@ -210,7 +210,7 @@ func (n *bareNumber) speaks() bool {
 	if n.next == nil {
 		return false
 	}
-	return n.nextLine(n.items, n.i, n.before) && n.next.any(kPron, kSeen, kWord, kThere) && !n.next.any(kUnit, kCell, kMite, kOf) ||
+	return n.nextLine(n.items, n.i, n.before) && n.next.any4(kPron, kSeen, kWord, kThere) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
 }
 
@@ -232,9 +232,9 @@ func (n *bareNumber) fronted() bool {
 // list of bars or not.
 func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
-	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any(kContent, kQueen, kSeen, kCell, kComb):
+	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any5(kContent, kQueen, kSeen, kCell, kComb):
 		return true
-	case prev.is(kContent) && n.ranged() && n.listing && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kArt, kQueen, kShe):
+	case prev.is(kContent) && n.ranged() && n.listing && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any3(kArt, kQueen, kShe):
 		return true // "sealed brood six through eight and the queen's on five"
 	case prev.is(kContent) && n.ends() && (n.ranged() && !n.items[n.i].n.or || n.listing):
 		return true
@@ -277,7 +277,7 @@ func (n *bareNumber) goesOn() bool {
 	if it.pause >= comma || n.prev.any(kAnd, kThen) {
 		return heads && (follows || n.ranged() || list)
 	}
-	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.any(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
+	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.any7(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
 		return true
 	}
 	closes := !n.prev.is(kAdv) || n.isWord(n.prev, "as well", "too", "again")
@@ -291,7 +291,7 @@ func countsNext(items []item) bool {
 		return false
 	}
 	next := &items[1]
-	return next.pause == none && (next.any(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
+	return next.pause == none && (next.any7(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
 }
 
 // countsBars reports whether the number counts bars: "four new bars in".
@@ -315,7 +315,7 @@ func (r *reader) nextLine(items []item, i int, before []item) bool {
 // bar between 8 and 9".
 func deedNear(before []item) bool {
 	for k := len(before) - 1; k >= 0 && k >= len(before)-6; k-- {
-		if before[k].any(kDo, kBar, kFixture) {
+		if before[k].any3(kDo, kBar, kFixture) {
 			return true
 		}
 		if before[k].pause >= stop {
@@ -334,7 +334,7 @@ func (r *reader) follows(n int, before []item) bool {
 	}
 	steps, near := 0, false
 	for i := len(before) - 1; i >= 0; i-- {
-		if before[i].any(kNext, kPrev, kSkip) {
+		if before[i].any3(kNext, kPrev, kSkip) {
 			steps++
 		}
 		if i > 0 && r.isWord(&before[i-1], "as") {

@@ -33,7 +33,7 @@ func (r *reader) plainLeaves(c *clause) {
 			continue
 		}
 		rule := r.rule(it, kLeaf)
-		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any(kContent, kStage, kPattern, kAnd, kThere) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any5(kContent, kStage, kPattern, kAnd, kThere) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		for _, set := range rule.Set {
@@ -135,7 +135,7 @@ func (r *reader) strength(c *clause) {
 		if r.lists.in(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
-		if rule.Value == "moderate" && it.any(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
+		if rule.Value == "moderate" && it.any3(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) {
@@ -170,7 +170,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	}
 	sized := r.isWord(&c.items[i], sizes...)
 	for k := range c.items {
-		if c.items[k].any(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
+		if c.items[k].any3(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
 			return true
 		}
 		if c.items[k].is(kShe) && k < i {

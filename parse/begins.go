@@ -29,8 +29,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return false // "last time bar eight had eggs"
 	case it.is(kBars):
 		return r.heads(items, i)
-	case it.any(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
-		return !prev.any(kAnd, kThen, kOn, kTo)
+	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
+		return !prev.any4(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen):
@@ -61,7 +61,7 @@ func (r *reader) signAhead(items []item, i int) bool {
 		if items[k].is(kSign) {
 			return true
 		}
-		if !items[k].any(kBe, kArt, kNum, kAmount, kNo, kAdv) {
+		if !items[k].any6(kBe, kArt, kNum, kAmount, kNo, kAdv) {
 			return false
 		}
 	}
@@ -77,7 +77,7 @@ func (r *reader) comesIn(items []item, i int) bool {
 		if v := r.value(&items[k], kContent); v == "nectar" || v == "pollen" {
 			return items[k+1].is(kBe) && k+2 < len(items) && items[k+2].is(kBring)
 		}
-		if !items[k].any(kPlant, kColour, kArt, kAmount, kAdv) {
+		if !items[k].any5(kPlant, kColour, kArt, kAmount, kAdv) {
 			return false
 		}
 	}
@@ -89,12 +89,12 @@ func (r *reader) soMuch(items []item, i int) bool {
 	if !r.isWord(&items[i], "so") || i+1 >= len(items) || items[i].pause > none {
 		return false
 	}
-	return items[i-1].any(kBe, kHave, kAdv) || items[i+1].any(kTemper, kStrength, kAmount)
+	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any3(kTemper, kStrength, kAmount)
 }
 
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
-	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].any(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb)
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].any7(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb)
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin
@@ -157,7 +157,7 @@ func (r *reader) looks(it *item) bool {
 // seesHer: "saw the old queen" begins a statement without its subject.
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
-		if items[k].any(kQueen, kShe, kMite, kSign, kContent) {
+		if items[k].any5(kQueen, kShe, kMite, kSign, kContent) {
 			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed", "last saw", "last spotted")
 		}
 	}
@@ -189,7 +189,7 @@ func (r *reader) leadIn(items []item, i int) bool {
 		if !items[k].any(kDate, kOn, kAnd, kThen, kNow, kPast, kAdv, kArt, kDur, kFore) {
 			return false
 		}
-		dated = dated || items[k].any(kDate, kPast, kDur)
+		dated = dated || items[k].any3(kDate, kPast, kDur)
 	}
 	return dated
 }
@@ -246,18 +246,18 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true
 	case it.is(kDo) && it.is(kState) && !needs && prev.is(kFixture) && i+1 < len(items) && items[i+1].is(kFixture) && strings.HasPrefix(items[i+1].text, "the "):
 		return true // "closed the floor reduced the entrance"
-	case it.is(kDo) && it.is(kState) && !needs && !prev.any(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
+	case it.is(kDo) && it.is(kState) && !needs && !prev.any6(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(items, i):
 		return true
 	case it.is(kSeen) && it.is(kPast):
-		return !prev.any(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv) // "no sign of the queen last saw her on the 2nd"
+		return !prev.any7(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv) // "no sign of the queen last saw her on the 2nd"
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
-	case it.any(kPlan, kWill, kMaybe) && r.toBeDone(items, i):
+	case it.any3(kPlan, kWill, kMaybe) && r.toBeDone(items, i):
 		return false
-	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any(kQueen, kFixture, kBars, kBees, kBar, kShe):
+	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
 		return false // "mark the queen next time"
-	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
-		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.any6(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
+		return !prev.any4(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron) && prev.is(kFixture) && it.pause == none && r.ownDeed(items, i+1):
@@ -269,13 +269,13 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kPron):
 		return !needs && !prev.is(kHave) || it.pause > none
 	case it.is(kShe):
-		return !needs && !prev.any(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
+		return !needs && !prev.any6(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && i+1 < len(items) && items[i+1].any6(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill)
 	case it.is(kQueen):
-		return !needs && !prev.is(kNum) && !prev.any(kSeen, kBe, kHave, kAdv) && !(it.pause == none && (prev.is(kColour) || r.looks(prev)))
+		return !needs && !prev.is(kNum) && !prev.any4(kSeen, kBe, kHave, kAdv) && !(it.pause == none && (prev.is(kColour) || r.looks(prev)))
 	case it.is(kMaybe):
 		last := i+1 == len(items) || items[i+1].pause >= stop                                                             // "foulbrood could not be ruled out"
-		trails := i+1 < len(items) && it.pause == none && prev.any(kContent, kCell) && items[i+1].any(kOn, kPlace, kBars) // "two supersedure cells I reckon on bar five"
-		return !prev.any(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
+		trails := i+1 < len(items) && it.pause == none && prev.any(kContent, kCell) && items[i+1].any3(kOn, kPlace, kBars) // "two supersedure cells I reckon on bar five"
+		return !prev.any3(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
 	case it.is(kDo) && prev.is(kContent) && it.pause == none && r.isWord(it, "left"):
@@ -285,7 +285,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kDo) && prev.is(kBars) && it.pause == none && prev.pause >= stop && r.objectless(items, i):
 		return false // "bar nine removed"
 	case it.is(kDo):
-		return r.rule(it, kDo).Form == "done" && !needs && !it.any(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any(kPron, kShe, kHave, kBe, kAdv, kNum)
+		return r.rule(it, kDo).Form == "done" && !needs && !it.any5(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum)
 	case it.is(kStores) && prev.any(kBars, kContent) && it.pause == none && i+1 < len(items) && items[i+1].any(kBe, kStored):
 		return true // "capped brood on bar three stores are low"
 	case it.is(kBees), it.is(kFixture), it.is(kStores):

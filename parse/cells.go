@@ -338,7 +338,7 @@ func (s *scan) signCount(f *finding, i int) {
 			}
 			return
 		}
-		if it.any(kSign, kContent, kCell, kDo) {
+		if it.any4(kSign, kContent, kCell, kDo) {
 			return
 		}
 	}

@@ -244,7 +244,7 @@ func (r *reader) resets(c *clause, carried mood) bool {
 		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
 			return true
 		}
-		if carried == planned && (it.any(kContent, kTemper, kSign, kQueen) && !r.hasDeed(c)) {
+		if carried == planned && (it.any4(kContent, kTemper, kSign, kQueen) && !r.hasDeed(c)) {
 			return true
 		}
 	}
@@ -323,7 +323,7 @@ func (r *reader) cues(c *clause) {
 				continue
 			}
 			c.mood, c.cue = unasked, words
-		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen, kContent, kStores, kBees, kCell)):
+		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any7(kPron, kShe, kQueen, kContent, kStores, kBees, kCell)):
 			c.mood, c.cue, c.asks = unasked, words, true
 		case it.is(kUndone) && r.doesFollow(c, k):
 			c.undone, c.cue = true, words
@@ -410,7 +410,7 @@ func (r *reader) doesFollow(c *clause, k int) bool {
 		if c.items[i].is(kDo) {
 			return true
 		}
-		if c.items[i].any(kContent, kCell, kSign) {
+		if c.items[i].any3(kContent, kCell, kSign) {
 			return false
 		}
 	}

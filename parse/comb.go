@@ -16,7 +16,7 @@ func (s *scan) combBars(i int) []int {
 			}
 			break
 		}
-		if it.any(kContent, kCell, kBut, kDo) {
+		if it.any4(kContent, kCell, kBut, kDo) {
 			break
 		}
 	}
@@ -80,7 +80,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if len(bars) == 0 {
 		return false
 	}
-	if next := s.at(i + 1); s.r.lists.in(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if next := s.at(i + 1); s.r.lists.in(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any6(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
 	if value == "share" && s.no >= 0 && s.no == i-1 && r.isWord(it, "comb") {
@@ -139,7 +139,7 @@ func (r *reader) tells(bar int, leaf string) bool {
 // queen".
 func (s *scan) ofHer(i int) bool {
 	for k := i + 1; k < len(s.c.items) && s.at(k).pause == none; k++ {
-		if !s.at(k).any(kComb, kAdv, kColour) || s.at(k).is(kBar) {
+		if !s.at(k).any3(kComb, kAdv, kColour) || s.at(k).is(kBar) {
 			return s.at(k).any(kQueen, kBees) && !s.at(k).any(kContent, kCell)
 		}
 	}
@@ -167,7 +167,7 @@ func (s *scan) combInHand(i int) bool {
 		}
 	}
 	head := s.at(0)
-	if head.any(kAnd, kThen, kBut) && len(s.c.items) > 1 {
+	if head.any3(kAnd, kThen, kBut) && len(s.c.items) > 1 {
 		head = s.at(1)
 	}
 	first := head.text
@@ -197,7 +197,7 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		next.used = true
 	case !alone:
 		return false
-	case s.at(i-1) != nil && s.at(i-1).any(kPron, kHave, kBe) && text != "drawn" && text != "drawn out":
+	case s.at(i-1) != nil && s.at(i-1).any3(kPron, kHave, kBe) && text != "drawn" && text != "drawn out":
 		return false
 	}
 	if s.no >= 0 {

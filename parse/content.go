@@ -9,7 +9,7 @@ func (s *scan) empty(i int) bool {
 	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) {
 		return false
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kContent, kCell) {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kContent, kCell) {
 		return false
 	}
 	bars := s.combBars(i)
@@ -82,7 +82,7 @@ func (s *scan) inCell(i int) bool {
 		return false
 	}
 	with := i - 1
-	for with > last.at && s.at(with).any(kArt, kNum, kAdv, kAmount, kPattern, kColour) {
+	for with > last.at && s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) {
 		with--
 	}
 	if with != last.at+1 || !s.r.isWord(s.at(with), "with", "containing", "contains") {
@@ -124,7 +124,7 @@ func (s *scan) elsewhere(i int) bool {
 	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
 		return true
 	}
-	if text == "drone" && (next == nil || !next.is(kBe) && next.pause == none && !next.any(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
+	if text == "drone" && (next == nil || !next.is(kBe) && next.pause == none && !next.any3(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
 		return next != nil
 	}
 	if next != nil && next.pause == none && next.any(kWord, kDo) {

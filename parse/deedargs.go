@@ -48,7 +48,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 func barsAhead(items []item) bool {
 	bars := false
 	for k := range items {
-		if items[k].pause > none || !items[k].any(kBar, kComb, kBe, kHave, kAdv) {
+		if items[k].pause > none || !items[k].any5(kBar, kComb, kBe, kHave, kAdv) {
 			return false
 		}
 		bars = bars || items[k].is(kBar)
@@ -148,7 +148,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]
 		}
 		use()
-	case it.any(kAmount, kFull, kPattern) && k <= i+4:
+	case it.any3(kAmount, kFull, kPattern) && k <= i+4:
 		it.used = true
 	case it.is(kBees) && k <= i+2:
 		it.used = true
@@ -175,7 +175,7 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 	}
 	for j := k + 1; j < len(c.items) && j <= k+5; j++ {
 		next := &c.items[j]
-		if next.any(kBar, kCell, kBars) {
+		if next.any3(kBar, kCell, kBars) {
 			return true
 		}
 		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord) {
@@ -201,7 +201,7 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 	it.used = true
 	switch {
 	case d.do == "move_follower":
-		if prev.any(kTo, kAfter, kOn) {
+		if prev.any3(kTo, kAfter, kOn) {
 			d.to = it.bars[0]
 			it.taken = true
 		}

@@ -93,7 +93,7 @@ func (f *fitting) barsUndergo() bool {
 		return true // "12 empty comb, removed"
 	}
 	k := f.i - 1
-	for k >= 0 && f.pre[k].any(kBe, kHave, kAdv, kPlan, kWill, kMaybe) && !f.pre[k].is(kBars) {
+	for k >= 0 && f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) && !f.pre[k].is(kBars) {
 		k--
 	}
 	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
@@ -118,7 +118,7 @@ func (f *fitting) feed() bool {
 	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || f.text == "left" || f.text == "poured" || f.text == "laid" {
 		return f.substanceIn(f.args, "feed") != nil || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
-	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any(kArt, kOf, kNo) && !f.c.items[f.i-1].is(kTo)
+	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].is(kTo)
 	return !noun
 }
 
@@ -248,7 +248,7 @@ func (r *reader) looseBars(args []item) bool {
 		if args[k].is(kBar) && !args[k].is(kBars) {
 			return true
 		}
-		if args[k].any(kAfter, kOn, kFore) {
+		if args[k].any3(kAfter, kOn, kFore) {
 			break
 		}
 		if args[k].is(kNum) && k+1 < len(args) && r.isWord(&args[k+1], "more") {
@@ -314,7 +314,7 @@ func (r *reader) honeyBars(args []item) bool {
 func (r *reader) onlyPlace(args []item) bool {
 	for k := range args {
 		if args[k].is(kBars) {
-			return k > 0 && args[k-1].any(kAfter, kFore, kTween, kOn)
+			return k > 0 && args[k-1].any4(kAfter, kFore, kTween, kOn)
 		}
 	}
 	return false
@@ -449,7 +449,7 @@ func (r *reader) downTo(args []item) bool {
 // imperative: an order to oneself, "check again in three weeks".
 func (r *reader) imperative(c *clause, i int) bool {
 	for k := 0; k < i; k++ {
-		if !c.items[k].any(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
+		if !c.items[k].any7(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
 			return false
 		}
 	}

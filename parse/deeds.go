@@ -60,7 +60,7 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.pause >= colon && it.is(kDo) {
 			return k
 		}
-		if it.is(kDo) && !it.used && !it.any(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
+		if it.is(kDo) && !it.used && !it.any3(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
 			return k
 		}
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
@@ -87,7 +87,7 @@ func (r *reader) describesBars(items []item, k int) bool {
 	}
 	for end := min(len(items), k+7); k < end; k++ {
 		switch it := &items[k]; {
-		case it.any(kBars, kDo, kMeasure, kTo, kAfter, kDate):
+		case it.any6(kBars, kDo, kMeasure, kTo, kAfter, kDate):
 			return false
 		case it.is(kContent):
 			return true

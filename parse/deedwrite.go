@@ -84,7 +84,7 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 		case it.is(kHave):
 			return kHave
 		}
-		if !it.any(kAdv, kWill, kShe, kPron, kBe) {
+		if !it.any5(kAdv, kWill, kShe, kPron, kBe) {
 			break
 		}
 	}

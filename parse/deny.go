@@ -44,7 +44,7 @@ func (s *scan) denies(i int) bool {
 			s.no = -1
 			return s.deniedAfter(i)
 		}
-		if !commas && !joined.any(kOr, kAnd, kStage, kCellKind, kNo) {
+		if !commas && !joined.any5(kOr, kAnd, kStage, kCellKind, kNo) {
 			s.no = -1
 			return s.deniedAfter(i)
 		}
@@ -60,7 +60,7 @@ func (s *scan) orAhead(i int) bool {
 		if s.at(k).is(kOr) {
 			return true
 		}
-		if !s.at(k).any(kContent, kAnd, kCell, kSign, kStage, kCellKind) {
+		if !s.at(k).any6(kContent, kAnd, kCell, kSign, kStage, kCellKind) {
 			return false
 		}
 	}
@@ -69,7 +69,7 @@ func (s *scan) orAhead(i int) bool {
 
 func (s *scan) bareBehind(i int) bool {
 	next := s.at(i + 1)
-	return next == nil || next.pause > none || !next.any(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
+	return next == nil || next.pause > none || !next.any7(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
 }
 
 // deniedAfter: "drone brood none", "eggs not seen", "larvae: no".

@@ -98,7 +98,7 @@ func (r *reader) todoLine(items []item) bool {
 
 func (r *reader) allGrammar(items []item) bool {
 	for i := range items {
-		if items[i].any(kWord, kContent, kDo) {
+		if items[i].any3(kWord, kContent, kDo) {
 			return false
 		}
 	}
@@ -121,7 +121,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any(kWord, kPlant, kColour, kPlace, kSide)) || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any5(kWord, kPlant, kColour, kPlace, kSide)) || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
 			return "", false
 		}
 	}

@@ -9,7 +9,7 @@ func (r *reader) heads(items []item, i int) bool {
 		return true
 	}
 	prev := &items[i-1]
-	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any(kContent, kCell, kQueen)) {
+	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)) {
 		return true // "brood is there bar seven …"
 	}
 	if r.isWord(prev, "as") && i > 1 && items[i-2].is(kSame) {
@@ -18,7 +18,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.is(kYes) && i > 1 {
 		prev = &items[i-2]
 	}
-	if prev.colon && prev.any(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
+	if prev.colon && prev.any6(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
 		return false // "larvae: bar six"
 	}
 	if prev.is(kBe) && i > 1 && items[i-2].any(kContent, kQueen) && r.closed(items, i) {
@@ -27,10 +27,10 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
 		return false // "eggs on bar four, sealed brood bars five and six"
 	}
-	if items[i].pause == none && prev.is(kContent) && i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].any(kArt, kQueen, kShe) && r.postposed(items, i) {
+	if items[i].pause == none && prev.is(kContent) && i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].any3(kArt, kQueen, kShe) && r.postposed(items, i) {
 		return false // "eggs on four and five sealed brood six through eight and the queen's on five"
 	}
-	if prev.any(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
+	if prev.any3(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
 		return false // "one sealed cell, bar five."
 	}
 	if items[i].pause == none && prev.is(kContent) && howMuchBehind(items, i) && !r.barBefore(items, i) {
@@ -39,7 +39,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && labelledCells(items[:i]) {
 		return false // "Queen cells: 2, sealed, bar 8"
 	}
-	if prev.any(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
+	if prev.any4(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
 		return false // "queen still there, bar five, white mark"
 	}
 	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
@@ -48,7 +48,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause >= colon {
 		return true
 	}
-	if prev.any(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && items[i].pause == none {
+	if prev.any5(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && items[i].pause == none {
 		if items[i-2].any(kDo, kBars) && prev.is(kArt) {
 			return false
 		}
@@ -69,7 +69,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.is(kSeen) && endsOnPlace(prev.text) {
 		return false // "strolling across bar four"
 	}
-	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any(kNo, kShe, kBees, kPron, kTemper) {
+	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any5(kNo, kShe, kBees, kPron, kTemper) {
 		return false // "queen seen bar six no queen cells"
 	}
 	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
@@ -88,7 +88,7 @@ func (r *reader) heads(items []item, i int) bool {
 // reference to bars in its phrase.
 func howMuchBehind(items []item, i int) bool {
 	k := i + 1
-	for k < len(items) && items[k].pause == none && items[k].any(kSide, kPlace, kFull, kPattern) && !items[k].any(kContent, kComb) {
+	for k < len(items) && items[k].pause == none && items[k].any4(kSide, kPlace, kFull, kPattern) && !items[k].any(kContent, kComb) {
 		k++
 	}
 	return k > i+1 && (k == len(items) || items[k].pause >= comma || items[k].is(kBars))
@@ -111,7 +111,7 @@ func (r *reader) segmentFinding(items []item, i int) bool {
 	for k > 0 && items[k].pause < comma {
 		k--
 	}
-	return k > 0 && items[k].pause == comma && items[k].any(kContent, kCell, kPattern, kAmount, kNum, kStage)
+	return k > 0 && items[k].pause == comma && items[k].any6(kContent, kCell, kPattern, kAmount, kNum, kStage)
 }
 
 // endsOnPlace reports whether a phrase ends on a word of place.
@@ -139,12 +139,12 @@ func (r *reader) postposed(items []item, i int) bool {
 	if first > 1 && items[first-1].is(kOn) && items[first-1].pause == none {
 		first--
 	}
-	return first > 0 && items[first].pause == none && items[first-1].any(kContent, kCell, kSeen, kQueen)
+	return first > 0 && items[first].pause == none && items[first-1].any4(kContent, kCell, kSeen, kQueen)
 }
 
 // closed reports whether a reference to bars ends its phrase.
 func (r *reader) closed(items []item, i int) bool {
-	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
+	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any3(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
 }
 
 // barBefore reports whether bars were named earlier in the sentence, so that a
@@ -200,7 +200,7 @@ func (r *reader) frontedStyle(items []item, i int) bool {
 // findingBehind reports whether a finding follows before the next pause.
 func (r *reader) findingBehind(items []item, i int) bool {
 	for ; i < len(items) && items[i].pause == none; i++ {
-		if items[i].any(kContent, kCell, kComb) {
+		if items[i].any3(kContent, kCell, kComb) {
 			return true
 		}
 		if items[i].is(kBars) {
@@ -240,7 +240,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case text == "than", text == "like":
 		return true
-	case text == "of" && k > 0 && !items[k-1].any(kBar, kBars, kBees, kContent, kNum):
+	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
 		return false // "the side of the plum hive"
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)

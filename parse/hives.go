@@ -87,7 +87,7 @@ func (r *reader) asHive(ref item, name string) item {
 // countsBars: "the compost hive, nine no ten bars in use": the number counts
 // bars, and the name stands before.
 func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool {
-	if i+1 >= len(items) || !items[i+1].any(kNo, kRepair, kBar, kLeaf) {
+	if i+1 >= len(items) || !items[i+1].any4(kNo, kRepair, kBar, kLeaf) {
 		return false
 	}
 	_, back := r.nameBefore(before, hive)
@@ -104,7 +104,7 @@ func (r *reader) labelledName(items []item, i int) int {
 		switch {
 		case k > i+2 && (k == len(items) || items[k].pause >= comma):
 			return k
-		case k == len(items) || k > i+1 && items[k].pause > none || !items[k].any(kWord, kPlant, kColour):
+		case k == len(items) || k > i+1 && items[k].pause > none || !items[k].any3(kWord, kPlant, kColour):
 			return 0
 		}
 	}
@@ -133,7 +133,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
+	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
 	if r.names[name] {

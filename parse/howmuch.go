@@ -37,7 +37,7 @@ func (s *scan) moreCells(i int) bool {
 func (s *scan) share(i int, v float64) {
 	it := s.at(i)
 	next := s.at(i + 1)
-	for k := i + 1; next != nil && next.any(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
+	for k := i + 1; next != nil && next.any3(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
 		next = s.at(k + 1)
 	}
 	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && next != nil && s.r.isWord(next, "comb", "side") && s.r.isWord(s.at(i-1), "the") && last.at == i-2 {
@@ -79,7 +79,7 @@ func (s *scan) fullLeadsOn(i int) bool {
 		if it.is(kContent) {
 			return true
 		}
-		if it.pause > none || !it.any(kOf, kArt, kAdv, kPattern, kStage) {
+		if it.pause > none || !it.any5(kOf, kArt, kAdv, kPattern, kStage) {
 			return false
 		}
 	}
@@ -128,7 +128,7 @@ func (s *scan) isState(i int) bool {
 		return false // "1 sealed honey, full"
 	}
 	for k := max(0, i-4); k < i; k++ {
-		if s.at(k).any(kFixture, kStores, kStored) {
+		if s.at(k).any3(kFixture, kStores, kStored) {
 			return true
 		}
 	}

@@ -47,7 +47,7 @@ func (r *reader) incoming(c *clause) {
 		}
 		if n+1 < len(cargo) {
 			to = cargo[n+1]
-			for to > i+1 && c.items[to-1].any(kColour, kArt, kAdv, kAnd) {
+			for to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) {
 				to--
 			}
 		}
@@ -63,7 +63,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 		what = r.value(it, kContent)
 	}
 	path := "incoming." + what
-	denied := i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-2].is(kNo) && c.items[i-1].any(kColour, kAdv, kPlant)
+	denied := i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-2].is(kNo) && c.items[i-1].any3(kColour, kAdv, kPlant)
 	for k := i + 1; k < min(bring, len(c.items)); k++ {
 		denied = denied || c.items[k].is(kNo)
 	}
@@ -74,7 +74,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
 	r.lastCargo = path
 	lo, hi := i, i
-	for lo > from && c.items[lo-1].any(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none {
+	for lo > from && c.items[lo-1].any7(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none {
 		lo--
 	}
 	for hi+1 < to && (only || hi-i < 8) {
@@ -112,7 +112,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		if !c.items[k].is(kFrom) && !r.isWord(&c.items[k], "off") {
 			continue
 		}
-		if k+1 < len(c.items) && c.items[k+1].is(kArt) && k+2 < len(c.items) && (k+3 >= len(c.items) || c.items[k+3].pause > none || c.items[k+3].any(kAnd, kThen, kBut)) {
+		if k+1 < len(c.items) && c.items[k+1].is(kArt) && k+2 < len(c.items) && (k+3 >= len(c.items) || c.items[k+3].pause > none || c.items[k+3].any3(kAnd, kThen, kBut)) {
 			take(&c.items[k+2])
 		}
 		return

@@ -40,6 +40,9 @@ func (s kinds) hasOne(list []kind) bool {
 	return false
 }
 
+// two is the set of two kinds.
+func two(a, b kind) kinds { return kinds{1<<a | 1<<b, 1<<(a-64) | 1<<(b-64)} }
+
 func (s kinds) or(t kinds) kinds      { return kinds{s.low | t.low, s.high | t.high} }
 func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t.high} }
 
@@ -94,11 +97,28 @@ func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
 func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }
 
-// any reports whether the item is of one of the kinds. The first two stand
-// apart since the compiler turns each into a single test where any is called,
-// and a list into a loop; most calls name no more.
+// any reports whether the item is of one of the kinds. any3 to any7 are any for
+// just as many: of kinds that are known when the program is built, the compiler
+// then makes one mask, while to go through a list takes several times as long and
+// as much room.
 func (it *item) any(a, b kind, more ...kind) bool {
-	return it.kinds.has(a) || it.kinds.has(b) || it.kinds.hasOne(more)
+	return it.kinds.meet(two(a, b)) || it.kinds.hasOne(more)
+}
+
+func (it *item) any3(a, b, c kind) bool {
+	return it.kinds.low&(1<<a|1<<b|1<<c)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)) != 0
+}
+func (it *item) any4(a, b, c, d kind) bool {
+	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)) != 0
+}
+func (it *item) any5(a, b, c, d, e kind) bool {
+	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)) != 0
+}
+func (it *item) any6(a, b, c, d, e, f kind) bool {
+	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)) != 0
+}
+func (it *item) any7(a, b, c, d, e, f, g kind) bool {
+	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f|1<<g)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)|1<<(g-64)) != 0
 }
 
 // lexer turns tokens into items: numbers, dates and the words of the rules,

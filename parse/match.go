@@ -167,7 +167,7 @@ func (m *matcher) behind(from int32, word wordID) int32 {
 // match is the longest way of saying that starts at a token.
 type match struct {
 	rules []int16
-	kinds kinds // of the rules
+	kinds kinds   // of the rules
 	end   int     // index behind its last token
 	with  *filled // nil where no slot was passed; good until the next search
 }

@@ -157,7 +157,7 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 				}
 				return &it.n, it
 			}
-			if it.any(kBars, kBees, kMeasure, kDo, kContent) {
+			if it.any5(kBars, kBees, kMeasure, kDo, kContent) {
 				break
 			}
 		}
@@ -170,7 +170,7 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) {
 				return &it.n, it
 			}
-			if it.any(kDo, kBars, kContent) {
+			if it.any3(kDo, kBars, kContent) {
 				break
 			}
 		}
@@ -198,7 +198,7 @@ func (r *reader) beesCount(c *clause, k int) bool {
 		if c.items[j].is(kBees) {
 			return true
 		}
-		if !c.items[j].any(kOf, kAdv, kWord) {
+		if !c.items[j].any3(kOf, kAdv, kWord) {
 			return false
 		}
 	}

@@ -86,7 +86,7 @@ func (r *reader) verbal(c *clause) bool {
 				return true
 			}
 		}
-		if it.any(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {
+		if it.any6(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {
 			return true
 		}
 	}

@@ -40,7 +40,7 @@ func (s *scan) pattern(i int) {
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
 		return
 	}
-	if next := s.at(i + 1); plain && next != nil && next.pause == none && next.any(kWord, kBar, kComb, kContent) {
+	if next := s.at(i + 1); plain && next != nil && next.pause == none && next.any4(kWord, kBar, kComb, kContent) {
 		return
 	}
 	s.spreadSame(last, func(f *finding) {
@@ -78,7 +78,7 @@ func (s *scan) patternOfBefore(i int, value string) {
 		return
 	}
 	for k := range s.c.items {
-		if s.at(k).any(kQueen, kBees, kTemper, kStores, kCell, kFixture) {
+		if s.at(k).any6(kQueen, kBees, kTemper, kStores, kCell, kFixture) {
 			return
 		}
 	}

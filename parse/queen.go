@@ -84,10 +84,10 @@ func (r *reader) notToday(c *clause) bool {
 func (r *reader) unseenOther(c *clause, i int) bool {
 	for k := i + 1; k < len(c.items) && k <= i+3; k++ {
 		it := &c.items[k]
-		if it.any(kContent, kCell, kSign, kMite, kStage, kCellKind) && !it.is(kQueen) {
+		if it.any6(kContent, kCell, kSign, kMite, kStage, kCellKind) && !it.is(kQueen) {
 			return true
 		}
-		if !it.any(kArt, kAdv, kNum, kPattern, kAmount) {
+		if !it.any5(kArt, kAdv, kNum, kPattern, kAmount) {
 			return false
 		}
 	}
@@ -142,14 +142,14 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 	}
 	if i < noun { // a verb with its object: nothing but words between
 		for k := i + 1; k < noun; k++ {
-			if c.items[k].any(kContent, kCell, kSign, kBars, kMite) {
+			if c.items[k].any5(kContent, kCell, kSign, kBars, kMite) {
 				return false
 			}
 		}
 		return true
 	}
 	for k := noun + 1; k < i; k++ {
-		if c.items[k].any(kContent, kCell, kSign, kMite) {
+		if c.items[k].any4(kContent, kCell, kSign, kMite) {
 			return false
 		}
 	}
@@ -165,7 +165,7 @@ func (r *reader) onlyAttributes(c *clause) bool {
 		switch {
 		case it.any(kQueenIs, kDot):
 			some = true
-		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any(kQueenIs, kDot, kColour, kState):
+		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any4(kQueenIs, kDot, kColour, kState):
 			return some
 		}
 	}
@@ -202,9 +202,9 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 	for k := noun + 1; k < len(c.items) && k <= noun+6; k++ {
 		it := &c.items[k]
 		if it.is(kBars) {
-			return !it.taken && (c.items[k-1].any(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
+			return !it.taken && (c.items[k-1].any7(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
 		}
-		if it.any(kContent, kCell, kSign, kDo, kMite, kFore, kFrom) {
+		if it.any7(kContent, kCell, kSign, kDo, kMite, kFore, kFrom) {
 			return false
 		}
 	}
@@ -233,7 +233,7 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 // onBars: "on bar five the queen" and no more.
 func (r *reader) onBars(c *clause, noun int) bool {
 	k := noun - 1
-	for k > 0 && c.items[k].any(kArt, kThere, kBe) && c.items[k+1].pause == none {
+	for k > 0 && c.items[k].any3(kArt, kThere, kBe) && c.items[k+1].pause == none {
 		k--
 	}
 	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && (noun+1 == len(c.items) || c.items[noun+1].pause >= comma)
@@ -247,10 +247,10 @@ func (r *reader) shePlaced(c *clause) bool {
 	for i := range c.items {
 		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && r.isWord(&c.items[i], "who") {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
-				if c.items[k].any(kContent, kCell, kHave) {
+				if c.items[k].any3(kContent, kCell, kHave) {
 					break
 				}
-				if c.items[k].is(kBars) && c.items[k-1].any(kOn, kBe, kArt) {
+				if c.items[k].is(kBars) && c.items[k-1].any3(kOn, kBe, kArt) {
 					return true
 				}
 			}
@@ -328,7 +328,7 @@ func (r *reader) queenBar(c *clause, from int) {
 			ref = it
 			break
 		}
-		if k > from && it.any(kContent, kCell, kSign, kMite) && !it.is(kQueenIs) {
+		if k > from && it.any4(kContent, kCell, kSign, kMite) && !it.is(kQueenIs) {
 			break
 		}
 	}
@@ -425,7 +425,7 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 func (r *reader) markedBy(c *clause, i int) {
 	it := &c.items[i]
 	k := i - 1
-	for k > 0 && c.items[k].any(kHave, kArt, kColour) {
+	for k > 0 && c.items[k].any3(kHave, kArt, kColour) {
 		k--
 	}
 	if k >= 0 && c.items[k].is(kNo) {
@@ -448,7 +448,7 @@ func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
 		if k != i && c.items[k].any(kDot, kQueenIs) {
 			near = true
 		}
-		if c.items[k].any(kContent, kForage, kBring) && k > i {
+		if c.items[k].any3(kContent, kForage, kBring) && k > i {
 			if k == i+1 {
 				return
 			}
@@ -458,7 +458,7 @@ func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
 	if !near && !(noun >= 0 && (i >= noun && i-noun <= 4 || i == noun-1)) && !(len(c.items) <= 2 && r.sheLast) {
 		return
 	}
-	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any(kContent, kHive, kWord) && !c.items[i+1].is(kDot) && !near {
+	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any3(kContent, kHive, kWord) && !c.items[i+1].is(kDot) && !near {
 		return
 	}
 	r.leaf("queen.colour", value, "queen-colour", "", c.doubt, it)

@@ -108,7 +108,7 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	if short && items[j].start != it.end {
 		return item{}, i
 	}
-	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
+	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
 		return item{}, i // "on the same bar one hatched cell"
 	}
 	plural := it.plural || short || fromTo
@@ -228,10 +228,10 @@ func (r *reader) dashOrTo(it *item) bool {
 // four and bar five is capped" is not.
 func (r *reader) pairOfBars(items []item, and int) bool {
 	k := and - 2
-	for k >= 0 && items[k].any(kBar, kNum, kAnd) {
+	for k >= 0 && items[k].any3(kBar, kNum, kAnd) {
 		k--
 	}
-	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) &&
+	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
 		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
@@ -285,10 +285,10 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 	n := items[k].n
 	if k+1 < len(items) && items[k+1].pause == none {
 		next := &items[k+1]
-		if next.any(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
+		if next.any6(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
 			return false
 		}
-		if next.any(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
+		if next.any4(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
 			return false
 		}
 		if next.is(kStage) && !next.is(kComb) && !closing && !afterComma && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {

@@ -154,13 +154,13 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if it.is(s) && !(s == kNum && it.n.article) {
 			return at
 		}
-		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any(kCell, kStage, kMite)) {
+		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any3(kCell, kStage, kMite)) {
 			return at
 		}
 		if s == kStage && it.is(kContent) {
 			return at
 		}
-		if bare && s == kNum && it.any(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {
+		if bare && s == kNum && it.any3(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {
 			continue // "one capped queen cell no two make it two"
 		}
 		if bare || s != kName && s != kBars && items[at].pause >= stop && items[at].pause < line {
@@ -189,7 +189,7 @@ func (r *reader) restaged(it item, stage string) item {
 // bar or full stop.
 func (r *reader) findingAhead(items []item, i int) bool {
 	for ; i < len(items) && items[i].pause < stop && !items[i].any(kBars, kName); i++ {
-		if items[i].any(kContent, kComb, kCell, kQueen, kSame, kSign) {
+		if items[i].any6(kContent, kComb, kCell, kQueen, kSame, kSign) {
 			return true
 		}
 	}

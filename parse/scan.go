@@ -76,7 +76,7 @@ func (s *scan) item(i int) {
 	case it.is(kBars):
 		s.bar(i)
 	case it.is(kState) && s.empty(i):
-	case it.any(kNext, kPrev, kSkip):
+	case it.any3(kNext, kPrev, kSkip):
 		s.step(i)
 	case it.is(kWhole):
 		s.wholeAt(i)
@@ -124,7 +124,7 @@ func (s *scan) item(i int) {
 	case it.is(kLeaf) && r.rule(it, kLeaf).ID == "bars-total":
 		s.onSoMany(i)
 	case it.is(kThere):
-		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any(kBe, kHave, kOn) {
+		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any3(kBe, kHave, kOn) {
 			s.here = true
 		}
 	case it.is(kNot):
@@ -149,7 +149,7 @@ func (s *scan) lastFound(i int) *finding {
 		if it.is(kBars) && !it.taken && s.headed {
 			return nil
 		}
-		if it.any(kBut, kDo, kQueen) {
+		if it.any3(kBut, kDo, kQueen) {
 			return nil
 		}
 	}
@@ -165,7 +165,7 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 		if it.pause > none {
 			return nil
 		}
-		if it.any(kContent, kCell, kSign) {
+		if it.any3(kContent, kCell, kSign) {
 			return it
 		}
 		if !it.anyOf(between) {
@@ -195,7 +195,7 @@ func (s *scan) onlyNamed(f *finding) bool {
 		return true
 	}
 	next := s.at(f.at + 1)
-	return next != nil && next.pause == none && (next.any(kWord, kIf) || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.at(f.at+2).any(kWord, kColour, kFill) || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like", "dark", "light"))
+	return next != nil && next.pause == none && (next.any(kWord, kIf) || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.at(f.at+2).any3(kWord, kColour, kFill) || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like", "dark", "light"))
 }
 
 // finish gives every finding left over its place and records them all.

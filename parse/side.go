@@ -5,7 +5,7 @@ import "strings"
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
-	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any(kBe, kHave, kFull) {
+	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any3(kBe, kHave, kFull) {
 		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
 	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
@@ -45,7 +45,7 @@ func (s *scan) turns(i int) bool {
 		return true
 	}
 	prev := s.at(i - 1)
-	return prev != nil && prev.any(kAnd, kThen, kBut)
+	return prev != nil && prev.any3(kAnd, kThen, kBut)
 }
 
 func (s *scan) contentAhead(i int) bool {

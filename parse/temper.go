@@ -31,7 +31,7 @@ func (r *reader) temper(c *clause) {
 		if i > 0 && r.isWord(&c.items[i-1], "something") {
 			continue // "bearding something awful"
 		}
-		if text == "mean" && i > 0 && c.items[i-1].any(kNo, kPron, kUndone, kWill) {
+		if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
 			continue // "I don't mean the weather"
 		}
 		if r.lists.in(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
@@ -46,7 +46,7 @@ func (r *reader) temper(c *clause) {
 			score = r.deniedTemper(score)
 			c.items[i-1].used = true
 		}
-		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
+		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any3(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
 			continue
 		}
 		w := r.why(rule.ID, "", it)
@@ -166,7 +166,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 // sameStatement: the clause goes on about the bees of the one before: it
 // names nothing else.
 func (r *reader) sameStatement(c *clause, i int) bool {
-	if !c.items[0].any(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
+	if !c.items[0].any3(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
 		return false
 	}
 	for k := range c.items {

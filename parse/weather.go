@@ -84,7 +84,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 		return false // "cloudy now, it was sunny when I set off"
 	}
 	if !r.lists.in(ambiguousSkies, text) {
-		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any(kFore, kAfter, kIf)) {
+		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf)) {
 			return false
 		}
 		return true

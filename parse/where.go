@@ -217,7 +217,7 @@ func (s *scan) pausedBetween(from, to int) bool {
 // another reference follows, at most behind how much and where: "capped brood 7
 // and 8 both sides".
 func (s *scan) closes(i int) bool {
-	for next := s.at(i + 1); next != nil && next.pause == none && next.any(kSide, kPlace, kFull) && !next.any(kContent, kState); next = s.at(i + 1) {
+	for next := s.at(i + 1); next != nil && next.pause == none && next.any3(kSide, kPlace, kFull) && !next.any(kContent, kState); next = s.at(i + 1) {
 		i++
 	}
 	next := s.at(i + 1)
@@ -307,7 +307,7 @@ func (s *scan) contentFollows(i int) bool {
 // same copies what was said of the bar before, or of the bar named after "as".
 func (s *scan) same(i int) {
 	it, r := s.at(i), s.r
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kWord, kDate, kBar) && !r.isWord(next, "both", "as", "for", "again", "three") {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !r.isWord(next, "both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
 	it.used = true
@@ -460,7 +460,7 @@ var hiveSigns = map[string]bool{"wasps": true, "ants": true, "dead_bees": true, 
 func (s *scan) speaksOfColony() bool {
 	for k := range s.c.items {
 		it := s.at(k)
-		if it.any(kSeen, kPron, kBees) && !s.here {
+		if it.any3(kSeen, kPron, kBees) && !s.here {
 			text := it.text
 			return text != "it"
 		}
