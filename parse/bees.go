@@ -12,21 +12,8 @@ func splitLeaves(s string) [][2]string {
 	return out
 }
 
-// colony reads what a clause says of the colony as a whole.
-func (r *reader) colony(c *clause) {
-	r.incoming(c)
-	r.fixtures(c)
-	r.stores(c)
-	r.plainLeaves(c)
-	r.temper(c)
-	r.strength(c)
-}
-
 // plainLeaves writes the leaves of rules that say all themselves.
 func (r *reader) plainLeaves(c *clause) {
-	if !c.has(kLeaf) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kLeaf) || it.used {
@@ -122,9 +109,6 @@ func (r *reader) stingsBefore(value string) bool {
 
 // strength reads the size of the colony in a word.
 func (r *reader) strength(c *clause) {
-	if !c.has(kStrength) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kStrength) || it.used {
@@ -213,9 +197,6 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 
 // stores reads "stores heavy", "they are light on stores".
 func (r *reader) stores(c *clause) {
-	if !c.has(kStores) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kStores) || it.used || r.barHere(c, i) {

@@ -32,13 +32,7 @@ type clause struct {
 	placed      bool // a bar's putting-in was read
 }
 
-func newClause(items []item) clause {
-	var set kinds
-	for i := range items {
-		set = set.or(items[i].kinds)
-	}
-	return clause{items: items, kinds: set}
-}
+func newClause(items []item) clause { return clause{items: items, kinds: kindsOf(items)} }
 
 // has reports whether an item of the clause is of the kind.
 func (c *clause) has(k kind) bool { return c.kinds.has(k) }
@@ -85,7 +79,9 @@ func (r *reader) judge(list []clause) {
 		if carried != asserted && r.resets(c, carried) {
 			carried, cue = asserted, ""
 		}
-		r.cues(c)
+		if c.kinds.meet(cueing) {
+			r.cues(c)
+		}
 		switch {
 		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"

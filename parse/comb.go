@@ -319,7 +319,7 @@ func (s *scan) broodPattern(i int) {
 // placements reads "put in five days ago" of the bars in hand; it comes before
 // the deeds, which would take it for one of today.
 func (r *reader) placements(c *clause) {
-	if !c.has(kComb) || !c.has(kDate) {
+	if !c.has(kDate) {
 		return
 	}
 	for i := range c.items {

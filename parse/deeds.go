@@ -22,11 +22,6 @@ type deed struct {
 
 // deeds reads what was done or is to be done in a clause.
 func (r *reader) deeds(c *clause) {
-	r.barsIn(c)
-	r.followerWent(c)
-	if !c.has(kDo) && !c.has(kMeasure) {
-		return
-	}
 	for i := 0; i < len(c.items); i++ {
 		it := &c.items[i]
 		if !it.is(kDo) || it.used {

@@ -2,9 +2,6 @@ package parse
 
 // fixtures reads entrance, floor, feeder and follower as they were found.
 func (r *reader) fixtures(c *clause) {
-	if !c.has(kFixture) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kFixture) || it.used {

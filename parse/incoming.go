@@ -7,9 +7,6 @@ import (
 
 // incoming reads what is carried in, with its plant and colour.
 func (r *reader) incoming(c *clause) {
-	if !c.hasAny(kBring, kForage) {
-		return
-	}
 	bring := -1
 	for i := range c.items {
 		if rule := r.rule(&c.items[i], kForage); rule != nil && rule.Form == "bring" && !c.items[i].used {

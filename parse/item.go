@@ -93,6 +93,15 @@ type details struct {
 // noDetails are those of every item that has none.
 var noDetails details
 
+// kindsOf is the set of the kinds of all items.
+func kindsOf(items []item) kinds {
+	var set kinds
+	for i := range items {
+		set = set.or(items[i].kinds)
+	}
+	return set
+}
+
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
 func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }

@@ -8,9 +8,6 @@ import (
 // miteCount reads a count of mites with its method, over what was spoken of
 // together in a sentence.
 func (r *reader) miteCount(c *clause) {
-	if !c.has(kMethod) && !c.has(kMite) {
-		return
-	}
 	method, mite := -1, -1
 	for i := range c.items {
 		it := &c.items[i]

@@ -94,6 +94,7 @@ type desk struct {
 	detailed arena[details]
 	strings  interned
 	fit      fitting
+	askAll   bool // for tests: nothing is passed by
 	spare    []*builder
 }
 
@@ -228,16 +229,28 @@ func (r *reader) line(toks []token, first pause) {
 		r.inHand = thisText
 	}
 	r.items = r.lex.items(r.mended, r.items)
-	r.items = dropFillers(r.items)
+	met := kindsOf(r.items)
+	if r.askAll {
+		met = everyKind
+	}
+	if met.has(kFill) {
+		r.items = dropFillers(r.items)
+	}
 	if len(r.items) > 0 {
 		r.items[0].pause = max(r.items[0].pause, first)
 	}
-	r.listing = r.rowNumber(r.items) || r.listing || numbered(r.items)
+	r.listing = r.rowNumber(r.items) || r.listing || met.has(kNum) && numbered(r.items)
 	r.items = r.nameHives(r.items)
-	r.items = r.refer(r.items)
-	r.placedCups(r.items)
+	if met.meet(referring) {
+		r.items = r.refer(r.items)
+	}
+	if met.has(kUnit) {
+		r.placedCups(r.items)
+	}
 	r.items = r.answers(r.items)
-	r.items = r.repair(r.items)
+	if met.meet(mending) {
+		r.items = r.repair(r.items)
+	}
 	r.headings()
 	r.lastSign, r.lastCargo = "", ""
 	r.cuts = sentences(r.items, r.cuts[:0])

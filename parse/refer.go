@@ -40,6 +40,9 @@ func (r *reader) refer(items []item) []item {
 	return out
 }
 
+// referring are the kinds of words without which no line refers to bars or hives.
+var referring = setOf(kBar, kNum, kHive)
+
 // beginsBars are the kinds that a reference to bars can begin with.
 var beginsBars = setOf(kBar, kNum)
 

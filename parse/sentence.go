@@ -11,10 +11,13 @@ func (r *reader) sentence(items []item) {
 	r.mendedBars = nil
 	r.labelled = nil
 	r.planDay = nil
-	r.wholeSentence = hasKind(items, kBrood)
 	r.hereColon = false
-	r.miteSentence = hasKind(items, kMite)
 	r.list = r.clauses(items, r.list[:0])
+	var kinds kinds
+	for i := range r.list {
+		kinds = kinds.or(r.list[i].kinds)
+	}
+	r.wholeSentence, r.miteSentence = kinds.has(kBrood), kinds.has(kMite)
 	r.judge(r.list)
 	for i := range r.list {
 		c := &r.list[i]
@@ -55,14 +58,16 @@ func (r *reader) followFixture(c *clause) {
 // enter follows a hive's name at the head of a clause into its inspection, and
 // takes the day of the inspection from the opening words.
 func (r *reader) enter(c *clause, plansNext bool) {
-	for k := range c.items {
+	for k := 0; c.has(kName) && k < len(c.items); k++ {
 		it := &c.items[k]
 		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
 			r.goTo(it)
 			break
 		}
 	}
-	r.setOut(c)
+	if c.has(kSide) {
+		r.setOut(c)
+	}
 	if day := c.onlyDate(); plansNext && day != nil {
 		r.planDay, day.used = &day.day, true
 	} else if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
@@ -173,53 +178,9 @@ func (r *reader) weatherSoFar() []entry {
 	return out
 }
 
-// clause reads one clause by its mood.
-func (r *reader) clause(c *clause) {
-	switch c.mood {
-	case unasked:
-		r.barsOnly(c)
-		return
-	case past:
-		r.placements(c)
-		r.deeds(c)
-		r.swarmed(c)
-		r.earlierFindings(c)
-		r.barsOnly(c)
-		return
-	case planned:
-		if c.when != nil && !c.when.ago {
-			r.planDay = c.when
-		}
-		r.deeds(c)
-		return
-	}
-	r.placements(c)
-	r.swarmed(c)
-	r.deeds(c)
-	r.miteCount(c)
-	r.queen(c)
-	r.colony(c)
-	r.weather(c)
-	r.plantInFlower(c)
-	r.weighed(c)
-	if findsToo(c) {
-		r.scan(c)
-	}
-	r.afterthoughts(c)
-	r.nowQueen(c)
-}
-
-// findsToo: nothing is found in a clause that only says what was not done.
-func findsToo(c *clause) bool {
-	return !c.undone || c.has(kSeen) || c.has(kUnseen) || c.has(kBars)
-}
-
 // plantInFlower keeps the plant of "red gum's out and they're bringing in
 // nectar" for the load that follows.
 func (r *reader) plantInFlower(c *clause) {
-	if !c.has(kPlant) {
-		return
-	}
 	if c.has(kContent) || c.has(kBring) {
 		return
 	}
@@ -231,17 +192,18 @@ func (r *reader) plantInFlower(c *clause) {
 	}
 }
 
-// weighed: a hive's name with nothing but a mass of ten kilograms or more is
-// its weight ("hive five twenty six kilos", going down the row with the scale).
-func (r *reader) weighed(c *clause) {
+// scale remembers that a scale or a weight is spoken of.
+func (r *reader) scale(c *clause) {
 	for k := range c.items {
 		if c.items[k].lists.has(scales) {
 			r.scaleSentence = r.sentenceNo
 		}
 	}
-	if !c.has(kMeasure) {
-		return
-	}
+}
+
+// weighed: a hive's name with nothing but a mass of ten kilograms or more is
+// its weight ("hive five twenty six kilos", going down the row with the scale).
+func (r *reader) weighed(c *clause) {
 	if first := &c.items[0]; first.is(kMeasure) && r.scaleSentence == r.sentenceNo && first.pause == colon && !first.used {
 		if kg, ok := first.size.kg(); ok && kg >= 10 {
 			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, first)
@@ -267,9 +229,6 @@ func (r *reader) weighed(c *clause) {
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar
 // eleven: three pounds".
 func (r *reader) afterthoughts(c *clause) {
-	if !c.hasAny(kNum, kPlant, kMeasure, kColour) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {
@@ -310,9 +269,6 @@ func (r *reader) nowQueen(c *clause) {
 
 // swarmed is always told of an earlier day, or of today's.
 func (r *reader) swarmed(c *clause) {
-	if !c.has(kWord) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if r.isWord(it, "swarmed") && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {

@@ -4,9 +4,6 @@ import "strings"
 
 // temper reads the temper score; the last word said wins.
 func (r *reader) temper(c *clause) {
-	if !c.has(kTemper) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if !it.is(kTemper) || it.used {

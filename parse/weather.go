@@ -34,9 +34,6 @@ func (r *reader) weatherNear(c *clause, i int) bool {
 
 // weather reads sky and wind; degrees are plain leaves.
 func (r *reader) weather(c *clause) {
-	if !c.hasAny(kSky, kWind) {
-		return
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {

@@ -1,0 +1,75 @@
+package parse
+
+// question is something that clauses are asked.
+type question struct {
+	ask func(*reader, *clause)
+	of  kinds // only a clause with a word of one of these kinds can have an answer
+}
+
+// everyKind is for a question that does not hang on the kinds of the words.
+var everyKind = kinds{^uint64(0), ^uint64(0)}
+
+// questions are those that a clause is asked by its mood, in their order. Most
+// clauses hold a few kinds of words, so most questions are passed by.
+var questions = [...][]question{
+	asserted: {
+		{(*reader).placements, setOf(kComb)},
+		{(*reader).swarmed, setOf(kWord)},
+		{(*reader).barsIn, setOf(kAfter, kTween)},
+		{(*reader).followerWent, setOf(kFixture)},
+		{(*reader).deeds, setOf(kDo, kMeasure)},
+		{(*reader).miteCount, setOf(kMethod, kMite)},
+		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
+		{(*reader).incoming, setOf(kBring, kForage)},
+		{(*reader).fixtures, setOf(kFixture)},
+		{(*reader).stores, setOf(kStores)},
+		{(*reader).plainLeaves, setOf(kLeaf)},
+		{(*reader).temper, setOf(kTemper)},
+		{(*reader).strength, setOf(kStrength)},
+		{(*reader).weather, setOf(kSky, kWind)},
+		{(*reader).plantInFlower, setOf(kPlant)},
+		{(*reader).scale, everyKind},
+		{(*reader).weighed, setOf(kMeasure)},
+		{(*reader).finds, everyKind},
+		{(*reader).afterthoughts, setOf(kNum, kPlant, kMeasure, kColour)},
+		{(*reader).nowQueen, setOf(kBees, kBars)},
+	},
+	past: {
+		{(*reader).placements, setOf(kComb)},
+		{(*reader).barsIn, setOf(kAfter, kTween)},
+		{(*reader).followerWent, setOf(kFixture)},
+		{(*reader).deeds, setOf(kDo, kMeasure)},
+		{(*reader).swarmed, setOf(kWord)},
+		{(*reader).earlierFindings, setOf(kShe, kQueen, kSeen, kContent, kWord)},
+		{(*reader).barsOnly, setOf(kBars)},
+	},
+	planned: {
+		{(*reader).barsIn, setOf(kAfter, kTween)},
+		{(*reader).followerWent, setOf(kFixture)},
+		{(*reader).deeds, setOf(kDo, kMeasure)},
+	},
+	unasked: {
+		{(*reader).barsOnly, setOf(kBars)},
+	},
+}
+
+// clause reads one clause by its mood.
+func (r *reader) clause(c *clause) {
+	if c.mood == planned && c.when != nil && !c.when.ago {
+		r.planDay = c.when
+	}
+	list := questions[c.mood] // an answer may change the mood
+	for i := range list {
+		if q := &list[i]; c.kinds.meet(q.of) || r.askAll {
+			q.ask(r, c)
+		}
+	}
+}
+
+// finds reads what was found; nothing is in a clause that only says what was
+// not done.
+func (r *reader) finds(c *clause) {
+	if !c.undone || c.has(kSeen) || c.has(kUnseen) || c.has(kBars) {
+		r.scan(c)
+	}
+}
