@@ -195,6 +195,22 @@ func TestEmptyStoreFile(t *testing.T) {
 	})
 }
 
+// A first start that was interrupted before anything was written into its file
+// stands in nobody's way, not even of one who only looks.
+func TestFirstStartInterrupted(t *testing.T) {
+	dir := t.TempDir()
+	db, err := bolt.Open(filepath.Join(dir, index.StoreFile), 0o600, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := db.Close(); err != nil {
+		t.Fatal(err)
+	}
+	s := indextest.Reopen(t, dir, index.ReadOnly())
+	defer s.Close()
+	indextest.MustAgree(t, s)
+}
+
 func TestStoreThatIsNoFile(t *testing.T) {
 	dir := t.TempDir()
 	if err := os.Mkdir(filepath.Join(dir, index.StoreFile), 0o700); err != nil {

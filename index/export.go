@@ -133,7 +133,11 @@ func exportNotes(tx *bolt.Tx, out *json.Encoder) error {
 
 func exportRecords(tx *bolt.Tx, out *json.Encoder, hash string) error {
 	for _, id := range numbered(tx.Bucket(bucketByNote), hash) {
-		line := exportLine{Kind: kindRecord, Record: tx.Bucket(bucketRecords).Get(id)}
+		record := tx.Bucket(bucketRecords).Get(id)
+		if record == nil {
+			return damaged(tx.DB().Path(), fmt.Sprintf("record %s is missing", id))
+		}
+		line := exportLine{Kind: kindRecord, Record: record}
 		for _, version := range numbered(tx.Bucket(bucketHistory), string(id)) {
 			line.History = append(line.History, version)
 		}

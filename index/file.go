@@ -99,8 +99,8 @@ func validMeta(page []byte) bool {
 		binary.NativeEndian.Uint64(page[metaSum:]) == sum.Sum64()
 }
 
-// prepare makes the buckets of a new store, and checks the version of one that
-// is there.
+// prepare makes the buckets of a new store, as of one whose first start was
+// interrupted, and checks the version of one that is there.
 func (s *Store) prepare() error {
 	var version int
 	var fresh bool
@@ -117,18 +117,21 @@ func (s *Store) prepare() error {
 	switch {
 	case err != nil:
 		return err
-	case fresh:
-		return s.db.Update(create)
 	case version > storeVersion:
 		return fmt.Errorf("%s: %w (version %d, this one knows %d): update barwise; nothing was changed", s.path, ErrNewer, version, storeVersion)
 	case version == storeVersion:
 		return s.complete()
 	case s.opts.readOnly:
-		s.db.Close()
+		if err := s.db.Close(); err != nil {
+			return err
+		}
 		s.opts.readOnly = false
 		if err := s.openFile(); err != nil {
 			return err
 		}
+	}
+	if fresh {
+		return s.update(create)
 	}
 	return s.update(func(tx *bolt.Tx) error { return migrate(tx, version, storeVersion, migrations) })
 }

@@ -28,6 +28,7 @@ type Imported struct {
 const (
 	importLines = 500      // lines stored in one transaction, unless they are
 	importBytes = 16 << 20 // more bytes than this
+	maxLine     = 1 << 30  // bytes; a note has at most a fraction of it
 	badKept     = 100      // errors told
 	badHopeless = 100      // bad lines before the first good one that end the import
 )
@@ -74,7 +75,7 @@ type numberedLine struct {
 func (in *importer) read() (batch []numberedLine, err error) {
 	for size := 0; err == nil && len(batch) < importLines && size < importBytes; {
 		var data []byte
-		data, err = in.lines.ReadBytes('\n')
+		data, err = in.line()
 		if len(data) > 0 {
 			in.number++
 		}
@@ -87,6 +88,21 @@ func (in *importer) read() (batch []numberedLine, err error) {
 		}
 	}
 	return batch, err
+}
+
+// line reads up to the next line's end. What never ends is no export, and would
+// fill the memory.
+func (in *importer) line() (data []byte, err error) {
+	for {
+		part, err := in.lines.ReadSlice('\n')
+		data = append(data, part...)
+		if len(data) > maxLine {
+			return nil, fmt.Errorf("the next line is longer than %d MiB, as none of an export is", maxLine>>20)
+		}
+		if !errors.Is(err, bufio.ErrBufferFull) {
+			return data, err
+		}
+	}
 }
 
 func (in *importer) hopeless() bool {

@@ -119,9 +119,12 @@ func open(dir string, o options) (*Store, error) {
 
 // openFile opens the bbolt file and takes its lock.
 func (s *Store) openFile() error {
-	err := guarded(s.path, func() (err error) {
-		s.db, err = bolt.Open(s.path, 0o600, &bolt.Options{Timeout: s.opts.lockWait, ReadOnly: s.opts.readOnly,
+	err := guarded(s.path, func() error {
+		db, err := bolt.Open(s.path, 0o600, &bolt.Options{Timeout: s.opts.lockWait, ReadOnly: s.opts.readOnly,
 			FreelistType: bolt.FreelistMapType, NoStatistics: true})
+		if err == nil { // else the one before stays, to be closed
+			s.db = db
+		}
 		return err
 	})
 	switch {

@@ -16,8 +16,9 @@ func (a *app) doctor() *cobra.Command {
 		Use:   "doctor",
 		Short: "Say where the data lies and whether it is sound",
 		Long: `Doctor says where the records lie, how many there are, what is installed for
-recordings, and whether the search index agrees with the store. The store is the truth; the index is made from it
-and can be made again with --rebuild at any time.`,
+recordings, and whether the search index agrees with the store. The store is the
+truth; the index is made from it and can be made again with --rebuild at any
+time.`,
 		Example: `  barwise doctor
   barwise doctor --rebuild`,
 		Args: wants(0, 0, ""),

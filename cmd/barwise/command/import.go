@@ -47,10 +47,10 @@ func (a *app) runImport(name string) error {
 func (a *app) tellImported(name string, got index.Imported) error {
 	fmt.Fprintf(a.out, "%s and %s imported", amount(got.Notes, "note"), amount(got.Records, "inspection"))
 	if got.Skipped > 0 {
-		fmt.Fprintf(a.out, "; %s were here already", amount(got.Skipped, "line"))
+		fmt.Fprintf(a.out, "; here already: %s", amount(got.Skipped, "line"))
 	}
 	if got.Differ > 0 {
-		fmt.Fprintf(a.out, "; %s differ from what is here, which was kept", amount(got.Differ, "line"))
+		fmt.Fprintf(a.out, "; otherwise here, and kept so: %s", amount(got.Differ, "line"))
 	}
 	fmt.Fprintln(a.out)
 	switch {

@@ -193,6 +193,7 @@ func talk(s *index.Store) (k keeper, err error) {
 			k.recordings = append(k.recordings, note.Recording.Hash)
 		}
 	}
+	slices.Reverse(k.recordings) // the newest inspection came first
 	k.phrases = texts
 	return k, nil
 }

@@ -28,9 +28,15 @@ func (a *app) watch(ctx context.Context, names []string, l *loader, asJSON bool)
 	look := time.NewTicker(a.every)
 	defer look.Stop()
 	w := watched{seen: map[string]stamp{}, done: map[string]stamp{}}
-	waiting := false
+	waiting, told := false, map[string]bool{}
 	for {
-		files, _ := notesUnder(names)
+		files, bad := notesUnder(names)
+		for _, err := range bad {
+			if text := clean(err.Error()); !told[text] {
+				fmt.Fprintln(a.err, "barwise: "+text)
+				told[text] = true
+			}
+		}
 		if fresh := w.fresh(files); len(fresh) > 0 {
 			l.now = a.now()
 			t := taker{app: a, load: l, json: asJSON}
