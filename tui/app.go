@@ -179,6 +179,9 @@ func (a *app) jobDone(d jobDone) tea.Cmd {
 func (a *app) bring(msg tea.Msg) tea.Cmd {
 	switch msg := msg.(type) {
 	case waitingMsg:
+		if a.queue.keeps() { // what was read is older than the steps that wait
+			return a.loadWaiting()
+		}
 		a.list.load(msg.records)
 	case openedMsg:
 		a.opening = false

@@ -18,26 +18,47 @@ type list struct {
 	loaded bool
 }
 
-// listed is a record with how many questions it has: counted when it comes in,
-// since a thousand records are drawn and gone through at every key.
+// listed is a record with its hive, its day and how many questions it has:
+// found when it comes in, since a thousand records are drawn and gone through at
+// every key.
 type listed struct {
 	colony.Record
+	hive string
+	on   colony.Date
 	open int
 }
 
+func listedOf(r colony.Record) listed {
+	hive, on := headline(&r)
+	return listed{r, hive, on, openCount(&r)}
+}
+
 // load takes over what waits; what this review has confirmed or set aside
-// stays in its place, so that it can be brought back.
+// stays in its place, so that it can be brought back. What waits no more, since
+// its words were edited away, leaves the list.
 func (l *list) load(waiting []colony.Record) {
 	l.loaded = true
+	waits := map[string]bool{}
+	for _, r := range waiting {
+		waits[r.ID] = true
+	}
+	for i := len(l.items) - 1; i >= 0; i-- {
+		if l.items[i].State == colony.Waiting && !waits[l.items[i].ID] {
+			l.items = slices.Delete(l.items, i, i+1)
+			if l.at > i || l.at == len(l.items) && i > 0 {
+				l.at--
+			}
+		}
+	}
 	place := map[string]int{}
 	for i, r := range l.items {
 		place[r.ID] = i
 	}
 	for _, r := range waiting {
 		if i, ok := place[r.ID]; ok {
-			l.items[i] = listed{r, openCount(&r)}
+			l.items[i] = listedOf(r)
 		} else {
-			l.items = append(l.items, listed{r, openCount(&r)})
+			l.items = append(l.items, listedOf(r))
 		}
 	}
 }
@@ -46,7 +67,7 @@ func (l *list) load(waiting []colony.Record) {
 func (l *list) put(r colony.Record) {
 	for i := range l.items {
 		if l.items[i].ID == r.ID {
-			l.items[i] = listed{r, openCount(&r)}
+			l.items[i] = listedOf(r)
 			return
 		}
 	}
@@ -209,14 +230,24 @@ func (a *app) viewList() []string {
 	out := []string{a.headLine(a.theme.title.paint(head), a.saved()), a.rule("")}
 	room := a.listRoom()
 	top := window(len(l.items), room, l.at)
+	names := nameColumns(len(l.items), func(i int) string { return l.items[i].hive })
 	for i := top; i < min(top+room, len(l.items)); i++ {
-		out = append(out, a.listLine(&l.items[i], i == l.at))
+		out = append(out, a.listLine(&l.items[i], i == l.at, names))
 	}
 	return out
 }
 
-func (a *app) listLine(r *listed, selected bool) string {
-	hive, on := headline(&r.Record)
+// nameColumns is how wide the column of the hives' names is: as the widest
+// name, within bounds.
+func nameColumns(n int, hive func(i int) string) int {
+	widest := 10
+	for i := range n {
+		widest = max(widest, visible(hiveName(hive(i))))
+	}
+	return min(widest, 24)
+}
+
+func (a *app) listLine(r *listed, selected bool, names int) string {
 	state, brush := "nothing to check", a.theme.good
 	switch n := r.open; {
 	case r.State == colony.Confirmed:
@@ -226,11 +257,11 @@ func (a *app) listLine(r *listed, selected bool) string {
 	case n > 0:
 		state, brush = fmt.Sprintf("? %d to check", n), a.theme.unsure
 	}
-	name := hiveName(hive)
+	name := hiveName(r.hive)
 	if selected {
 		name = a.theme.pick.paint(name)
 	}
-	return fit(pointer(selected)+fit(showDay(on), 16)+" "+fit(name, 18)+" "+brush.paint(fit(state, 17))+" "+
+	return fit(pointer(selected)+fit(showDay(r.on), 15)+"  "+fit(name, names)+"  "+brush.paint(fit(state, 17))+" "+
 		a.theme.quiet.paint(gist(&r.Read)), a.width)
 }
 

@@ -105,12 +105,13 @@ func (a *app) viewPast() []string {
 	}
 	room := a.listRoom()
 	top := window(len(p.items), room, p.at)
+	names := nameColumns(len(p.items), func(i int) string { return p.items[i].hive })
 	for i, item := range p.items[top:min(top+room, len(p.items))] {
 		name := hiveName(item.hive)
 		if i+top == p.at {
 			name = a.theme.pick.paint(name)
 		}
-		out = append(out, fit(pointer(i+top == p.at)+fit(showDay(item.on), 16)+" "+fit(name, 18)+" "+item.text, a.width))
+		out = append(out, fit(pointer(i+top == p.at)+fit(showDay(item.on), 15)+"  "+fit(name, names)+"  "+item.text, a.width))
 	}
 	return out
 }

@@ -16,10 +16,45 @@ import (
 // reader, a teletype or a script. It takes the same steps as the screen.
 type plain struct {
 	desk  *desk
-	lines *bufio.Scanner
+	ctx   context.Context
+	lines <-chan typed
 	out   io.Writer
-	err   error // of the output; the first one ends the review
+	err   error // of the input or output; the first one ends the review
 	pace  int   // at which of the tempos was played last
+}
+
+// typed is a line of the input, or why there is none.
+type typed struct {
+	text string
+	err  error
+}
+
+// linesOf reads the input beside the review, so that the review can be stopped
+// while it waits for an answer.
+func linesOf(ctx context.Context, in io.Reader) <-chan typed {
+	lines := make(chan typed)
+	hand := func(t typed) bool {
+		select {
+		case lines <- t:
+			return true
+		case <-ctx.Done():
+			return false
+		}
+	}
+	go func() {
+		defer close(lines)
+		scanner := bufio.NewScanner(in)
+		scanner.Buffer(nil, longestEdit)
+		for scanner.Scan() {
+			if !hand(typed{text: scanner.Text()}) {
+				return
+			}
+		}
+		if err := scanner.Err(); err != nil {
+			hand(typed{err: fmt.Errorf("the answer cannot be read: %w", err)})
+		}
+	}()
+	return lines
 }
 
 const plainHelp = `At a question: enter: it is right. other: take the other value. remove: take it away.
@@ -34,8 +69,9 @@ func runPlain(ctx context.Context, k Keeper, r Reader, o Options) error {
 	if in == nil {
 		in = os.Stdin
 	}
-	p := &plain{desk: &desk{keeper: k, reader: r, opts: o}, lines: bufio.NewScanner(in), out: outOf(o)}
-	p.lines.Buffer(nil, longestEdit)
+	ctx, stop := context.WithCancel(ctx)
+	defer stop()
+	p := &plain{desk: &desk{keeper: k, reader: r, opts: o}, ctx: ctx, lines: linesOf(ctx, in), out: outOf(o)}
 	if o.New {
 		if err := p.newNote(); err != nil {
 			return err
@@ -68,15 +104,26 @@ func (p *plain) say(format string, args ...any) {
 	}
 }
 
-// ask prints a prompt and reads the answer; false at the end of the input.
+// ask prints a prompt and reads the answer; false at the end of the input, and
+// where the review is stopped.
 func (p *plain) ask(prompt string) (string, bool) {
 	if _, err := fmt.Fprint(p.out, prompt+" "); err != nil && p.err == nil {
 		p.err = err
 	}
-	if p.err != nil || !p.lines.Scan() {
+	if p.err != nil {
 		return "", false
 	}
-	return strings.TrimSpace(clean(p.lines.Text())), true
+	select {
+	case <-p.ctx.Done():
+		p.say("")
+		p.err = p.ctx.Err()
+		return "", false
+	case line, ok := <-p.lines:
+		if p.err = line.err; p.err != nil || !ok {
+			return "", false
+		}
+		return strings.TrimSpace(clean(line.text)), true
+	}
 }
 
 // newNote takes in a note that is typed line by line, up to an empty line.

@@ -1,7 +1,10 @@
 package tui
 
 import (
+	"bufio"
 	"context"
+	"errors"
+	"io"
 	"strings"
 	"testing"
 
@@ -120,5 +123,45 @@ func TestPlainReviewTakesANewNote(t *testing.T) {
 	}
 	if got := leaf(t, k, "r001", "bars.2.eggs"); got != "yes" || state(t, k, "r001") != colony.Confirmed {
 		t.Errorf("bar 2 %q, %s\n%s", got, state(t, k, "r001"), out.String())
+	}
+}
+
+// A review that waits for an answer ends with its context, as by ctrl+c.
+func TestPlainReviewEndsWhileItWaits(t *testing.T) {
+	k := take(t, sampleNotes...)
+	ctx, stop := context.WithCancel(t.Context())
+	in, held := io.Pipe()
+	defer held.Close()
+	asked := make(chan struct{})
+	o := options(k)
+	o.Plain, o.In, o.Out = true, in, promptedBy(func(text string) {
+		if strings.Contains(text, "Enter confirms") {
+			close(asked)
+		}
+	})
+	ended := make(chan error)
+	go func() { ended <- Review(ctx, k, fakeReader{}, o) }()
+	<-asked
+	stop()
+	if err := <-ended; !errors.Is(err, context.Canceled) {
+		t.Errorf("err = %v", err)
+	}
+}
+
+// promptedBy hands on what is written.
+type promptedBy func(text string)
+
+func (p promptedBy) Write(b []byte) (int, error) {
+	p(string(b))
+	return len(b), nil
+}
+
+// An answer that is too long to be read is an error, and no silent end.
+func TestPlainReviewTellsOfAnAnswerItCannotRead(t *testing.T) {
+	k := take(t, sampleNotes...)
+	o := options(k)
+	o.Plain, o.Out, o.In = true, io.Discard, strings.NewReader(strings.Repeat("x", longestEdit+1))
+	if err := Review(t.Context(), k, fakeReader{}, o); !errors.Is(err, bufio.ErrTooLong) {
+		t.Errorf("err = %v", err)
 	}
 }

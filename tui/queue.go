@@ -1,6 +1,7 @@
 package tui
 
 import (
+	"slices"
 	"sync"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -82,6 +83,11 @@ func (q *queue) drain() error {
 		q.done(jobDone{err: err})
 	}
 	return q.err
+}
+
+// keeps reports whether a step waits to be kept.
+func (q *queue) keeps() bool {
+	return slices.ContainsFunc(q.jobs, func(j job) bool { return !j.looked })
 }
 
 func (q *queue) idle() bool { return len(q.jobs) == 0 }

@@ -67,7 +67,7 @@ func chart(trends []hiveTrend, what string, th theme) drawing {
 	d := drawing{title: heads(what, trends[0].Unit), theme: th}
 	for i, t := range trends {
 		p := panel(s, th)
-		p.Title.Text = "hive " + oneLine(t.Hive) + ": " + t.Says
+		p.Title.Text = t.head() + ": " + t.Says
 		addHive(p, t, draw.GlyphStyle{Color: th.hives[i%len(th.hives)], Radius: vg.Points(3), Shape: draw.CircleGlyph{}})
 		d.panels = append(d.panels, []*plot.Plot{p})
 	}
@@ -76,7 +76,7 @@ func chart(trends []hiveTrend, what string, th theme) drawing {
 
 // heads names a measure with its unit, which some measures' words hold already.
 func heads(what, unit string) string {
-	if strings.HasPrefix(unit, "of ") {
+	if strings.HasPrefix(unit, "of ") || strings.Contains(what, unit) {
 		return what
 	}
 	return what + ", " + unit

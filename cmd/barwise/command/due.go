@@ -62,6 +62,9 @@ func (a *app) runDue(o dueOptions) error {
 		return a.withStore(func(s *index.Store) error { return a.answerDue(s, answer, code, today) })
 	}
 	return a.withRecords(func(s *index.Store) error {
+		if err := knownHive(s, hiveNamed(o.hive)); err != nil {
+			return err
+		}
 		ap, err := loadApiary(s, hiveNamed(o.hive))
 		if err != nil {
 			return err
@@ -134,7 +137,7 @@ func (a *app) printDue(items []colony.DueItem, today colony.Date) {
 		case d.Status != colony.StatusOpen:
 			what += fmt.Sprintf("  [%s: %s]", d.Status, oneLine(d.Closed))
 		case isOverdue(d, today):
-			what += "  " + style.flag.Render("overdue")
+			what += ", " + style.flag.Render("overdue")
 		}
 		lines := what + "\n" + oneLine(d.Why)
 		if wide > len(below)+20 {

@@ -25,7 +25,7 @@ spreadsheet; a table leaves out what has no column.`,
 		Args: wants(0, 0, ""),
 		RunE: func(*cobra.Command, []string) error { return a.runExport(csv, file) },
 	}
-	cmd.Flags().StringVar(&csv, "csv", "", "write a table instead: `bars or inspections`")
+	cmd.Flags().StringVar(&csv, "csv", "", "write a `TABLE` instead: bars or inspections")
 	cmd.Flags().StringVar(&file, "to", "", "write to `FILE`, which must not exist, instead of standard output")
 	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("csv", cobra.FixedCompletions([]string{"bars", "inspections"}, cobra.ShellCompDirectiveNoFileComp)))
 	return cmd

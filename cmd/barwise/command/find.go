@@ -50,7 +50,7 @@ better, and --plain looks for nothing but the words.`,
 	o.register(a, cmd)
 	f := cmd.Flags()
 	f.IntVar(&o.limit, "limit", 20, "print at most `N` hits; 0 for all")
-	f.StringVar(&o.sort, "sort", "newest", "print the `newest` first, the oldest, or by hive")
+	f.StringVar(&o.sort, "sort", "newest", "print in this `ORDER`: newest first, oldest first, or by hive")
 	cobra.CheckErr(cmd.RegisterFlagCompletionFunc("sort", cobra.FixedCompletions([]string{"newest", "oldest", "hive"}, cobra.ShellCompDirectiveNoFileComp)))
 	f.BoolVar(&o.plain, "plain", false, "look for the words as they stand, whatever they mean")
 	f.BoolVar(&o.json, "json", false, "print JSON Lines: how it was understood and the answer, then one hit a line")

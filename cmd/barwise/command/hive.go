@@ -86,6 +86,15 @@ func (ap *apiary) appraise(today colony.Date) []colony.Appraisal {
 	return all
 }
 
+// knownHive fails where a hive is named that no record is about.
+func knownHive(s *index.Store, name string) error {
+	names, err := s.Hives()
+	if err != nil || name == "" || slices.Contains(names, name) {
+		return err
+	}
+	return undone("there is no hive %s; there are %s", clean(name), clean(some(names)))
+}
+
 func (a *app) noSuchHive(s *index.Store, name string, today colony.Date) error {
 	names, err := s.Hives()
 	if err != nil {

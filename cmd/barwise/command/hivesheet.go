@@ -37,12 +37,12 @@ func (h hiveSheet) known(ap *colony.Appraisal) {
 	h.numbers(ap)
 	h.mites(ap)
 	for i, d := range ap.Due {
-		text := longDate(d.On) + "  " + oneLine(d.What)
+		text := longDate(d.On) + ": " + oneLine(d.What)
 		if !h.shared {
-			text = shortCode(d) + "  " + text
+			text = shortCode(d) + "  " + longDate(d.On) + "  " + oneLine(d.What)
 		}
 		if isOverdue(d, ap.Today) {
-			text += "  " + h.style.flag.Render("overdue")
+			text += ", " + h.style.flag.Render("overdue")
 		}
 		h.entry(first(i, "due"), text)
 		h.entry("", oneLine(d.Why))

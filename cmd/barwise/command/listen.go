@@ -20,10 +20,10 @@ func (a *app) listen() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "listen",
 		Short: "Record from the microphone, and take it in",
-		Long: `Listen records until you press Enter, or say "that's all" and then nothing for two
-seconds. It shows how loud you are, and takes the recording in as take would.
-The recording is on the disk from the first second: whatever stops it, what was
-said until then stays.`,
+		Long: `Listen records until you press Enter, or say "that's all" and then nothing for
+two seconds. It shows how loud you are, and takes the recording in as take
+would. The recording is on the disk from the first second: whatever stops it,
+what was said until then stays.`,
 		Example: `  barwise listen
   barwise listen --hive orchard`,
 		Args: wants(0, 0, ""),

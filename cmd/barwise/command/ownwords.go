@@ -18,10 +18,10 @@ func (a *app) words() *cobra.Command {
 		Use:   "words",
 		Short: "Your own words and measures",
 		Long: `Words lists what you have taught barwise: words that a recogniser or your thumb
-writes for others, plants, names of hives, and how a word sounds; and what it reckons with: the
-measures of your hives, the winter target, limits for mites, the half of the
-earth. Words are used whenever a note is read from now on; what was read before
-stays as it is.`,
+writes for others, plants, names of hives, and how a word sounds; and what it
+reckons with: the measures of your hives, the winter target, limits for mites,
+the half of the earth. Words are used whenever a note is read from now on; what
+was read before stays as it is.`,
 		Example: `  barwise words
   barwise words alias "queen's ells" "queen cells"
   barwise words plant phacelia

@@ -34,8 +34,9 @@ func (a *app) page() *cobra.Command {
 		Short: "A page to share: timelines, combs, trends, inspections",
 		Long: `Page writes a web page of the hives into a folder: index.html, which needs no
 network and nothing beside it, opens from the disk, can be searched, and prints.
-For each hive it shows what is known today, or was on the day of --to, the combs,
-a timeline, the trends that have values, and every inspection with its words.
+For each hive it shows what is known today, or was on the day of --to, the
+combs, a timeline, the trends that have values, and every inspection with its
+words.
 
 Notes taken in with take --private are left out, and what they say does not
 count; recordings are left out as well. Look it through before you hand it on.`,
@@ -61,6 +62,9 @@ func (a *app) runPage(o pageOptions) error {
 		return err
 	}
 	return a.withRecords(func(s *index.Store) error {
+		if err := knownHive(s, hiveNamed(o.hive)); err != nil {
+			return err
+		}
 		p := pager{app: a, store: s, options: o, when: when, notes: map[string]colony.Note{}}
 		made, err := p.make()
 		if err != nil {

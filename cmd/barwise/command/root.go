@@ -10,6 +10,7 @@ import (
 	"os"
 	"os/signal"
 	"runtime/debug"
+	"strings"
 	"syscall"
 	"time"
 
@@ -119,7 +120,8 @@ Exit codes: 0 done; 1 nothing found, or something left undone; 2 wrong use;
 	root.SetIn(a.in)
 	root.SetOut(a.out)
 	root.SetErr(a.err)
-	root.PersistentFlags().StringVar(&a.data, "data", "", "folder that holds the records (default $BARWISE_DATA, else the system's place for data)")
+	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages", ".FlagUsagesWrapped 80"))
+	root.PersistentFlags().StringVar(&a.data, "data", "", "`DIR` that holds the records (default $BARWISE_DATA, else the system's place for data)")
 	root.AddCommand(a.read(), a.take(), a.listen(), a.review(), a.find(), a.hive(), a.due(), a.trend(), a.page(), a.words(),
 		a.export(), a.importing(), a.doctor(), a.demo())
 	return root

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/spf13/cobra"
 
 	"barwise/colony"
@@ -33,9 +34,9 @@ func (a *app) box() *cobra.Command {
 		Short: "The inside measures of your hives, in millimetres",
 		Long: `Box sets the measures from which comb areas are worked out: the width at the
 bars, the width at the floor or the angle of the walls, the depth from the bars
-to the floor, the width of a bar, and how many bars the hive takes. They hold for
-every hive that has none of its own; --hive gives one hive its own. --forget goes
-back to what holds for the others.`,
+to the floor, the width of a bar, and how many bars the hive takes. They hold
+for every hive that has none of its own; --hive gives one hive its own. --forget
+goes back to what holds for the others.`,
 		Example: `  barwise words box --top 430 --bottom 180 --depth 290 --bar 35 --bars 24
   barwise words box --top 430 --depth 290 --angle 30
   barwise words box --hive pond --top 380 --bottom 150 --depth 250
@@ -107,9 +108,10 @@ func (a *app) winter() *cobra.Command {
 		names = append(names, t.Name)
 	}
 	return &cobra.Command{
-		Use:       "winter CLIMATE|KG",
-		Short:     "How much food your hives are to have before winter",
-		Long:      "Winter sets the target that stores are compared with: a climate, or a number of\nkilograms of your own. The climates: " + strings.Join(names, ", ") + ".",
+		Use:   "winter CLIMATE|KG",
+		Short: "How much food your hives are to have before winter",
+		Long: ansi.Wordwrap("Winter sets the target that stores are compared with: a climate, or a number of kilograms of your own. The climates: "+
+			strings.Join(names, "; ")+".", 80, ""),
 		Example:   "  barwise words winter britain\n  barwise words winter 18",
 		Args:      wants(1, 1, "CLIMATE or number of KG"),
 		ValidArgs: names,
@@ -139,15 +141,15 @@ func (a *app) miteSet() *cobra.Command {
 	return &cobra.Command{
 		Use:   "mites SET",
 		Short: "Whose limits mite counts are compared with",
-		Long: "Mites chooses the published limits that counts are shown beside. None of them is\nlaw, and they disagree. The sets: " +
-			strings.Join(sets, ", ") + ".",
+		Long: ansi.Wordwrap("Mites chooses the published limits that counts are shown beside. None of them is law, and they disagree. The sets: "+
+			strings.Join(sets, "; ")+".", 80, ""),
 		Example:   "  barwise words mites ontario\n  barwise words mites all",
 		Args:      wants(1, 1, "SET"),
 		ValidArgs: sets,
 		RunE: func(_ *cobra.Command, args []string) error {
 			name := strings.ToLower(args[0])
 			if !slices.Contains(sets, name) {
-				return wrongUse("no set of limits %q: there are %s", clean(args[0]), strings.Join(sets, ", "))
+				return wrongUse("no set of limits %q: there are %s", clean(args[0]), strings.Join(sets, "; "))
 			}
 			return a.changeSettings(func(set *colony.Settings) error {
 				set.MiteSet = strings.TrimSuffix(name, "all")

@@ -29,11 +29,11 @@ func (a *app) take() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "take FILE|DIR|-...",
 		Short: "Keep notes, and what they say, for review",
-		Long: `Take keeps each note word for word, hears a recording, reads what was said, and lets the inspections that it
-means wait for review. Of a folder it takes every note, transcript and recording
-in it and below. What was taken before (the same text) is passed over; a file that cannot
-be used is named with the reason, and the rest goes on. The files themselves
-are only read.
+		Long: `Take keeps each note word for word, hears a recording, reads what was said, and
+lets the inspections that it means wait for review. Of a folder it takes every
+note, transcript and recording in it and below. What was taken before (the same
+text) is passed over; a file that cannot be used is named with the reason, and
+the rest goes on. The files themselves are only read.
 
 The time of an inspection is what the note says, else --at, else what the file's
 name says (2026-05-14-1603.txt), else when the file was written.`,

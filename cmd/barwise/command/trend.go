@@ -50,7 +50,7 @@ The measures:
 	}
 	o.register(a, cmd)
 	f := cmd.Flags()
-	f.StringVar(&o.by, "by", "", "gather by `week, month or season`")
+	f.StringVar(&o.by, "by", "", "gather by `PERIOD`: week, month or season")
 	f.StringVar(&o.svg, "svg", "", "draw it into `FILE` as SVG")
 	f.StringVar(&o.png, "png", "", "draw it into `FILE` as PNG")
 	f.BoolVar(&o.dark, "dark", false, "draw on dark paper")
@@ -70,7 +70,16 @@ type hiveTrend struct {
 	Says    string          `json:"says"`
 	Samples []colony.Sample `json:"samples"`
 	trend   colony.Trend
-	gap     int // days between two values over which a line is not drawn
+	gap     int  // days between two values over which a line is not drawn
+	all     bool // of all hives as one
+}
+
+// head names whose trend it is.
+func (t hiveTrend) head() string {
+	if t.all {
+		return "all hives"
+	}
+	return "hive " + oneLine(t.Hive)
 }
 
 func (a *app) runTrend(name string, o trendOptions) error {
@@ -83,6 +92,9 @@ func (a *app) runTrend(name string, o trendOptions) error {
 		return err
 	}
 	return a.withRecords(func(s *index.Store) error {
+		if err := knownHive(s, hiveNamed(o.hive)); err != nil {
+			return err
+		}
 		ap, err := loadApiary(s, hiveNamed(o.hive))
 		if err != nil {
 			return err
@@ -131,6 +143,7 @@ func (ap *apiary) trends(m colony.Measure, when period, by string, together bool
 	}
 	slices.SortStableFunc(all, func(a, b colony.Sample) int { return a.On.Compare(b.On) })
 	t, err := trendOf("all", m, all, by)
+	t.all = true
 	return []hiveTrend{t}, err
 }
 
@@ -149,7 +162,7 @@ func trendOf(name string, m colony.Measure, samples []colony.Sample, by string) 
 	if vague := len(samples) - len(points); vague > 0 {
 		says += fmt.Sprintf("; %s too vague to go by", amount(vague, "value"))
 	}
-	return hiveTrend{name, m.Name, m.Unit, says, samples, t, gap}, nil
+	return hiveTrend{Hive: name, Measure: m.Name, Unit: m.Unit, Says: says, Samples: samples, trend: t, gap: gap}, nil
 }
 
 // drawTrends writes the images that were asked for.
@@ -185,7 +198,7 @@ func (a *app) printTrends(trends []hiveTrend, m colony.Measure, explain bool) er
 		}
 	}
 	for _, t := range trends {
-		fmt.Fprintf(out, "%s, %s\n", style.head.Render("hive "+oneLine(t.Hive)), m.What)
+		fmt.Fprintf(out, "%s, %s\n", style.head.Render(t.head()), m.What)
 		for _, s := range t.Samples {
 			fmt.Fprintf(out, "  %s  %-*s %s%s\n", s.On, trendColumns, strings.Repeat("▇", barLength(s.Value.Best, most)), s.Value, gathered(s))
 		}
