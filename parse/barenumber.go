@@ -343,12 +343,20 @@ func (r *reader) follows(n int, before []item) bool {
 		if before[i].is(kBars) && len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {
 			return true // "two to six except four brood, four is pollen, seven has nectar"
 		}
+		if before[i].is(kBars) && i < len(before)-1 && leftOut(before[i].bars, n) {
+			return true // "two to eight except five, and five is all pollen"
+		}
 		if before[i].is(kBars) && len(before[i].bars) > 0 && !near {
 			near = true
 			lo, hi = slices.Min(before[i].bars)+steps*r.step, slices.Max(before[i].bars)+steps*r.step
 		}
 	}
 	return hi == 0 || n == lo-1 || n == hi+1 || n == hi-1 && hi == lo
+}
+
+// leftOut reports whether a number lies inside a list of bars that goes without it.
+func leftOut(bars []int, n int) bool {
+	return len(bars) > 2 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
 }
 
 // countedBefore reports whether the sentence counts bars instead of naming

@@ -167,7 +167,7 @@ func (r *reader) seesHer(items []item, i int) bool {
 // orderAt: "check them on the twenty-eighth" is an order to oneself where a day
 // ahead or "again" follows.
 func (r *reader) orderAt(items []item, i int) bool {
-	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) {
+	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) || r.headsNote(items, i) {
 		return false
 	}
 	if i > 0 && items[i-1].is(kBe) || items[i].any(kState, kStage) {
@@ -233,7 +233,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	}
 	switch {
 	case it.is(kAsk):
-		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen) || it.pause > none
+		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen, kSign) || it.pause > none
 	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
 		return false
 	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i):
@@ -256,12 +256,16 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
 		return false // "mark the queen next time"
-	case it.any6(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
-		return !prev.any4(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.is(kTheirs) && it.pause == none && r.isWord(prev, "than"):
+		return false
+	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
+		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron) && prev.is(kFixture) && it.pause == none && r.ownDeed(items, i+1):
 		return false // "the entrance I've reduced"
+	case it.is(kPron) && prev.is(kContent) && it.pause == none && (i+1 < len(items) && items[i+1].is(kBring) || i+2 < len(items) && items[i+1].is(kBe) && items[i+2].is(kBring)):
+		return false // "yellow pollen they are bringing"
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
 		return false // "and plenty of it"
 	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):

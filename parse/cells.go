@@ -279,6 +279,9 @@ func (s *scan) sign(i int) {
 	if it.from > 0 && it.pause == none && s.r.words.words[s.r.mended[it.from-1].id] == "like" {
 		return // "running like ants"
 	}
+	if i > 1 && it.pause == none && s.r.isWord(s.at(i-1), "about") && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
+		return // "what he had to say about laying workers"
+	}
 	if rule.Form == "eggs" {
 		s.severalEggs(i)
 		return

@@ -303,6 +303,8 @@ func (r *reader) cues(c *clause) {
 			}
 		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
 			continue // "it is a strong colony with plenty of brood" speaks of this one
+		case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
+			continue // "less honey than next door"
 		case it.is(kTheirs) && k+1 < len(c.items) && r.isWord(&c.items[k+1], "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
 			continue // "Mentor's report"
 		case it.is(kTheirs), it.is(kSay):
@@ -319,7 +321,7 @@ func (r *reader) cues(c *clause) {
 				continue
 			}
 			c.mood, c.cue = unasked, words
-		case it.is(kAsk) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any7(kPron, kShe, kQueen, kContent, kStores, kBees, kCell)):
+		case it.is(kAsk) && !it.is(kNot) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen, kContent, kStores, kBees, kCell, kSign)):
 			c.mood, c.cue, c.asks = unasked, words, true
 		case it.is(kUndone) && r.doesFollow(c, k):
 			c.undone, c.cue = true, words

@@ -134,7 +134,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.count = &quantity{lo: 1}
 		}
 		use()
-	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "all three", "all four", "the pair"):
+	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "both of those", "both of them", "all three", "all four", "the pair", "the pair of them"):
 		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[it.text]}
 		if d.count.lo == 0 {
 			d.count.lo = 2
@@ -170,7 +170,7 @@ func (r *reader) takesCount(do string) bool {
 // countHere: a number counts the object only where it stands with it.
 func (r *reader) countHere(c *clause, d *deed, k int) bool {
 	it := &c.items[k]
-	if it.n.share || !it.n.whole() {
+	if it.n.share || it.n.ordinal || !it.n.whole() {
 		return false
 	}
 	for j := k + 1; j < len(c.items) && j <= k+5; j++ {

@@ -213,7 +213,17 @@ func (f *fitting) inspect() bool {
 // stand right before it.
 func (f *fitting) nounAfter(k kind) bool {
 	n := len(f.pre)
+	if f.headsNote(f.c.items, f.i) {
+		return true
+	}
 	return n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(k) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
+}
+
+// headsNote reports whether the item is the noun of a heading: "Field visit 28
+// January".
+func (r *reader) headsNote(items []item, i int) bool {
+	return i == 1 && items[0].is(kWord) && items[0].capital && items[0].pause >= stop && items[1].pause == none &&
+		r.isWord(&items[1], "visit", "inspection", "check", "review")
 }
 
 func hasKind(items []item, k kind) bool {

@@ -18,6 +18,9 @@ func (r *reader) fixtures(c *clause) {
 		}
 		state := &c.items[k]
 		value := r.stateValue(state, what)
+		if k > 0 && value == "full" && c.items[k-1].is(kNum) && c.items[k-1].n.share {
+			value = "part" // "a half-full feeder"
+		}
 		r.leaf(what, value, "fixture", "", c.doubt, it, state)
 	}
 }

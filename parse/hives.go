@@ -87,7 +87,13 @@ func (r *reader) asHive(ref item, name string) item {
 // countsBars: "the compost hive, nine no ten bars in use": the number counts
 // bars, and the name stands before.
 func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool {
-	if i+1 >= len(items) || !items[i+1].any4(kNo, kRepair, kBar, kLeaf) {
+	if i+1 >= len(items) || strings.HasSuffix(hive.text, "number") {
+		return false
+	}
+	switch next := &items[i+1]; {
+	case next.is(kRepair), next.is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
+	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
+	default:
 		return false
 	}
 	_, back := r.nameBefore(before, hive)

@@ -9,7 +9,7 @@ func (c *clause) onlyDate() (date *item) {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && date == nil:
 			date = it
-		case !it.any(kOn, kArt):
+		case !it.any(kOn, kArt, kBut):
 			return nil
 		}
 	}
@@ -98,7 +98,7 @@ func (r *reader) verbal(c *clause) bool {
 func (r *reader) onlyVisits(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
-		if !it.is(kDo) || it.is(kState) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
+		if !it.is(kDo) || it.is(kState) || r.headsNote(c.items, k) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
 			continue
 		}
 		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {

@@ -204,7 +204,7 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 		if it.is(kBars) {
 			return !it.taken && (c.items[k-1].any7(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
 		}
-		if it.any7(kContent, kCell, kSign, kDo, kMite, kFore, kFrom) {
+		if it.any(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.is(kDot) {
 			return false
 		}
 	}
@@ -230,13 +230,14 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
 }
 
-// onBars: "on bar five the queen" and no more.
+// onBars: "on bar five the queen", "bar four brood and the queen" and no more.
 func (r *reader) onBars(c *clause, noun int) bool {
 	k := noun - 1
-	for k > 0 && c.items[k].any3(kArt, kThere, kBe) && c.items[k+1].pause == none {
+	for k > 0 && c.items[k].any(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
 		k--
 	}
-	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && (noun+1 == len(c.items) || c.items[noun+1].pause >= comma)
+	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any(kQueenIs, kDot, kColour)
+	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && ends
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {

@@ -10,6 +10,9 @@ import (
 func (r *reader) refer(items []item) []item {
 	out := items[:0]
 	for i := 0; i < len(items); {
+		if i+2 < len(items) && items[i].is(kWhole) && items[i+1].is(kFrom) && items[i+2].is(kNum) && items[i+2].n.hi > items[i+2].n.lo && endsOnBar(items[i].text) {
+			items[i].kinds, items[i].rules = setOf(kBar), nil // "on every bar from two to eight"
+		}
 		if items[i].anyOf(beginsBars) || items[i].text == "#" {
 			if it, next := r.barRef(items, i, out); next > i {
 				out = append(out, it)
@@ -42,6 +45,14 @@ func (r *reader) refer(items []item) []item {
 
 // referring are the kinds of words without which no line refers to bars or hives.
 var referring = setOf(kBar, kNum, kHive)
+// endsOnBar reports whether the last word of a text is one for bars.
+func endsOnBar(text string) bool {
+	switch text[strings.LastIndexByte(text, ' ')+1:] {
+	case "bar", "bars", "comb", "combs", "frame", "frames":
+		return true
+	}
+	return false
+}
 
 // beginsBars are the kinds that a reference to bars can begin with.
 var beginsBars = setOf(kBar, kNum)
@@ -149,7 +160,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 	bars := spread(nil, items[j].n)
 	j++
-	closed := false // by an "and"
+	closed, excepted := false, false // by an "and", by an "except"
 	for j < len(items) {
 		sep := &items[j]
 		k := j
@@ -181,7 +192,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			j += 2
 			continue
 		case sep.is(kAnd):
-			if closed && sep.pause == comma && j+1 < len(items) && items[j+1].is(kBar) {
+			if closed && sep.pause == comma && j+1 < len(items) && (items[j+1].is(kBar) || excepted) {
 				return bars, j // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
 			}
 			k, closing = j+1, true
@@ -215,7 +226,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		} else {
 			bars = spread(bars, items[k].n)
 		}
-		closed = closed || closing
+		excepted = excepted || except
+		closed = closed || closing || except
 		j = k + 1
 	}
 	return bars, j
@@ -234,7 +246,10 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	for k >= 0 && items[k].any3(kBar, kNum, kAnd) {
 		k--
 	}
-	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
+	if k >= 0 && items[k].is(kFrom) && items[and+1].plural {
+		return false // "cut two out of bar five and bars six and seven have …"
+	}
+	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) &&
 		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
@@ -248,8 +263,8 @@ func (r *reader) risingTo(items []item, j int, bars []int) bool {
 		n++
 	}
 	last := bars[len(bars)-1]
-	if n > last+1 && (j == len(items) || items[j].pause >= comma) {
-		return true // "capped brood bar 5 6 7."
+	if n > last+1 && (j == len(items) || items[j].pause >= comma || items[j].any(kContent, kComb, kFull, kPattern, kAmount)) {
+		return true // "capped brood bar 5 6 7.", "bar five six seven sealed brood"
 	}
 	return n > last && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
 }

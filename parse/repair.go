@@ -151,6 +151,9 @@ func (r *reader) ruleNamed(id string) []int16 {
 func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 	for at := cue - 1; at >= 0 && at >= cue-reach; at-- {
 		it := &items[at]
+		if at == cue-1 && it.is(kNo) && r.bareNo(it) {
+			continue // "pollen. No, wait, that's nectar"
+		}
 		if s == kDo && at < cue-1 {
 			return -1
 		}

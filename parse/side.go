@@ -11,6 +11,10 @@ func (s *scan) side(i int) {
 	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
 		return // "bars 11 and 12 both empty comb"
 	}
+	if prev := s.at(i - 1); s.r.isWord(it, "both") && prev != nil && prev.is(kOn) && len(s.r.bars) == 2 {
+		it.used = true
+		return // "bars 10 and 11, there's nectar in both"
+	}
 	last := s.lastFound(i)
 	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {
 		if s.contentAhead(i) {

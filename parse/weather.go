@@ -80,6 +80,9 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
 		return false // "cloudy now, it was sunny when I set off"
 	}
+	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && r.isWord(&c.items[i-1], "forecast", "bright") {
+		return false // "rain forecast for Sunday"
+	}
 	if !r.lists.in(ambiguousSkies, text) {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf)) {
 			return false
