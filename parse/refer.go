@@ -45,6 +45,7 @@ func (r *reader) refer(items []item) []item {
 
 // referring are the kinds of words without which no line refers to bars or hives.
 var referring = setOf(kBar, kNum, kHive)
+
 // endsOnBar reports whether the last word of a text is one for bars.
 func endsOnBar(text string) bool {
 	switch text[strings.LastIndexByte(text, ' ')+1:] {
