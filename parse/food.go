@@ -18,7 +18,7 @@ func (r *reader) moreBars(c *clause) {
 		if !r.isWord(it, "another") && !counted || it.used {
 			continue
 		}
-		if next := i + 1; !counted && next < len(c.items) && c.items[next].pause == none && !c.items[next].any5(kAfter, kBar, kOn, kTween, kNum) {
+		if next := i + 1; !counted && next < len(c.items) && c.items[next].pause == none && c.items[next].is(kWord) {
 			continue // "another story"
 		}
 		d := r.newDeed(deed{do: "add_bar", at: i, items: r.these(it), rule: "add-done", count: &quantity{lo: 1}})
