@@ -40,7 +40,7 @@ func (s *story) waits(parts ...string) *story {
 			}
 		}
 		return true
-	}, teatest.WithDuration(10*time.Second), teatest.WithCheckInterval(2*time.Millisecond))
+	}, teatest.WithDuration(time.Minute), teatest.WithCheckInterval(2*time.Millisecond))
 	return s
 }
 
@@ -54,7 +54,7 @@ func (s *story) press(names ...string) *story {
 func (s *story) leaves() {
 	s.t.Helper()
 	s.press("ctrl+c")
-	s.tm.WaitFinished(s.t, teatest.WithFinalTimeout(10*time.Second))
+	s.tm.WaitFinished(s.t, teatest.WithFinalTimeout(time.Minute))
 }
 
 func TestStoryBarNumberIsCorrected(t *testing.T) {
