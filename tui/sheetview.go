@@ -57,10 +57,6 @@ func beside(left []string, width int, right []string, room int, th theme) []stri
 
 func (a *app) sheetHead() string {
 	s := a.sheet
-	head := hiveName(s.ins.Hive)
-	if !s.ins.At.IsZero() {
-		head += " · " + showTime(s.ins.At)
-	}
 	state := string(s.rec.State)
 	switch {
 	case a.batch != nil:
@@ -68,7 +64,16 @@ func (a *app) sheetHead() string {
 	case s.rec.State == colony.Waiting:
 		state = fmt.Sprintf("%d of %d waiting", a.list.place(s.rec.ID), a.list.waiting())
 	}
-	return a.headLine(a.theme.title.paint(head), state+" · "+a.saved())
+	state += " · " + a.saved()
+	head := hiveName(s.ins.Hive)
+	if at := s.ins.At; !at.IsZero() {
+		when := " · " + showTime(at)
+		if visible(head+when)+1+visible(state) > a.width {
+			when = " · " + showDay(colony.DateOf(at)) // the hour stands below, among what was said
+		}
+		head += when
+	}
+	return a.headLine(a.theme.title.paint(head), state)
 }
 
 // panels are the note and the hive. At the left of the rows the hive gets what

@@ -186,11 +186,20 @@ func (d *desk) find(words string) (tui.Answer, error) {
 	return out, err
 }
 
-// quoteOf joins the words that made the hit.
+// quoteOf joins the words that made the hit, each from shortly before the first
+// of them on: a line of the review has room for little more.
 func quoteOf(h index.Hit) string {
+	const before = 16 // bytes
 	var texts []string
 	for _, q := range h.Quotes {
-		texts = append(texts, q.Text)
+		text := q.Text
+		if len(q.Marks) > 0 && q.Marks[0][0] > before && q.Marks[0][0] <= len(text) {
+			from := q.Marks[0][0] - before
+			if space := strings.IndexByte(text[from:q.Marks[0][0]], ' '); space >= 0 {
+				text = "… " + text[from+space+1:]
+			}
+		}
+		texts = append(texts, text)
 	}
 	return strings.Join(texts, " … ")
 }

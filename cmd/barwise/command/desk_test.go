@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"barwise/colony"
+	"barwise/index"
 	"barwise/index/indextest"
 	"barwise/tui"
 )
@@ -69,5 +70,20 @@ func TestDifferencesBetweenTwoReadings(t *testing.T) {
 	}
 	if got := differences(was, was); len(got) != 0 {
 		t.Errorf("the same reading twice: %+v", got)
+	}
+}
+
+// A quote begins shortly before the words that made the hit.
+func TestQuoteShowsTheWordsThatWereFound(t *testing.T) {
+	const text = "bar one honey bar two pollen both sides bar three eggs"
+	at := strings.Index(text, "eggs")
+	for want, q := range map[string]index.Quote{
+		"… bar three eggs":   {Text: text, Marks: []colony.Span{{at, at + 4}}},
+		"bar one honey here": {Text: "bar one honey here", Marks: []colony.Span{{8, 13}}},
+		"no mark in it":      {Text: "no mark in it"},
+	} {
+		if got := quoteOf(index.Hit{Quotes: []index.Quote{q}}); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
 	}
 }

@@ -41,6 +41,7 @@ var rewordings = []struct {
 	{words(`(?:put|putting|added?|adding) (?:in )?(?:(?:some|any|new|more) )+bars?(?: in)?`), "added bars"},
 	{words(`follower(?: board)? moved (back|forward)`), "moved the follower board $1"},
 	{words(`harvests`), "harvested"},
+	{words(`swarms`), "hive swarmed"},
 	{words(`treatments?`), "treated"},
 	{words(`re-queened`), "requeened"},
 	{words(`(floor|entrance|feeder|follower board|queen)s`), "$1"}, // of several hives

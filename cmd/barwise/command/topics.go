@@ -110,8 +110,13 @@ var numerals = map[string]string{
 
 const measured = `(mites?(?: on the board| in the wash)?|stings?|seams?(?: of bees)?|bars of bees|degrees(?: celsius)?|bars in use|kg|kilos?|lbs?|pounds?|lit(?:re|er)s?|l)`
 
+const than = `(more than|over|above|at least|less than|fewer than|under|below|at most)`
+
 var (
-	thanNumber   = regexp.MustCompile(`(?i)\b(more than|over|above|at least|less than|fewer than|under|below|at most) ` + numeral + ` ` + measured + `\b`)
+	thanNumber   = regexp.MustCompile(`(?i)\b` + than + ` ` + numeral + ` ` + measured + `\b`)
+	measureThan  = regexp.MustCompile(`(?i)\b` + measured + ` (?:of )?` + than + ` ` + numeral + `\b`)
+	measureMore  = regexp.MustCompile(`(?i)\b` + measured + ` (?:of )?` + numeral + ` or (more|less|fewer)\b`)
+	plusNumber   = regexp.MustCompile(`(?i)\b` + numeral + `(\+| plus) ` + measured + `\b`)
 	numberOrMore = regexp.MustCompile(`(?i)\b` + numeral + ` ` + measured + ` or (more|less|fewer)\b`)
 	orMoreNumber = regexp.MustCompile(`(?i)\b` + numeral + ` or (more|less|fewer) ` + measured + `\b`)
 )
@@ -119,7 +124,7 @@ var (
 var comparisons = map[string]index.Op{
 	"more than": index.Above, "over": index.Above, "above": index.Above, "at least": index.AtLeast, "more": index.AtLeast,
 	"less than": index.Below, "fewer than": index.Below, "under": index.Below, "below": index.Below, "at most": index.AtMost,
-	"less": index.AtMost, "fewer": index.AtMost,
+	"less": index.AtMost, "fewer": index.AtMost, "+": index.AtLeast, " plus": index.AtLeast,
 }
 
 // cutComparison takes out "more than 12 seams" and returns what has to hold, and
@@ -128,7 +133,7 @@ func cutComparison(question string) (rest string, where []index.Clause, said str
 	for _, form := range []struct {
 		words         *regexp.Regexp
 		op, num, what int
-	}{{thanNumber, 1, 2, 3}, {numberOrMore, 3, 1, 2}, {orMoreNumber, 2, 1, 3}} {
+	}{{thanNumber, 1, 2, 3}, {measureThan, 2, 3, 1}, {measureMore, 3, 2, 1}, {plusNumber, 2, 1, 3}, {numberOrMore, 3, 1, 2}, {orMoreNumber, 2, 1, 3}} {
 		at := form.words.FindStringSubmatchIndex(question)
 		if at == nil {
 			continue
@@ -147,10 +152,14 @@ func cutComparison(question string) (rest string, where []index.Clause, said str
 			clause = append(clause, index.Condition{Path: path, Op: comparisons[group(form.op)], Value: number})
 		}
 		where = append(where, clause)
-		if unit := unitsOf[group(form.what)]; unit != "" && t.unitsAt != "" {
-			where = append(where, index.Clause{is(t.unitsAt, unit)})
+		said = strings.ToLower(question[at[0]:at[1]])
+		if unit := unitsOf[group(form.what)]; unit != "" {
+			said = t.name + " " + said
+			if t.unitsAt != "" {
+				where = append(where, index.Clause{is(t.unitsAt, unit)})
+			}
 		}
-		return oneSpaced(question[:at[0]] + " " + question[at[1]:]), where, t.name + " " + strings.ToLower(question[at[0]:at[1]])
+		return oneSpaced(question[:at[0]] + " " + question[at[1]:]), where, said
 	}
 	return question, nil, ""
 }
