@@ -293,6 +293,10 @@ func (a *address) follow(ins *Inspection, create bool) (position, error) {
 	return p, nil
 }
 
+// fewBars is the number of bars that room is made for at a time: a visit seldom
+// tells of one alone.
+const fewBars = 6
+
 // barOf is the bar that the address means, kept in order of number where it is
 // made.
 func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
@@ -310,6 +314,9 @@ func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
 	at := len(ins.Bars)
 	for at > 0 && ins.Bars[at-1].Bar > a.bar {
 		at--
+	}
+	if len(ins.Bars) == cap(ins.Bars) {
+		ins.Bars = slices.Grow(ins.Bars, fewBars)
 	}
 	ins.Bars = slices.Insert(ins.Bars, at, Bar{Bar: a.bar})
 	return &ins.Bars[at], nil

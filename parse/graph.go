@@ -203,7 +203,7 @@ func (g *graph) shared(at int32, w wordID) int32 {
 // asRead cuts a word of a rule as the tokeniser cuts it in a note, and appends
 // the parts to out.
 func (g *graph) asRead(out []wordID, word string) []wordID {
-	if p := g.words.find([]byte(word)).cut; p != nil {
+	if p := g.words.find(word).cut; p != nil {
 		return append(out, p.first, p.second)
 	}
 	if stem, ok := strings.CutSuffix(word, "'s"); ok && stem != "" {

@@ -27,7 +27,7 @@ func newSlips(v *vocabulary, l lists) *slips {
 
 // find returns the word meant by an unknown one, or idUnknown. Of several that
 // are as near it takes the first in the vocabulary.
-func (s *slips) find(unknown []byte) wordID {
+func (s *slips) find(unknown string) wordID {
 	if len(unknown) < shortestSlip-1 || len(unknown) > longestSlip {
 		return idUnknown
 	}
@@ -42,12 +42,12 @@ func (s *slips) find(unknown []byte) wordID {
 
 // oneSlip reports whether one edit makes the words equal: a letter inserted,
 // left out or replaced, or two neighbours swapped.
-func oneSlip(a string, b []byte) bool {
+func oneSlip(a, b string) bool {
 	i := 0
 	for i < len(a) && i < len(b) && a[i] == b[i] {
 		i++
 	}
-	rest, other := a[i:], string(b[i:])
+	rest, other := a[i:], b[i:]
 	switch {
 	case rest == "" || other == "":
 		return len(rest)+len(other) == 1

@@ -235,14 +235,20 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	f, hash := s.lowerWord()
-	if f != 0 {
-		f |= s.capitalAt(from)
+	if f, hash := s.passWord(); f == 0 {
+		s.known(from, s.text[from:s.at], hash, 0)
+	} else {
+		s.known(from, string(s.lower), hash, f|s.capitalAt(from))
 	}
-	e, cut := s.words.look(s.lower, hash)
+}
+
+// known emits the word from an offset up to here by what is known of it in lower
+// case.
+func (s *splitter) known(from int, lower string, hash uint32, f mark) {
+	e, cut := s.words.look(lower, hash)
 	id := e.id
 	if id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
-		if id = s.slips.find(s.lower); id != idUnknown {
+		if id = s.slips.find(lower); id != idUnknown {
 			f |= misspelt
 		}
 	}
@@ -251,11 +257,11 @@ func (s *splitter) word() {
 		return
 	}
 	at := from + apostrophe(s.text[from:s.at], cut.cut)
-	stem := apostrophe(string(s.lower), cut.cut)
-	s.emit(cut.first, s.words.find(s.lower[:stem]).lists, from, at, f)
+	stem := apostrophe(lower, cut.cut)
+	s.emit(cut.first, s.words.find(lower[:stem]).lists, from, at, f)
 	var lists listSet
 	if s.text[at] < utf8.RuneSelf { // the lists write a plain apostrophe
-		lists = s.words.find(s.lower[stem:]).lists
+		lists = s.words.find(lower[stem:]).lists
 	}
 	s.emit(cut.second, lists, at, s.at, f&^capital)
 }
@@ -268,9 +274,9 @@ var lowered = func() (to [256]byte) {
 	return to
 }()
 
-// lowerWord passes over a word and keeps it in lower case; it returns the mark
-// of a word that is not written so, and the hash of the one that is kept.
-func (s *splitter) lowerWord() (f mark, hash uint32) {
+// passWord passes over a word. It returns the hash of the word in lower case, and
+// the mark of a word that is not written so; that one it keeps in lower case.
+func (s *splitter) passWord() (f mark, hash uint32) {
 	text, at := s.text, s.at // in registers: this loop sees every letter
 	other := byte(0)
 	hash = hashStart
@@ -288,23 +294,17 @@ func (s *splitter) lowerWord() (f mark, hash uint32) {
 		at++
 	}
 	if at < len(text) && text[at] >= utf8.RuneSelf {
-		return s.lowerRunes()
+		return s.passRunes()
 	}
-	s.lower = append(s.lower[:0], text[s.at:at]...)
+	if other != 0 {
+		f, s.lower = cased, lowerCase(s.lower, text[s.at:at])
+	}
 	s.at = at
-	if other == 0 {
-		return 0, hash
-	}
-	for i, c := range s.lower {
-		if l := lowered[c]; l != 0 {
-			s.lower[i] = l
-		}
-	}
-	return cased, hash
+	return f, hash
 }
 
-// lowerRunes is lowerWord for a word with letters beyond ASCII.
-func (s *splitter) lowerRunes() (f mark, hash uint32) {
+// passRunes is passWord for a word with letters beyond ASCII.
+func (s *splitter) passRunes() (f mark, hash uint32) {
 	text, at, lower := s.text, s.at, s.lower[:0]
 	for at < len(text) {
 		r, size := utf8.DecodeRuneInString(text[at:])
@@ -315,12 +315,12 @@ func (s *splitter) lowerRunes() (f mark, hash uint32) {
 			lower = utf8.AppendRune(lower, unicode.ToLower(r))
 		default:
 			s.at, s.lower = at, lower
-			return cased, hashOf(lower)
+			return cased, hashOf(string(lower))
 		}
 		at += size
 	}
 	s.at, s.lower = at, lower
-	return cased, hashOf(lower)
+	return cased, hashOf(string(lower))
 }
 
 func (s *splitter) capitalAt(at int) mark {
@@ -368,7 +368,7 @@ func (s *splitter) symbol(r rune, size int) {
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
-		e := s.words.find([]byte(string(r)))
+		e := s.words.find(string(r))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '\'', '’':

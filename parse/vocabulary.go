@@ -75,7 +75,7 @@ const hashStart uint32 = 2166136261
 
 func hashNext(h uint32, letter byte) uint32 { return (h ^ uint32(letter)) * 16777619 }
 
-func hashOf[text string | []byte](word text) uint32 {
+func hashOf(word string) uint32 {
 	h := hashStart
 	for i := range len(word) {
 		h = hashNext(h, word[i])
@@ -85,13 +85,13 @@ func hashOf[text string | []byte](word text) uint32 {
 
 // find returns what is known of a lower-case word, and nothing but zeros of an
 // unknown one.
-func (v *vocabulary) find(lower []byte) *spelling { return v.findHashed(lower, hashOf(lower)) }
+func (v *vocabulary) find(lower string) *spelling { return v.findHashed(lower, hashOf(lower)) }
 
 // findHashed is find for a word whose hash is known.
-func (v *vocabulary) findHashed(lower []byte, hash uint32) *spelling {
+func (v *vocabulary) findHashed(lower string, hash uint32) *spelling {
 	mask := uint32(len(v.places) - 1)
 	for i := hash & mask; v.places[i].at != 0; i = (i + 1) & mask {
-		if p := v.places[i]; p.hash == hash && v.spellings[p.at].word == string(lower) {
+		if p := v.places[i]; p.hash == hash && v.spellings[p.at].word == lower {
 			return &v.spellings[p.at]
 		}
 	}
@@ -101,7 +101,7 @@ func (v *vocabulary) findHashed(lower []byte, hash uint32) *spelling {
 // spelling returns the place for what is known of a lower-case word; it is good
 // until the next word is added.
 func (v *vocabulary) spelling(word string) *spelling {
-	if s := v.find([]byte(word)); s.word == word {
+	if s := v.find(word); s.word == word {
 		return s
 	}
 	v.spellings = append(v.spellings, spelling{word: word})
@@ -164,7 +164,7 @@ func (v *vocabulary) addAll(words ...string) wordSet {
 
 // look returns what is known of a lower-case word with its hash and, where it is
 // to be cut in two, its parts.
-func (v *vocabulary) look(lower []byte, hash uint32) (s *spelling, cut parts) {
+func (v *vocabulary) look(lower string, hash uint32) (s *spelling, cut parts) {
 	s = v.findHashed(lower, hash)
 	if s.cut != nil {
 		return s, *s.cut
