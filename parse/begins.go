@@ -258,8 +258,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "mark the queen next time"
 	case it.is(kTheirs) && it.pause == none && r.isWord(prev, "than"):
 		return false
-	case it.any(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
-		return !prev.any(kPron, kShe, kWill, kBe) || it.pause > none
+	case it.any6(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
+		return !prev.any4(kPron, kShe, kWill, kBe) || it.pause > none
 	case it.is(kPron) && (r.leadIn(items, i) || i > 1 && prev.is(kDate) && items[i-2].is(kOn) && it.pause == none && prev.pause == none && !r.deedSince(items, i-2) || prev.is(kQueen) && it.pause == none || r.isWord(prev, "whom", "that", "what")):
 		return false
 	case it.is(kPron) && prev.is(kFixture) && it.pause == none && r.ownDeed(items, i+1):

@@ -204,7 +204,7 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 		if it.is(kBars) {
 			return !it.taken && (c.items[k-1].any7(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
 		}
-		if it.any(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.is(kDot) {
+		if it.any6(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.is(kDot) {
 			return false
 		}
 	}
@@ -233,10 +233,10 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 // onBars: "on bar five the queen", "bar four brood and the queen" and no more.
 func (r *reader) onBars(c *clause, noun int) bool {
 	k := noun - 1
-	for k > 0 && c.items[k].any(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
+	for k > 0 && c.items[k].any5(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
 		k--
 	}
-	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any(kQueenIs, kDot, kColour)
+	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
 	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && ends
 }
 

@@ -250,7 +250,7 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	if k >= 0 && items[k].is(kFrom) && items[and+1].plural {
 		return false // "cut two out of bar five and bars six and seven have …"
 	}
-	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any(kBe, kHave, kContent, kComb) &&
+	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
 		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
@@ -264,7 +264,7 @@ func (r *reader) risingTo(items []item, j int, bars []int) bool {
 		n++
 	}
 	last := bars[len(bars)-1]
-	if n > last+1 && (j == len(items) || items[j].pause >= comma || items[j].any(kContent, kComb, kFull, kPattern, kAmount)) {
+	if n > last+1 && (j == len(items) || items[j].pause >= comma || items[j].any5(kContent, kComb, kFull, kPattern, kAmount)) {
 		return true // "capped brood bar 5 6 7.", "bar five six seven sealed brood"
 	}
 	return n > last && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1

@@ -195,7 +195,7 @@ func (s *scan) onlyNamed(f *finding) bool {
 		return true
 	}
 	next := s.at(f.at + 1)
-	return next != nil && next.pause == none && (next.any(kWord, kIf) && !s.r.isWord(next, "than") || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.at(f.at+2).any(kWord, kColour, kFill) || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like", "dark", "light"))
+	return next != nil && next.pause == none && (next.any(kWord, kIf) && !s.r.isWord(next, "than") || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.at(f.at+2).any3(kWord, kColour, kFill) || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like", "dark", "light"))
 }
 
 // finish gives every finding left over its place and records them all.
