@@ -30,7 +30,7 @@ var questions = [...][]question{
 		{(*reader).plantInFlower, setOf(kPlant)},
 		{(*reader).scale, everyKind},
 		{(*reader).weighed, setOf(kMeasure)},
-		{(*reader).finds, everyKind},
+		{(*reader).finds, scanned},
 		{(*reader).afterthoughts, setOf(kNum, kPlant, kMeasure, kColour)},
 		{(*reader).nowQueen, setOf(kBees, kBars)},
 	},

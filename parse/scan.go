@@ -54,7 +54,8 @@ func (m *modifiers) set() bool { return m.extent != extent{} }
 func (r *reader) scan(c *clause) {
 	s := &scan{r: r, c: c, found: r.found[:0], no: -1, stageIx: -1}
 	for i := range c.items {
-		if !c.items[i].used || c.items[i].any(kBars, kSide) {
+		it := &c.items[i]
+		if (!it.used || it.any(kBars, kSide)) && (it.anyOf(scanned) || r.askAll) {
 			s.item(i)
 		}
 	}
@@ -68,6 +69,10 @@ func (s *scan) at(i int) *item {
 	}
 	return &s.c.items[i]
 }
+
+// scanned are the kinds that [scan.item] knows.
+var scanned = setOf(kBars, kState, kNext, kPrev, kSkip, kWhole, kSame, kNo, kEnd, kBut, kNum, kBar, kBrood, kFull, kContent, kCell, kCellKind,
+	kStage, kSign, kComb, kAmount, kPattern, kSide, kOther, kPlace, kMeasure, kLeaf, kThere, kNot, kEach)
 
 func (s *scan) item(i int) {
 	it := s.at(i)
