@@ -266,7 +266,8 @@ func (n *bareNumber) undergoes() bool {
 // is said of it.
 func (n *bareNumber) goesOn() bool {
 	it, list := &n.items[n.i], n.plainList(n.items, n.i)
-	heads := n.next != nil && n.next.pause <= comma && (list || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
+	span := n.next != nil && n.dashOrTo(n.next) && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2]) // "thirteen down to nine"
+	heads := n.next != nil && n.next.pause <= comma && (list || span || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere))
 	if it.pause >= stop || n.prev == nil {
 		return heads || n.next != nil && it.colon
 	}

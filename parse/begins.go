@@ -277,11 +277,13 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kQueen):
 		return !needs && !prev.is(kNum) && !prev.any4(kSeen, kBe, kHave, kAdv) && !(it.pause == none && (prev.is(kColour) || r.looks(prev)))
 	case it.is(kMaybe):
-		last := i+1 == len(items) || items[i+1].pause >= stop                                                              // "foulbrood could not be ruled out"
-		trails := i+1 < len(items) && it.pause == none && prev.any(kContent, kCell) && items[i+1].any3(kOn, kPlace, kBars) // "two supersedure cells I reckon on bar five"
+		last := i+1 == len(items) || items[i+1].pause >= stop                                                                                         // "foulbrood could not be ruled out"
+		trails := i+1 < len(items) && it.pause == none && prev.any4(kContent, kCell, kBrood, kWhole) && items[i+1].any4(kOn, kPlace, kBars, kPattern) // "two supersedure cells I reckon on bar five"
 		return !prev.any3(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
+	case it.is(kDo) && prev.is(kSubstance) && it.pause == none && r.objectless(items, i):
+		return false // "1 litre of syrup fed today"
 	case it.is(kDo) && prev.is(kContent) && it.pause == none && r.isWord(it, "left"):
 		return false // "a little brood left on bar eight"
 	case it.is(kDo) && prev.is(kFixture) && it.pause == none:

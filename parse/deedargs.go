@@ -241,6 +241,8 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	d.items = append(d.items, it)
 	text := prev.text
 	switch {
+	case d.do == "inspect" && r.byHive[it.name] != nil && it.name != r.cur.hive:
+		d.hives = []string{it.name} // "I'll look at hive three again"
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
 		d.fromHive = it.name

@@ -70,6 +70,8 @@ func (f *fitting) removeBar() bool {
 		return false
 	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && len(f.bars) > 0:
 		return true // "that bar I took away"
+	case f.isWord(&f.c.items[f.i], "pulled") && !f.wordIn(f.args, "out", "away", "off"):
+		return false // only to look
 	case f.isWord(&f.c.items[f.i], "took", "take", "taken") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
@@ -199,6 +201,8 @@ func (f *fitting) inspect() bool {
 	switch {
 	case f.c.mood == past, f.rule.Form == "done" && f.lastLooked(f.c, f.i):
 		return true
+	case f.wordIn(f.args, "after all"):
+		return false // "I will look at it after all", now
 	case f.nounAfter(kArt):
 		return false // "need a sanity check"
 	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):

@@ -1,6 +1,9 @@
 package parse
 
-import "iter"
+import (
+	"iter"
+	"strings"
+)
 
 // deed is something done or to be done, on its way to the record.
 type deed struct {
@@ -60,6 +63,9 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
 			return k // "moved it back three bars and put two new ones in"
+		}
+		if it.is(kNo) && k > i+1 && strings.HasPrefix(it.text, "there") {
+			return k // "took out bar fifteen, there was no comb on it"
 		}
 		if it.is(kDo) && it.is(kState) && k > i+1 && c.items[k-1].is(kAnd) && r.fixtureBehind(c.items, k) {
 			return k // "put three bars in and reduced the entrance"

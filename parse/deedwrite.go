@@ -241,12 +241,22 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	}
 }
 
+// nextTime: "mark the queen next time" is for no day.
+func (r *reader) nextTime(c *clause) bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kPlan) && strings.HasPrefix(it.text, "next ") {
+			return true
+		}
+	}
+	return false
+}
+
 func (r *reader) dueOn(path string, c *clause, d *deed, why source) {
 	due := d.due
 	if due == nil && c.when != nil && !c.when.ago {
 		due = c.when
 	}
-	if due == nil && c.mood == planned && r.planDay != nil {
+	if due == nil && c.mood == planned && r.planDay != nil && !r.nextTime(c) {
 		due = r.planDay
 	}
 	if due == nil || due.week {

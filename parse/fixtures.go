@@ -1,5 +1,10 @@
 package parse
 
+import (
+	"strconv"
+	"strings"
+)
+
 // fixtures reads entrance, floor, feeder and follower as they were found.
 func (r *reader) fixtures(c *clause) {
 	for i := range c.items {
@@ -68,6 +73,26 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 	// "left the floor open" and "screened floor (open)" stand behind; "open
 	// entrance" before.
 	return -1
+}
+
+// followerNow reads where the follower stands once it was moved: "moved it back one
+// bar, so now it's behind ten".
+func (r *reader) followerNow(c *clause) {
+	if !strings.HasPrefix(r.lastDeed, "actions.move_follower") || r.deedSentence != r.sentenceNo || !c.has(kNow) && !r.wordIn(c.items, "it") {
+		return
+	}
+	for k := 1; k < len(c.items); k++ {
+		it := &c.items[k]
+		if !c.items[k-1].is(kAfter) || !(it.is(kBars) && len(it.bars) == 1 || barNumber(it)) {
+			continue
+		}
+		bar := int(it.n.lo)
+		if it.is(kBars) {
+			bar, it.taken = it.bars[0], true
+		}
+		r.cur.put(r.lastDeed+".to", strconv.Itoa(bar), r.why("follower", "", it))
+		return
+	}
 }
 
 // follower reads the bar that the follower board stands behind, as found.

@@ -81,7 +81,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}); err != nil {
 		return nil, err
 	}
-	l.measures = &measures{numbers: l.numbers}
+	l.measures = &measures{numbers: l.numbers, moreID: l.words.add("more")}
 	for word, unit := range unitNames {
 		id := l.words.add(word)
 		l.measures.units = grown(l.measures.units, id)

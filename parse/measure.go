@@ -45,6 +45,7 @@ func (m measure) kg() (float64, bool) {
 type measures struct {
 	numbers *numbers
 	units   []string // by wordID
+	moreID  wordID
 }
 
 func (m *measures) unit(toks []token, i int) string {
@@ -63,6 +64,9 @@ func (m *measures) of(text string, toks []token, i int, q quantity, j int) (meas
 	}
 	if j == i || q.ordinal || !joined(toks, j) {
 		return measure{}, i
+	}
+	if toks[j].id == m.moreID && joined(toks, j+1) { // "one more kilo"
+		j++
 	}
 	if q.share && m.numbers.is(toks, j, articleWord) { // half a gallon
 		j++

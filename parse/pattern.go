@@ -82,6 +82,7 @@ func (s *scan) patternOfBefore(i int, value string) {
 			return
 		}
 	}
+	f.pattern = value // for "same again"
 	for _, b := range f.bars {
 		r.cur.put(r.barPath(b, r.strings.path(f.what, "pattern")), value, r.why(r.rule(it, kPattern).ID, "", it))
 	}

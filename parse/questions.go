@@ -22,6 +22,7 @@ var questions = [...][]question{
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},
 		{(*reader).fixtures, setOf(kFixture)},
+		{(*reader).followerNow, setOf(kAfter)},
 		{(*reader).stores, setOf(kStores)},
 		{(*reader).plainLeaves, setOf(kLeaf)},
 		{(*reader).temper, setOf(kTemper)},

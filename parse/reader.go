@@ -272,6 +272,11 @@ func dropFillers(items []item) []item {
 				out = append(out, *it)
 				continue
 			}
+			if it.is(kDo) && len(out) > 0 && out[len(out)-1].any4(kPlan, kWill, kTo, kUndone) {
+				it.kinds = it.kinds.without(setOf(kFill)) // "I'll look at hive three", not "look, there she is"
+				out = append(out, *it)
+				continue
+			}
 			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
 				dropped = max(dropped, it.pause)
 				continue

@@ -247,7 +247,7 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	for k >= 0 && items[k].any3(kBar, kNum, kAnd) {
 		k--
 	}
-	if k >= 0 && items[k].is(kFrom) && items[and+1].plural {
+	if items[and+1].plural && items[k+1].is(kBar) && !items[k+1].plural && !(k >= 0 && items[k].is(kDo)) {
 		return false // "cut two out of bar five and bars six and seven have …"
 	}
 	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // scan reads what a clause found on the combs, from left to right.
 type scan struct {
 	r     *reader
@@ -139,6 +141,7 @@ func (s *scan) item(i int) {
 		s.stagedBrood(i)
 	case it.is(kEach):
 		it.used = true
+		s.here = s.here || strings.HasPrefix(it.text, "in ") || strings.HasPrefix(it.text, "on ")
 		s.allOf(i)
 	}
 }
