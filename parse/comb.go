@@ -16,7 +16,7 @@ func (s *scan) combBars(i int) []int {
 			}
 			break
 		}
-		if it.any4(kContent, kCell, kBut, kDo) {
+		if it.any6(kContent, kCell, kBut, kDo, kNo, kThere) {
 			break
 		}
 	}

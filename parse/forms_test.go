@@ -31,10 +31,56 @@ func TestForms(t *testing.T) {
 		{"counts that fall by chance", "Hive 3\n5 frames of bees\n4 frames of brood\n3 frames of honey", "hive=3 contents.brood=yes contents.brood.bars=4 contents.honey=yes contents.honey.bars=3 strength.bars_of_bees=5"},
 		{"names at the heads of lines", "Maple - BIAS, calm.\nRowan - no eggs.", "hive=maple contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes temper.score=4 / hive=rowan contents.eggs=no"},
 		{"bars counted down", "b6-b4 sealed brood", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"a form in two columns", "Hive\tPlum bank\nWeather\tsunny, 19 C\nBar 3\teggs\nTemper\tcalm", "hive=plum bank weather.sky=sunny weather.temp_c=19 bars.3.eggs=yes temper.score=4"},
+		{"a table whose first column names hives", "Hive\tNotes\n4\teggs on bar 2\n5\tno eggs", "hive=4 bars.2.eggs=yes / hive=5 contents.eggs=no"},
+		{"a name of two words behind its label", "Hive: Mill stream, calm\nBar 2: honey", "hive=mill stream temper.score=4 bars.2.honey=yes"},
+		{"a heading of a paragraph", "Olive hive\n\nBrood and stores\nBar 4 is one third full of nectar, bar 5 is bare.", "hive=olive bars.4.nectar=yes bars.4.nectar.cover=0.333 bars.5.comb.size=bare"},
+		{"a word asked for", "Stores? Heavy. Feeder? Empty", "stores.word=heavy feeder=empty"},
+		{"a label's content with shares", "Sealed brood: bar 3 30%, bar 4 80%", "bars.3.capped_brood=yes bars.3.capped_brood.cover=0.3 bars.4.capped_brood=yes bars.4.capped_brood.cover=0.8"},
+		{"a deed of today answered", "Entrance reduced today: yes", "actions.reduce_entrance=yes"},
+		{"a comma for a point", "fed 2,5 litres of syrup; bars 1,5 and 7 honey", "actions.feed=yes actions.feed.amount=2.5 actions.feed.unit=l actions.feed.what=syrup bars.1.honey=yes bars.5.honey=yes bars.7.honey=yes"},
+		{"a size behind a short name", "b8 20 x 15 cm", "bars.8.comb.width_mm=200 bars.8.comb.depth_mm=150"},
+		{"inches behind the word comb", "bar 6 comb 5 inches deep", "bars.6.comb.depth_mm=127"},
+		{"a dash behind a hive's number", "Hive 5 - 27.5 kg on the scale", "hive=5 weight_kg=27.5"},
+		{"a letter for days", "drop board 21 mites / 3 d", "mites.method=drop mites.count=21 mites.days=3"},
+		{"a plus that joins", "4 + 9 eggs", "bars.4.eggs=yes bars.9.eggs=yes"},
+		{"a pattern of one of several", "capped brood on bars 3 to 5 (patchy on 5)", "bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy"},
+		{"a follower without a verb", "follower back two bars, now behind bar 9", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.move_follower.to=9"},
+		{"bars counted up behind one noun", "sealed brood bar 4 5 6.", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
 		{"shorthand for stages", "E b3, L b4, no E b5", "bars.3.eggs=yes bars.4.open_brood=yes bars.5.eggs=no"},
 	} {
 		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {
 			t.Errorf("%s: %q reads\n%s, want\n%s", c.name, c.said, got, sorted(c.want))
+		}
+	}
+}
+
+// TestTellings reads sentences in which something stands between a word and what
+// it belongs to, or looks like what it is not.
+func TestTellings(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"Bars 2 and 3 sealed brood, and eggs on bar 5.", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.5.eggs=yes"},
+		{"eggs on bars 2, 3 and 4, and bars 6 and 7 are honey", "bars.2.eggs=yes bars.3.eggs=yes bars.4.eggs=yes bars.6.honey=yes bars.7.honey=yes"},
+		{"honey on every bar from three to six except four, and four is all pollen", "bars.3.honey=yes bars.5.honey=yes bars.6.honey=yes bars.4.pollen=yes bars.4.pollen.cover=1"},
+		{"eggs on bar two and on bar four", "bars.2.eggs=yes bars.4.eggs=yes"},
+		{"All stages of brood, and the queen on bar 7.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes queen.seen=yes queen.bar=7"},
+		{"The queen, who is unmarked, was on bar 2.", "queen.seen=yes queen.bar=2 queen.marked=no"},
+		{"Saw the queen on 19/4 but not today.", "earlier.queen_seen=yes earlier.queen_seen.on=2026-04-19 queen.seen=no"},
+		{"Last inspected on the 2nd, when we saw eggs.", "earlier.inspected=yes earlier.inspected.on=2026-05-02 earlier.eggs_seen=yes earlier.eggs_seen.on=2026-05-02"},
+		{"Bar 4, which I put in last Saturday, is half drawn, and there's no comb on bar 5.", "bars.4.placed=2026-05-09 bars.4.comb.drawn=0.5 bars.5.comb.size=bare"},
+		{"The follower was then moved to bar 12.", "actions.move_follower=yes actions.move_follower.to=12"},
+		{"Two bars were added.", "actions.add_bar=yes actions.add_bar.count=2"},
+		{"A small colony with a wide doorway can be robbed.", ""},
+		{"It was the first decent day, and honey waits for no man.", ""},
+		{"They ran about like ants.", "temper.runny=yes"},
+		{"A few beetles running about.", "signs.small_hive_beetle=yes"},
+		{"Field visit 2 May. Hive 4: strong.", "hive=4 strength.word=strong"},
+		{"Went back in today. Eggs on bar 3.", "bars.3.eggs=yes"},
+		{"bar four bear with me it's capped honey", "bars.4.capped_honey=yes"},
+		{"we opened the quarry hive to see what was left", "hive=quarry"},
+	} {
+		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {
+			t.Errorf("%q reads\n%s, want\n%s", c.said, got, sorted(c.want))
 		}
 	}
 }
