@@ -10,18 +10,33 @@ import (
 // likelihood linear regression of the means (C. J. Leggetter and P. C.
 // Woodland, "Maximum likelihood linear regression for speaker adaptation of
 // continuous density hidden Markov models", Computer Speech and Language 9,
-// 1995), one transform for each stream.
+// 1995), one transform for each stream; then each mean that was heard often
+// moves on towards what was heard (J.-L. Gauvain and C.-H. Lee, "Maximum a
+// posteriori estimation for multivariate Gaussian mixture observations of Markov
+// chains", IEEE Trans. Speech and Audio Processing 2(2), 1994).
 
 // speech is what is known of a voice: for each Gaussian, how many frames it
-// accounts for and the sum of these.
+// accounts for and the sum of these, as the recogniser hears that speaker.
 type speech struct {
-	Frames []float32 // by Gaussian
-	Sums   []float32 // of each dims
+	Speaker speaker
+	Frames  []float32 // by Gaussian
+	Sums    []float32 // of each dims
+
+	Words    float64 // how many were heard, clear or not
+	Sureness float64 // sum of their posteriors
+}
+
+// clarity is the mean posterior of the words heard; 1 where there are none.
+func (s *speech) clarity() float64 {
+	if s.Words == 0 {
+		return 1
+	}
+	return s.Sureness / s.Words
 }
 
 func newSpeech(a *acoustics) *speech {
 	n := a.means.count()
-	return &speech{Frames: make([]float32, n), Sums: make([]float32, n*dims)}
+	return &speech{Speaker: plainSpeaker, Frames: make([]float32, n), Sums: make([]float32, n*dims)}
 }
 
 // empty reports whether nothing is known.
@@ -197,8 +212,19 @@ func (a *acoustics) adapted(s *speech) *gaussians {
 			}
 		}
 	}
+	for i, n := range s.Frames {
+		for j, m := range out.vector(i) {
+			out.vector(i)[j] += (s.Sums[i*dims+j] - n*m) / (n + ownWeight)
+		}
+	}
 	return out
 }
+
+// ownWeight is how many frames of a Gaussian the transformed mean counts for
+// against those heard. Chosen by trial on two notes by three formant voices that
+// are not the bench's notes (573 words): 192 errors without, 155 with 20, 166
+// with 8, 171 with 3.
+const ownWeight = 20
 
 // prior is how many frames the unchanged mean counts for, so that little speech
 // changes little.

@@ -22,11 +22,12 @@ type Model struct {
 	Acoustic   string // folder
 	Language   string // file
 	Dictionary string // file
+	British    string // file: a dictionary with British ways to say the words beside the others; none where empty
 	Key        string // changes with what it was built from
 }
 
 // modelVersion is raised when the same inputs give another model.
-const modelVersion = "4"
+const modelVersion = "5"
 
 // tradeShare is the share of the trade in the mixture.
 const tradeShare = 0.75
@@ -90,8 +91,9 @@ func BuildModel(ctx context.Context, stock Model, o ModelOptions) (Model, error)
 		return Model{}, err
 	}
 	dir := filepath.Join(o.Dir, "model-"+key[:16])
-	m := Model{Acoustic: stock.Acoustic, Language: filepath.Join(dir, "language.arpa"), Dictionary: filepath.Join(dir, "words.dict"), Key: key}
-	if isFile(m.Language) && isFile(m.Dictionary) {
+	m := Model{Acoustic: stock.Acoustic, Language: filepath.Join(dir, "language.arpa"), Dictionary: filepath.Join(dir, "words.dict"),
+		British: filepath.Join(dir, "british.dict"), Key: key}
+	if isFile(m.Language) && isFile(m.Dictionary) && isFile(m.British) {
 		return m, nil
 	}
 	if err := o.build(ctx, stock, dir); err != nil {
@@ -179,8 +181,10 @@ func (o *ModelOptions) build(ctx context.Context, stock Model, dir string) error
 	if err := writeFile(filepath.Join(tmp, "language.arpa"), lm.write); err != nil {
 		return err
 	}
-	if err := writeFile(filepath.Join(tmp, "words.dict"), func(w io.Writer) error { return writeDictionary(w, words, dict) }); err != nil {
-		return err
+	for name, d := range map[string]dictionary{"words.dict": dict, "british.dict": dict.british(words[2:])} {
+		if err := writeFile(filepath.Join(tmp, name), func(w io.Writer) error { return writeDictionary(w, words, d) }); err != nil {
+			return err
+		}
 	}
 	return os.Rename(tmp, dir)
 }

@@ -237,6 +237,10 @@ func TestBuiltModelIsKept(t *testing.T) {
 			t.Errorf("the dictionary lacks %q", want)
 		}
 	}
+	british, err := os.ReadFile(m.British)
+	if err != nil || !strings.Contains(string(british), "\nbar B AA R\nbar(2) B AA\n") || strings.Contains(string(words), "bar(2)") {
+		t.Errorf("the British ways to say words: %v", err)
+	}
 	before, err := os.Stat(m.Language)
 	if err != nil {
 		t.Fatal(err)

@@ -33,6 +33,7 @@ type Sphinx struct {
 
 	means string // file of the acoustic model's means as they are for a voice, "" for the model's own
 	voice string // names these
+	who   speaker
 }
 
 // sphinxPrograms are the programs in the order of preference.
@@ -42,7 +43,7 @@ var sphinxPrograms = []string{"pocketsphinx_batch", "pocketsphinx", "pocketsphin
 func NewSphinx(model Model) (*Sphinx, error) {
 	for _, name := range sphinxPrograms {
 		if path, err := exec.LookPath(name); err == nil {
-			return &Sphinx{Program: path, Model: model}, nil
+			return &Sphinx{Program: path, Model: model, who: plainSpeaker}, nil
 		}
 	}
 	return nil, ErrNoRecogniser
@@ -50,7 +51,7 @@ func NewSphinx(model Model) (*Sphinx, error) {
 
 // Key names program, model and settings.
 func (s *Sphinx) Key() string {
-	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " noise removed under ", noisyBelow, " voice ", s.voice)
+	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " noise removed under ", noisyBelow, " voice ", s.voice, s.who)
 }
 
 // noisyBelow is the level of speech over noise, in decibels, under which noise
@@ -70,11 +71,22 @@ func (s *Sphinx) settings(part Part) []string {
 	if part.OverNoise < noisyBelow {
 		remove = "yes"
 	}
-	args := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.Model.Dictionary, "-remove_noise", remove}
+	args := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.dictionary(), "-remove_noise", remove}
+	if s.who.Warp > 0 && s.who.Warp != 1 {
+		args = append(args, "-warp_type", "inverse_linear", "-warp_params", fmt.Sprintf("%.2f", s.who.Warp))
+	}
 	if s.means != "" {
 		args = append(args, "-mean", s.means)
 	}
 	return args
+}
+
+// dictionary is the file for the speaker's accent.
+func (s *Sphinx) dictionary() string {
+	if s.who.British && s.Model.British != "" {
+		return s.Model.British
+	}
+	return s.Model.Dictionary
 }
 
 // Recognise runs PocketSphinx on one part.
@@ -86,7 +98,7 @@ func (s *Sphinx) Recognise(ctx context.Context, part Part) ([]Word, error) {
 	case "pocketsphinx_continuous":
 		return s.continuous(ctx, part, s.limit(part), append(args, "-remove_silence", "no"))
 	}
-	return s.batch(ctx, part, s.limit(part), append(args, "-remove_silence", "no"))
+	return s.batch(ctx, part, s.limit(part), args)
 }
 
 // form is the name of the program, by which its arguments are told.
@@ -102,27 +114,37 @@ func (s *Sphinx) limit(part Part) time.Duration {
 // batch uses the control file form, which writes word times and posteriors as
 // CTM: name, channel, start, length, word, posterior.
 func (s *Sphinx) batch(ctx context.Context, part Part, limit time.Duration, args []string) ([]Word, error) {
+	text, err := s.written(ctx, part, limit, args, "-ctm")
+	if err != nil {
+		return nil, err
+	}
+	return parseCTM(text)
+}
+
+// written gives what the control file form writes into the file that an option
+// names.
+func (s *Sphinx) written(ctx context.Context, part Part, limit time.Duration, args []string, option string) (string, error) {
 	dir, err := os.MkdirTemp("", "barwise-part-")
 	if err != nil {
-		return nil, err
+		return "", err
 	}
 	defer os.RemoveAll(dir)
-	ctl, ctm := filepath.Join(dir, "ctl"), filepath.Join(dir, "ctm")
+	ctl, result := filepath.Join(dir, "ctl"), filepath.Join(dir, "result")
 	name := strings.TrimSuffix(filepath.Base(part.File), ".wav")
 	if err := os.WriteFile(ctl, []byte(name+"\n"), 0o600); err != nil {
-		return nil, err
+		return "", err
 	}
-	args = append(args, "-adcin", "yes", "-adchdr", "44", "-cepdir", filepath.Dir(part.File), "-cepext", ".wav",
-		"-ctl", ctl, "-ctm", ctm, "-cmn", "batch")
+	args = append(args, "-remove_silence", "no", "-adcin", "yes", "-adchdr", "44", "-cepdir", filepath.Dir(part.File), "-cepext", ".wav",
+		"-ctl", ctl, option, result, "-cmn", "batch")
 	var out tail
 	if err := (command{path: s.Program, args: args, limit: limit}).run(ctx, &out); err != nil {
-		return nil, err
+		return "", err
 	}
-	text, err := os.ReadFile(ctm)
+	text, err := os.ReadFile(result)
 	if err != nil {
-		return nil, fmt.Errorf("%s wrote no result: %w", s.Program, err)
+		return "", fmt.Errorf("%s wrote no result: %w", s.Program, err)
 	}
-	return parseCTM(string(text))
+	return string(text), nil
 }
 
 // parseCTM reads words from a CTM file.
