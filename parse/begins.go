@@ -68,6 +68,13 @@ func (r *reader) signAhead(items []item, i int) bool {
 	return false
 }
 
+// barsAtHead reports whether the phrase before the last comma begins with bars.
+func barsAtHead(items []item, i int) bool {
+	for i--; i > 0 && items[i].pause < comma; i-- {
+	}
+	return i >= 0 && items[i].is(kBars)
+}
+
 // comesIn: "and lime nectar is coming in".
 func (r *reader) comesIn(items []item, i int) bool {
 	if i > 1 && items[i-2].any(kPlant, kColour) {
@@ -282,6 +289,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any3(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true
+	case it.is(kDo) && it.pause == comma && r.objectless(items, i) && prev.any(kContent, kComb) && r.takesBars(r.rule(it, kDo).Value) && barsAtHead(items, i):
+		return false // "12 empty comb, removed"
 	case it.is(kDo) && prev.is(kSubstance) && it.pause == none && r.objectless(items, i):
 		return false // "1 litre of syrup fed today"
 	case it.is(kDo) && prev.is(kContent) && it.pause == none && r.isWord(it, "left"):

@@ -385,8 +385,14 @@ func (r *reader) substanceIn(args []item, family string) *rule {
 
 // fixtureDeed: opened, closed or reduced, of the entrance or the floor.
 func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
-	if len(args) > 0 && r.isWord(&args[0], "it") && (r.lastFixture == "entrance" || r.lastFixture == "floor" && d.do != "reduce") {
-		d.do += "_" + r.lastFixture // "the entrance was reduced so I opened it"
+	last := r.lastFixture
+	for k := range c.items[:i] {
+		if c.items[k].is(kFixture) {
+			last = r.value(&c.items[k], kFixture)
+		}
+	}
+	if len(args) > 0 && r.isWord(&args[0], "it") && (last == "entrance" || last == "floor" && d.do != "reduce") {
+		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}
 	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {

@@ -178,6 +178,9 @@ func (r *reader) moreFood(c *clause) {
 	}
 	for i := range c.items {
 		d := r.helping(c, i, do, kOf)
+		if d == nil && list != "earlier" {
+			d = r.oneMore(c, i, do)
+		}
 		if d == nil {
 			continue
 		}
@@ -196,6 +199,18 @@ func (r *reader) moreFood(c *clause) {
 			r.earlierDeed(c, d)
 		}
 	}
+}
+
+// oneMore is the deed that "and a pollen patty" adds; nil for none.
+func (r *reader) oneMore(c *clause, i int, do string) *deed {
+	if i+2 >= len(c.items) || !c.items[i].is(kAnd) || !c.items[i+1].is(kArt) || !c.items[i+2].is(kSubstance) || c.items[i+2].used || r.deedSentence != r.sentenceNo {
+		return nil
+	}
+	it := &c.items[i+2]
+	if r.rule(it, kSubstance).Value != do {
+		return nil
+	}
+	return r.newDeed(deed{do: do, at: i, items: r.these(it), rule: r.rule(it, kSubstance).ID, what: r.substance(it)})
 }
 
 // dated gives a helping the day that follows it: "a quart on Monday and a quart

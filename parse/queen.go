@@ -66,7 +66,7 @@ func (r *reader) queen(c *clause) {
 		return
 	case unseen >= 0 || r.queenDenied(c, noun):
 		r.notSeen(c, noun, unseen)
-	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun)) || r.shePlaced(c):
+	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun) || r.alsoHer(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
 }
@@ -240,6 +240,12 @@ func (r *reader) onBars(c *clause, noun int) bool {
 	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && ends
 }
 
+// alsoHer: "comb 4 eggs and queen, unmarked".
+func (r *reader) alsoHer(c *clause, noun int) bool {
+	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
+	return noun == 1 && c.items[0].is(kAnd) && ends && r.headedBars && r.sameSentence && len(r.bars) == 1
+}
+
 func (r *reader) closesHere(c *clause, k int) bool {
 	return k+1 >= len(c.items) || c.items[k+1].pause >= comma
 }
@@ -351,7 +357,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && r.sameSentence || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.wordIn(c.items, "on it")) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}

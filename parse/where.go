@@ -412,6 +412,7 @@ func (s *scan) settle(waiting []*finding) {
 		case f.class == ofSign && s.aboutHive(f):
 		case s.headed:
 			f.bars = r.bars
+		case !f.present && f.class == ofComb && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs"
 		case !f.present && f.class == ofCells && !r.headedBars && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
@@ -431,6 +432,11 @@ func (s *scan) settle(waiting []*finding) {
 		}
 		f.located = true
 	}
+}
+
+// onlyHers reports whether the bar in hand was named for the queen alone.
+func (r *reader) onlyHers() bool {
+	return !r.headedBars && len(r.bars) == 1 && r.queenSentence == r.sentenceNo && len(r.saidOf[r.bars[0]]) == 0
 }
 
 // aboutHive reports whether a sign is one of the hive, whatever bar is in hand:
