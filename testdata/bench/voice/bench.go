@@ -90,6 +90,12 @@ func (b *bench) learn(ctx context.Context, model voice.Model, notes []note) erro
 	return nil
 }
 
+// measured is what was counted of some recordings.
+type measured struct {
+	words  voice.WordErrors
+	leaves leafCount
+}
+
 // plain is a recogniser that is not fitted to voices.
 type plain struct{ voice.Recogniser }
 
@@ -104,9 +110,8 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 	if name == "stock" {
 		rec = plain{sphinx}
 	}
-	var total voice.WordErrors
-	var leaves leafCount
-	byVoice := map[string]*voice.WordErrors{}
+	var total measured
+	byVoice := map[string]*measured{}
 	confusions := map[voice.Confusion]int{}
 	seconds, wall, cpu := 0.0, time.Duration(0), childCPU()
 	for i, s := range b.spoken {
@@ -134,12 +139,13 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 		wall += time.Since(start)
 		seconds += heard.Seconds
 		e, wrong := voice.CompareWords(s.note.text, heard.Text)
-		total.Add(e)
-		leaves.score(b.parser, s.note, heard.Text)
 		if byVoice[s.voice] == nil {
-			byVoice[s.voice] = &voice.WordErrors{}
+			byVoice[s.voice] = &measured{}
 		}
-		byVoice[s.voice].Add(e)
+		for _, m := range []*measured{&total, byVoice[s.voice]} {
+			m.words.Add(e)
+			m.leaves.score(b.parser, s.note, heard.Text)
+		}
 		for _, c := range wrong {
 			confusions[c]++
 		}
@@ -151,14 +157,15 @@ func (b *bench) measure(ctx context.Context, name string, model voice.Model, con
 		}
 	}
 	cpu = childCPU() - cpu
+	words, leaves := total.words, total.leaves
 	fmt.Printf("%-5s %-5s  word error rate %.3f  (%d of %d words; sub %d, del %d, ins %d)  %.0f s of sound, %.2f x real time on the clock, %.2f of one core\n",
-		name, condition, total.Rate(), total.Substituted+total.Deleted+total.Inserted, total.Words,
-		total.Substituted, total.Deleted, total.Inserted, seconds, wall.Seconds()/seconds, cpu.Seconds()/seconds)
+		name, condition, words.Rate(), words.Substituted+words.Deleted+words.Inserted, words.Words,
+		words.Substituted, words.Deleted, words.Inserted, seconds, wall.Seconds()/seconds, cpu.Seconds()/seconds)
 	fmt.Printf("    leaves: F1 %.3f (precision %.3f, recall %.3f; %d right, %d made up, %d missed)\n",
 		leaves.f1(), leaves.precision(), leaves.recall(), leaves.right, leaves.madeUp, leaves.missed)
 	for _, s := range b.speakers {
-		if e := byVoice[s.name]; e != nil {
-			fmt.Printf("    %-15s %.3f of %d\n", s.name, e.Rate(), e.Words)
+		if m := byVoice[s.name]; m != nil {
+			fmt.Printf("    %-15s %.3f of %d words, leaves F1 %.3f\n", s.name, m.words.Rate(), m.words.Words, m.leaves.f1())
 		}
 	}
 	fmt.Println("    most often:", commonest(confusions, 14))
