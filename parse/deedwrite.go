@@ -148,14 +148,27 @@ func (r *reader) bothFixtures(list string, c *clause, d *deed) {
 func (r *reader) paint(c *clause, d *deed) {
 	for k := d.at; k < len(c.items) && k <= d.at+5; k++ {
 		it := &c.items[k]
-		for colour := range markColours {
-			if r.value(it, kColour) == colour || k == d.at && strings.Contains(it.text, " "+colour+" ") {
-				it.used = true
-				r.setAfter("queen.colour", colour, r.why(d.rule, c.cue, it))
-				return
-			}
+		colour := r.value(it, kColour)
+		if k == d.at {
+			colour = colourWithin(it.text)
+		}
+		if markColours[colour] {
+			it.used = true
+			r.setAfter("queen.colour", colour, r.why(d.rule, c.cue, it))
+			return
 		}
 	}
+}
+
+// colourWithin is the colour of a mark that a way of saying names, as in "put a
+// white spot on her"; "" for none.
+func colourWithin(text string) string {
+	for word := range strings.FieldsSeq(text) {
+		if markColours[word] {
+			return word
+		}
+	}
+	return ""
 }
 
 // repeated: the same deed told twice is one; two that differ are two.

@@ -157,7 +157,7 @@ func (s *scan) lastFound(i int) *finding {
 		if it.is(kBars) && !it.taken && s.headed {
 			return nil
 		}
-		if it.any3(kBut, kDo, kQueen) {
+		if it.any(kBut, kQueen) || it.is(kDo) && !it.is(kStage) { // "brood, closed and without gaps"
 			return nil
 		}
 	}
