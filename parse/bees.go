@@ -122,7 +122,7 @@ func (r *reader) strength(c *clause) {
 		if rule.Value == "moderate" && it.any3(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
-		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) {
+		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) || r.wordIn(c.items[:i], "never") {
 			continue
 		}
 		r.leaf("strength.word", rule.Value, rule.ID, "", c.doubt, it)

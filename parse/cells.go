@@ -64,13 +64,13 @@ func (s *scan) cell(i int) {
 	case it.is(kCell):
 		s.cellNoun(i)
 	case it.is(kCellKind):
+		if prev := s.at(i - 1); prev != nil && r.isWord(prev, "to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
+			return // "whether they mean to swarm"
+		}
 		if last := s.lastCell(i); last != nil && (s.cellAhead(i) < 0 || s.r.isWord(s.at(s.cellAhead(i)), "ones")) {
 			last.kind = r.value(it, kCellKind)
 			last.items = append(last.items, it)
 			return
-		}
-		if prev := s.at(i - 1); prev != nil && r.isWord(prev, "to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
-			return // "whether they mean to swarm"
 		}
 		if s.cellAhead(i) < 0 && r.kindOfBefore(it) {
 			return

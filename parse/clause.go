@@ -237,6 +237,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 		if carried == past && (it.is(kNow) || it.is(kDate) && it.day.today) {
 			return true
 		}
+		if carried == unasked && it.is(kDate) && it.day.today && r.hasDeed(c) && first.is(kAnd) {
+			return true // "what you taught me, and made the split this morning"
+		}
 		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
 			return true
 		}

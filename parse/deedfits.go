@@ -425,7 +425,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	text := c.items[i].text
-	if strings.Contains(text, "entrance") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
+	if strings.Contains(text, "entrance") || strings.Contains(text, "the door") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
 		d.do += "_entrance"
 		return true
 	}

@@ -29,6 +29,9 @@ func (s *scan) bar(i int) {
 	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
 		head = false // "eggs b5", "drone brood bar nine."
 	}
+	if !head && i > 1 && s.at(i-1).is(kOf) && s.at(i-2).is(kBar) && it.pause == none {
+		head = len(waiting) > 0 && s.pausedBetween(waiting[len(waiting)-1].at, i) // "beetles everywhere, and the comb of bar 2 …"
+	}
 	if !head {
 		bars := it.bars
 		if s.thereToo(i) {
