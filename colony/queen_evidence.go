@@ -13,7 +13,7 @@ type QueenState string
 // inspection, not of today.
 const (
 	Laying        QueenState = "laying"
-	QueenThere    QueenState = "queen there, eggs not seen"
+	QueenThere    QueenState = "queen there"
 	WasLaying     QueenState = "was laying"
 	NoSign        QueenState = "no sign of a queen"
 	RaisingQueen  QueenState = "raising a queen"

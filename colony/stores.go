@@ -1,6 +1,9 @@
 package colony
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // What a dm² of comb face holds, one side.
 var (
@@ -114,13 +117,11 @@ func weeksOfFood(f Food, use Constant) Estimate {
 		[]Input{{"honey", f.Honey.Range.String(), shortDay(f.AsOf)}}, use)
 }
 
+// namesOf lists the names, with semicolons since some hold a comma.
 func namesOf[T any](list []T, name func(T) string) string {
-	out := ""
-	for i, v := range list {
-		if i > 0 {
-			out += ", "
-		}
-		out += name(v)
+	var names []string
+	for _, v := range list {
+		names = append(names, name(v))
 	}
-	return out
+	return strings.Join(names, "; ")
 }
