@@ -293,6 +293,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "12 empty comb, removed"
 	case it.is(kDo) && prev.is(kSubstance) && it.pause == none && r.objectless(items, i):
 		return false // "1 litre of syrup fed today"
+	case it.is(kDo) && prev.is(kContent) && it.pause == none && i > 2 && items[i-2].is(kOf) && items[i-3].is(kBar):
+		return false // "two bars of honey taken"
 	case it.is(kDo) && prev.is(kContent) && it.pause == none && r.isWord(it, "left"):
 		return false // "a little brood left on bar eight"
 	case it.is(kDo) && prev.is(kFixture) && it.pause == none:

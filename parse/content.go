@@ -9,8 +9,8 @@ func (s *scan) empty(i int) bool {
 	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) {
 		return false
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kContent, kCell) {
-		return false
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {
+		return false // "two empty bars"
 	}
 	bars := s.combBars(i)
 	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {

@@ -60,6 +60,9 @@ func (f *fitting) barsDone() bool {
 
 func (f *fitting) removeBar() bool {
 	switch {
+	case f.honeyTaken():
+		f.d.do = "harvest"
+		return true
 	case f.has(kCell), f.has(kStage) && f.cellTalk:
 		f.d.do = "cut_cells"
 		return true
@@ -77,6 +80,28 @@ func (f *fitting) removeBar() bool {
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo()
+}
+
+// honeyTaken: "two more bars of honey taken".
+func (f *fitting) honeyTaken() bool {
+	n := len(f.pre)
+	if n < 3 || f.c.items[f.i].pause > none || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
+		return false
+	}
+	if v := f.value(&f.pre[n-1], kContent); v != "honey" && v != "capped_honey" {
+		return false
+	}
+	f.pre[n-1].used = true
+	k := n - 4
+	if k > 0 && f.isWord(&f.pre[k], "more") {
+		k--
+	}
+	if k >= 0 && f.pre[k].is(kNum) {
+		count := f.pre[k].n
+		f.d.count = &count
+		f.pre[k].used = true
+	}
+	return true
 }
 
 // weighs: "took bar 11 for the kitchen, 3 lb" tells of honey.

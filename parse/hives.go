@@ -77,6 +77,11 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 	return item{}, 0, i
 }
 
+// numberedColony: "Number two: …" in a note that speaks of hives.
+func (r *reader) numberedColony(items []item, i int) bool {
+	return items[i].text == "number" && items[i].pause >= stop && i+2 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none && (items[i+1].colon || items[i+2].is(kBe))
+}
+
 func (r *reader) asHive(ref item, name string) item {
 	ref.kinds = kinds{}
 	ref.kinds.add(kName)

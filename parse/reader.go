@@ -15,12 +15,13 @@ type reader struct {
 	text  string
 	today colony.Date // of the inspection
 
-	all    []*builder // inspections in the order their hives were named
-	byHive map[string]*builder
-	cur    *builder
-	pre    []entry         // weather said before the first hive, which holds for each
-	named  bool            // a hive has been named
-	names  map[string]bool // proper names that the note uses for hives
+	all           []*builder // inspections in the order their hives were named
+	byHive        map[string]*builder
+	cur           *builder
+	pre           []entry         // weather said before the first hive, which holds for each
+	named         bool            // a hive has been named
+	severalSpoken bool            // the note speaks of hives, not of one
+	names         map[string]bool // proper names that the note uses for hives
 
 	bars       []int // the bars in hand
 	step       int   // direction of travel, +1 or -1
@@ -168,6 +169,7 @@ func (r *reader) read() {
 		}
 		if top == 0 {
 			r.names = r.properNames(r.toks)
+			r.severalSpoken = slices.ContainsFunc(r.toks, func(t token) bool { return t.id == r.hivesID || t.id == r.coloniesID })
 		}
 		for _, row := range r.rows {
 			r.line(r.toks[row.from:row.to], row.first)

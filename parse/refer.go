@@ -26,6 +26,12 @@ func (r *reader) refer(items []item) []item {
 			i = next
 			continue
 		}
+		if r.severalSpoken && r.numberedColony(items, i) {
+			ref := r.merged(items, i, i+2, nil)
+			out = append(out, r.asHive(ref, formatNumber(items[i+1].n.lo)))
+			i += 2
+			continue
+		}
 		if items[i].is(kHive) {
 			if it, back, next := r.hiveRef(items, i, out); next > i {
 				out = append(out[:len(out)-back], it)

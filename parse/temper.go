@@ -25,6 +25,9 @@ func (r *reader) temper(c *clause) {
 		if text == "hot" && r.dayBefore(c, i) {
 			continue
 		}
+		if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
+			continue // "didn't bother hunting for her"
+		}
 		if i > 0 && r.isWord(&c.items[i-1], "something") {
 			continue // "bearding something awful"
 		}

@@ -426,7 +426,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == thisLine && r.sameSentence:
 			f.bars = r.bars
-		case r.inHand == thisLine && f.present && !s.speaksOfColony() && (r.headedBars || !s.thereIs()):
+		case r.inHand == thisLine && f.present && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the sentence before")
 		case r.inHand == thisText && s.leansBack():
