@@ -145,6 +145,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	if i > 0 && r.isWord(&c.items[i-1], "too") {
 		return false
 	}
+	if i > 0 && c.items[i-1].is(kArt) && i+1 < len(c.items) && c.items[i+1].is(kHive) && c.items[i+1].pause == none {
+		return false // "the big hive by the gate"
+	}
 	if r.plainlyColony(c, i) {
 		return true
 	}

@@ -223,6 +223,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if carried == past && first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have") {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
+	if carried == past && first.is(kPron) && len(c.items) > 1 && r.isWord(first, "it", "they") && r.isWord(&c.items[1], "is", "'s", "are", "'re") {
+		return true // "put it in two weeks ago, it is about two thirds drawn"
+	}
 	if carried == past && nowThere(c.items) {
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
 	}

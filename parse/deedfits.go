@@ -63,7 +63,7 @@ func (f *fitting) removeBar() bool {
 	case f.honeyTaken():
 		f.d.do = "harvest"
 		return true
-	case f.has(kCell), f.has(kStage) && f.cellTalk:
+	case f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
 	case f.honeyBars(f.args), f.has(kBars) && weighs(f.args):
@@ -85,7 +85,7 @@ func (f *fitting) removeBar() bool {
 // honeyTaken: "two more bars of honey taken".
 func (f *fitting) honeyTaken() bool {
 	n := len(f.pre)
-	if n < 3 || f.c.items[f.i].pause > none || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
+	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.isWord(&f.c.items[f.i], "took") || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
 		return false
 	}
 	if v := f.value(&f.pre[n-1], kContent); v != "honey" && v != "capped_honey" {
@@ -135,7 +135,7 @@ func (f *fitting) moveBar() bool {
 }
 
 func (f *fitting) harvest() bool {
-	return f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
+	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
 		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
 
@@ -198,7 +198,7 @@ func (f *fitting) cutCells() bool {
 		return true // "cut out the four on bar six"
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
-	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "all three", "all four", "both", "all two", "all five")
+	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five")
 }
 
 func (f *fitting) straighten() bool { return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) }

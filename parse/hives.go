@@ -147,7 +147,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
-	if r.names[name] {
+	if r.names[name] || next.pause == none && r.isWord(next, "north", "south", "east", "west") {
 		return name, true
 	}
 	return "", false
@@ -207,5 +207,8 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true
 	}
 	prev := &before[k-1]
+	if before[k].capital && !prev.capital && prev.is(kWord) {
+		return true // "looked through Nursery hive"
+	}
 	return prev.any(kDate, kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
 }

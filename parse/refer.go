@@ -174,8 +174,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		closing := false
 		except := false
 		switch {
-		case sep.pause > comma:
-			return bars, j
+		case sep.pause > comma, closed && !excepted && sep.pause == comma && barNumber(sep):
+			return bars, j // "nectar on 8 and 9, 10 half built"
 		case sep.is(kBut) && r.exceptAt(sep):
 			k, except = j+1, true
 			if k < len(items) && items[k].is(kBar) {
