@@ -7,7 +7,7 @@ var (
 	// joiners begin a statement that goes on behind them.
 	joiners = setOf(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow)
 	// openers are what a statement can open with; [reader.opens] says when.
-	openers = setOf(kThere, kNo, kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
+	openers = setOf(kContent, kThere, kNo, kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
 	// incomplete words need more behind them, which so opens nothing.
 	incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
 	// turns are what a clause can begin with whether or not it opens a statement.
@@ -55,13 +55,14 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
 }
 
-// signAhead reports whether "there are" and no more stand before a sign.
+// signAhead reports whether "there are" and no more stand before a sign or queen
+// cells.
 func (r *reader) signAhead(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
-		if items[k].is(kSign) {
+		if items[k].any(kSign, kCell) {
 			return true
 		}
-		if !items[k].any6(kBe, kArt, kNum, kAmount, kNo, kAdv) {
+		if !items[k].any(kBe, kArt, kNum, kAmount, kNo, kAdv, kStage, kCellKind) {
 			return false
 		}
 	}
@@ -307,6 +308,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true // "capped brood on bar three stores are low"
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
 		return !needs && it.pause > none
+	case it.is(kContent): // "I'll treat next week with thymol brood's on bars three to seven"
+		return it.pause == none && prev.any(kSubstance, kDate) && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kOn, kBars) && r.deedSince(items, i)
 	}
 	return false
 }

@@ -191,6 +191,8 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		s.before = modifiers{}
 	case next != nil && next.is(kMeasure):
 		return false // "built down 13 cm"
+	case s.sizedBehind(i):
+		return false // "just built a small comb"
 	case next != nil && next.is(kNum) && next.n.share && next.pause == none && alone && !s.fullLeadsOn(i+1):
 		v = next.n.lo
 		items = append(items, next)
@@ -213,6 +215,16 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 	s.combSpoken = true
 	s.touch()
 	return true
+}
+
+// sizedBehind reports whether a comb of some size is what was built.
+func (s *scan) sizedBehind(i int) bool {
+	k := i + 1
+	if art := s.at(k); art != nil && art.is(kArt) && art.pause == none {
+		k++
+	}
+	it := s.at(k)
+	return it != nil && it.pause == none && strings.HasPrefix(s.r.value(it, kComb), "size=")
 }
 
 // length reads the size of a comb: "six by four inches" is width by depth; a

@@ -15,7 +15,7 @@ func (s *scan) pattern(i int) {
 	if next := s.at(i + 1); next != nil && next.is(kBrood) && next.pause == none {
 		return // "solid laying pattern" is read with its noun
 	}
-	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) {
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) && !(i > 0 && s.r.isWord(s.at(i-1), "looks", "look", "looked", "looking") && len(s.found) > 0) {
 		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
 			s.before.pattern, s.before.at = value, i
 			s.before.items = append(s.before.items, it)

@@ -65,6 +65,9 @@ func (s *scan) contentAhead(i int) bool {
 // else one side.
 func (s *scan) otherSide(i int) {
 	it := s.at(i)
+	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && s.r.isWord(next, "way", "day", "one", "hive") {
+		return // "the other way round"
+	}
 	it.used = true
 	side := "one"
 	for k := len(s.found) - 1; k >= 0; k-- {

@@ -416,7 +416,7 @@ func (s *scan) settle(waiting []*finding) {
 		case s.headed:
 			f.bars = r.bars
 		case !f.present && f.class == ofComb && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs"
-		case !f.present && f.class == ofCells && !r.headedBars && !s.here: // "sealed brood on bars six to eight, no queen cells"
+		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
 			if s.here || !hiveSigns[f.what] && s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
