@@ -7,7 +7,7 @@ var (
 	// joiners begin a statement that goes on behind them.
 	joiners = setOf(kAnd, kBut, kThen, kIf, kAsk, kMaybe, kSay, kUnsure, kPast, kNow)
 	// openers are what a statement can open with; [reader.opens] says when.
-	openers = setOf(kContent, kThere, kNo, kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
+	openers = setOf(kDate, kBrood, kContent, kThere, kNo, kAsk, kUndone, kLeaf, kYes, kOn, kDo, kSeen, kPlan, kWill, kMaybe, kIf, kUnsure, kSay, kTheirs, kPron, kShe, kQueen, kBees, kFixture, kStores)
 	// incomplete words need more behind them, which so opens nothing.
 	incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
 	// turns are what a clause can begin with whether or not it opens a statement.
@@ -18,7 +18,8 @@ var (
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	if it.pause == none && !it.anyOf(turns) {
-		return it.anyOf(openers) && !prev.anyOf(joiners) && r.opens(items, i, prev)
+		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].is(kOn) // "closed it for now remind me to open it"
+		return it.anyOf(openers) && (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 	}
 	switch {
 	case it.pause >= colon:
@@ -308,6 +309,10 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true // "capped brood on bar three stores are low"
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
 		return !needs && it.pause > none
+	case it.is(kDate): // "bees are quiet in ten days we will check again"
+		return it.pause == none && it.day.ahead && i+2 < len(items) && items[i+1].is(kPron) && items[i+2].any(kWill, kPlan) && !prev.any(kPlan, kDo)
+	case it.is(kBrood):
+		return it.pause == none && prev.any(kSubstance, kDate)
 	case it.is(kContent): // "I'll treat next week with thymol brood's on bars three to seven"
 		return it.pause == none && prev.any(kSubstance, kDate) && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kOn, kBars) && r.deedSince(items, i)
 	}

@@ -246,7 +246,7 @@ func (r *reader) resets(c *clause, carried mood) bool {
 		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
 			return true
 		}
-		if carried == planned && (it.any4(kContent, kTemper, kSign, kQueen) && !r.hasDeed(c)) {
+		if carried == planned && (it.any5(kContent, kTemper, kSign, kQueen, kBrood) && !r.hasDeed(c)) {
 			return true
 		}
 	}

@@ -64,6 +64,9 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
 			return k // "moved it back three bars and put two new ones in"
 		}
+		if it.is(kDo) && k == i+1 && strings.HasPrefix(c.items[i].text, "made ") && r.rule(it, kDo).Form == "done" {
+			return k // "made the split moved bars seven and nine"
+		}
 		if it.is(kNo) && k > i+1 && strings.HasPrefix(it.text, "there") {
 			return k // "took out bar fifteen, there was no comb on it"
 		}

@@ -156,8 +156,8 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 // nameBefore reads the name in "orchard hive", "the lime tree hive": up to
 // three words behind an article, a preposition or the start.
 func (r *reader) nameBefore(before []item, hive *item) (string, int) {
-	if hive.pause > none {
-		return "", 0
+	if hive.pause > none || strings.Contains(hive.text, "the ") || strings.HasPrefix(hive.text, "this ") {
+		return "", 0 // "on the scale the hive has …"
 	}
 	var words []string
 	back := 0

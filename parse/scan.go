@@ -223,7 +223,7 @@ func (s *scan) finish() {
 		if f.class == ofComb {
 			r.lastContent = f
 		}
-		if f.class == ofSign && f.present && !f.hasCount {
+		if f.class == ofSign && f.present && !f.hasCount && !offComb[f.what] {
 			r.lastSign = f.what
 		}
 		if f.class == ofCells && f.present {

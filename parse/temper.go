@@ -144,7 +144,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	if r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
 		return true // "BIAS, queen not seen, calm, 7 seams"
 	}
-	if prev := i - 1; prev > 0 && c.items[prev].is(kAdv) && r.isWord(&c.items[prev], "very", "really", "quite", "lovely and", "nice and") && c.has(kContent) && !r.weatherNear(c, i) {
+	if prev := i - 1; prev > 0 && c.items[prev].is(kAdv) && r.isWord(&c.items[prev], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) && !r.weatherNear(c, i) {
 		return true // "eggs on bar five very calm stores fair"
 	}
 	alone := true

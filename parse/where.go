@@ -76,7 +76,7 @@ func (s *scan) alsoOn(i int) bool {
 
 // thereToo: "eggs there and on bar five" places them on the bar in hand as well.
 func (s *scan) thereToo(i int) bool {
-	return i > 2 && s.at(i-1).is(kOn) && s.at(i-2).is(kAnd) && s.at(i-3).is(kThere) && len(s.r.bars) == 1
+	return i > 2 && s.at(i-1).is(kOn) && s.at(i-2).is(kAnd) && (s.at(i-3).is(kThere) || s.at(i-3).is(kBar) && s.here) && len(s.r.bars) == 1
 }
 
 // takenHolds: what was on bars that are gone can be told behind them.
