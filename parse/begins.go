@@ -37,7 +37,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.is(kBe) && it.pause == comma && prev.is(kDate) && prev.day.ago {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -54,6 +54,14 @@ func (r *reader) datedTurn(items []item, i int) bool {
 		i++
 	}
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
+}
+
+// standsSo: "and the feeder's empty already" tells how a fixture is now.
+func (r *reader) standsSo(items []item, i int) bool {
+	if items[i].is(kArt) {
+		i++
+	}
+	return i+1 < len(items) && items[i].is(kFixture) && r.isWord(&items[i+1], "is", "'s")
 }
 
 // signAhead reports whether "there are" and no more stand before a sign or queen

@@ -56,7 +56,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 		ref := r.merged(items, i, end, nil)
 		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
 	}
-	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= line) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2
@@ -106,9 +106,9 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 }
 
 // labelledName is the end of a name of two or three words behind "Hive:" at the
-// head of a line; 0 where there is none.
+// head of a line or sentence; 0 where there is none.
 func (r *reader) labelledName(items []item, i int) int {
-	if !items[i].colon || items[i].pause < line {
+	if !items[i].colon || items[i].pause < stop {
 		return 0
 	}
 	for k := i + 1; k <= len(items) && k <= i+4; k++ {
@@ -131,14 +131,14 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 			return "", false
 		}
 	}
-	if next.is(kNum) && !next.n.article && !next.n.share && next.n.whole() && next.n.hi == 0 {
+	if next.is(kNum) && !next.n.article && !next.n.approx && !next.n.share && next.n.whole() && next.n.hi == 0 {
 		if next.n.ordinal {
 			return "", false
 		}
 		return formatNumber(next.n.lo), true
 	}
 	name := next.text
-	labelled := items[i].colon && items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
+	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
 	if single && name != "i" && (name != "a" || next.capital) && (next.pause == none || labelled) {
 		return name, true
@@ -210,5 +210,5 @@ func (r *reader) headsName(before []item, back int) bool {
 	if before[k].capital && !prev.capital && prev.is(kWord) {
 		return true // "looked through Nursery hive"
 	}
-	return prev.any(kDate, kYes, kArt, kOn, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
 }

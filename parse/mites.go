@@ -32,6 +32,9 @@ func (r *reader) miteCount(c *clause) {
 			return
 		}
 	}
+	if method < 0 && hasKind(c.items, kUndone) && !c.has(kNum) {
+		return // "for varroa I did not look"
+	}
 	if mite < 0 && r.miteMethod != "" && !c.has(kNum) && !c.has(kNot) {
 		return // "a wash would have been more honest"
 	}

@@ -159,6 +159,9 @@ func (r *reader) properRun(toks []token, i int) int {
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
 		end++
 	}
+	if end == i+1 && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
+		end++ // "Lemon tree: quiet"
+	}
 	return end
 }
 
@@ -202,6 +205,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	}
 	prev, before := i-1, i-2
 	switch {
+	case is(prev, "to") && (is(before, "thanks") || is(before, "thank")):
+		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end)
 	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
@@ -212,6 +217,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough // "the strongest hive, Juniper, …"
 	case is(prev, "with") && (is(before, "day") || is(before, "trouble")):
 		return enough // "no trouble with Juniper"
+	case is(prev, "after") && (is(before, "asked") || is(before, "ask")):
+		return enough - 1 // "you asked after Juniper"
 	case in(prev, meetings):
 		return enough - 1
 	case in(prev, openings):

@@ -84,6 +84,9 @@ func (r *reader) notToday(c *clause) bool {
 func (r *reader) unseenOther(c *clause, i int) bool {
 	for k := i + 1; k < len(c.items) && k <= i+3; k++ {
 		it := &c.items[k]
+		if it.pause >= comma {
+			return false // "QNS, eggs on bar 4"
+		}
 		if it.any6(kContent, kCell, kSign, kMite, kStage, kCellKind) && !it.is(kQueen) {
 			return true
 		}
