@@ -234,7 +234,9 @@ func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
 	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any5(kContent, kQueen, kSeen, kCell, kComb):
 		return true
-	case prev.is(kContent) && n.ranged() && n.listing && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any3(kArt, kQueen, kShe):
+	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.any3(kPattern, kSide, kPlace):
+		return true // "capped brood six to nine good and solid"
+	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any3(kArt, kQueen, kShe):
 		return true // "sealed brood six through eight and the queen's on five"
 	case prev.is(kContent) && n.ends() && (n.ranged() && !n.items[n.i].n.or || n.listing):
 		return true
@@ -301,7 +303,8 @@ func countsBars(items []item, i int) bool {
 	for k < len(items) && items[k].pause == none && items[k].any(kComb, kAdv) && !items[k].is(kBar) {
 		k++
 	}
-	return k < len(items) && items[k].pause == none && items[k].is(kBar) && items[k].plural
+	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none // "honey on three bars nine and ten"
+	return k < len(items) && items[k].pause == none && items[k].is(kBar) && items[k].plural && !named
 }
 
 // nextLine reports whether a number begins a line, and is the neighbour of the

@@ -64,6 +64,36 @@ func (r *reader) standsSo(items []item, i int) bool {
 	return i+1 < len(items) && items[i].is(kFixture) && r.isWord(&items[i+1], "is", "'s")
 }
 
+// placedAhead reports whether "there is" leads on to a content and then to bars of
+// its own.
+func (r *reader) placedAhead(items []item, i int) bool {
+	content := false
+	for k := i + 1; k < len(items) && k <= i+10 && items[k].pause == none; k++ {
+		switch it := &items[k]; {
+		case it.is(kBars):
+			return content && items[k-1].is(kOn)
+		case it.is(kContent):
+			content = true
+		case it.anyOf(turnsAway):
+			return false
+		}
+	}
+	return false
+}
+
+// turnsAway are what ends the search for the place of a content.
+var turnsAway = setOf(kThere, kQueen, kShe, kDo, kBut, kThen, kPron)
+
+// afterOthers reports whether somebody else's bees were spoken of shortly before.
+func (r *reader) afterOthers(items []item, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-8 && items[k+1].pause < stop; k-- {
+		if items[k].is(kTheirs) {
+			return true
+		}
+	}
+	return false
+}
+
 // signAhead reports whether "there are" and no more stand before a sign or queen
 // cells.
 func (r *reader) signAhead(items []item, i int) bool {
@@ -253,6 +283,10 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen, kSign) || it.pause > none
 	case it.is(kUndone) && prev.is(kDo) && it.pause == none:
 		return false
+	case it.is(kThere) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.placedAhead(items, i):
+		return true // "bar three has pollen there's a few eggs on bar four"
+	case it.is(kNo) && it.pause == none && r.bareNo(it) && i+1 < len(items) && items[i+1].is(kSign) && r.afterOthers(items, i):
+		return true // "my neighbour's bees had foulbrood no foulbrood here"
 	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i):
 		return true // "bar eight nectar there are ants on the wire"
 	case it.is(kLeaf) && it.pause == none && r.isWord(prev, "it", "them"):
@@ -294,8 +328,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kQueen):
 		return !needs && !prev.is(kNum) && !prev.any4(kSeen, kBe, kHave, kAdv) && !(it.pause == none && (prev.is(kColour) || r.looks(prev)))
 	case it.is(kMaybe):
-		last := i+1 == len(items) || items[i+1].pause >= stop                                                                                         // "foulbrood could not be ruled out"
-		trails := i+1 < len(items) && it.pause == none && prev.any4(kContent, kCell, kBrood, kWhole) && items[i+1].any4(kOn, kPlace, kBars, kPattern) // "two supersedure cells I reckon on bar five"
+		last := i+1 == len(items) || items[i+1].pause >= stop                                                                                                      // "foulbrood could not be ruled out"
+		trails := i+1 < len(items) && it.pause == none && prev.any4(kContent, kCell, kBrood, kWhole) && items[i+1].any6(kOn, kPlace, kBars, kPattern, kNum, kFull) // "two supersedure cells I reckon on bar five"
 		return !prev.any3(kPron, kBe, kHave) && !needs && !(last && it.pause == none) && !trails
 	case it.is(kDo) && r.orderAt(items, i) && !prev.any(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance):
 		return true

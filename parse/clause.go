@@ -217,6 +217,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if first.is(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
 		return true
 	}
+	if carried == unasked && (first.is(kNo) && c.has(kSign) || first.is(kPlan) && strings.HasPrefix(first.text, "next ")) {
+		return true // "… no foulbrood here", "next time I need to add a bar"
+	}
 	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
 		return true
 	}

@@ -27,6 +27,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
 		return false // "eggs on bar four, sealed brood bars five and six"
 	}
+	if items[i].pause == none && prev.is(kContent) && i+1 < len(items) && items[i+1].any3(kPattern, kSide, kPlace) && len(items[i].bars) > 2 && r.postposed(items, i) {
+		return false // "pollen on five then it's capped brood six to nine good and solid"
+	}
 	if items[i].pause == none && prev.is(kContent) && i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].any3(kArt, kQueen, kShe) && r.postposed(items, i) {
 		return false // "eggs on four and five sealed brood six through eight and the queen's on five"
 	}

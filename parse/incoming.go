@@ -101,7 +101,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		r.leaf(path+".plant", it.text, "plants", "", "", it)
 		r.cur.flag(path+".plant", "a plant that the list lacks", "")
 	}
-	if i > 0 && c.items[i].pause == none && c.items[i-1].is(kWord) && (i == 1 || c.items[i-1].pause > none || c.items[i-2].any(kOf, kThere, kBe, kHave, kAnd, kBring, kArt, kColour)) {
+	if i > 0 && c.items[i].pause == none && c.items[i-1].is(kWord) && (i == 1 || c.items[i-1].pause > none || c.items[i-2].any(kOf, kThere, kBe, kHave, kAnd, kBring, kArt, kColour, kNow, kName)) {
 		take(&c.items[i-1])
 		return
 	}

@@ -184,6 +184,9 @@ func (l *lexer) item(i int, it *item) int {
 	if best.end > i+1 && l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
 	}
+	if end := best.end; end > i+2 && l.numbers.barWords.has(l.toks[end-1].id) && end < len(l.toks) && l.toks[end].pause == none && l.toks[end].has(numeral) && l.numbers.of(l.toks[end]).kind == unitWord {
+		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
+	}
 	end := best.end
 	if end > i {
 		it.rules, it.kinds = best.rules, best.kinds

@@ -216,6 +216,9 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 
 // thereIs: "and there's herself".
 func (r *reader) thereIs(c *clause, noun int) bool {
+	if noun+2 < len(c.items) && c.items[noun+1].is(kAdv) && c.items[noun+2].is(kThere) {
+		return true // "the queen also there"
+	}
 	if noun+1 < len(c.items) && c.items[noun+1].is(kThere) && c.items[noun+1].pause == none {
 		return true // "queen here"
 	}

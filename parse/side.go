@@ -16,7 +16,7 @@ func (s *scan) side(i int) {
 		return // "bars 10 and 11, there's nectar in both"
 	}
 	last := s.lastFound(i)
-	if last == nil || last.class != ofComb || last.side != "" && !s.turns(i) {
+	if last == nil || last.class != ofComb || last.side != "" && !(value == "both" && last.side == "one") && !s.turns(i) {
 		if s.contentAhead(i) {
 			s.before.side, s.before.at = value, i
 			s.before.items = append(s.before.items, it)

@@ -196,7 +196,7 @@ func (s *scan) pastHer(waiting []*finding, i int) []*finding {
 			continue
 		}
 		for n, f := range waiting {
-			if f.at < k && s.pausedBetween(f.at, k) {
+			if f.at < k && (s.headed || s.pausedBetween(f.at, k)) {
 				continue
 			}
 			return waiting[n:]
@@ -454,9 +454,20 @@ func (s *scan) aboutHive(f *finding) bool {
 	case !f.present && s.startsThere():
 		return true // "there is no wax moth"
 	case s.headed:
-		return false
+		return hiveSigns[f.what] && !s.here && s.combBefore(f)
 	}
 	return hiveSigns[f.what] || !f.present && !s.here && !ofBar
+}
+
+// combBefore reports whether the clause has said what is on the comb already, so
+// that ants and the like are an afterthought.
+func (s *scan) combBefore(f *finding) bool {
+	for _, other := range s.found {
+		if other.class == ofComb && other.at < f.at {
+			return true
+		}
+	}
+	return false
 }
 
 // offComb are signs that no bar can show.
