@@ -53,7 +53,7 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if items[i].is(kOn) {
 		i++
 	}
-	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && items[i].pause == none && items[i+1].pause == none
+	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") && items[i].pause == none && items[i+1].pause == none
 }
 
 // standsSo: "and the feeder's empty already" tells how a fixture is now.

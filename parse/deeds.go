@@ -102,7 +102,8 @@ func (r *reader) describesBars(items []item, k int) bool {
 
 func (r *reader) deed(c *clause, i int) *deed {
 	end := r.argumentsEnd(c, i)
-	if end > i+1 && r.isWord(&c.items[i+1], "nothing", "none", "no", "nowt") {
+	isSo := i > 0 && c.items[i].is(kState) && c.items[i-1].any(kBe, kFixture) // "the floor's closed no mice"
+	if end > i+1 && !isSo && r.isWord(&c.items[i+1], "nothing", "none", "no", "nowt") {
 		c.items[i].used = true // "fed nothing"
 		return nil
 	}

@@ -140,7 +140,8 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	name := next.text
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
-	if single && name != "i" && (name != "a" || next.capital) && (next.pause == none || labelled) {
+	letterA := next.capital || i+2 < len(items) && items[i+2].pause == none && items[i+2].any4(kBe, kHave, kThen, kBars) // "hive a has", not "opened the hive a bit"
+	if single && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')

@@ -251,7 +251,11 @@ func (s *scan) step(i int) {
 		return // no bar hangs there
 	}
 	it.used = true
-	s.settle(s.found[s.bound:])
+	waiting := s.found[s.bound:]
+	if on := s.at(i - 1); on == nil || !on.is(kOn) {
+		s.settle(waiting)
+		waiting = nil
+	}
 	s.bound = len(s.found)
 	switch {
 	case it.is(kSkip):
@@ -266,7 +270,15 @@ func (s *scan) step(i int) {
 		r.bars = []int{r.last + r.step}
 		r.last += r.step
 	}
+	for _, f := range waiting { // "lots of larvae on the next one"
+		if len(f.bars) == 0 {
+			f.bars, f.located = r.bars, true
+		}
+	}
 	r.inHand = awaiting
+	if len(waiting) > 0 {
+		r.inHand = thisLine
+	}
 	r.stepped = true
 	s.headed = true
 	s.no = -1
@@ -451,7 +463,7 @@ func (s *scan) aboutHive(f *finding) bool {
 		return true
 	case f.what == "foul_smell" && !f.present:
 		return !ofBar
-	case !f.present && s.startsThere():
+	case !f.present && (s.startsThere() || s.at(0).is(kNo) && s.at(0).pause == none):
 		return true // "there is no wax moth"
 	case s.headed:
 		return hiveSigns[f.what] && !s.here && s.combBefore(f)
