@@ -56,12 +56,20 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") && items[i].pause == none && items[i+1].pause == none
 }
 
+// weWill reports whether "I will", "we'll" or the like stands at item i.
+func (r *reader) weWill(items []item, i int) bool {
+	if i < len(items) && items[i].is(kPlan) && (strings.HasPrefix(items[i].text, "we ") || strings.HasPrefix(items[i].text, "i ")) {
+		return true
+	}
+	return i+1 < len(items) && items[i].is(kPron) && items[i+1].any(kWill, kPlan)
+}
+
 // standsSo: "and the feeder's empty already" tells how a fixture is now.
 func (r *reader) standsSo(items []item, i int) bool {
 	if items[i].is(kArt) {
 		i++
 	}
-	return i+1 < len(items) && items[i].is(kFixture) && r.isWord(&items[i+1], "is", "'s")
+	return i+1 < len(items) && items[i].is(kFixture) && (r.isWord(&items[i+1], "is", "'s") || strings.HasSuffix(items[i].text, "'s"))
 }
 
 // placedAhead reports whether "there is" leads on to a content and then to bars of
@@ -352,7 +360,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
 		return !needs && it.pause > none
 	case it.is(kDate): // "bees are quiet in ten days we will check again"
-		return it.pause == none && it.day.ahead && i+2 < len(items) && items[i+1].is(kPron) && items[i+2].any(kWill, kPlan) && !prev.any(kPlan, kDo)
+		return it.pause == none && it.day.ahead && r.weWill(items, i+1) && !prev.any(kPlan, kDo)
 	case it.is(kBrood):
 		return it.pause == none && prev.any(kSubstance, kDate)
 	case it.is(kContent): // "I'll treat next week with thymol brood's on bars three to seven"

@@ -77,6 +77,16 @@ func TestTellings(t *testing.T) {
 		{"Field visit 2 May. Hive 4: strong.", "hive=4 strength.word=strong"},
 		{"Went back in today. Eggs on bar 3.", "bars.3.eggs=yes"},
 		{"bar four bear with me it's capped honey", "bars.4.capped_honey=yes"},
+		{"bars two and three eggs bar five capped brood solid the queen is on bar seven", "bars.2.eggs=yes bars.3.eggs=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid queen.seen=yes queen.bar=7"},
+		{"bar three pollen lots of larvae on the next one bar five honey", "bars.3.pollen=yes bars.4.open_brood=yes bars.4.open_brood.amount=much bars.5.honey=yes"},
+		{"I'll treat next week with thymol brood's on bars two to four looks solid", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-21 bars.2.brood=yes bars.2.brood.pattern=solid bars.3.brood=yes bars.3.brood.pattern=solid bars.4.brood=yes bars.4.brood.pattern=solid"},
+		{"stores fair in five days we will check again", "stores.word=fair plans.inspect=yes plans.inspect.due=2026-05-19"},
+		{"QNS, eggs on bar 4", "queen.seen=no bars.4.eggs=yes"},
+		{"on the scale the hive has 31 kilos", "weight_kg=31"},
+		{"found one charged queen cell on bar 6 and removed it", "bars.6.queen_cells.charged=yes bars.6.queen_cells.charged.count=1 actions.cut_cells=yes actions.cut_cells.bar=6"},
+		{"I gave them a pint of syrup on Sunday and the feeder is empty already", "earlier.fed=yes earlier.fed.on=2026-05-10 earlier.fed.amount=1 earlier.fed.unit=pt earlier.fed.what=syrup feeder=empty"},
+		{"All my colonies. Number one: weak. Number two: eggs on bar 4.", "hive=1 strength.word=weak / hive=2 bars.4.eggs=yes"},
+		{"Two more bars of honey taken.", "actions.harvest=yes actions.harvest.count=2"},
 		{"we opened the quarry hive to see what was left", "hive=quarry"},
 	} {
 		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {

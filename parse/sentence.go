@@ -211,7 +211,7 @@ func (r *reader) weighed(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].is(kBe) || it.pause == comma) && r.scaleSentence == r.sentenceNo {
+		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma) && r.scaleSentence == r.sentenceNo {
 			if kg, ok := it.size.kg(); ok && kg >= 5 {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}

@@ -252,10 +252,11 @@ func (s *scan) step(i int) {
 	}
 	it.used = true
 	waiting := s.found[s.bound:]
-	if on := s.at(i - 1); on == nil || !on.is(kOn) {
-		s.settle(waiting)
-		waiting = nil
+	there := waiting[len(waiting):]
+	if on := s.at(i - 1); on != nil && on.is(kOn) {
+		there = s.reaches(waiting, i)
 	}
+	s.settle(waiting[:len(waiting)-len(there)])
 	s.bound = len(s.found)
 	switch {
 	case it.is(kSkip):
@@ -270,13 +271,11 @@ func (s *scan) step(i int) {
 		r.bars = []int{r.last + r.step}
 		r.last += r.step
 	}
-	for _, f := range waiting { // "lots of larvae on the next one"
-		if len(f.bars) == 0 {
-			f.bars, f.located = r.bars, true
-		}
+	for _, f := range there { // "lots of larvae on the next one"
+		f.bars, f.located = r.bars, true
 	}
 	r.inHand = awaiting
-	if len(waiting) > 0 {
+	if len(there) > 0 {
 		r.inHand = thisLine
 	}
 	r.stepped = true
