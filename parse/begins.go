@@ -66,7 +66,7 @@ func (r *reader) weWill(items []item, i int) bool {
 
 // standsSo: "and the feeder's empty already" tells how a fixture is now.
 func (r *reader) standsSo(items []item, i int) bool {
-	if items[i].is(kArt) {
+	if i < len(items) && items[i].is(kArt) {
 		i++
 	}
 	return i+1 < len(items) && items[i].is(kFixture) && (r.isWord(&items[i+1], "is", "'s") || strings.HasSuffix(items[i].text, "'s"))

@@ -173,7 +173,7 @@ func (r *reader) sawOn(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
-		if seen && it.is(kDate) && c.items[k-1].is(kOn) && !it.day.today && !it.day.ahead && !it.day.week && it.day.past != r.today {
+		if seen && k > 0 && it.is(kDate) && c.items[k-1].is(kOn) && !it.day.today && !it.day.ahead && !it.day.week && it.day.past != r.today {
 			return true
 		}
 		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && c.has(kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {

@@ -108,7 +108,7 @@ func (r *reader) allGrammar(items []item) bool {
 // headingName reads a line that is only a name, such as "Willow:".
 func (r *reader) headingName(items []item) (string, bool) {
 	first, last := &items[0], &items[len(items)-1]
-	if first.pause < line || len(items) > 3 || !first.capital {
+	if first.pause < line || len(items) > 3 || !first.capital || last.end < first.end { // a repair moved a later word forward
 		return "", false
 	}
 	text := r.text[first.start:last.end]

@@ -102,7 +102,7 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 
 // tab parts the columns of a form: the first of a line a label from its value.
 func (s *splitter) tab() {
-	if strings.IndexByte(s.text[:s.at], '\t') < 0 {
+	if strings.IndexByte(strings.TrimLeft(s.text[:s.at], " \t"), '\t') < 0 {
 		s.markLast(coloned)
 		s.breakAt(colon)
 	} else {
