@@ -189,7 +189,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
 		return true
 	}
-	if i > 0 && strings.HasPrefix(c.items[i-1].text, "i'd call ") {
+	if i > 0 && c.items[i-1].is(kMaybe) && strings.Contains(c.items[i-1].text, " call ") {
 		return true // "I'd call them strong"
 	}
 	if next == len(c.items) || c.items[next].pause > none {

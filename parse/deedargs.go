@@ -32,7 +32,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.what = r.substance(it)
 			it.used = true
 			d.items = append(d.items, it)
-		case it.is(kNum) && d.count == nil && r.takesCount(d.do) && barsAhead(c.items[k+1:i]):
+		case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.barsAhead(c.items[k+1:i]):
 			q := it.n
 			d.count = &q
 			it.used = true
@@ -43,12 +43,13 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 	}
 }
 
-// barsAhead reports whether a number's bars and a helping verb at most stand
-// between it and the verb: "three new bars were added".
-func barsAhead(items []item) bool {
+// barsAhead reports whether a number's bars, with what they hold, and a helping verb
+// at most stand between it and the verb: "three new bars were added", "two more
+// bars of honey taken".
+func (r *reader) barsAhead(items []item) bool {
 	bars := false
 	for k := range items {
-		if items[k].pause > none || !items[k].any5(kBar, kComb, kBe, kHave, kAdv) {
+		if items[k].pause > none || !items[k].any7(kBar, kComb, kBe, kHave, kAdv, kOf, kContent) && !r.isWord(&items[k], "more") {
 			return false
 		}
 		bars = bars || items[k].is(kBar)

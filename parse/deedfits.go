@@ -88,20 +88,10 @@ func (f *fitting) honeyTaken() bool {
 	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.isWord(&f.c.items[f.i], "took") || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
 		return false
 	}
-	if v := f.value(&f.pre[n-1], kContent); v != "honey" && v != "capped_honey" {
-		return false
-	}
-	f.pre[n-1].used = true
-	k := n - 4
-	if k > 0 && f.isWord(&f.pre[k], "more") {
-		k--
-	}
-	if k >= 0 && f.pre[k].is(kNum) {
-		count := f.pre[k].n
-		f.d.count = &count
-		f.pre[k].used = true
-	}
-	return true
+	what := f.value(&f.pre[n-1], kContent)
+	taken := what == "honey" || what == "capped_honey"
+	f.pre[n-1].used = f.pre[n-1].used || taken
+	return taken
 }
 
 // weighs: "took bar 11 for the kitchen, 3 lb" tells of honey.
@@ -228,7 +218,7 @@ func (f *fitting) inspect() bool {
 		return true
 	case f.wordIn(f.args, "after all"):
 		return false // "I will look at it after all", now
-	case f.nounAfter(kArt):
+	case f.isNoun():
 		return false // "need a sanity check"
 	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):
 		return false // "another new queen going in on Thursday"
@@ -238,14 +228,12 @@ func (f *fitting) inspect() bool {
 	return f.c.mood == planned || f.imperative(f.c, f.i)
 }
 
-// nounAfter reports whether the verb is a noun here: an article and an unknown word
-// stand right before it.
-func (f *fitting) nounAfter(k kind) bool {
+// isNoun reports whether the verb is a noun here: that of a heading, or one with an
+// article and an unknown word right before it.
+func (f *fitting) isNoun() bool {
 	n := len(f.pre)
-	if f.headsNote(f.c.items, f.i) {
-		return true
-	}
-	return n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(k) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
+	return f.headsNote(f.c.items, f.i) ||
+		n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
 }
 
 // headsNote reports whether the item is the noun of a heading: "Field visit 28

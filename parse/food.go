@@ -37,7 +37,7 @@ func (r *reader) moreBars(c *clause) {
 // followerWent reads "follower forward two bars, now behind bar 12", which does
 // without a verb.
 func (r *reader) followerWent(c *clause) {
-	if !c.has(kFixture) || c.has(kDo) || c.mood != asserted && c.mood != planned {
+	if c.has(kDo) {
 		return
 	}
 	for i := range c.items {
@@ -48,11 +48,11 @@ func (r *reader) followerWent(c *clause) {
 		d := r.newDeed(deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})
 		r.argue(c, d, i, len(c.items))
 		it.used = true
+		list := "actions"
 		if c.mood == planned {
-			r.write("plans", c, d)
-		} else {
-			r.write("actions", c, d)
+			list = "plans"
 		}
+		r.write(list, c, d)
 		return
 	}
 }

@@ -184,7 +184,7 @@ func (l *lexer) item(i int, it *item) int {
 	if best.end > i+1 && l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
 	}
-	if end := best.end; end > i+2 && l.numbers.barWords.has(l.toks[end-1].id) && end < len(l.toks) && l.toks[end].pause == none && l.toks[end].has(numeral) && l.numbers.of(l.toks[end]).kind == unitWord {
+	if end := best.end; end > i+2 && l.numbersBars(end-1) {
 		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
 	}
 	end := best.end
@@ -216,6 +216,11 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	l.place(it, i, end)
 	return end
+}
+
+// numbersBars reports whether token i is a word for bars and their number follows.
+func (l *lexer) numbersBars(i int) bool {
+	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1]).kind == unitWord
 }
 
 // detail keeps the details of an item.

@@ -242,14 +242,17 @@ func (r *reader) onBars(c *clause, noun int) bool {
 	for k > 0 && c.items[k].any5(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
 		k--
 	}
-	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
-	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && ends
+	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && endsOnHer(c, noun)
+}
+
+// endsOnHer reports whether nothing but what she carries goes on behind the queen.
+func endsOnHer(c *clause, noun int) bool {
+	return noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
 }
 
 // alsoHer: "comb 4 eggs and queen, unmarked".
 func (r *reader) alsoHer(c *clause, noun int) bool {
-	ends := noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
-	return noun == 1 && c.items[0].is(kAnd) && ends && r.headedBars && r.sameSentence && len(r.bars) == 1
+	return noun == 1 && c.items[0].is(kAnd) && endsOnHer(c, noun) && r.headedBars && r.sameSentence && len(r.bars) == 1
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {

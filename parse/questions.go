@@ -37,8 +37,6 @@ var questions = [...][]question{
 	},
 	past: {
 		{(*reader).placements, setOf(kComb)},
-		{(*reader).barsIn, setOf(kAfter, kTween)},
-		{(*reader).followerWent, setOf(kFixture)},
 		{(*reader).deeds, setOf(kDo, kMeasure)},
 		{(*reader).swarmed, setOf(kWord)},
 		{(*reader).earlierFindings, setOf(kShe, kQueen, kSeen, kContent, kWord)},

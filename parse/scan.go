@@ -202,8 +202,14 @@ func (s *scan) onlyNamed(f *finding) bool {
 	if prev := s.at(f.at - 1); prev != nil && s.at(f.at).pause == none && ((prev.any(kWord, kFrom) && !s.r.isWord(prev, "less", "more", "fewer")) || s.r.isWord(prev, "for")) {
 		return true
 	}
-	next := s.at(f.at + 1)
-	return next != nil && next.pause == none && (next.any(kWord, kIf) && !s.r.isWord(next, "than") || s.r.isWord(next, "for") || next.is(kBe) && s.at(f.at+2) != nil && s.at(f.at+2).any3(kWord, kColour, kFill) || next.is(kBe) && s.at(f.at+2) != nil && s.r.isWord(s.at(f.at+2), "like", "dark", "light"))
+	next, last := s.at(f.at+1), s.at(f.at+2)
+	switch {
+	case next == nil || next.pause > none:
+		return false
+	case next.is(kBe): // "the honey is dark like coffee"
+		return last != nil && (last.any3(kWord, kColour, kFill) || s.r.isWord(last, "like", "dark", "light"))
+	}
+	return next.any(kWord, kIf) && !s.r.isWord(next, "than") || s.r.isWord(next, "for")
 }
 
 // finish gives every finding left over its place and records them all.

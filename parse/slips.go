@@ -2,7 +2,7 @@ package parse
 
 // shortestSlip is the length of the shortest word that is looked at for a slip
 // of the finger: shorter ones are too often another word.
-const shortestSlip = 5
+const shortestSlip = 4
 
 // longestSlip is the length of the longest.
 const longestSlip = 24
@@ -28,7 +28,7 @@ func newSlips(v *vocabulary, l lists) *slips {
 // find returns the word meant by an unknown one, or idUnknown. Of several that
 // are as near it takes the first in the vocabulary.
 func (s *slips) find(unknown string) wordID {
-	if len(unknown) < shortestSlip-1 || len(unknown) > longestSlip {
+	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
 		return idUnknown
 	}
 	for _, id := range s.meant[unknown[0]] {

@@ -10,29 +10,8 @@ func (r *reader) temper(c *clause) {
 			continue
 		}
 		text := it.text
-		if i > 0 && r.isWord(&c.items[i-1], "to") {
-			continue // "not to chill them"
-		}
-		if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
+		if r.notOfTemper(c, i) {
 			continue
-		}
-		if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
-			continue // "the first decent day"
-		}
-		if r.ofPeople(c, i) {
-			continue
-		}
-		if text == "hot" && r.dayBefore(c, i) {
-			continue
-		}
-		if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
-			continue // "didn't bother hunting for her"
-		}
-		if i > 0 && r.isWord(&c.items[i-1], "something") {
-			continue // "bearding something awful"
-		}
-		if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
-			continue // "I don't mean the weather"
 		}
 		if r.lists.in(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
@@ -60,6 +39,37 @@ func (r *reader) temper(c *clause) {
 		r.cur.put("temper.score", score, w)
 		r.temperSentence = r.sentenceNo
 	}
+}
+
+// notOfTemper reports whether a word of temper is no more than that here: it is said
+// of the day or of people, or belongs to another phrase.
+func (r *reader) notOfTemper(c *clause, i int) bool {
+	text := c.items[i].text
+	if i > 0 && r.isWord(&c.items[i-1], "to") {
+		return true // "not to chill them"
+	}
+	if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
+		return true
+	}
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
+		return true // "the first decent day"
+	}
+	if r.ofPeople(c, i) {
+		return true
+	}
+	if text == "hot" && r.dayBefore(c, i) {
+		return true
+	}
+	if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
+		return true // "didn't bother hunting for her"
+	}
+	if i > 0 && r.isWord(&c.items[i-1], "something") {
+		return true // "bearding something awful"
+	}
+	if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
+		return true // "I don't mean the weather"
+	}
+	return false
 }
 
 // ofPeople: "we are always twitchy", "I was cross".
