@@ -201,13 +201,6 @@ func (f *fitting) freeComb() bool {
 	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen)
 }
 
-func (f *fitting) fixture() bool { return f.fixtureDeed(f.d, f.c, f.i, f.args) }
-
-func (f *fitting) cleanFloor() bool {
-	passive := f.i > 1 && f.pre[f.i-1].is(kBe) && hasFixture(f.reader, f.pre, "floor")
-	return hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || passive || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
-}
-
 func (f *fitting) smoke() bool { return f.text != "smoke" || f.c.mood == planned || f.i == 0 }
 
 // inspect: a look is worth recording only as a plan, or as the last one.
@@ -394,89 +387,6 @@ func (r *reader) substanceIn(args []item, family string) *rule {
 		}
 	}
 	return nil
-}
-
-// fixtureDeed: opened, closed or reduced, of the entrance or the floor.
-func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
-	last := r.lastFixture
-	for k := range c.items[:i] {
-		if c.items[k].is(kFixture) {
-			last = r.value(&c.items[k], kFixture)
-		}
-	}
-	if len(args) > 0 && r.isWord(&args[0], "it") && (last == "entrance" || last == "floor" && d.do != "reduce") {
-		d.do += "_" + last // "the entrance was reduced so I opened it"
-		return true
-	}
-	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {
-		d.do += "_" + what
-		return true
-	}
-	for k := range args {
-		if k > 4 {
-			break
-		}
-		if !args[k].is(kFixture) || args[k].used {
-			if !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) {
-				break
-			}
-			continue
-		}
-		what := r.value(&args[k], kFixture)
-		if what != "entrance" && what != "floor" || what == "floor" && d.do == "reduce" {
-			return false
-		}
-		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
-			return false
-		}
-		if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
-			d.do = "reduce" // "shut the entrance down to a bee's width"
-		}
-		d.do += "_" + what
-		args[k].used = true
-		d.items = append(d.items, &args[k])
-		return true
-	}
-	text := c.items[i].text
-	if strings.Contains(text, "entrance") || strings.Contains(text, "the door") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
-		d.do += "_entrance"
-		return true
-	}
-	return false
-}
-
-// fixtureBefore is the entrance or floor that stands before a verb of today: "the
-// entrance I've reduced", "entrance reduced today"; "" for none.
-func (r *reader) fixtureBefore(c *clause, i int, args []item) string {
-	k := i - 1
-	today := len(args) > 0 && args[0].is(kDate) && args[0].day.today
-	if !today {
-		for k > 0 && c.items[k].any(kPron, kHave) && c.items[k+1].pause == none {
-			k--
-		}
-		if k > i-2 || !hasKind(c.items[k:i], kPron) {
-			return ""
-		}
-	}
-	if k < 0 || !c.items[k].is(kFixture) || c.items[k].used {
-		return ""
-	}
-	what := r.value(&c.items[k], kFixture)
-	if what != "entrance" && what != "floor" {
-		return ""
-	}
-	c.items[k].used = true
-	return what
-}
-
-// downTo: the entrance closed "down to a finger's width" is reduced.
-func (r *reader) downTo(args []item) bool {
-	for k := range args {
-		if strings.HasPrefix(args[k].text, "down") {
-			return true
-		}
-	}
-	return false
 }
 
 // imperative: an order to oneself, "check again in three weeks".

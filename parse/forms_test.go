@@ -49,9 +49,7 @@ func TestForms(t *testing.T) {
 		{"bars counted up behind one noun", "sealed brood bar 4 5 6.", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
 		{"shorthand for stages", "E b3, L b4, no E b5", "bars.3.eggs=yes bars.4.open_brood=yes bars.5.eggs=no"},
 	} {
-		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {
-			t.Errorf("%s: %q reads\n%s, want\n%s", c.name, c.said, got, sorted(c.want))
-		}
+		readsAs(t, c.name, c.said, c.want)
 	}
 }
 
@@ -89,9 +87,7 @@ func TestTellings(t *testing.T) {
 		{"Two more bars of honey taken.", "actions.harvest=yes actions.harvest.count=2"},
 		{"we opened the quarry hive to see what was left", "hive=quarry"},
 	} {
-		if got := sorted(leavesOf(c.said)); got != sorted(c.want) {
-			t.Errorf("%q reads\n%s, want\n%s", c.said, got, sorted(c.want))
-		}
+		readsAs(t, "telling", c.said, c.want)
 	}
 }
 
@@ -124,9 +120,7 @@ func TestSlips(t *testing.T) {
 		"we crossed the brook twice":  "",
 		"swam in the pond, then rang": "",
 	} {
-		if got := sorted(leavesOf(said)); got != sorted(want) {
-			t.Errorf("%q reads %s, want %s", said, got, want)
-		}
+		readsAs(t, "slip", said, want)
 	}
 }
 
@@ -148,6 +142,14 @@ func TestDayOfTheVisit(t *testing.T) {
 				t.Errorf("%q is of %s, want %s", said, got, want)
 			}
 		}
+	}
+}
+
+// readsAs holds a text against the leaves that it is to give, in any order.
+func readsAs(t *testing.T, name, said, want string) {
+	t.Helper()
+	if got := sorted(leavesOf(said)); got != sorted(want) {
+		t.Errorf("%s: %q reads\n%s, want\n%s", name, said, got, sorted(want))
 	}
 }
 

@@ -1,0 +1,134 @@
+package parse
+
+import "strings"
+
+// settle places findings whose clause named no bar behind them: on the bar in
+// hand, or in the colony as a whole.
+func (s *scan) settle(waiting []*finding) {
+	r := s.r
+	for _, f := range waiting {
+		if f.located || len(f.bars) > 0 {
+			continue
+		}
+		switch {
+		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
+		case f.class == ofSign && s.aboutHive(f):
+		case s.headed:
+			f.bars = r.bars
+		case !f.present && f.class == ofComb && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs"
+		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
+		case r.inHand == noBar || len(r.bars) == 0:
+		case f.class == ofSign:
+			if s.here || !hiveSigns[f.what] && s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
+				f.bars = r.bars
+			}
+		case s.here || r.inHand == awaiting:
+			f.bars = r.bars
+		case r.inHand == thisLine && r.sameSentence:
+			f.bars = r.bars
+		case r.inHand == thisLine && f.present && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the sentence before")
+		case r.inHand == thisText && s.leansBack():
+			f.bars = r.bars
+			f.doubts = append(f.doubts, "bar taken from the line before")
+		}
+		f.located = true
+	}
+}
+
+// onlyHers reports whether the bar in hand was named for the queen alone.
+func (r *reader) onlyHers() bool {
+	return !r.headedBars && len(r.bars) == 1 && r.queenSentence == r.sentenceNo && len(r.saidOf[r.bars[0]]) == 0
+}
+
+// aboutHive reports whether a sign is one of the hive, whatever bar is in hand:
+// what no bar can show, and what is denied in words of its own.
+func (s *scan) aboutHive(f *finding) bool {
+	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
+	switch {
+	case offComb[f.what]:
+		return true
+	case f.what == "foul_smell" && !f.present:
+		return !ofBar
+	case !f.present && (s.startsThere() || s.at(0).is(kNo) && s.at(0).pause == none):
+		return true // "there is no wax moth"
+	case s.headed:
+		return hiveSigns[f.what] && !s.here && s.combBefore(f)
+	}
+	return hiveSigns[f.what] || !f.present && !s.here && !ofBar
+}
+
+// offComb are signs that no bar can show.
+var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}
+
+// combBefore reports whether the clause has said what is on the comb already, so
+// that ants and the like are an afterthought.
+func (s *scan) combBefore(f *finding) bool {
+	for _, other := range s.found {
+		if other.class == ofComb && other.at < f.at {
+			return true
+		}
+	}
+	return false
+}
+
+// hiveSigns are seen about the hive; the bar in hand has no part in them.
+var hiveSigns = map[string]bool{"wasps": true, "ants": true, "dead_bees": true, "dysentery": true, "small_hive_beetle": true}
+
+// speaksOfColony: "eggs and larvae present", "we saw eggs".
+func (s *scan) speaksOfColony() bool {
+	for k := range s.c.items {
+		it := s.at(k)
+		if it.any3(kSeen, kPron, kBees) && !s.here {
+			text := it.text
+			return text != "it"
+		}
+	}
+	return false
+}
+
+// thereIs: "there were eggs" begins a sentence about the colony, where the bar
+// in hand only placed the queen or the like.
+func (s *scan) thereIs() bool {
+	return len(s.c.items) > 1 && s.r.isWord(s.at(0), "there") && s.at(1).is(kBe)
+}
+
+// startsThere reports whether the clause begins with "there is", "there's no".
+func (s *scan) startsThere() bool { return strings.HasPrefix(s.at(0).text, "there") }
+
+// leansBack: a line that begins with "and", "it" or "there" goes on about the
+// bar in hand.
+func (s *scan) leansBack() bool {
+	first := s.at(0)
+	text := first.text
+	return first.is(kAnd) || text == "it" || text == "also"
+}
+
+// compared: "less nectar than next door" is said of the colony.
+func (s *scan) compared() bool {
+	for k := range s.c.items {
+		if s.r.isWord(s.at(k), "than") && !s.headed {
+			return true
+		}
+	}
+	return false
+}
+
+// wholeAt: "no eggs anywhere" is said of the colony; the cue covers the
+// findings just named, or what follows where none is.
+func (s *scan) wholeAt(i int) {
+	it := s.at(i)
+	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && s.r.isWord(it, "in all", "all", "in total") {
+		return // "pollen in all colours"
+	}
+	it.used = true
+	n := len(s.found)
+	if n == s.bound {
+		s.whole = true
+		return
+	}
+	for k := n - 1; k >= s.bound && s.found[k].list == s.found[n-1].list; k-- {
+		s.found[k].whole = true
+	}
+}
