@@ -35,11 +35,11 @@ type Field struct {
 
 // FieldOf describes the leaf of the given path, or says why there is none.
 func FieldOf(path string) (Field, error) {
-	a, err := addressOf(path)
+	a, err := AddressOf(path)
 	if err != nil {
 		return Field{}, err
 	}
-	return a.field(), nil
+	return a.Field(), nil
 }
 
 // Check reports whether text can stand in the field: an error where its type

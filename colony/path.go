@@ -25,7 +25,7 @@ func Leaves(ins *Inspection) []Leaf {
 
 // Get returns the leaf's value as text and whether the record holds it.
 func Get(ins *Inspection, path string) (string, bool) {
-	a, err := addressOf(path)
+	a, err := AddressOf(path)
 	if err != nil {
 		return "", false
 	}
@@ -40,39 +40,37 @@ func Get(ins *Inspection, path string) (string, bool) {
 // that is missing. It refuses a path that the record does not know and a value
 // that cannot stand there; it does not judge whether a number is plausible.
 func Set(ins *Inspection, path, value string) error {
-	_, err := SetField(ins, path, value)
-	return err
-}
-
-// SetField writes the leaf as [Set] does and describes it, for a caller that
-// judges the value too.
-func SetField(ins *Inspection, path, value string) (Field, error) {
-	a, err := addressOf(path)
+	a, err := AddressOf(path)
 	if err != nil {
-		return Field{}, err
+		return err
 	}
-	field := a.field()
-	if err := field.Check(value); err != nil {
-		return field, err
-	}
-	at, err := a.follow(ins, true)
-	if err != nil {
-		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
-		return field, err
-	}
-	at.set(value)
 	byNumber := func(a, b Bar) int { return a.Bar - b.Bar }
 	if !slices.IsSortedFunc(ins.Bars, byNumber) {
 		slices.SortStableFunc(ins.Bars, byNumber)
 	}
-	return field, nil
+	return a.Set(ins, value)
+}
+
+// Set writes the leaf as [Set] does, for a caller that writes the same leaf into
+// one inspection after another; the bars stand in order of number already.
+func (a *Address) Set(ins *Inspection, value string) error {
+	if err := a.Field().Check(value); err != nil {
+		return err
+	}
+	at, err := a.follow(ins, true)
+	if err != nil {
+		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
+		return err
+	}
+	at.set(value)
+	return nil
 }
 
 // Delete removes the leaf, and with a list item everything said of it. Bars
 // and groups that are left with nothing go too. A leaf that is not there is no
 // error.
 func Delete(ins *Inspection, path string) {
-	a, err := addressOf(path)
+	a, err := AddressOf(path)
 	if err != nil {
 		return
 	}

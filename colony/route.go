@@ -37,9 +37,9 @@ type keyedList struct {
 	present int // the field that says whether the item was denied; absent where a deed is never denied
 }
 
-// address is a path taken apart: its route, and which bar and which of several
-// items of one key it means.
-type address struct {
+// Address is the path of a leaf taken apart: its route, and which bar and which of
+// several items of one key it means.
+type Address struct {
 	path    string
 	route   *route
 	ofBar   bool
@@ -48,9 +48,9 @@ type address struct {
 	itemNth int
 }
 
-// addressOf takes a path apart, or says why no leaf has it.
-func addressOf(path string) (address, error) {
-	a := address{path: path, barNth: 1, itemNth: 1}
+// AddressOf takes a path apart, or says why no leaf has it.
+func AddressOf(path string) (Address, error) {
+	a := Address{path: path, barNth: 1, itemNth: 1}
 	leaf := path
 	if rest, ok := strings.CutPrefix(path, "bars."); ok {
 		var err error
@@ -85,7 +85,7 @@ func addressOf(path string) (address, error) {
 }
 
 // takeBar takes the bar's number from "4.eggs" and returns the leaf behind it.
-func (a *address) takeBar(rest string) (string, error) {
+func (a *Address) takeBar(rest string) (string, error) {
 	name, leaf, ok := strings.Cut(rest, ".")
 	if !ok {
 		return "", a.unknown(nil)
@@ -113,7 +113,7 @@ func nth(number string) (int, error) {
 	return n, nil
 }
 
-func (a *address) unknown(why error) error {
+func (a *Address) unknown(why error) error {
 	if why == nil {
 		return fmt.Errorf("no such leaf: %q", a.path)
 	}
@@ -161,8 +161,8 @@ func (r *route) isItem() bool {
 	return n > 0 && r.steps[n-1].list != nil && r.steps[n-1].list.present == r.leaf
 }
 
-// field describes the leaf.
-func (a *address) field() Field {
+// Field describes the leaf.
+func (a *Address) Field() Field {
 	f := a.route.field
 	f.Path = a.path
 	return f
@@ -263,7 +263,7 @@ func scalarField(m member, t reflect.Type) Field {
 
 // follow goes down to the leaf; with create it makes what is missing on the
 // way.
-func (a *address) follow(ins *Inspection, create bool) (position, error) {
+func (a *Address) follow(ins *Inspection, create bool) (position, error) {
 	p := position{route: a.route, holder: reflect.ValueOf(ins).Elem()}
 	if a.ofBar {
 		bar, err := a.barOf(ins, create)
@@ -299,7 +299,7 @@ const fewBars = 6
 
 // barOf is the bar that the address means, kept in order of number where it is
 // made.
-func (a *address) barOf(ins *Inspection, create bool) (*Bar, error) {
+func (a *Address) barOf(ins *Inspection, create bool) (*Bar, error) {
 	found := 0
 	for i := range ins.Bars {
 		if ins.Bars[i].Bar == a.bar {

@@ -12,10 +12,10 @@ import (
 
 // entry is one leaf on its way into the record.
 type entry struct {
-	path, value string
-	depth       int // of the path: how many dots it has
-	spans       []colony.Span
-	rule, cue   string
+	*leafPath
+	value     string
+	spans     []colony.Span
+	rule, cue string
 }
 
 // builder gathers the leaves of one inspection.
@@ -25,17 +25,21 @@ type builder struct {
 	spans   []colony.Span // the words that named it
 	at      time.Time
 	atFrom  string
+	paths   *paths
 	entries []entry
-	place   map[string]int // path → index in entries
+	places  []int32 // of the entries, one above their index, by the number of their path; at least every other is free
 	checks  []colony.Check
 	remarks []string
 	flagged map[string]int // path → index in checks
 	deeds   map[string]int // "actions.feed" → how many
 }
 
-func newBuilder() *builder {
-	return &builder{place: map[string]int{}, flagged: map[string]int{}, deeds: map[string]int{}}
+func newBuilder(p *paths) *builder {
+	return &builder{paths: p, places: make([]int32, 2*usualLeaves), flagged: map[string]int{}, deeds: map[string]int{}}
 }
+
+// usualLeaves is about the number of leaves of an inspection, a power of two.
+const usualLeaves = 1 << 5
 
 // mostKept is the number of leaves above which a builder is not used again: the
 // room of a very long note would be carried along for ever.
@@ -44,13 +48,52 @@ const mostKept = 1 << 12
 // forget readies the builder for another inspection.
 func (b *builder) forget() {
 	if len(b.entries) > mostKept {
-		*b = *newBuilder()
+		*b = *newBuilder(b.paths)
 		return
 	}
-	clear(b.place)
+	clear(b.places)
 	clear(b.flagged)
 	clear(b.deeds)
-	*b = builder{entries: b.entries[:0], checks: b.checks[:0], place: b.place, flagged: b.flagged, deeds: b.deeds}
+	*b = builder{paths: b.paths, entries: b.entries[:0], checks: b.checks[:0], places: b.places, flagged: b.flagged, deeds: b.deeds}
+}
+
+// find returns the entry of a path, or nil.
+func (b *builder) find(of *leafPath) *entry {
+	mask := int32(len(b.places) - 1)
+	for i := of.id & mask; b.places[i] != 0; i = (i + 1) & mask {
+		if e := &b.entries[b.places[i]-1]; e.leafPath == of {
+			return e
+		}
+	}
+	return nil
+}
+
+// add appends an entry, whose path must have none yet.
+func (b *builder) add(e entry) {
+	b.entries = append(b.entries, e)
+	if 2*len(b.entries) > len(b.places) {
+		b.places = make([]int32, 2*len(b.places))
+		b.placeAll()
+		return
+	}
+	b.settle(len(b.entries) - 1)
+}
+
+// placeAll gives each entry its place.
+func (b *builder) placeAll() {
+	clear(b.places)
+	for at := range b.entries {
+		b.settle(at)
+	}
+}
+
+func (b *builder) settle(at int) {
+	mask := int32(len(b.places) - 1)
+	i := b.entries[at].id & mask
+	for b.places[i] != 0 {
+		i = (i + 1) & mask
+	}
+	b.places[i] = int32(at + 1)
 }
 
 func (b *builder) empty() bool { return len(b.entries) == 0 }
@@ -58,8 +101,8 @@ func (b *builder) empty() bool { return len(b.entries) == 0 }
 // put writes a leaf. A second, different value wins and is flagged, since what
 // was said last is what was meant; the first stays on offer.
 func (b *builder) put(path, value string, why source) {
-	if i, ok := b.place[path]; ok {
-		e := &b.entries[i]
+	of := b.paths.of(path)
+	if e := b.find(of); e != nil {
 		if e.value != value {
 			b.flag(path, "said in two ways: "+e.value+", then "+value, e.value)
 			e.value, e.rule, e.cue, e.spans = value, why.rule, why.cue, nil
@@ -70,8 +113,7 @@ func (b *builder) put(path, value string, why source) {
 			}
 		}
 	} else {
-		b.place[path] = len(b.entries)
-		b.entries = append(b.entries, entry{path, value, strings.Count(path, "."), slices.Clip(why.spans), why.rule, why.cue})
+		b.add(entry{of, value, slices.Clip(why.spans), why.rule, why.cue})
 	}
 	for _, w := range why.doubts {
 		b.flag(path, w, "")
@@ -84,27 +126,21 @@ const maxSpans = 16
 
 // drop removes a leaf and all below it.
 func (b *builder) drop(path string) {
-	for i := range b.entries {
-		if e := &b.entries[i]; e.path == path || strings.HasPrefix(e.path, path+".") {
-			delete(b.place, e.path)
-			e.path = ""
-		}
+	below := func(at string) bool {
+		rest, ok := strings.CutPrefix(at, path)
+		return ok && (rest == "" || rest[0] == '.')
 	}
-	b.entries = slices.DeleteFunc(b.entries, func(e entry) bool { return e.path == "" })
-	for i, e := range b.entries {
-		b.place[e.path] = i
-	}
-	b.checks = slices.DeleteFunc(b.checks, func(c colony.Check) bool {
-		return c.Path == path || strings.HasPrefix(c.Path, path+".")
-	})
+	b.entries = slices.DeleteFunc(b.entries, func(e entry) bool { return below(e.text) })
+	b.placeAll()
+	b.checks = slices.DeleteFunc(b.checks, func(c colony.Check) bool { return below(c.Path) })
 	for i, c := range b.checks {
 		b.flagged[c.Path] = i
 	}
 }
 
 func (b *builder) get(path string) (string, bool) {
-	if i, ok := b.place[path]; ok {
-		return b.entries[i].value, true
+	if e := b.find(b.paths.of(path)); e != nil {
+		return e.value, true
 	}
 	return "", false
 }
@@ -175,17 +211,16 @@ func (b *builder) write(ins *colony.Inspection) {
 			if e.depth != depth {
 				continue
 			}
-			field, err := colony.SetField(ins, e.path, e.value)
-			if err != nil {
+			if e.err != nil || e.address.Set(ins, e.value) != nil {
 				// A rule that names a leaf wrongly is a fault of the rules, which
 				// their tests find; the words still reach the keeper.
-				ins.Remarks = append(ins.Remarks, e.path+"="+e.value)
+				ins.Remarks = append(ins.Remarks, e.text+"="+e.value)
 				continue
 			}
-			if !field.Plausible(e.value) {
-				b.flag(e.path, "out of the usual range", "")
+			if field := e.address.Field(); !field.Plausible(e.value) {
+				b.flag(e.text, "out of the usual range", "")
 			}
-			keep(e.path, e.spans)
+			keep(e.text, e.spans)
 		}
 	}
 	keep("hive", b.spans)

@@ -105,7 +105,7 @@ func (r *reader) write(list string, c *clause, d *deed) {
 		r.details(path, list, c, d)
 		return
 	}
-	path := b.deed(r.strings.path(list, d.do))
+	path := b.deed(r.paths.under(list, d.do))
 	why := r.why(d.rule, c.cue, d.items...)
 	if c.doubt != "" && list == "actions" {
 		why.doubts = append(why.doubts, "hedged: "+c.doubt)
@@ -173,15 +173,15 @@ func colourWithin(text string) string {
 
 // repeated: the same deed told twice is one; two that differ are two.
 func (r *reader) repeated(list string, d *deed) (string, bool) {
-	key := r.strings.path(list, d.do)
+	key := r.paths.under(list, d.do)
 	if r.cur.deeds[key] == 0 {
 		return "", false
 	}
 	switch d.do {
 	case "feed", "treat", "move_bar", "add_bar", "remove_bar", "harvest", "cut_cells", "straighten", "trim_comb", "free_comb":
-		what, _ := r.cur.get(key + ".what")
-		amount, _ := r.cur.get(key + ".amount")
-		bar, _ := r.cur.get(key + ".bar")
+		what, _ := r.cur.get(r.paths.under(key, "what"))
+		amount, _ := r.cur.get(r.paths.under(key, "amount"))
+		bar, _ := r.cur.get(r.paths.under(key, "bar"))
 		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
 		return key, same
@@ -214,12 +214,12 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	switch len(d.bars) {
 	case 0:
 	case 1:
-		b.put(r.strings.path(path, "bar"), joinBars(d.bars), why)
+		b.put(r.paths.under(path, "bar"), joinBars(d.bars), why)
 		if d.do != "cut_cells" {
 			d.count = nil
 		}
 	default:
-		b.put(r.strings.path(path, "bars"), joinBars(d.bars), why)
+		b.put(r.paths.under(path, "bars"), joinBars(d.bars), why)
 		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" {
 			d.count = &quantity{lo: float64(len(d.bars))}
 		}
@@ -228,26 +228,26 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 		r.putCount(path, *d.count, why)
 	}
 	if d.to > 0 {
-		b.put(r.strings.path(path, "to"), formatNumber(float64(d.to)), why)
+		b.put(r.paths.under(path, "to"), formatNumber(float64(d.to)), why)
 	}
 	if d.fromHive != "" {
-		b.put(r.strings.path(path, "from_hive"), d.fromHive, why)
+		b.put(r.paths.under(path, "from_hive"), d.fromHive, why)
 	}
 	if d.toHive != "" {
-		b.put(r.strings.path(path, "to_hive"), d.toHive, why)
+		b.put(r.paths.under(path, "to_hive"), d.toHive, why)
 	}
 	if d.direction != "" {
-		b.put(r.strings.path(path, "direction"), d.direction, why)
+		b.put(r.paths.under(path, "direction"), d.direction, why)
 	}
 	if d.size != nil {
-		b.put(r.strings.path(path, "amount"), formatNumber(d.size.amount.lo), why)
-		b.put(r.strings.path(path, "unit"), d.size.unit, why)
+		b.put(r.paths.under(path, "amount"), formatNumber(d.size.amount.lo), why)
+		b.put(r.paths.under(path, "unit"), d.size.unit, why)
 		if d.size.amount.approx {
 			b.flag(path+".amount", "an estimate", "")
 		}
 	}
 	if d.what != "" {
-		b.put(r.strings.path(path, "what"), d.what, why)
+		b.put(r.paths.under(path, "what"), d.what, why)
 	}
 	if list == "plans" {
 		r.dueOn(path, c, d, why)

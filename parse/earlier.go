@@ -45,10 +45,10 @@ func (r *reader) lastLooked(c *clause, at int) bool {
 func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item) string {
 	path := "earlier." + event
 	if _, ok := r.cur.get(path); ok && on != nil {
-		if old, dated := r.cur.get(path + ".on"); dated && old != on.past.String() {
-			path = r.cur.deed(r.strings.path("earlier", event))
+		if old, dated := r.cur.get(r.paths.under(path, "on")); dated && old != on.past.String() {
+			path = r.cur.deed(r.paths.under("earlier", event))
 			if path == "earlier."+event {
-				path = r.cur.deed(r.strings.path("earlier", event))
+				path = r.cur.deed(r.paths.under("earlier", event))
 			}
 		}
 	}

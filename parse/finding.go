@@ -73,7 +73,7 @@ func (r *reader) recordContent(f *finding, why source) {
 
 // barPath is the path of a leaf of a bar.
 func (r *reader) barPath(bar int, leaf string) string {
-	return r.strings.path(r.strings.path("bars", strconv.Itoa(bar)), leaf)
+	return r.paths.ofBar(bar, leaf)
 }
 
 func (r *reader) writeContent(path string, f *finding, why source) {
@@ -84,11 +84,11 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 		return
 	}
 	if f.hasCover {
-		b.put(r.strings.path(path, "cover"), formatNumber(f.cover), why)
+		b.put(r.paths.under(path, "cover"), formatNumber(f.cover), why)
 	}
 	set := func(name, value string) {
 		if value != "" {
-			b.put(r.strings.path(path, name), value, why)
+			b.put(r.paths.under(path, name), value, why)
 		}
 	}
 	if !f.hasCover || f.amount != "much" {
@@ -98,7 +98,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 		set("pattern", f.pattern)
 	}
 	if len(f.bars) > 0 {
-		if old, ok := b.get(path + ".side"); ok && sidesMeet(old, f.side) {
+		if old, ok := b.get(r.paths.under(path, "side")); ok && sidesMeet(old, f.side) {
 			b.drop(path + ".side")
 			set("side", "both")
 		} else {
@@ -126,7 +126,7 @@ func (r *reader) recordCells(f *finding, why source) {
 	if len(f.bars) > 0 {
 		paths = nil
 		for _, b := range f.bars {
-			paths = append(paths, r.barPath(b, r.strings.path("queen_cells", f.what)))
+			paths = append(paths, r.barPath(b, r.paths.under("queen_cells", f.what)))
 		}
 	}
 	for _, path := range paths {
@@ -140,14 +140,14 @@ func (r *reader) recordCells(f *finding, why source) {
 			r.putCount(path, f.count, sub)
 		}
 		if f.kind != "" {
-			r.cur.put(r.strings.path(path, "kind"), f.kind, sub)
+			r.cur.put(r.paths.under(path, "kind"), f.kind, sub)
 		}
 	}
 }
 
 // putCount writes a count; a range gives the smaller and the larger, flagged.
 func (r *reader) putCount(path string, q quantity, why source) {
-	r.cur.put(r.strings.path(path, "count"), formatNumber(q.lo), why)
+	r.cur.put(r.paths.under(path, "count"), formatNumber(q.lo), why)
 	if q.hi > q.lo {
 		r.cur.put(path+".count_max", formatNumber(q.hi), why)
 		r.cur.flag(path+".count", "a range was said", formatNumber(q.hi))
@@ -168,7 +168,7 @@ func (r *reader) recordSign(f *finding, why source) {
 		r.putCount(path, f.count, why)
 	}
 	bars := f.bars
-	if old, ok := r.cur.get(path + ".bar"); ok && len(bars) > 0 {
+	if old, ok := r.cur.get(r.paths.under(path, "bar")); ok && len(bars) > 0 {
 		if n, _ := strconv.Atoi(old); !slices.Contains(bars, n) {
 			bars = append([]int{n}, bars...)
 		}
@@ -214,7 +214,7 @@ func (r *reader) comb(bars []int, name, value string, why source) {
 		if rest, ok := strings.CutPrefix(name, "../"); ok {
 			r.cur.put(r.barPath(b, rest), value, why)
 		} else {
-			r.cur.put(r.barPath(b, r.strings.path("comb", name)), value, why)
+			r.cur.put(r.barPath(b, r.paths.under("comb", name)), value, why)
 		}
 	}
 }

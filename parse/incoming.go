@@ -83,7 +83,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.described(c, path, "colour", kColour, lo, hi)
 	r.described(c, path, "plant", kPlant, lo, hi)
 	r.unknownPlant(c, path, i)
-	if _, ok := r.cur.get(path + ".plant"); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
+	if _, ok := r.cur.get(r.paths.under(path, "plant")); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
 		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
 	}
 }
@@ -91,7 +91,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 // unknownPlant takes the word right before the load, or behind "from the", for
 // a plant that the list lacks; flagged.
 func (r *reader) unknownPlant(c *clause, path string, i int) {
-	if _, ok := r.cur.get(path + ".plant"); ok || path == "incoming.water" {
+	if _, ok := r.cur.get(r.paths.under(path, "plant")); ok || path == "incoming.water" {
 		return
 	}
 	take := func(it *item) {

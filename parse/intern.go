@@ -16,12 +16,6 @@ type interned struct {
 // mostInterned is the number of strings above which all are forgotten.
 const mostInterned = 1 << 13
 
-// path is head.leaf.
-func (n *interned) path(head, leaf string) string {
-	n.scratch = append(append(append(n.scratch[:0], head...), '.'), leaf...)
-	return n.kept()
-}
-
 // lower is text in lower case.
 func (n *interned) lower(text string) string {
 	if n.scratch = lowerCase(n.scratch, text); string(n.scratch) == text {

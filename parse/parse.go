@@ -76,7 +76,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 	var out []Reason
 	for i, b := range r.all {
 		for _, e := range b.entries {
-			out = append(out, Reason{i, e.path, e.value, slices.Clone(e.spans), r.quoted(e.spans), e.rule, e.cue})
+			out = append(out, Reason{i, e.text, e.value, slices.Clone(e.spans), r.quoted(e.spans), e.rule, e.cue})
 		}
 	}
 	return out
@@ -84,6 +84,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l, byHive: map[string]*builder{}, saidOf: map[int][]*finding{}}
+	r.paths = newPaths()
 	r.split.words, r.split.slips, r.split.hiveID, r.split.hID = l.words, l.slips, l.hiveID, l.hID
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}
 	return r

@@ -64,7 +64,7 @@ func (s *scan) patternOn(i int, last *finding, value string) bool {
 	}
 	bars.used, bars.taken = true, true
 	for _, b := range bars.bars {
-		r.cur.put(r.barPath(b, r.strings.path(last.what, "pattern")), value, r.why(r.rule(s.at(i), kPattern).ID, "", s.at(i)))
+		r.cur.put(r.barPath(b, r.paths.under(last.what, "pattern")), value, r.why(r.rule(s.at(i), kPattern).ID, "", s.at(i)))
 	}
 	return true
 }
@@ -84,7 +84,7 @@ func (s *scan) patternOfBefore(i int, value string) {
 	}
 	f.pattern = value // for "same again"
 	for _, b := range f.bars {
-		r.cur.put(r.barPath(b, r.strings.path(f.what, "pattern")), value, r.why(r.rule(it, kPattern).ID, "", it))
+		r.cur.put(r.barPath(b, r.paths.under(f.what, "pattern")), value, r.why(r.rule(it, kPattern).ID, "", it))
 	}
 }
 

@@ -94,6 +94,7 @@ type desk struct {
 	acts     arena[deed]
 	detailed arena[details]
 	strings  interned
+	paths    *paths
 	fit      fitting
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder
@@ -116,6 +117,7 @@ func (r *reader) clear() {
 	r.said.reset()
 	r.acts.reset()
 	r.detailed.reset()
+	r.paths.reset()
 	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
 }
 
@@ -127,7 +129,7 @@ const mostSpare = 256
 func (r *reader) builder() *builder {
 	n := len(r.spare)
 	if n == 0 {
-		return newBuilder()
+		return newBuilder(r.paths)
 	}
 	b := r.spare[n-1]
 	r.spare = r.spare[:n-1]

@@ -128,7 +128,7 @@ func (r *reader) goTo(it *item) {
 	b := r.builder()
 	b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
 	for _, e := range r.pre {
-		b.put(e.path, e.value, source{spans: e.spans, rule: e.rule})
+		b.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
 	}
 	r.all = append(r.all, b)
 	r.byHive[name] = b
@@ -171,7 +171,7 @@ func (r *reader) leaveBars() {
 func (r *reader) weatherSoFar() []entry {
 	var out []entry
 	for _, e := range r.cur.entries {
-		if strings.HasPrefix(e.path, "weather.") {
+		if strings.HasPrefix(e.text, "weather.") {
 			out = append(out, e)
 		}
 	}

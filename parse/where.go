@@ -361,7 +361,7 @@ func (s *scan) shareOfBefore() {
 		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
 			continue
 		}
-		r.cur.put(r.strings.path(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(s.before.cover), r.why("share", "", s.before.items...))
+		r.cur.put(r.paths.under(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(s.before.cover), r.why("share", "", s.before.items...))
 	}
 }
 
