@@ -47,6 +47,9 @@ func TestForms(t *testing.T) {
 		{"a pattern of one of several", "capped brood on bars 3 to 5 (patchy on 5)", "bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy"},
 		{"a follower without a verb", "follower back two bars, now behind bar 9", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.move_follower.to=9"},
 		{"bars counted up behind one noun", "sealed brood bar 4 5 6.", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"bars by their order", "The first comb is honey. The second, pollen. The third and fourth have sealed brood.", "bars.1.honey=yes bars.2.pollen=yes bars.3.capped_brood=yes bars.4.capped_brood=yes"},
+		{"bars by their order, dictated", "first bar honey second one's got pollen and the third eggs", "bars.1.honey=yes bars.2.pollen=yes bars.3.eggs=yes"},
+		{"an order of something else", "first bar honey, second time lucky, pollen", "bars.1.honey=yes bars.1.pollen=yes"},
 		{"shorthand for stages", "E b3, L b4, no E b5", "bars.3.eggs=yes bars.4.open_brood=yes bars.5.eggs=no"},
 	} {
 		readsAs(t, c.name, c.said, c.want)

@@ -28,6 +28,7 @@ type reader struct {
 	last       int   // the last single bar
 	inHand     inHand
 	listing    bool       // the note numbers its bars: a bare number may be a bar
+	byOrder    bool       // the note tells its bars by their order: "the second" may be a bar
 	lastFind   []*finding // what the bar before was said to hold
 	heading    mood       // set by a heading such as "Next time:"
 	sheLast    bool       // the queen was the last subject

@@ -88,7 +88,14 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
 			return item{}, i
 		}
+		r.byOrder = true
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
+	case it.is(kNum) && it.n.ordinal && r.byOrder:
+		bars, next := r.nthBars(items, i, before)
+		if len(bars) == 0 {
+			return item{}, i
+		}
+		return r.merged(items, i, next, bars), next
 	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && r.bareBar(items, i, before):
 		if len(before) > 1 && r.isWord(&before[len(before)-1], "as") {
 			return r.merged(items, i, i+1, spread(nil, it.n)), i + 1 // "six same as five, seven …"
@@ -101,6 +108,40 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		return ref, next
 	}
 	return item{}, i
+}
+
+// nthBars are the bars of a note that tells them by their order: "the first comb
+// is honey, the second pollen, the third and fourth …".
+func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next int) {
+	if r.cellTalk || !r.nthHeads(items[i], before) {
+		return nil, i
+	}
+	for next = i; next < len(items) && items[next].n.ordinal && items[next].n.lo <= maxBar; {
+		bars = append(bars, int(items[next].n.lo))
+		if next++; next < len(items) && items[next].pause == none && items[next].text == "one" {
+			next++
+		}
+		if next+1 >= len(items) || !items[next].is(kAnd) || !items[next+1].n.ordinal {
+			break
+		}
+		next++
+	}
+	if next >= len(items) || items[next].pause > comma || !items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere) {
+		return nil, i
+	}
+	return bars, next
+}
+
+// nthHeads reports whether a bar's place in the order is the next, and begins
+// what is said of it.
+func (r *reader) nthHeads(nth item, before []item) bool {
+	end := len(before) - 1
+	parted := nth.pause >= comma
+	if end >= 0 && !parted && before[end].text == "the" {
+		parted = before[end].pause >= comma
+		end--
+	}
+	return (parted || end < 0 || !before[end].any7(kArt, kNum, kOf, kHave, kBe, kOn, kTo)) && r.follows(int(nth.n.lo), before[:end+1])
 }
 
 // hashNumber reports whether a number sign and its number stand at item i.
