@@ -57,16 +57,17 @@ func (d *dates) calendar(text string, toks []token, i, end int, ref colony.Date)
 	return day{}, i
 }
 
-// dayOfMonth reads "the 3rd" where the context says that a date stands there.
-func (d *dates) dayOfMonth(text string, toks []token, i int, ref colony.Date) (day, int) {
+// dayOfMonth reads "the 3rd" where the context says that a date stands there;
+// it gives the ordinal too, which may be another thing's.
+func (d *dates) dayOfMonth(text string, toks []token, i int, ref colony.Date) (day, quantity, int) {
 	if !d.is(toks, i, theWord) || !joined(toks, i+1) {
-		return day{}, i
+		return day{}, quantity{}, i
 	}
 	q, k := d.numbers.single(text, toks, i+1)
 	if k == i+1 || !q.ordinal || q.lo < 1 || q.lo > 31 {
-		return day{}, i
+		return day{}, quantity{}, i
 	}
-	return ofMonth(int(q.lo), ref), k
+	return ofMonth(int(q.lo), ref), q, k
 }
 
 // ofMonth is the nearest such day of a month behind (today included) and

@@ -268,8 +268,8 @@ func (l *lexer) figure(i int) (figure, int) {
 	if d, j := l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
 		return figure{kind: kDate, day: d}, j
 	}
-	if d, j := l.dayOfMonth(i); j > i {
-		return figure{kind: kDate, day: d}, j
+	if d, nth, j := l.dayOfMonth(i); j > i {
+		return figure{kind: kDate, day: d, n: nth}, j
 	}
 	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, j) {
 		return figure{kind: kMeasure, size: m}, j
@@ -314,23 +314,23 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
 // follows that it could count.
-func (l *lexer) dayOfMonth(i int) (day, int) {
+func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
 	if i == 0 || !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) {
-		return day{}, i
+		return day{}, quantity{}, i
 	}
-	d, j := l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
+	d, nth, j = l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
 	if j > i && joined(l.toks, j) {
 		next := l.matcher.longest(l.toks, j, l)
 		for _, n := range next.rules {
 			if l.rules[n].Kind == kBar || l.rules[n].Kind == kSide {
-				return day{}, i
+				return day{}, quantity{}, i
 			}
 		}
 		if next.end == j {
-			return day{}, i
+			return day{}, quantity{}, i
 		}
 	}
-	return d, j
+	return d, nth, j
 }
 
 func (l *lexer) place(it *item, i, end int) {

@@ -62,7 +62,7 @@ func endsOnBar(text string) bool {
 }
 
 // beginsBars are the kinds that a reference to bars can begin with.
-var beginsBars = setOf(kBar, kNum)
+var beginsBars = setOf(kBar, kNum, kDate) // a date may be a bar: "on the fifth"
 
 // maxBar bounds what can be a bar's number when no noun says so.
 const maxBar = 40
@@ -90,7 +90,7 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		}
 		r.byOrder = true
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
-	case it.is(kNum) && it.n.ordinal && r.byOrder:
+	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
 			return item{}, i
@@ -121,12 +121,17 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 		if next++; next < len(items) && items[next].pause == none && items[next].text == "one" {
 			next++
 		}
-		if next+1 >= len(items) || !items[next].is(kAnd) || !items[next+1].n.ordinal {
+		and := next
+		for next < len(items) && (items[next].is(kAnd) && next == and || items[next].text == "the") {
+			next++
+		}
+		if next == and || next == len(items) || !items[next].n.ordinal {
+			next = and
 			break
 		}
-		next++
 	}
-	if next >= len(items) || items[next].pause > comma || !items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere) {
+	told := next < len(items) && items[next].pause <= comma && items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere)
+	if !told && !items[i].is(kDate) { // "on the fifth" needs no word behind it
 		return nil, i
 	}
 	return bars, next
@@ -136,7 +141,7 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 // what is said of it.
 func (r *reader) nthHeads(nth item, before []item) bool {
 	end := len(before) - 1
-	parted := nth.pause >= comma
+	parted := nth.pause >= comma || nth.is(kDate)
 	if end >= 0 && !parted && before[end].text == "the" {
 		parted = before[end].pause >= comma
 		end--
