@@ -60,6 +60,8 @@ func TestForms(t *testing.T) {
 // it belongs to, or looks like what it is not.
 func TestTellings(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
+		{"On bar three, brood and on bar four pollen.", "bars.3.brood=yes bars.4.pollen=yes"},
+		{"The first comb is bare. On the second I saw the queen, and there are eggs on the third.", "bars.1.comb.size=bare queen.seen=yes queen.bar=2 bars.3.eggs=yes"},
 		{"Bars 2 and 3 sealed brood, and eggs on bar 5.", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.5.eggs=yes"},
 		{"eggs on bars 2, 3 and 4, and bars 6 and 7 are honey", "bars.2.eggs=yes bars.3.eggs=yes bars.4.eggs=yes bars.6.honey=yes bars.7.honey=yes"},
 		{"honey on every bar from three to six except four, and four is all pollen", "bars.3.honey=yes bars.5.honey=yes bars.6.honey=yes bars.4.pollen=yes bars.4.pollen.cover=1"},

@@ -194,7 +194,8 @@ func (r *reader) frontedBar(items []item, on int) bool {
 func (r *reader) frontedStyle(items []item, i int) bool {
 	for k := i; k > 0 && items[k].pause < stop; k-- {
 		if items[k].is(kBars) && items[k-1].is(kOn) {
-			return k < i && r.frontedBar(items, k-1) && items[k+1].pause == none
+			opens := k == 1 || items[k-1].pause >= stop // "On bar three, brood and on bar four pollen."
+			return k < i && r.frontedBar(items, k-1) && (items[k+1].pause == none || opens && items[k+1].pause == comma)
 		}
 	}
 	return false
