@@ -158,6 +158,8 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.pairOpens():
 		return true
+	case n.tellsCells():
+		return false
 	case countsBars(items, i):
 		return false
 	case n.speaks():
@@ -217,6 +219,23 @@ func (n *bareNumber) speaks() bool {
 // counts reports whether the number counts the word behind it.
 func (n *bareNumber) counts() bool {
 	return n.next != nil && n.next.pause == none && (n.next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || n.next.is(kStage) && !n.next.is(kComb))
+}
+
+// tellsCells: "three queen cells, two are sealed" speaks of two of the cells.
+func (n *bareNumber) tellsCells() bool {
+	k := n.i + 1
+	for k < len(n.items) && n.items[k].pause == none && n.items[k].any5(kBe, kAdv, kOf, kPron, kBees) {
+		k++
+	}
+	if k == n.i+1 || k == len(n.items) || !n.items[k].is(kStage) || n.items[k].is(kContent) {
+		return false
+	}
+	for b := len(n.before) - 1; b > 0 && !n.before[b].is(kContent); b-- {
+		if counted := &n.before[b-1]; n.before[b].any(kCell, kCellKind) && barNumber(counted) {
+			return n.items[n.i].n.lo <= counted.n.lo
+		}
+	}
+	return false
 }
 
 // fronted: "she's on six", "On 4, a patch of brood."

@@ -78,6 +78,9 @@ func (s *scan) cell(i int) {
 		s.kindAt = r.value(it, kCellKind)
 		s.kindItem = it
 	default:
+		if s.cellAhead(i) < 0 && s.toldApart(i) {
+			return
+		}
 		stage := r.value(it, kStage)
 		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
 			s.found = append(s.found, s.r.newFinding(finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))

@@ -29,7 +29,8 @@ type finding struct {
 	extent
 	count    quantity
 	hasCount bool
-	kind     string // of queen cells
+	kind     string  // of queen cells
+	rest     float64 // cells counted with these, whose stage is still to come
 	form     string
 
 	at     int // index of its item in the clause

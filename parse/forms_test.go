@@ -96,6 +96,23 @@ func TestTellings(t *testing.T) {
 	}
 }
 
+// TestCellsToldApart reads the stages of cells that were counted together.
+func TestCellsToldApart(t *testing.T) {
+	const two, one = "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=2", " bars.5.queen_cells.charged=yes bars.5.queen_cells.charged.count=1"
+	for _, c := range []struct{ said, want string }{
+		{"three queen cells on bar five two are sealed and one is open", two + one},
+		{"Bar 5 has three queen cells. Two of them are sealed, the other one is open.", two + one},
+		{"bar five one two three queen cells, two are sealed, one's open", two + one},
+		{"Three queen cells on bar 5. Two are capped, the rest are charged.", two + one},
+		{"Three queen cells on bar 5. They are all sealed.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=3"},
+		{"Two supersedure cells on bar 5, one of them capped and one still open.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=1 bars.5.queen_cells.capped.kind=supersedure" +
+			one + " bars.5.queen_cells.charged.kind=supersedure"},
+		{"Three queen cells on bar 5. Four is sealed brood.", "bars.5.queen_cells.any=yes bars.5.queen_cells.any.count=3 bars.4.capped_brood=yes"},
+	} {
+		readsAs(t, "cells", c.said, c.want)
+	}
+}
+
 // TestTableEvidence: the words of a column's heading stand in another line, and
 // are no evidence of a cell.
 func TestTableEvidence(t *testing.T) {

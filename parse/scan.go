@@ -137,6 +137,7 @@ func (s *scan) item(i int) {
 	case it.is(kNot):
 		s.noneAtAll(i)
 	case it.is(kStage) && s.restage(i):
+	case it.is(kStage) && s.toldApart(i):
 	case it.is(kStage) && r.topic == "brood":
 		s.stagedBrood(i)
 	case it.is(kEach):
