@@ -167,7 +167,8 @@ func (s *scan) cellNoun(i int) {
 	if r.isWord(it, "ones") && (r.cellsSentence != r.sentenceNo || s.stageAt == "") {
 		return
 	}
-	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(s.num != nil && s.numAt == i-1 && r.cellTalk) {
+	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
+	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(s.num != nil && s.numAt == i-1 && r.cellTalk) && !deniedAlone {
 		return
 	}
 	if bare && s.lastCell(i) != nil && s.stageAt == "" && s.kindAt == "" && s.num == nil {
@@ -253,7 +254,7 @@ func (s *scan) dropLabel(i int) {
 func (s *scan) colonyWide(f *finding) {
 	spoken := s.denier != nil && s.denier.pause == none && s.denier != s.at(0) || s.denier == s.at(0) && s.denier.pause == none
 	for k := f.at + 1; k < len(s.c.items); k++ {
-		if s.at(k).any(kBars, kBar) {
+		if s.at(k).any3(kBars, kBar, kThere) {
 			return
 		}
 	}

@@ -55,6 +55,9 @@ func (s *scan) content(i int) {
 	for what := range strings.FieldsSeq(rule.Value) {
 		f := s.r.newFinding(finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
 		s.describe(f, i)
+		if f.side == "" && s.sideFirst != "both" {
+			f.side = s.sideFirst
+		}
 		if denied {
 			f.cue = s.noCue
 			f.items = append(f.items, s.denier)

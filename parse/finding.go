@@ -103,7 +103,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 			b.drop(path + ".side")
 			set("side", "both")
 		} else {
-			set("side", f.side)
+			set("side", oneSide(f.side))
 		}
 		set("place", f.place)
 	}
@@ -114,6 +114,15 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 			b.flag(path+".bars", "a range was said", formatNumber(f.counted.hi))
 		}
 	}
+}
+
+// oneSide is the side as the record has it: where only the other is named, it is
+// one of the two.
+func oneSide(side string) string {
+	if side == "other" {
+		return "one"
+	}
+	return side
 }
 
 // sidesMeet: the same said first of one side and then of the other is said of

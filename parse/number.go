@@ -61,6 +61,7 @@ type numbers struct {
 	soID      wordID
 	inID      wordID // the word "in", which may mean inches
 	dimension wordSet
+	combWords wordSet // comb, bar, frame
 	barWords  wordSet // bar, b, frame: a whole number follows
 	months    func(token) bool
 }
@@ -161,6 +162,23 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 	if i >= len(toks) {
 		return quantity{}, i
 	}
+	q, j := n.one(text, toks, i)
+	if q.share {
+		j = n.ofComb(toks, j)
+	}
+	return q, j
+}
+
+// ofComb passes by "a comb" behind a share: "half a comb of honey".
+func (n *numbers) ofComb(toks []token, j int) int {
+	noun := n.skipOf(toks, j) + 1
+	if noun >= len(toks) || !joined(toks, noun-1) || !joined(toks, noun) || !n.is(toks, noun-1, articleWord) || !n.combWords.has(toks[noun].id) {
+		return j
+	}
+	return n.skipOf(toks, noun+1)
+}
+
+func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
 		v := figures(text[toks[i].start:toks[i].end])

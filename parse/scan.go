@@ -29,7 +29,8 @@ type scan struct {
 	stageAt    string
 	stageIx    int
 	stageNum   *quantity
-	combSpoken bool // the clause said what the comb is like
+	sideFirst  string // the side that was named before what it holds
+	combSpoken bool   // the clause said what the comb is like
 	stageItem  *item
 	kindItem   *item
 }

@@ -15,31 +15,64 @@ func (s *scan) side(i int) {
 		it.used = true
 		return // "bars 10 and 11, there's nectar in both"
 	}
+	if value == "both" && s.sideOfBefore(it) {
+		return
+	}
 	last := s.lastFound(i)
 	if last == nil || last.class != ofComb || last.side != "" && !(value == "both" && last.side == "one") && !s.turns(i) {
-		if s.contentAhead(i) {
-			s.before.side, s.before.at = value, i
-			s.before.items = append(s.before.items, it)
-			it.used = true
-		}
+		s.sideAhead(i, value)
 		return
 	}
 	if s.turns(i) && s.leadsTo(i, kHave, kBe, kThere, kArt, kAmount, kNum, kPattern, kAdv, kOf, kPron) != nil {
-		s.before.side, s.before.at = value, i
-		s.before.items = append(s.before.items, it)
-		it.used = true
+		s.sideAhead(i, value)
 		return
 	}
 	it.used = true
 	if last.side == "one" && value == "both" {
 		last.side = ""
 	}
+	s.sideBehind(last, value, it)
+}
+
+// sideBehind gives a side to what was named before it.
+func (s *scan) sideBehind(last *finding, side string, it *item) {
 	s.spreadBack(last, func(f *finding) {
 		if f.side == "" {
-			f.side = value
+			f.side = side
 			f.items = append(f.items, it)
 		}
 	})
+}
+
+// sideAhead gives a side to the contents that follow, if any do.
+func (s *scan) sideAhead(i int, side string) {
+	if !s.contentAhead(i) {
+		return
+	}
+	it := s.at(i)
+	s.before.side, s.before.at = side, i
+	s.before.items = append(s.before.items, it)
+	s.sideFirst, it.used = side, true
+}
+
+// sideOfBefore: "sealed brood", and in a clause of its own "the same on the other
+// side".
+func (s *scan) sideOfBefore(it *item) bool {
+	r := s.r
+	if len(s.found) > 0 || s.headed || len(r.lastFind) == 0 || s.c.has(kContent) || s.c.has(kCell) || s.c.has(kComb) || !strings.Contains(it.text, "same") {
+		return false
+	}
+	it.used = true
+	for _, f := range r.lastFind {
+		if f.class == ofComb && f.present {
+			f.side = "both"
+			for _, b := range f.bars {
+				r.cur.drop(r.barPath(b, f.what+".side"))
+				r.cur.put(r.barPath(b, f.what+".side"), "both", r.why("side-both", "", it))
+			}
+		}
+	}
+	return true
 }
 
 // turns reports whether the phrase at i begins a new turn: "and on the back …",
@@ -62,14 +95,14 @@ func (s *scan) contentAhead(i int) bool {
 }
 
 // otherSide is the side that was not named: the opposite of front and back,
-// else one side.
+// else "other", which is kept as one side unless the first holds the same.
 func (s *scan) otherSide(i int) {
 	it := s.at(i)
 	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && s.r.isWord(next, "way", "day", "one", "hive") {
 		return // "the other way round"
 	}
 	it.used = true
-	side := "one"
+	side := "other"
 	for k := len(s.found) - 1; k >= 0; k-- {
 		switch s.found[k].side {
 		case "front":
@@ -82,19 +115,15 @@ func (s *scan) otherSide(i int) {
 		break
 	}
 	last := s.lastFound(i)
-	if last != nil && last.class == ofComb && last.side == "" && !(s.turns(i) && s.leadsTo(i, kHave, kBe, kThere, kArt, kAmount, kNum, kPattern, kAdv, kOf, kPron) != nil) {
-		s.spreadBack(last, func(f *finding) {
-			if f.side == "" {
-				f.side = side
-				f.items = append(f.items, it)
-			}
-		})
+	leads := s.turns(i) && s.leadsTo(i, kHave, kBe, kThere, kArt, kAmount, kNum, kPattern, kAdv, kOf, kPron) != nil
+	if s.r.rule(it, kOther).Form == "turn" {
+		leads, s.here = true, true // "flip it" says nothing of what went before, and stays on the bar
+	}
+	if last != nil && last.class == ofComb && last.side == "" && s.sideFirst == "" && !leads {
+		s.sideBehind(last, side, it)
 		return
 	}
-	if s.contentAhead(i) {
-		s.before.side, s.before.at = side, i
-		s.before.items = append(s.before.items, it)
-	}
+	s.sideAhead(i, side)
 }
 
 func (s *scan) place(i int) {

@@ -47,7 +47,7 @@ func (s *scan) bar(i int) {
 	r.take(it.bars, len(it.bars) == 1)
 	r.inHand = thisLine
 	r.sameSentence = true
-	s.headed = head
+	s.headed, s.sideFirst = head, ""
 	r.headedBars = head
 	s.before = modifiers{}
 	s.no = -1
@@ -231,7 +231,7 @@ func (s *scan) step(i int) {
 	s.settle(waiting[:len(waiting)-len(there)])
 	s.bound = len(s.found)
 	switch {
-	case it.is(kSkip):
+	case it.is(kSkip) && !s.tellsWhy(i):
 		r.last += r.step
 		r.inHand = thisLine
 		r.bars = []int{r.last + r.step}
@@ -251,9 +251,23 @@ func (s *scan) step(i int) {
 		r.inHand = thisLine
 	}
 	r.stepped = true
-	s.headed = true
+	s.headed, s.sideFirst = true, ""
 	s.no = -1
 	s.before = modifiers{}
+}
+
+// tellsWhy: "skip one because it's stuck to the wall" goes on about the bar that
+// is left out.
+func (s *scan) tellsWhy(i int) bool {
+	next := int(s.at(i).to)
+	if next >= len(s.r.mended) {
+		return false
+	}
+	switch s.r.words.words[s.r.mended[next].id] {
+	case "because", "cause", "cos", "since", "as", "which", "that", "it":
+		return s.r.mended[next].pause <= comma
+	}
+	return false
 }
 
 // except takes a bar out of what was just said of several: "bars one to three
@@ -305,7 +319,11 @@ func (s *scan) same(i int) {
 		return
 	}
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
-		if ref := s.at(k); ref.is(kBars) {
+		ref := s.at(k)
+		if ref.any(kNext, kPrev) && s.onlyBetween(i, k, kAdv, kOn, kArt, kAnd) {
+			s.step(k) // "same again on the next one"
+		}
+		if ref.is(kBars) {
 			from = r.saidOf[ref.bars[0]]
 			ref.used, ref.taken = true, true
 		}
