@@ -294,7 +294,7 @@ func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
 		case groupWord:
 			return quantity{lo: w.value}, n.skipOf(toks, i+2)
 		case scaleWord:
-			return quantity{lo: w.value}, i + 2
+			return n.aHundred(toks, i+1)
 		case partWord:
 			return quantity{lo: w.value, share: true}, i + 2
 		case ordinalWord:
@@ -307,6 +307,17 @@ func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
 		}
 	}
 	return quantity{lo: 1, article: true}, i + 1
+}
+
+// aHundred reads "a hundred", "a hundred and one", "a hundred and twenty".
+func (n *numbers) aHundred(toks []token, i int) (quantity, int) {
+	scale, j := n.of(toks[i]).value, i+1
+	if joined(toks, j) && n.is(toks, j, andWord) && joined(toks, j+1) {
+		if more, end := n.belowHundred(toks, j+1); end > j+1 {
+			return quantity{lo: scale + more}, end
+		}
+	}
+	return quantity{lo: scale}, j
 }
 
 func (n *numbers) skipOf(toks []token, i int) int {

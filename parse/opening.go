@@ -9,7 +9,7 @@ func (c *clause) onlyDate() (date *item) {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && date == nil:
 			date = it
-		case !it.any3(kOn, kArt, kBut):
+		case !it.any5(kOn, kArt, kBut, kAnd, kThen):
 			return nil
 		}
 	}

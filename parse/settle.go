@@ -49,8 +49,8 @@ func (s *scan) aboutHive(f *finding) bool {
 	switch {
 	case offComb[f.what]:
 		return true
-	case s.here && f.present && !s.headed:
-		return false // "there's ants on it"
+	case s.here && f.present && ofBar && f.what != "dead_bees":
+		return false // "bar seven there's ants on it"
 	case f.what == "foul_smell" && !f.present:
 		return !ofBar
 	case !f.present && (s.startsThere() || s.at(0).is(kNo) && s.at(0).pause == none):
