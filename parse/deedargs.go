@@ -86,6 +86,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
+	case d.what != "" && it.is(kMeasure) && prev.is(kAnd) && k+1 < len(c.items) && c.items[k+1].any(kOf, kSubstance): // of another food
 	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && r.takesAmount(d.do):
 		if _, length := it.size.mm(); !length {
 			size := it.size

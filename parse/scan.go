@@ -88,7 +88,7 @@ func (s *scan) item(i int) {
 		s.step(i)
 	case it.is(kWhole):
 		s.wholeAt(i)
-	case it.is(kSame) && !s.contentFollows(i):
+	case it.is(kSame) && (!s.contentFollows(i) || s.at(i+1).is(kAnd) && s.headed):
 		s.same(i)
 	case it.is(kNo) && !it.is(kContent) && !it.is(kComb):
 		s.no, s.noLast, s.noCue = i, i, r.text[it.start:it.end]
