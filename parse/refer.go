@@ -231,7 +231,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			k = j + 1
 		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
 			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
-			if far < near && r.isWord(sep, "-", "–") { // "b10-b6"
+			opens := j < 3 || !items[j-3].any4(kDo, kOf, kArt, kTo)
+			if far < near && (r.isWord(sep, "-", "–") || len(bars) == 1 && opens && r.isWord(sep, "to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
 				near, far = far, near
 			}
 			if far <= near {

@@ -64,6 +64,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	if bare && to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
 		from, to = from+1, to+1 // "on seven, no, on eight"
 	}
+	if told := r.toldRight(items, from); told > from && !bare {
+		to = told
+	}
 	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break
@@ -74,6 +77,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		return items, false
 	}
 	s, ok := slotOf(&items[to], of)
+	if ok && !bare && to+1 < len(items) && items[to-1].is(kNo) && !r.bareNo(&items[to-1]) && items[to+1].is(s) {
+		to++ // "sorry, not bar two, bar three"
+	}
 	if !ok || bare && to != from {
 		return items, false
 	}
@@ -106,6 +112,20 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	items[at] = fresh
 	return slices.Delete(items, cue, to+1), true
+}
+
+// toldRight is the item behind "that's" where a correction first says why: "no
+// wait those are bumpy that's drone brood"; from where there is none.
+func (r *reader) toldRight(items []item, from int) int {
+	for k := from + 2; k < len(items) && k < from+7 && items[k].pause <= comma; k++ {
+		switch {
+		case items[k].is(kContent) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
+			return k
+		case items[k].any4(kContent, kBars, kCell, kNum):
+			return from
+		}
+	}
+	return from
 }
 
 // readCups takes "cup", a measure elsewhere, for a queen cup where cells were
