@@ -263,6 +263,23 @@ func (r *reader) ownDeed(items []item, i int) bool {
 	return i < len(items) && items[i].is(kDo) && items[i].pause == none && r.objectless(items, i)
 }
 
+// barsFirst reports whether bars, and "both" at most, stand before a subject
+// whose verb takes them for its object.
+func (r *reader) barsFirst(items []item, i int) bool {
+	bars, k := i-1, i+1
+	if bars > 0 && r.isWord(&items[bars], "both") {
+		bars--
+	}
+	if bars > 0 && items[bars].pause == none && !items[bars-1].any3(kAnd, kThen, kBut) {
+		return false
+	}
+	for k < len(items) && items[k].any3(kPron, kHave, kAdv) {
+		k++
+	}
+	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && r.takesBars(r.rule(&items[k], kDo).Value) &&
+		(r.objectless(items, k) || r.isWord(&items[k+1], "because", "since", "as"))
+}
+
 // toBeDone: "bar two needs to be removed", "bar two must be taken out" are
 // plans whose object stands before the verb.
 func (r *reader) toBeDone(items []item, i int) bool {
@@ -323,6 +340,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	case it.is(kPron) && prev.is(kFixture) && it.pause == none && r.ownDeed(items, i+1):
 		return false // "the entrance I've reduced"
+	case it.is(kPron) && it.pause == none && r.barsFirst(items, i):
+		return false // "bars eleven and twelve both I have removed"
 	case it.is(kPron) && prev.is(kContent) && it.pause == none && (i+1 < len(items) && items[i+1].is(kBring) || i+2 < len(items) && items[i+1].is(kBe) && items[i+2].is(kBring)):
 		return false // "yellow pollen they are bringing"
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):

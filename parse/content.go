@@ -12,6 +12,9 @@ func (s *scan) empty(i int) bool {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {
 		return false // "two empty bars"
 	}
+	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && r.isWord(s.at(0), "it", "they", "which") {
+		return true // "a queen cup on bar eight, it is empty"
+	}
 	bars := s.combBars(i)
 	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {
 		return false

@@ -110,8 +110,9 @@ func (f *fitting) barsUndergo() bool {
 		return true // "12 empty comb, removed"
 	}
 	k := f.i - 1
-	for k >= 0 && f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) && !f.pre[k].is(kBars) {
-		k--
+	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut) || f.isWord(&f.args[0], "because", "since", "as")
+	for k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars) {
+		k-- // "bars eleven and twelve both I have removed"
 	}
 	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
 }
@@ -370,7 +371,7 @@ func (r *reader) herQueen(c *clause, i int, args []item) bool {
 		if k > 1 || args[k].pause > none {
 			break
 		}
-		if args[k].any(kShe, kQueen) || r.isWord(&args[k], "her", "herself") {
+		if args[k].any(kShe, kQueen) && !r.isWord(&args[k], "she") || r.isWord(&args[k], "her", "herself") {
 			return true
 		}
 	}

@@ -44,7 +44,7 @@ func (r *reader) incoming(c *clause) {
 		}
 		if n+1 < len(cargo) {
 			to = cargo[n+1]
-			for to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) {
+			for to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
 				to--
 			}
 		}
@@ -71,7 +71,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
 	r.lastCargo = path
 	lo, hi := i, i
-	for lo > from && c.items[lo-1].any7(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none {
+	for lo > from && c.items[lo-1].any7(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none && !r.source(c, lo-1) {
 		lo--
 	}
 	for hi+1 < to && (only || hi-i < 8) {
@@ -86,6 +86,18 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	if _, ok := r.cur.get(r.paths.under(path, "plant")); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
 		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
 	}
+}
+
+// source reports whether the plant at item i is where what stands before it comes
+// from: "nectar from the mustard and pollen".
+func (r *reader) source(c *clause, i int) bool {
+	if !c.items[i].is(kPlant) || i == 0 {
+		return false
+	}
+	if i > 1 && c.items[i-1].is(kArt) {
+		i--
+	}
+	return c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")
 }
 
 // unknownPlant takes the word right before the load, or behind "from the", for
