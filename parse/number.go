@@ -254,7 +254,7 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		return q, j
 	}
 	v, j := n.cardinal(toks, i)
-	if joined(toks, j) && !(v == 1 && i > 0 && joined(toks, i) && n.barWords.has(toks[i-1].id)) { // "bar one half drawn"
+	if joined(toks, j) && !(i > 0 && joined(toks, i) && n.barWords.has(toks[i-1].id)) { // "bar one half drawn"
 		next := n.of(toks[j])
 		if next.kind == ordinalWord && w.kind == tensWord && next.value < 10 && j == i+1 {
 			return quantity{lo: v + next.value, ordinal: true}, j + 1
