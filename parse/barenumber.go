@@ -212,7 +212,7 @@ func (n *bareNumber) speaks() bool {
 	if n.next == nil {
 		return false
 	}
-	return n.nextLine(n.items, n.i, n.before) && n.next.any4(kPron, kSeen, kWord, kThere) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
+	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.isWord(n.next, "at"))) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
 }
 

@@ -332,6 +332,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
 		return false // "mark the queen next time"
+	case it.is(kPlan) && it.pause == none && strings.HasSuffix(it.text, "planned"):
+		return false // "treatment with thymol planned for the twentieth"
 	case it.is(kTheirs) && it.pause == none && r.isWord(prev, "than"):
 		return false
 	case it.any6(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):

@@ -186,6 +186,10 @@ func (s *scan) cellNoun(i int) {
 		s.kindAt, s.kindItem, s.num = "", nil, nil
 		return
 	}
+	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "would", "could", "might", "should") {
+		s.kindAt, s.kindItem, s.stageAt, s.stageItem, s.num = "", nil, "", nil, nil
+		return // "a swarm cell would hang here"
+	}
 	s.dropLabel(i)
 	what := "any"
 	if rule.Value == "cup" {
@@ -336,7 +340,9 @@ func (s *scan) signCount(f *finding, i int) {
 				return
 			}
 			prev, next := s.at(k-1), s.at(k+1)
-			counted := strings.HasPrefix(prev.text, "count")
+			behind := s.postposedCount(i, k)
+			it.used = it.used || behind
+			counted := behind || strings.HasPrefix(prev.text, "count")
 			if it.pause == comma && k <= i+4 && (next == nil || next.is(kCell)) {
 				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14"
 				f.items = append(f.items, it)
@@ -352,6 +358,24 @@ func (s *scan) signCount(f *finding, i int) {
 			return
 		}
 	}
+}
+
+// postposedCount reports whether the number at item k counts the sign before it:
+// "perforated caps two cells", "chalk mummies five on the floor", "dead bees at
+// the entrance thirty".
+func (s *scan) postposedCount(i, k int) bool {
+	next, after := s.at(k+1), s.at(k+2)
+	switch {
+	case s.at(k).pause > none || !s.onlyBetween(i, k, kOn, kArt, kFixture):
+		return false
+	case next == nil:
+		return k > i+1 || i == 0
+	case next.pause > none:
+		return false
+	case s.r.isWord(next, "cell", "cells"):
+		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
+	}
+	return k == i+1 && next.is(kOn) && after != nil && after.is(kFixture)
 }
 
 // severalEggs: more than one egg to a cell is a sign of laying workers, and

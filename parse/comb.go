@@ -67,7 +67,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(text, "comb") {
 		return false
 	}
-	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) {
+	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && r.value(next, kContent) != "empty" {
 		return false // "a palm-sized patch of brood"
 	}
 	if s.ofHer(i) {

@@ -214,6 +214,10 @@ func (s *scan) near(from, to int) bool {
 // noneAtAll: "bar fifteen: none" says that no comb hangs there.
 func (s *scan) noneAtAll(i int) {
 	it := s.at(i)
+	if on, bars, f := s.at(i+1), s.at(i+2), s.lastFound(i); bars != nil && f != nil && on.is(kOn) && bars.is(kBars) && f.class == ofComb {
+		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: f.what, at: i, items: s.r.these(it), rule: f.rule, cue: it.text}))
+		return // "eggs on bar four, absent on bar six"
+	}
 	if s.headed && i == len(s.c.items)-1 && i <= 1 && len(s.r.bars) > 0 {
 		s.r.comb(s.r.bars, "size", "bare", s.r.why("comb-bare", "", it))
 		s.touch()

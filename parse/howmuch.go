@@ -46,6 +46,9 @@ func (s *scan) share(i int, v float64) {
 		next.used = true
 		return
 	}
+	if next != nil && s.r.isWord(next, "the comb", "the bar", "the frame", "comb", "bar", "frame") && s.ofComb(i) {
+		return
+	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
 		s.before = modifiers{extent: extent{cover: v, hasCover: true}, items: s.r.these(it), at: i}
 		return
@@ -59,6 +62,23 @@ func (s *scan) share(i int, v float64) {
 	}
 	s.before.cover, s.before.hasCover, s.before.at = v, true, i
 	s.before.items = append(s.before.items, it)
+}
+
+// ofComb: "sealed brood, tight, about half the comb" is the share that the brood
+// covers.
+func (s *scan) ofComb(i int) bool {
+	last := s.lastFound(i)
+	if last == nil || last.hasCover || last.class != ofComb || !s.onlyBetween(last.at, i, kAdv, kPattern, kSide, kPlace, kBe, kOn) {
+		return false
+	}
+	for k := i + 1; k < len(s.c.items) && s.at(k).pause == none; k++ {
+		if s.at(k).any3(kContent, kBe, kFull) || !s.at(k).is(kBar) && strings.HasPrefix(s.r.value(s.at(k), kComb), "drawn") {
+			return false // "half the comb is nectar"
+		}
+	}
+	last.cover, last.hasCover = s.at(i).n.lo, true
+	last.items = append(last.items, s.at(i))
+	return true
 }
 
 // sharedBefore: the clause puts shares before their nouns ("half honey half

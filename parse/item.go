@@ -315,10 +315,17 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
 // follows that it could count.
 func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
-	if i == 0 || !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) {
+	if i == 0 {
+		return day{}, quantity{}, i
+	}
+	planned := l.toks[i-1].id == l.forID // "planned for the twentieth", not "for the first time"
+	if !planned && !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) {
 		return day{}, quantity{}, i
 	}
 	d, nth, j = l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
+	if planned && joined(l.toks, j) {
+		return day{}, quantity{}, i
+	}
 	if j > i && joined(l.toks, j) {
 		next := l.matcher.longest(l.toks, j, l)
 		for _, n := range next.rules {

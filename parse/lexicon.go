@@ -22,7 +22,7 @@ type lexicon struct {
 	mishearings [][]*heard // by first word
 	byWords     wordSet    // by, since: a day may follow
 
-	hiveID, colonyID, hivesID, coloniesID, hID, theID wordID
+	hiveID, colonyID, hivesID, coloniesID, hID, theID, forID wordID
 }
 
 // heard is a mishearing, compiled.
@@ -95,7 +95,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.numbers.combWords = l.words.addAll("bar", "frame", "comb")
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
-	l.hiveID, l.colonyID, l.hID, l.theID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the")
+	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hivesID, l.coloniesID = l.words.add("hives"), l.words.add("colonies")
 	l.byWords = l.words.addAll("by", "since", "until", "till")
 	if err := l.addMishearings(f.Mishearing); err != nil {

@@ -42,6 +42,7 @@ const (
 	speltRight
 	scales
 	faring
+	labels
 	listCount
 )
 
@@ -82,6 +83,7 @@ var listNames = [listCount]string{
 	speltRight:         "spelt right",
 	faring:             "faring",
 	scales:             "scales",
+	labels:             "labels",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -174,11 +174,41 @@ func (r *reader) read() {
 			r.names = r.properNames(r.toks)
 			r.severalSpoken = slices.ContainsFunc(r.toks, func(t token) bool { return t.id == r.hivesID || t.id == r.coloniesID })
 		}
-		for _, row := range r.rows {
+		for i := 0; i < len(r.rows); i++ {
+			row := r.rows[i]
+			if i+1 < len(r.rows) && r.asks(row, r.rows[i+1]) {
+				i++
+				row.to = r.rows[i].to
+			}
 			r.line(r.toks[row.from:row.to], row.first)
 		}
 	}
 }
+
+// asks reports whether a row is a label alone, and makes the short row below it
+// its answer: "temper" and below it "calm", "any eggs" and below it "none".
+func (r *reader) asks(label, answer row) bool {
+	last := r.toks[label.to-1]
+	first := &r.toks[answer.from]
+	if label.to-label.from > 3 || answer.to-answer.from > 4 || answer.first != line || !last.lists.has(labels) || last.has(asked|coloned) {
+		return false
+	}
+	for _, t := range r.toks[label.from : label.to-1] {
+		if !r.says(t, "any") && !r.says(t, "queen") && !r.says(t, "the") {
+			return false
+		}
+	}
+	best := r.lex.matcher.longest(r.toks[:answer.to], answer.from, nil)
+	if !best.kinds.meet(answering) {
+		return false
+	}
+	r.toks[label.to-1].flags |= coloned
+	first.pause = colon
+	return true
+}
+
+// answering are the kinds of words that answer a label.
+var answering = setOf(kState, kTemper, kStored, kStrength, kNo, kNot, kYes)
 
 // cutRow cuts the line at an offset into tokens, and returns where the next one
 // begins and the pause before it.

@@ -254,6 +254,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 				plural = true
 				k++
 			}
+		case barNumber(sep) && j > 1 && items[j-2].is(kOn) && sep.pause == none && j+1 < len(items) && items[j+1].any(kBe, kHave):
+			return bars, j // "she's on seven six is just eggs"
 		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
 			plural = true
 		default:

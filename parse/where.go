@@ -307,7 +307,8 @@ func (s *scan) contentFollows(i int) bool {
 // same copies what was said of the bar before, or of the bar named after "as".
 func (s *scan) same(i int) {
 	it, r := s.at(i), s.r
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !r.isWord(next, "both", "as", "for", "again", "three") {
+	ofBar := i > 0 && s.at(i-1).any3(kBars, kAdv, kBut) && s.onlyBetween(-1, i, kBars, kBe, kAdv, kBut) && s.headed // "bar five just the same, bless them"
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !r.isWord(next, "both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
 	it.used = true
