@@ -2,6 +2,9 @@ package parse
 
 import "strings"
 
+// anyAnswer are the lists of what answers a label.
+const anyAnswer = 1<<yesAnswers | 1<<noAnswers
+
 // longestLabel is how many items a label may have before its answer.
 const longestLabel = 5
 
@@ -9,6 +12,9 @@ const longestLabel = 5
 // what they say: a no moves before its label, a yes goes.
 func (r *reader) answers(items []item) []item {
 	for k := 1; k < len(items); k++ {
+		if items[k].lists&anyAnswer == 0 && !items[k-1].asked {
+			continue
+		}
 		if items[k-1].asked && items[k-1].any3(kStores, kBees, kFixture) && items[k].any4(kStored, kTemper, kStrength, kState) && items[k].pause < line {
 			items[k-1].asked, items[k-1].colon, items[k].pause = false, true, colon // "Stores? Adequate"
 		}

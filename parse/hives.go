@@ -29,7 +29,7 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		if !items[i].capital {
+		if !items[i].capital || !r.initials.has(r.text[items[i].start]) {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {

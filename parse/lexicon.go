@@ -218,44 +218,48 @@ func (l *lexicon) context(words []string) *context {
 	return c
 }
 
-// fits reports whether the token at i, or the edge of the line, satisfies the
-// context.
-func (c *context) fits(l *lexicon, toks []token, i int, pausedOff bool) bool {
-	if i < 0 || i >= len(toks) || pausedOff {
-		if i < 0 && c.start || i >= len(toks) && c.end || pausedOff && (c.start || c.end) {
-			return true
-		}
-		if i < 0 || i >= len(toks) {
-			return false
-		}
+// fits reports whether a token satisfies the context; nil is the edge of the line,
+// which does so where edge says that the context asks for it.
+func (c *context) fits(l *lexicon, t *token, edge, pausedOff bool) bool {
+	if pausedOff && (c.start || c.end) {
+		return true
 	}
-	if slices.Contains(c.words, toks[i].id) {
+	if t == nil {
+		return edge
+	}
+	if slices.Contains(c.words, t.id) {
 		return true
 	}
 	if !c.number {
 		return false
 	}
-	k := l.numbers.of(toks[i]).kind
-	return toks[i].id == idNumber || k == unitWord || k == tensWord
+	k := l.numbers.of(*t).kind
+	return t.id == idNumber || k == unitWord || k == tensWord
 }
 
-// mend rewrites misheard words in place of what was meant, flagged, and
-// returns the tokens.
-func (l *lexicon) mend(toks []token, out []token) []token {
-	out = out[:0]
-	from := 0 // of the tokens that are not yet handed on, since most are as they were heard
+// mend returns the tokens with what was meant, flagged, in place of misheard
+// words. Most lines have none, and come back as they are; others are written to
+// room.
+func (l *lexicon) mend(toks []token, room *[]token) []token {
+	out := (*room)[:0]
+	from := 0 // of the tokens that are not yet handed on
 	for i := 0; i < len(toks); {
 		if !toks[i].has(doubtful) {
 			i++
 			continue
 		}
-		out = append(out, toks[from:i]...)
-		from = i
-		h := l.misheardAt(toks, i, out)
+		var before *token
+		if i > from {
+			before = &toks[i-1]
+		} else if len(out) > 0 {
+			before = &out[len(out)-1]
+		}
+		h := l.misheardAt(toks, i, before)
 		if h == nil {
 			i++
 			continue
 		}
+		out = append(out, toks[from:i]...)
 		n := len(h.words)
 		f := misheard
 		if h.rule.Sure {
@@ -271,10 +275,16 @@ func (l *lexicon) mend(toks []token, out []token) []token {
 		i += n
 		from = i
 	}
-	return append(out, toks[from:]...)
+	if from == 0 {
+		return toks
+	}
+	*room = append(out, toks[from:]...)
+	return *room
 }
 
-func (l *lexicon) misheardAt(toks []token, i int, before []token) *heard {
+// misheardAt is what was misheard at token i, or nil; before is the token before
+// it as it was mended, nil at the start of the line.
+func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
 candidates:
 	for _, h := range l.mishearings[toks[i].id] {
 		n := len(h.words)
@@ -286,16 +296,20 @@ candidates:
 				continue candidates
 			}
 		}
-		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !h.before.fits(l, before, len(before)-1, toks[i].pause >= colon) {
+		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
 			continue
 		}
-		if h.after != nil && !h.after.fits(l, toks, i+n, i+n < len(toks) && toks[i+n].pause >= colon) {
+		var next *token
+		if i+n < len(toks) {
+			next = &toks[i+n]
+		}
+		if h.after != nil && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
 			continue
 		}
-		if h.unless != nil && len(before) > 0 && h.unless.fits(l, before, len(before)-1, false) {
+		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {
 			continue
 		}
-		if h.not != nil && i+n < len(toks) && h.not.fits(l, toks, i+n, false) {
+		if h.not != nil && next != nil && h.not.fits(l, next, false, false) {
 			continue
 		}
 		return h

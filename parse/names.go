@@ -3,6 +3,7 @@ package parse
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // enough is the weight of evidence at which a proper name is a hive's.
@@ -19,6 +20,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 	byWord := r.namedByWord(toks)
 	weight, hint := map[string]int{}, map[string]bool{}
 	for i := 0; i < len(toks); i++ {
+		if !toks[i].has(capital) {
+			continue
+		}
 		end := r.properRun(toks, i)
 		if end == i {
 			continue
@@ -45,6 +49,20 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		}
 	}
 	return names
+}
+
+// letters is a set of letters, a bit each. It may hold more than was put in, since
+// no letter is told from another in case and none beyond ASCII from another.
+type letters uint32
+
+func (s letters) has(c byte) bool { return c >= utf8.RuneSelf || s>>(c&31)&1 != 0 }
+
+// initialsOf is the set of the letters that names begin with.
+func initialsOf(names map[string]bool) (s letters) {
+	for name := range names {
+		s |= 1 << (name[0] & 31)
+	}
+	return s
 }
 
 // likeliest is the one name that some words speak for, where no name is sure;

@@ -22,6 +22,7 @@ type reader struct {
 	named         bool            // a hive has been named
 	severalSpoken bool            // the note speaks of hives, not of one
 	names         map[string]bool // proper names that the note uses for hives
+	initials      letters         // that they begin with
 
 	bars       []int // the bars in hand
 	step       int   // direction of travel, +1 or -1
@@ -83,6 +84,7 @@ type desk struct {
 	toks   []token // of the page
 	rows   []row
 	mended []token // of the line in hand
+	room   []token // for them where they are not as they were heard
 	items  []item
 	cuts   [][2]int // its sentences
 	list   []clause // of the sentence in hand
@@ -172,6 +174,7 @@ func (r *reader) read() {
 		}
 		if top == 0 {
 			r.names = r.properNames(r.toks)
+			r.initials = initialsOf(r.names)
 			r.severalSpoken = slices.ContainsFunc(r.toks, func(t token) bool { return t.id == r.hivesID || t.id == r.coloniesID })
 		}
 		for i := 0; i < len(r.rows); i++ {
@@ -258,7 +261,7 @@ func cutAt(s string) int {
 
 func (r *reader) line(toks []token, first pause) {
 	r.addPauses(toks)
-	r.mended = r.mend(toks, r.mended)
+	r.mended = r.mend(toks, &r.room)
 	r.topic = ""
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText

@@ -10,30 +10,8 @@ import (
 func (r *reader) refer(items []item) []item {
 	out := items[:0]
 	for i := 0; i < len(items); {
-		if i+2 < len(items) && items[i].is(kWhole) && items[i+1].is(kFrom) && items[i+2].is(kNum) && items[i+2].n.hi > items[i+2].n.lo && endsOnBar(items[i].text) {
-			items[i].kinds, items[i].rules = setOf(kBar), nil // "on every bar from two to eight"
-		}
-		if items[i].anyOf(beginsBars) || items[i].text == "#" {
-			if it, next := r.barRef(items, i, out); next > i {
-				out = append(out, it)
-				i = next
-				continue
-			}
-		}
-		if i+1 < len(items) && items[i+1].is(kNum) && r.namesHives(items, i) {
-			it, next := r.severalHives(items, i)
-			out = append(out, it)
-			i = next
-			continue
-		}
-		if r.severalSpoken && r.numberedColony(items, i) {
-			ref := r.merged(items, i, i+2, nil)
-			out = append(out, r.asHive(ref, formatNumber(items[i+1].n.lo)))
-			i += 2
-			continue
-		}
-		if items[i].is(kHive) {
-			if it, back, next := r.hiveRef(items, i, out); next > i {
+		if r.mayRefer(items, i) {
+			if it, back, next := r.reference(items, i, out); next > i {
 				out = append(out[:len(out)-back], it)
 				i = next
 				continue
@@ -48,6 +26,40 @@ func (r *reader) refer(items []item) []item {
 	}
 	return out
 }
+
+// mayRefer reports whether a reference can begin at item i; at most
+// words it cannot.
+func (r *reader) mayRefer(items []item, i int) bool {
+	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken
+}
+
+// reference reads a reference to bars or hives that begins at item i; back is how
+// many items before it belong to it.
+func (r *reader) reference(items []item, i int, before []item) (ref item, back, next int) {
+	if i+2 < len(items) && items[i].is(kWhole) && items[i+1].is(kFrom) && items[i+2].is(kNum) && items[i+2].n.hi > items[i+2].n.lo && endsOnBar(items[i].text) {
+		items[i].kinds, items[i].rules = setOf(kBar), nil // "on every bar from two to eight"
+	}
+	if items[i].anyOf(beginsBars) || items[i].text == "#" {
+		if ref, next := r.barRef(items, i, before); next > i {
+			return ref, 0, next
+		}
+	}
+	if i+1 < len(items) && items[i+1].is(kNum) && r.namesHives(items, i) {
+		ref, next = r.severalHives(items, i)
+		return ref, 0, next
+	}
+	if r.severalSpoken && r.numberedColony(items, i) {
+		ref = r.merged(items, i, i+2, nil)
+		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
+	}
+	if items[i].is(kHive) {
+		return r.hiveRef(items, i, before)
+	}
+	return item{}, 0, i
+}
+
+// toRefer are the kinds of what begins a reference, unless a number stands behind.
+var toRefer = setOf(kWhole, kBar, kNum, kHive)
 
 // referring are the kinds of words without which no line refers to bars or hives.
 var referring = setOf(kBar, kNum, kHive)

@@ -271,7 +271,7 @@ func (r *reader) nowQueen(c *clause) {
 func (r *reader) swarmed(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
-		if r.isWord(it, "swarmed") && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
+		if it.text == "swarmed" && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
 			r.earlier(c, "swarmed", "swarmed", nil, it)
 		}
 	}
