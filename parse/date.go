@@ -55,14 +55,26 @@ const (
 	shortSpanWord // the d of "7d"
 )
 
-// begins reports whether a date or duration can begin with such a word.
-func (k dateKind) begins() bool {
-	switch k {
-	case weekdayWord, monthWord, spanWord, inWord, nextWord, lastWord, thisWord, todayWord, yesterdayWord, tomorrowWord, weekendWord, theWord, endWord:
+// stands reports whether such a word can be a date or duration by itself.
+func (w dateWord) stands() bool {
+	switch w.kind {
+	case weekdayWord, todayWord, yesterdayWord, tomorrowWord, weekendWord:
+		return true
+	}
+	return w.kind == spanWord && w.value == fortnight
+}
+
+// leads reports whether a date can begin with such a word, if more follows.
+func (w dateWord) leads() bool {
+	switch w.kind {
+	case monthWord, spanWord, inWord, nextWord, lastWord, thisWord, theWord, endWord:
 		return true
 	}
 	return false
 }
+
+// fortnight is the value of the one span that needs no number before it.
+const fortnight = 14
 
 // dates reads days and durations relative to the day of the inspection.
 type dates struct {
@@ -103,8 +115,8 @@ func (d *dates) duration(text string, toks []token, i int) (span, int) {
 // length reads a duration whose number, if any, stands from token i to j.
 func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if j == i {
-		if d.is(toks, i, spanWord) && d.of(toks[i]).value == 14 {
-			return span{days: 14}, i + 1
+		if d.is(toks, i, spanWord) && d.of(toks[i]).value == fortnight {
+			return span{days: fortnight}, i + 1
 		}
 		return span{}, i
 	}

@@ -3,6 +3,7 @@ package parse
 import (
 	"fmt"
 	"iter"
+	"slices"
 	"strings"
 )
 
@@ -198,6 +199,38 @@ func (g *graph) shared(at int32, w wordID) int32 {
 		}
 	}
 	return 0
+}
+
+// closed are the nodes that are reached from the given ones without a word, and
+// they themselves.
+func (g *graph) closed(nodes []int32) []int32 {
+	nodes = slices.Clone(nodes)
+	for i := 0; i < len(nodes); i++ {
+		for l := range g.each(g.nodes[nodes[i]].empty) {
+			if !slices.Contains(nodes, l.to) {
+				nodes = append(nodes, l.to)
+			}
+		}
+	}
+	return nodes
+}
+
+// behindSlots are the words that go on with a way of saying that begins with a
+// slot.
+func (g *graph) behindSlots() iter.Seq[wordID] {
+	return func(yield func(wordID) bool) {
+		for _, start := range g.closed([]int32{0}) {
+			for slot := range g.each(g.nodes[start].slots) {
+				for _, behind := range g.closed([]int32{slot.to}) {
+					for l := range g.each(g.nodes[behind].next) {
+						if !yield(wordID(l.by)) {
+							return
+						}
+					}
+				}
+			}
+		}
+	}
 }
 
 // asRead cuts a word of a rule as the tokeniser cuts it in a note, and appends

@@ -195,7 +195,7 @@ func (l *lexer) item(i int, it *item) int {
 			it.details = l.detail(details{dur: with.dur, size: with.size})
 		}
 	}
-	if l.toks[i].has(numeral) {
+	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.toks[i+1].has(following) {
 		if alt, j := l.figure(i); j > end || j == end && j > i && !it.any(kColour, kSeen) {
 			if j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0 { // "zero eggs" denies and counts
 				it.n = alt.n

@@ -123,18 +123,27 @@ func (l *lexicon) forgetPhrases() {
 	}
 }
 
-// markWords marks the words that a number or a date begins with, those that
-// only stand inside of one, or behind it like a unit, being far more frequent;
-// those that may be misheard; and the adverbs that stand anywhere.
+// markWords marks the words that a number or a date begins with and those that go
+// on with one, so that most words are not asked; those that may be misheard; and
+// the adverbs that stand anywhere.
 func (l *lexicon) markWords() {
 	l.words.marks = make([]mark, len(l.words.words))
 	for id := idUnknown + 1; id < firstWordID; id++ {
-		l.words.mark(id, numeral)
+		l.words.mark(id, numeral|following)
+	}
+	for id := range l.graph.behindSlots() {
+		l.words.mark(id, following)
 	}
 	for id := firstWordID; int(id) < len(l.words.words); id++ {
 		t := token{id: id}
-		if l.numbers.of(t).kind.begins() || l.dates.of(t).kind.begins() {
+		number, date := l.numbers.of(t).kind, l.dates.of(t)
+		if number.begins() || date.stands() {
 			l.words.mark(id, numeral)
+		} else if date.leads() {
+			l.words.mark(id, leading)
+		}
+		if number != notNumber || date.kind != notDate || l.measures.unit([]token{t}, 0) != "" || id == l.measures.moreID || l.graph.loose.has(id) {
+			l.words.mark(id, following)
 		}
 		if int(id) < len(l.mishearings) && l.mishearings[id] != nil {
 			l.words.mark(id, doubtful)

@@ -51,14 +51,7 @@ func newMatcher(g *graph, kindOf []kind) *matcher {
 
 // stateOf numbers the set of nodes that is reached from the given ones.
 func (m *matcher) stateOf(from []int32) int32 {
-	nodes := slices.Clone(from)
-	for i := 0; i < len(nodes); i++ {
-		for l := range m.graph.each(m.graph.nodes[nodes[i]].empty) {
-			if !slices.Contains(nodes, l.to) {
-				nodes = append(nodes, l.to)
-			}
-		}
-	}
+	nodes := m.graph.closed(from)
 	slices.Sort(nodes)
 	nodes = slices.Compact(nodes)
 	key := make([]byte, 0, 4*len(nodes))
@@ -111,13 +104,20 @@ func (st *state) addWords(g *graph) {
 	st.next = slices.Compact(st.next)
 }
 
+// first is the state behind a first word, or nowhere.
+func (m *matcher) first(word wordID) int32 {
+	to := m.starts[word]
+	if to == untrod {
+		to = m.behind(theStart, word)
+		m.starts[word] = to
+	}
+	return to
+}
+
 // step is the state behind a word, or nowhere.
 func (m *matcher) step(from int32, word wordID) int32 {
 	if from == theStart {
-		if m.starts[word] == untrod {
-			m.starts[word] = m.behind(from, word)
-		}
-		return m.starts[word]
+		return m.first(word)
 	}
 	st := &m.states[from]
 	if st.words>>(word&63)&1 == 0 {
@@ -189,29 +189,34 @@ type slotReader interface {
 // longest finds the longest way of saying from token i on. A pause ends a way
 // of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
+	if slots != nil && toks[i].has(numeral) && i+1 < len(toks) && toks[i+1].has(following) {
+		return m.search(toks, i, slots, theStart, i, match{end: i})
+	}
 	best := match{end: i}
-	at, j := theStart, i
-	for { // along plain words; a slot or an adverb within needs the search
+	at := m.first(toks[i].id)
+	for j := i + 1; at >= 0; j++ { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
-		if len(st.accepts) > 0 && j > i {
+		if len(st.accepts) > 0 {
 			best.rules, best.kinds, best.end = st.accepts, st.kinds, j
 		}
-		if j >= len(toks) || at != theStart && parted(toks, j) {
-			return best
-		}
-		word := toks[j].id
-		if st.slotted && slots != nil && toks[j].has(numeral) || at != theStart && toks[j].has(loose) {
+		if j >= len(toks) || parted(toks, j) {
 			break
 		}
-		to := nowhere
-		if word >= firstWordID {
-			to = m.step(at, word)
+		if toks[j].has(loose) || st.slotted && slots != nil && toks[j].has(numeral) {
+			return m.search(toks, i, slots, at, j, best)
 		}
-		if to < 0 {
-			return best
+		word := toks[j].id
+		if st.words>>(word&63)&1 == 0 {
+			break
 		}
-		at, j = to, j+1
+		at = m.step(at, word)
 	}
+	return best
+}
+
+// search goes on from the state at, behind token j-1, where best was found on the
+// way to it.
+func (m *matcher) search(toks []token, i int, slots slotReader, at int32, j int, best match) match {
 	s := search{matcher: m, toks: toks, slots: slots, best: best}
 	s.from(at, j, passed{})
 	return s.best

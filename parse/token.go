@@ -21,23 +21,25 @@ const (
 type mark uint16
 
 const (
-	capital  mark = 1 << iota // begins with an upper-case letter
-	asked                     // a question mark follows
-	misheard                  // rewritten by a mishearing rule
-	coloned                   // a colon follows
-	digits                    // a number written in digits
-	glued                     // no space before it
-	bullet                    // first token after a list dash
-	misspelt                  // a slip of the finger, mended
-	respelt                   // written out from shorthand
-	numeral                   // can begin a number, date or measure
-	cased                     // not written in small letters, or not in ASCII
-	doubtful                  // may be another word, misheard
-	loose                     // an adverb that may stand inside any way of saying
+	capital   mark = 1 << iota // begins with an upper-case letter
+	asked                      // a question mark follows
+	misheard                   // rewritten by a mishearing rule
+	coloned                    // a colon follows
+	digits                     // a number written in digits
+	glued                      // no space before it
+	bullet                     // first token after a list dash
+	misspelt                   // a slip of the finger, mended
+	respelt                    // written out from shorthand
+	numeral                    // can begin a number, date or measure, or be one
+	leading                    // can begin a date, with more behind it: the, in, next
+	following                  // can stand behind the first word of a number, date or measure
+	cased                      // not written in small letters, or not in ASCII
+	doubtful                   // may be another word, misheard
+	loose                      // an adverb that may stand inside any way of saying
 )
 
 // wordMarks are the marks that tell of a word, wherever it stands.
-const wordMarks = numeral | doubtful | loose
+const wordMarks = numeral | leading | following | doubtful | loose
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
 // whole note.
