@@ -340,11 +340,29 @@ func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
 	return d, nth, j
 }
 
+// place says where the item of the tokens from i to end stands, and what its words
+// are.
 func (l *lexer) place(it *item, i, end int) {
-	first, last := &l.toks[i], &l.toks[end-1]
+	first := &l.toks[i]
 	it.from, it.to = int32(i), int32(end)
-	it.start, it.end = first.start, last.end
+	it.start, it.end = first.start, l.toks[end-1].end
 	it.pause = first.pause
+	if end == i+1 && first.flags&^(wordMarks|glued) == 0 { // as most words are
+		it.text, it.lists = l.text[it.start:it.end], first.lists
+	} else {
+		l.read(it, i, end)
+	}
+	if it.is(kWord) {
+		it.name = l.text[it.start:it.end]
+	}
+	if it.is(kBar) {
+		it.plural = l.text[it.end-1]|0x20 == 's'
+	}
+}
+
+// read takes over the marks of an item's tokens, and spells it in lower case.
+func (l *lexer) read(it *item, i, end int) {
+	first, last := &l.toks[i], &l.toks[end-1]
 	it.capital, it.bullet = first.has(capital), first.has(bullet)
 	it.asked, it.colon = last.has(asked), last.has(coloned)
 	marks := first.flags
@@ -357,30 +375,23 @@ func (l *lexer) place(it *item, i, end int) {
 	case marks&respelt != 0:
 		it.text = l.spelt(l.toks[i:end])
 	case marks&cased != 0 && end == i+1:
-		it.text = lowerAs(l.words.words[first.id], it.text)
+		it.text = l.lowerAs(l.words.words[first.id], it.text)
 	case marks&cased != 0:
 		it.text = l.ref.strings.lower(it.text)
 	}
-	if end == i+1 && marks&(misheard|respelt|digits) == 0 {
+	switch known := marks&(misheard|respelt|digits) == 0; {
+	case known && end == i+1:
 		it.lists = first.lists // looked up with the word
-	} else {
+	case !known || first.lists.has(phrases):
 		it.lists = l.lists[it.text]
-	}
-	if it.is(kWord) {
-		it.name = l.text[it.start:it.end]
-	}
-	if it.is(kBar) {
-		c := l.text[it.end-1] | 0x20
-		it.plural = c == 's'
 	}
 }
 
 // lowerAs is text in lower case: word itself, which is, where only the case of
-// letters tells them apart, since most capitals begin a known word and a new
-// string for each would be garbage soon.
-func lowerAs(word, text string) string {
+// letters tells them apart, since most capitals begin a known word.
+func (l *lexer) lowerAs(word, text string) string {
 	if len(word) != len(text) {
-		return strings.ToLower(text)
+		return l.ref.strings.lower(text)
 	}
 	for k := range len(text) {
 		c := text[k]
@@ -388,7 +399,7 @@ func lowerAs(word, text string) string {
 			c |= 0x20
 		}
 		if c != word[k] {
-			return strings.ToLower(text)
+			return l.ref.strings.lower(text)
 		}
 	}
 	return word

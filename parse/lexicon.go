@@ -108,6 +108,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.words.addLists(l.lists)
 	l.slips = newSlips(l.words, l.lists)
 	l.markWords()
+	l.words.addPhrases(l.lists, &splitter{slips: l.slips, words: l.words})
 	l.words.pack()
 	l.forgetPhrases()
 	return l, nil

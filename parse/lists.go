@@ -44,6 +44,10 @@ const (
 	faring
 	labels
 	listCount
+
+	// phrases is no list of the file: it holds what the entries of more than one
+	// word begin with.
+	phrases = listCount
 )
 
 // listNames are the names of the lists in the file.
@@ -98,7 +102,7 @@ type wordList struct {
 type listSet uint64
 
 // A list more than the bits of a listSet does not build.
-const _ = uint(64 - listCount)
+const _ = uint(63 - listCount)
 
 func (s listSet) has(of list) bool { return s>>of&1 != 0 }
 

@@ -190,33 +190,45 @@ type slotReader interface {
 // of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	if slots != nil && toks[i].has(numeral) && i+1 < len(toks) && toks[i+1].has(following) {
-		return m.search(toks, i, slots, theStart, i, match{end: i})
+		return m.search(toks, slots, theStart, i, match{end: i})
 	}
-	best := match{end: i}
+	best, end := nowhere, i
 	at := m.first(toks[i].id)
 	for j := i + 1; at >= 0; j++ { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
 		if len(st.accepts) > 0 {
-			best.rules, best.kinds, best.end = st.accepts, st.kinds, j
+			best, end = at, j
 		}
-		if j >= len(toks) || parted(toks, j) {
+		if j >= len(toks) {
 			break
 		}
-		if toks[j].has(loose) || st.slotted && slots != nil && toks[j].has(numeral) {
-			return m.search(toks, i, slots, at, j, best)
-		}
-		word := toks[j].id
-		if st.words>>(word&63)&1 == 0 {
+		t := &toks[j]
+		if t.pause >= comma && parted(toks, j) {
 			break
 		}
-		at = m.step(at, word)
+		if t.flags&(loose|numeral) != 0 && (t.has(loose) || st.slotted && slots != nil) {
+			return m.search(toks, slots, at, j, m.matched(best, end))
+		}
+		if st.words>>(t.id&63)&1 == 0 {
+			break
+		}
+		at = m.step(at, t.id)
 	}
-	return best
+	return m.matched(best, end)
+}
+
+// matched is the match of what a state accepts.
+func (m *matcher) matched(at int32, end int) match {
+	if at < 0 {
+		return match{end: end}
+	}
+	st := &m.states[at]
+	return match{rules: st.accepts, kinds: st.kinds, end: end}
 }
 
 // search goes on from the state at, behind token j-1, where best was found on the
 // way to it.
-func (m *matcher) search(toks []token, i int, slots slotReader, at int32, j int, best match) match {
+func (m *matcher) search(toks []token, slots slotReader, at int32, j int, best match) match {
 	s := search{matcher: m, toks: toks, slots: slots, best: best}
 	s.from(at, j, passed{})
 	return s.best

@@ -262,6 +262,9 @@ func cutAt(s string) int {
 func (r *reader) line(toks []token, first pause) {
 	r.addPauses(toks)
 	r.mended = r.mend(toks, &r.room)
+	if r.askAll {
+		markAll(r.mended)
+	}
 	r.topic = ""
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
@@ -296,6 +299,14 @@ func (r *reader) line(toks []token, first pause) {
 		r.sentence(r.items[s[0]:s[1]])
 	}
 	r.remark(r.items)
+}
+
+// markAll marks every token as one that may begin and go on with anything.
+func markAll(toks []token) {
+	for i := range toks {
+		toks[i].flags |= numeral | leading | following
+		toks[i].lists |= 1 << phrases
+	}
 }
 
 // dropFillers leaves out um and er, and hands the pause before them to what

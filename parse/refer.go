@@ -27,10 +27,10 @@ func (r *reader) refer(items []item) []item {
 	return out
 }
 
-// mayRefer reports whether a reference can begin at item i; at most
-// words it cannot.
+// mayRefer reports whether a reference can begin at item i; at
+// most words it cannot.
 func (r *reader) mayRefer(items []item, i int) bool {
-	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken
+	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken || r.askAll
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
@@ -59,7 +59,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref item, back, 
 }
 
 // toRefer are the kinds of what begins a reference, unless a number stands behind.
-var toRefer = setOf(kWhole, kBar, kNum, kHive)
+var toRefer = beginsBars.or(setOf(kWhole, kHive))
 
 // referring are the kinds of words without which no line refers to bars or hives.
 var referring = setOf(kBar, kNum, kHive)

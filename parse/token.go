@@ -249,7 +249,7 @@ func (s *splitter) word() {
 func (s *splitter) known(from int, lower string, hash uint32, f mark) {
 	e, cut := s.words.look(lower, hash)
 	id := e.id
-	if id == idUnknown && e.lists == 0 && cut.cut == 0 && f&capital == 0 {
+	if id == idUnknown && e.lists&^(1<<phrases) == 0 && cut.cut == 0 && f&capital == 0 {
 		if id = s.slips.find(lower); id != idUnknown {
 			f |= misspelt
 		}

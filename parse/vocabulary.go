@@ -198,3 +198,12 @@ func (v *vocabulary) addLists(l lists) {
 		v.spelling(word).lists = in
 	}
 }
+
+// addPhrases notes with which words the entries of more than one word begin.
+func (v *vocabulary) addPhrases(l lists, s *splitter) {
+	for entry := range l {
+		if words := s.tokens(nil, entry, 0, none); len(words) > 1 {
+			v.spelling(entry[:words[0].end]).lists |= 1 << phrases
+		}
+	}
+}
