@@ -243,7 +243,7 @@ func (n *bareNumber) fronted() bool {
 	if !n.close || !n.prev.is(kOn) {
 		return false
 	}
-	return n.back(2).is(kBe) && n.back(3).is(kShe) ||
+	return n.back(2).is(kBe) && n.back(3).any(kShe, kQueen) ||
 		n.isWord(n.prev, "on") && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
 }
 

@@ -213,7 +213,7 @@ func (r *reader) looks(it *item) bool {
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
 		if items[k].any5(kQueen, kShe, kMite, kSign, kContent) {
-			return r.isWord(&items[i], "saw", "found", "spotted", "met", "seen", "noticed", "last saw", "last spotted")
+			return r.isWord(&items[i], "see", "saw", "found", "spotted", "met", "seen", "noticed", "last saw", "last spotted")
 		}
 	}
 	return false
@@ -283,8 +283,8 @@ func (r *reader) barsFirst(items []item, i int) bool {
 // toBeDone: "bar two needs to be removed", "bar two must be taken out" are
 // plans whose object stands before the verb.
 func (r *reader) toBeDone(items []item, i int) bool {
-	if i == 0 || !items[i-1].is(kBars) || items[i].pause > none {
-		return false
+	if i == 0 || !items[i-1].is(kBars) || items[i].pause > none || i > 1 && items[i-2].is(kOn) && items[i-1].pause == none {
+		return false // "brood on bar four going to feed them"
 	}
 	k := i + 1
 	if k < len(items) && items[k].is(kBe) {
@@ -328,6 +328,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return !prev.any7(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv) // "no sign of the queen last saw her on the 2nd"
 	case it.is(kSeen) && !needs && !prev.any(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere) && r.seesHer(items, i):
 		return true
+	case it.is(kSeen) && prev.is(kAnd) && i > 1 && items[i-2].any5(kContent, kCell, kSide, kPlace, kPattern) && r.seesHer(items, i):
+		return true // "emerging brood and see the queen is here"
 	case it.any3(kPlan, kWill, kMaybe) && r.toBeDone(items, i):
 		return false
 	case it.is(kPlan) && it.pause == none && r.isWord(it, "next time", "next visit", "next week", "next inspection") && r.deedSince(items, i) && prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):

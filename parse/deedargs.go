@@ -86,6 +86,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
+	case it.is(kMeasure) && k+2 < len(c.items) && c.items[k+1].is(kOf) && c.items[k+2].is(kSubstance) && r.takesAmount(d.do) && d.do != "harvest" && r.substanceIn(c.items[k+2:k+3], d.do) == nil: // of food, not of medicine
 	case d.what != "" && it.is(kMeasure) && prev.is(kAnd) && k+1 < len(c.items) && c.items[k+1].any(kOf, kSubstance): // of another food
 	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && r.takesAmount(d.do):
 		if _, length := it.size.mm(); !length {

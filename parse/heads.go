@@ -177,7 +177,7 @@ func (r *reader) frontedBar(items []item, on int) bool {
 			return true
 		}
 		if it.any(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe) {
-			if it.is(kContent) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
+			if it.any3(kContent, kCell, kStage) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
 				return true // "on bar three I have eggs on bar four larvae"
 			}
 			return false

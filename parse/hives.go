@@ -166,7 +166,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		text := it.text
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && r.lists.in(softNames, rest) {
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
 		if !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
@@ -210,6 +210,9 @@ func (r *reader) headsName(before []item, back int) bool {
 	prev := &before[k-1]
 	if before[k].capital && !prev.capital && prev.is(kWord) {
 		return true // "looked through Nursery hive"
+	}
+	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
+		return true // at the head of a note: "let me see you, willow hive"
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
 }

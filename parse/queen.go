@@ -398,6 +398,13 @@ func (r *reader) attributes(c *clause, noun int) {
 			r.queenColour(c, i, noun, dotted)
 		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
+		case r.isWord(it, "this year", "last year", "this season", "last season") && i+2 < len(c.items) && r.isWord(&c.items[i+1], "'s") && c.items[i+2].is(kQueen) && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
+			year := r.today.Year
+			if strings.HasPrefix(it.text, "last") {
+				year--
+			}
+			it.used = true
+			r.leaf("queen.year", strconv.Itoa(year), "queen-year", "", c.doubt, it)
 		}
 	}
 }

@@ -312,7 +312,7 @@ func (s *scan) same(i int) {
 		return // "the same day"
 	}
 	it.used = true
-	from := r.lastFind
+	from := s.saidLast()
 	if next := s.at(i + 1); next != nil && next.is(kBars) && r.isWord(it, "so is", "so are") {
 		next.used, next.taken = true, true
 		r.take(next.bars, len(next.bars) == 1)
@@ -330,6 +330,24 @@ func (s *scan) same(i int) {
 		}
 	}
 	s.copyFrom(from, it)
+}
+
+// saidLast is what was said of the bar that was spoken of last, in this clause or
+// before it.
+func (s *scan) saidLast() []*finding {
+	var here []*finding
+	for k := len(s.found) - 1; k >= 0; k-- {
+		f := s.found[k]
+		if len(f.bars) == 0 || len(here) > 0 && !slices.Equal(f.bars, here[0].bars) {
+			break
+		}
+		here = append(here, f)
+	}
+	if len(here) == 0 {
+		return s.r.lastFind
+	}
+	slices.Reverse(here)
+	return here
 }
 
 // copyFrom writes what was said of another bar to the bars in hand.
