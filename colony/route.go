@@ -322,6 +322,9 @@ func (a *Address) barOf(ins *Inspection, create bool) (*Bar, error) {
 	return &ins.Bars[at], nil
 }
 
+// fewItems is the number of items of a list that room is made for at first.
+const fewItems = 2
+
 // item finds the nth item of the key in the list; with create the item after the
 // last of its key is made, and no other.
 func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) {
@@ -336,7 +339,7 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) 
 	if !create || found < nth-1 {
 		return 0, fmt.Errorf("%q is not there", l.word)
 	}
-	list.Grow(1)
+	list.Grow(max(1, fewItems-n))
 	list.SetLen(n + 1)
 	item := list.Index(n)
 	item.SetZero() // what was deleted may lie there

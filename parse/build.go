@@ -53,8 +53,9 @@ func (b *builder) forget() {
 	}
 	clear(b.places)
 	clear(b.flagged)
+	clear(b.remarks) // they are parts of the note
 	clear(b.deeds)
-	*b = builder{paths: b.paths, entries: b.entries[:0], checks: b.checks[:0], places: b.places, flagged: b.flagged, deeds: b.deeds}
+	*b = builder{paths: b.paths, entries: b.entries[:0], checks: b.checks[:0], places: b.places, remarks: b.remarks[:0], flagged: b.flagged, deeds: b.deeds}
 }
 
 // find returns the entry of a path, or nil.
@@ -180,7 +181,7 @@ type source struct {
 
 // inspection fills in the record; implausible values are kept and flagged.
 func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int) {
-	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: b.remarks,
+	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: append([]string(nil), b.remarks...),
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
 	b.write(ins)
 	ins.Check = append(ins.Check, b.checks...)

@@ -138,8 +138,7 @@ func (r *reader) dayHeading(list []clause) {
 	}
 	for k := range list[1].items {
 		if it := &list[1].items[k]; it.is(kDo) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
-			d := list[0].items[0].day
-			list[1].mood, list[1].when = planned, &d
+			list[1].mood, list[1].when = planned, &list[0].items[0].day
 			list[0].items[0].used = true
 			return
 		}
@@ -305,9 +304,8 @@ func (r *reader) cues(c *clause) {
 			if it.day.ago && r.placedBefore(c, k) || k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s") {
 				continue
 			}
-			d := it.day
-			c.when = &d
-			if d.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
+			c.when = &it.day
+			if it.day.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
 				c.mood, c.cue = planned, words // "Back in six days to check that cell"
 			}
 		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):

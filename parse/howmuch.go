@@ -12,11 +12,10 @@ func (s *scan) number(i int) {
 	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) {
 		return
 	}
-	q := it.n
-	s.num, s.numAt = &q, i
+	s.num, s.numAt = &it.n, i
 	if on := s.at(i - 1); on != nil && on.is(kOn) && len(s.found) > 1 && (s.at(i+1) == nil || s.at(i+1).pause >= comma) {
 		if last := s.found[len(s.found)-1]; last.at == i-2 && s.found[len(s.found)-2].counted.lo > 0 {
-			last.counted = q
+			last.counted = it.n
 		}
 	}
 }

@@ -21,6 +21,7 @@ type lexicon struct {
 	measures    *measures
 	mishearings [][]*heard // by first word
 	byWords     wordSet    // by, since: a day may follow
+	longestKey  int        // of those that begin a table's heading row, in bytes
 
 	hiveID, colonyID, hivesID, coloniesID, hID, theID, forID wordID
 }
@@ -104,6 +105,11 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	var err error
 	if l.lists, err = newLists(f.List); err != nil {
 		return nil, err
+	}
+	for word, in := range l.lists {
+		if in.has(tableKeys) {
+			l.longestKey = max(l.longestKey, len(word))
+		}
 	}
 	l.words.addLists(l.lists)
 	l.slips = newSlips(l.words, l.lists)

@@ -38,7 +38,7 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 			continue // no heading row, and most lines are none
 		}
 		key, _, _ := strings.Cut(inner(text, sep.text), sep.text)
-		if !r.lists.in(tableKeys, strings.ToLower(strings.TrimSpace(key))) {
+		if key = strings.TrimSpace(key); len(key) > r.longestKey || !r.lists.in(tableKeys, strings.ToLower(key)) {
 			continue
 		}
 		cells, below := cellsOf(text, sep.text), cellsOf(lineAfter(r.text, base+len(text)), sep.text)
