@@ -57,8 +57,13 @@ func round2(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 
 func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 	it := &c.items[i]
-	if path == "weather.temp_c" && r.below(c, i) {
-		value = "-" + value
+	if path == "weather.temp_c" {
+		if i > 0 && r.isWord(&c.items[i-1], "below", "above", "under", "beyond") && it.pause == none {
+			return // "below ten degrees they cluster" is a bound, not a reading
+		}
+		if r.below(c, i) {
+			value = "-" + value
+		}
 	}
 	if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used && (value == "yes" || value == "no") {
 		value = map[string]string{"yes": "no", "no": "yes"}[value]

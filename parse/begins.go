@@ -64,12 +64,16 @@ func (r *reader) weWill(items []item, i int) bool {
 	return i+1 < len(items) && items[i].is(kPron) && items[i+1].any(kWill, kPlan)
 }
 
-// standsSo: "and the feeder's empty already" tells how a fixture is now.
+// standsSo: "and the feeder's empty already" tells how a fixture is now, "and the
+// pattern overall is even" how she lays.
 func (r *reader) standsSo(items []item, i int) bool {
 	if i < len(items) && items[i].is(kArt) {
 		i++
 	}
-	return i+1 < len(items) && items[i].is(kFixture) && (r.isWord(&items[i+1], "is", "'s") || strings.HasSuffix(items[i].text, "'s"))
+	if i+1 < len(items) && items[i].is(kBrood) && items[i+1].any(kBe, kWhole) {
+		return true
+	}
+	return r.undergoes(items, i) || i+2 == len(items) && items[i].is(kFixture) && items[i+1].is(kDo) || i+1 < len(items) && items[i].is(kFixture) && (r.isWord(&items[i+1], "is", "'s") || strings.HasSuffix(items[i].text, "'s"))
 }
 
 // placedAhead reports whether "there is" leads on to a content and then to bars of
@@ -278,19 +282,6 @@ func (r *reader) barsFirst(items []item, i int) bool {
 	}
 	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && r.takesBars(r.rule(&items[k], kDo).Value) &&
 		(r.objectless(items, k) || r.isWord(&items[k+1], "because", "since", "as"))
-}
-
-// toBeDone: "bar two needs to be removed", "bar two must be taken out" are
-// plans whose object stands before the verb.
-func (r *reader) toBeDone(items []item, i int) bool {
-	if i == 0 || !items[i-1].is(kBars) || items[i].pause > none || i > 1 && items[i-2].is(kOn) && items[i-1].pause == none {
-		return false // "brood on bar four going to feed them"
-	}
-	k := i + 1
-	if k < len(items) && items[k].is(kBe) {
-		k++
-	}
-	return k < len(items) && items[k].is(kDo) && items[k].pause == none
 }
 
 // opens reports whether the item can begin a statement of its own.

@@ -236,7 +236,7 @@ func (s *scan) length(i int) {
 		return
 	}
 	bars := s.combBars(i)
-	if len(bars) == 0 {
+	if len(bars) == 0 || s.ofFixture(i) {
 		return
 	}
 	w := r.why("comb-length", "", it)
@@ -274,6 +274,20 @@ func (s *scan) length(i int) {
 	}
 	put(s.direction(i), mm)
 	s.touch()
+}
+
+// ofFixture reports whether a length is that of an entrance, floor or the like
+// named before it: "closed the entrance to a gap of 8 mm".
+func (s *scan) ofFixture(i int) bool {
+	for k := i - 1; k >= 0; k-- {
+		switch it := s.at(k); {
+		case it.is(kFixture):
+			return true
+		case it.any3(kBars, kComb, kBar):
+			return false
+		}
+	}
+	return false
 }
 
 func byWord(it *item) bool {

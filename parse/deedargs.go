@@ -21,7 +21,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 		case it.is(kBars) && len(d.bars) == 0 && r.takesBars(d.do) && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
 			d.bars = it.bars
 			d.items = append(d.items, it)
-		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used && k >= i-4:
+		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used:
 			if _, length := it.size.mm(); !length {
 				size := it.size
 				d.size = &size
@@ -37,6 +37,10 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.count = &q
 			it.used = true
 			d.items = append(d.items, it)
+		case it.is(kName) && k > 0 && c.items[k-1].is(kFrom) && d.do == "add_bar" && it.name != r.cur.hive:
+			d.fromHive = it.name // "a bar from hive two was put in"
+			it.used = true
+			d.items = append(d.items, it)
 		case it.is(kDo):
 			return
 		}
@@ -49,10 +53,10 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 func (r *reader) barsAhead(items []item) bool {
 	bars := false
 	for k := range items {
-		if items[k].pause > none || !items[k].any7(kBar, kComb, kBe, kHave, kAdv, kOf, kContent) && !r.isWord(&items[k], "more") {
+		if items[k].pause > none || !items[k].any7(kBar, kComb, kOf, kContent, kName, kFrom, kThen) && !items[k].any5(kCell, kStage, kCellKind, kOn, kBars) && !items[k].anyOf(helping) && !r.isWord(&items[k], "more") {
 			return false
 		}
-		bars = bars || items[k].is(kBar)
+		bars = bars || items[k].any(kBar, kCell) || r.emptyBar(&items[k])
 	}
 	return bars
 }
@@ -137,11 +141,8 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.count = &quantity{lo: 1}
 		}
 		use()
-	case d.do == "cut_cells" && d.count == nil && r.isWord(it, "both", "both of", "both of those", "both of them", "all three", "all four", "the pair", "the pair of them"):
-		d.count = &quantity{lo: map[string]float64{"all three": 3, "all four": 4}[it.text]}
-		if d.count.lo == 0 {
-			d.count.lo = 2
-		}
+	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:
+		d.count = &quantity{lo: howManyOf(it.text)}
 		use()
 	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kAfter) && barNumber(it):
 		d.to = int(it.n.lo)
@@ -151,11 +152,25 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]
 		}
 		use()
+	case d.do == "move_follower" && d.direction == "" && it.is(kSide) && prev.is(kTo):
+		d.direction = map[string]string{"back": "back", "front": "forward"}[r.value(it, kSide)] // "a bar to the rear"
+		use()
 	case it.any3(kAmount, kFull, kPattern) && k <= i+4:
 		it.used = true
 	case it.is(kBees) && k <= i+2:
 		it.used = true
 	}
+}
+
+// howManyOf is the number that "both of them", "all three" and the like stand for;
+// 0 for other words.
+func howManyOf(text string) float64 {
+	for words, n := range map[string]float64{"both": 2, "the pair": 2, "all three": 3, "the three": 3, "all four": 4, "the four": 4, "all five": 5, "all six": 6} {
+		if rest, ok := strings.CutPrefix(text, words); ok && (rest == "" || strings.HasPrefix(rest, " of")) {
+			return n
+		}
+	}
+	return 0
 }
 
 func (r *reader) takesAmount(do string) bool {

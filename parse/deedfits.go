@@ -49,7 +49,7 @@ func (f *fitting) addBar() bool {
 	if f.has(kFixture) || f.has(kMite) || f.c.placed {
 		return false
 	}
-	return f.looseBars(f.args) || f.passive(f.c, f.i, kBar) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.looseBars(f.args) || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
 }
 
 // barsDone: "three bars added", "three bars added at the back".
@@ -63,7 +63,7 @@ func (f *fitting) removeBar() bool {
 	case f.honeyTaken():
 		f.d.do = "harvest"
 		return true
-	case f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
+	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
 	case f.honeyBars(f.args), f.has(kBars) && weighs(f.args):
@@ -79,12 +79,12 @@ func (f *fitting) removeBar() bool {
 		return false
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
-	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo()
+	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
 }
 
 // honeyTaken: "two more bars of honey taken".
 func (f *fitting) honeyTaken() bool {
-	n := len(f.pre)
+	n := verbChain(f.c.items, f.i) + 1
 	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.isWord(&f.c.items[f.i], "took") || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
 		return false
 	}
@@ -104,25 +104,12 @@ func weighs(args []item) bool {
 	return false
 }
 
-// barsUndergo: "bar two was removed", "bar two must come out".
-func (f *fitting) barsUndergo() bool {
-	if len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.c.items[f.i].pause == comma {
-		return true // "12 empty comb, removed"
-	}
-	k := f.i - 1
-	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut) || f.isWord(&f.args[0], "because", "since", "as")
-	for k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars) {
-		k-- // "bars eleven and twelve both I have removed"
-	}
-	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
-}
-
 func (f *fitting) moveBar() bool {
 	if hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo) || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
 		f.d.do = "move_follower"
 		return true
 	}
-	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName)) || f.barsUndergo()
+	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName)) || f.barsUndergo() || f.barsAdded(f.c, f.i) && f.has(kName)
 }
 
 func (f *fitting) harvest() bool {
@@ -134,7 +121,7 @@ func (f *fitting) harvest() bool {
 // feeder is the object.
 func (f *fitting) feed() bool {
 	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || f.text == "left" || f.text == "poured" || f.text == "laid" {
-		return f.substanceIn(f.args, "feed") != nil || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
+		return f.substanceIn(f.args, "feed") != nil || f.foodLaid() || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
 	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].is(kTo)
 	return !noun
@@ -180,7 +167,7 @@ func (f *fitting) cutCells() bool {
 	case f.wordIn(f.args, "loose", "free", "away", "clear") && !f.has(kCell):
 		f.d.do = "free_comb"
 		return true
-	case f.has(kCell), f.wordIn(f.args, "cups"):
+	case f.cellsUndergo(), f.has(kCell), f.wordIn(f.args, "cups"):
 		return true
 	case !f.cellTalk:
 		return false
@@ -192,14 +179,16 @@ func (f *fitting) cutCells() bool {
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five")
 }
 
-func (f *fitting) straighten() bool { return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) }
+func (f *fitting) straighten() bool {
+	return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) || f.combUndergoes()
+}
 
 func (f *fitting) trimComb() bool {
 	return !f.has(kCell) && (f.has(kBars) || f.has(kBar) || f.itBar(f.args) || f.text != "shaved")
 }
 
 func (f *fitting) freeComb() bool {
-	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen)
+	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen) || f.combUndergoes()
 }
 
 func (f *fitting) smoke() bool { return f.text != "smoke" || f.c.mood == planned || f.i == 0 }
@@ -314,11 +303,6 @@ func (r *reader) onlyToLook(args []item) bool {
 		}
 	}
 	return false
-}
-
-// passive: "more bars were added".
-func (r *reader) passive(c *clause, i int, subject kind) bool {
-	return i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].is(subject)
 }
 
 // honeyBars: bars of honey that were taken are a harvest.

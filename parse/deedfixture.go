@@ -58,7 +58,9 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 func (r *reader) fixtureBefore(c *clause, i int, args []item) string {
 	k := i - 1
 	today := len(args) > 0 && args[0].is(kDate) && args[0].day.today
-	if !today {
+	if passive := r.fixtureUndergoes(c, i, args); passive >= 0 {
+		k = passive
+	} else if !today {
 		for k > 0 && c.items[k].any(kPron, kHave) && c.items[k+1].pause == none {
 			k--
 		}
@@ -75,6 +77,30 @@ func (r *reader) fixtureBefore(c *clause, i int, args []item) string {
 	}
 	c.items[k].used = true
 	return what
+}
+
+// fixtureUndergoes is the item of a fixture that something was done to: "the
+// entrance was then closed", "the floor has been opened", "the entrance was reduced to
+// a finger's width". "The entrance was closed" alone tells how it was found: -1.
+func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
+	it, k := &c.items[i], verbChain(c.items, i)
+	if k < 0 || !c.items[k].is(kFixture) {
+		return -1
+	}
+	chain := c.items[k+1 : i]
+	done := r.wordIn(chain, "then", "accordingly", "therefore", "also", "so") || r.wordIn(chain, "has", "have") && r.wordIn(chain, "been") || c.mood == planned
+	if len(args) > 0 {
+		done = done || args[0].is(kTo) && !r.wordIn(chain, "is", "are", "'s") || r.wordIn(args, "accordingly", "afterwards")
+	}
+	switch {
+	case len(chain) == 0: // "the floor was swept and the entrance reduced"
+		if c.items[0].is(kAnd) && r.deedSentence == r.sentenceNo && it.is(kDo) && !c.kinds.meet(offFixtures) {
+			return k
+		}
+	case hasKind(chain, kBe) && (done || !it.is(kState)) || c.mood == planned && hasKind(chain, kBe):
+		return k
+	}
+	return -1
 }
 
 // downTo: the entrance closed "down to a finger's width" is reduced.

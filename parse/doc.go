@@ -12,7 +12,8 @@
 //	            files, longest first (item.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
 //	            (refer.go, barenumber.go, hives.go, names.go)
-//	answers     "Queen cells: N", "Eggs - yes" (answers.go)
+//	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
+//	            not" (selfasked.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
 //	clauses     where a statement begins, with punctuation or without, and how
 //	            it is meant: asserted, planned, past, or not asserted (begins.go,

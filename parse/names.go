@@ -243,6 +243,14 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough
 	case in(before, namings) && in(prev, namedOnes):
 		return enough // "we call her Juniper"
+	case is(prev, "as") && is(before, "known"):
+		return enough // "the colony known as Juniper"
+	case is(prev, "came") && (is(before, "next") || is(before, "then") || is(before, "last") || is(before, "first")):
+		return enough // "next came Juniper"
+	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
+		return enough - 1 // "as for Juniper", "walked down to Juniper"
+	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) == enough:
+		return enough - 1 // "no wind, and Juniper was bearding"
 	case is(prev, "of") && in(before, hiveParts):
 		return enough // "the roof of Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
@@ -257,6 +265,19 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		}
 	}
 	return 0
+}
+
+// walkedBefore reports whether the way to somewhere is told right before token i:
+// "strolled over to", "turned next to".
+func (r *reader) walkedBefore(toks []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
+		for _, verb := range []string{"walked", "went", "strolled", "wandered", "turned", "moved", "proceeded", "passed", "came", "down", "on"} {
+			if r.says(toks[k], verb) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // weighSubject weighs a name that begins a sentence by what is said of it: a

@@ -288,7 +288,7 @@ func (r *reader) line(toks []token, first pause) {
 	if met.has(kUnit) {
 		r.placedCups(r.items)
 	}
-	r.items = r.answers(r.items)
+	r.items = r.answers(r.selfAsked(r.items))
 	if met.meet(mending) {
 		r.items = r.repair(r.items)
 	}

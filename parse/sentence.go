@@ -211,7 +211,7 @@ func (r *reader) weighed(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma) && r.scaleSentence == r.sentenceNo {
+		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma || !c.has(kDo) && r.afterReading(&c.items[i-1])) && r.scaleSentence == r.sentenceNo {
 			if kg, ok := it.size.kg(); ok && kg >= 5 {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}
@@ -224,6 +224,15 @@ func (r *reader) weighed(c *clause) {
 		}
 	}
 }
+
+// afterReading reports whether what a scale tells follows a word: "on the scales it
+// came to 31 kg", "mass 28 kg".
+func (r *reader) afterReading(it *item) bool {
+	return it.any(kTo, kOn) || it.lists.has(scales) || r.isWord(it, readings...)
+}
+
+// readings stand between a scale and what it tells: "the balance registered 27 kg".
+var readings = []string{"read", "reads", "reading", "gave", "gives", "registered", "recorded", "about", "around", "some", "roughly", "nearly"}
 
 // afterthoughts are counts, plants and amounts told in a clause of their own:
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar

@@ -125,6 +125,9 @@ func (s *scan) wholeAt(i int) {
 		return // "pollen in all colours"
 	}
 	it.used = true
+	if prev := s.at(i - 1); prev != nil && prev.is(kBrood) {
+		return // "brood on bar four, the pattern as a whole is good"
+	}
 	n := len(s.found)
 	if n == s.bound {
 		s.whole = true

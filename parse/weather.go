@@ -8,7 +8,7 @@ func celsius(f float64) float64 { return float64(int((f-32)/1.8*10+1000.5)-1000)
 // below: "minus two", "-2", "two below" lie under the freezing point.
 func (r *reader) below(c *clause, i int) bool {
 	it := &c.items[i]
-	if strings.HasPrefix(it.text, "minus") || i > 0 && r.isWord(&c.items[i-1], "minus", "below") {
+	if strings.HasPrefix(it.text, "minus") || i > 0 && r.isWord(&c.items[i-1], "minus") {
 		return true
 	}
 	before := strings.TrimRight(r.text[:it.start], "-−")

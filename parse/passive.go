@@ -1,0 +1,103 @@
+package parse
+
+// barsUndergo: "bar two was removed", "bar two must come out".
+func (f *fitting) barsUndergo() bool {
+	if len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.c.items[f.i].pause == comma {
+		return true // "12 empty comb, removed"
+	}
+	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut) || f.isWord(&f.args[0], "because", "since", "as")
+	if k := verbChain(f.c.items, f.i); k >= 0 && k < f.i-1 && len(f.bars) > 0 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.stillThose(k) {
+		return true
+	}
+	k := f.i - 1 // "bars eleven and twelve both I have removed"
+	for ; k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars); k-- {
+	}
+	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
+}
+
+// stillThose reports whether the subject at item k stands for the bars in hand:
+// "bar six was bare, so it was removed", "bar six, which is old, was removed".
+func (f *fitting) stillThose(k int) bool {
+	it := &f.pre[k]
+	if f.rule.Value == "move_bar" && !f.has(kTo) && !f.has(kAfter) && !f.has(kName) {
+		return false // "so that's moved along nicely"
+	}
+	return f.isWord(it, "it", "they", "both", "both of them", "all", "these", "those", "this", "that", "all of them", "the lot") ||
+		f.pre[k+1].pause == comma && f.wordIn(f.pre[:k], "which")
+}
+
+// barsAdded: "more bars were added", "a bar from hive two has been put in".
+func (r *reader) barsAdded(c *clause, i int) bool {
+	k := verbChain(c.items, i)
+	if k == i-1 || !hasKind(c.items[k+1:i], kBe) {
+		return false
+	}
+	for k > 1 && c.items[k].any(kName, kContent) && c.items[k-1].any(kFrom, kOf) {
+		k -= 2
+	}
+	return k >= 0 && (c.items[k].is(kBar) || r.emptyBar(&c.items[k]))
+}
+
+// verbChain is the last item before the helping verbs of the verb at item i: the
+// subject of "was then", "has also been".
+func verbChain(items []item, i int) int {
+	k := i - 1
+	for k >= 0 && items[k].anyOf(helping) && items[k+1].pause == none {
+		k--
+	}
+	return k
+}
+
+// undergoes: "and the entrance was then narrowed", "and the follower board has been
+// moved" begin what was done to a fixture.
+func (r *reader) undergoes(items []item, i int) bool {
+	k := i + 1
+	for k < len(items) && items[k].any4(kHave, kBe, kAdv, kThen) && items[k].pause == none {
+		k++
+	}
+	return k > i+1 && k < len(items) && items[i].is(kFixture) && items[k-1].any3(kBe, kAdv, kThen) && items[k].is(kDo) && items[k].pause == none && r.rule(&items[k], kDo).Form == "done"
+}
+
+// toBeDone: "bar two needs to be removed", "three bars will be added" are plans whose object stands before the verb.
+func (r *reader) toBeDone(items []item, i int) bool {
+	if i == 0 || items[i].pause > none || i > 1 && items[i-1].is(kBars) && items[i-2].is(kOn) && items[i-1].pause == none {
+		return false // "brood on bar four going to feed them"
+	}
+	k := i + 1
+	if k < len(items) && items[k].is(kBe) {
+		k++
+	}
+	if !items[i-1].is(kBars) && !(k > i+1 && (items[i-1].any5(kBar, kFixture, kQueen, kSubstance, kCell) || r.emptyBar(&items[i-1]))) {
+		return false
+	}
+	return k < len(items) && items[k].is(kDo) && items[k].pause == none
+}
+
+// helping are the kinds of words between a subject and its verb.
+var helping = setOf(kBe, kHave, kAdv, kThen, kWill, kPlan, kNow)
+
+// cellsUndergo: "the swarm cells on bar six were then cut out".
+func (f *fitting) cellsUndergo() bool {
+	k := verbChain(f.c.items, f.i)
+	if k >= 2 && k < f.i-1 && f.pre[k].is(kBars) && f.pre[k-1].is(kOn) {
+		k -= 2
+	}
+	if k < 0 || k == f.i-1 || !hasKind(f.pre[k+1:], kBe) || !f.pre[k].is(kCell) || f.rule.Form != "done" {
+		return false
+	}
+	f.pre[k].used = true
+	f.d.items = append(f.d.items, &f.pre[k])
+	return true
+}
+
+// foodLaid: "two kilos of fondant were laid on the bars".
+func (f *fitting) foodLaid() bool {
+	k := verbChain(f.c.items, f.i)
+	return k >= 0 && k < f.i-1 && f.pre[k].is(kSubstance) && f.value(&f.pre[k], kSubstance) == "feed"
+}
+
+// combUndergoes: "the comb on bar five was then cut free".
+func (f *fitting) combUndergoes() bool {
+	k := verbChain(f.c.items, f.i)
+	return k >= 0 && k < f.i-1 && hasKind(f.pre[k+1:], kBe) && f.pre[k].any3(kBars, kComb, kBar)
+}

@@ -1,0 +1,149 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// longestReply is how many items the answer to a question may have.
+const longestReply = 5
+
+// selfAsked turns a question that the writer answers at once into what it says:
+// "Did we find eggs? We did", "Was the queen about? Not a sign of her". A no takes the
+// place of the verb that asks, and so does nothing of a yes.
+func (r *reader) selfAsked(items []item) []item {
+	for k := 1; k < len(items); k++ {
+		if !items[k-1].asked || items[k].pause < stop {
+			continue
+		}
+		from := k - 1
+		for from > 0 && items[from].pause < stop {
+			from--
+		}
+		if k-from < 2 || !r.asksOfHive(items[from:k]) {
+			continue
+		}
+		yes, no, end := r.reply(items, k)
+		switch {
+		case no:
+			ask := &items[from]
+			ask.kinds, ask.rules, ask.used = setOf(kNo), r.ruleNamed("denial"), false
+			items[k-1].asked = false
+			items = r.dropReply(items, k, end, stop)
+		case yes && end < len(items) && items[end].pause < stop && r.asksAbout(items[end:]):
+			// "Yes, it is, one sealed cell on bar seven" says all itself
+		case yes:
+			items[k-1].asked = false
+			items[from+1].pause = items[from].pause
+			items = r.dropReply(items, k, end, comma)
+			items = slices.Delete(items, from, from+1)
+			k--
+		}
+	}
+	return items
+}
+
+// dropReply takes out the words of an answer, and parts what follows it from the
+// question by a pause.
+func (r *reader) dropReply(items []item, k, end int, p pause) []item {
+	if end < len(items) && items[end].pause < stop {
+		items[end].pause = p
+	}
+	return slices.Delete(items, k, end)
+}
+
+// asksOfHive reports whether a question asks for something that can be there or
+// not, with the verb that asks at its head.
+func (r *reader) asksOfHive(items []item) bool {
+	first := &items[0]
+	if !first.any3(kAsk, kBe, kHave) && !r.isWord(first, "any", "did", "had") {
+		return false
+	}
+	text := first.text
+	for _, opening := range []string{"how", "what", "why", "where", "when", "who", "should", "could", "would", "can", "may", "shall", "will", "must", "might", "do ", "does", "am "} {
+		if strings.HasPrefix(text, opening) {
+			return false
+		}
+	}
+	return r.asksAbout(items)
+}
+
+// asksAbout reports whether a sentence names something that can be there or not.
+func (r *reader) asksAbout(items []item) bool {
+	for k := range items {
+		if k > 0 && items[k].pause >= stop {
+			break
+		}
+		if items[k].anyOf(askable) {
+			return true
+		}
+	}
+	return false
+}
+
+// askable are the kinds of what a question can be about.
+var askable = setOf(kQueen, kShe, kContent, kCell, kSign, kMite, kBring, kComb)
+
+// reply reads the answer that begins at item k and reports where it ends.
+func (r *reader) reply(items []item, k int) (yes, no bool, end int) {
+	end = k + 1
+	for end < len(items) && items[end].pause < comma {
+		end++
+	}
+	words := items[k:end]
+	if len(words) == 1 && end < len(items) && items[end].pause == comma && (words[0].any3(kNo, kYes, kNot) || words[0].lists.has(noAnswers) || words[0].lists.has(yesAnswers)) {
+		if _, again, last := r.reply(items, end); again == words[0].any(kNo, kNot) && (again || !words[0].any(kNo, kNot)) && r.bareReply(items[end:last]) {
+			return !again, again, last // "No, we did not"
+		}
+		return !words[0].any(kNo, kNot) && !words[0].lists.has(noAnswers), words[0].any(kNo, kNot) || words[0].lists.has(noAnswers), end
+	}
+	switch first := &words[0]; {
+	case len(words) > longestReply:
+	case first.is(kNum) && barNumber(first) && (len(words) == 1 || words[1].is(kOf)):
+		first.pause = comma // "Two of the rascals" goes on as their number
+		return true, false, k
+	case r.bareReply(words):
+		last := &words[len(words)-1]
+		no = last.any4(kNo, kNot, kUndone, kUnseen) || r.isWord(last, "not")
+		return !no, no, end
+	case first.any3(kNo, kNot, kUnseen) && !hasAnyOf(words, saysMore):
+		return false, true, end // "Not a trace", "None at all", "Not this time"
+	}
+	return false, false, end
+}
+
+// saysMore are the kinds of words with which an answer tells of something else.
+var saysMore = setOf(kContent, kCell, kSign, kMite, kBars, kComb, kDo)
+
+func hasAnyOf(items []item, set kinds) bool {
+	for k := range items {
+		if items[k].anyOf(set) {
+			return true
+		}
+	}
+	return false
+}
+
+// bareReply reports whether an answer only repeats the verb: "I did", "she was
+// not", "they were".
+func (r *reader) bareReply(words []item) bool {
+	if len(words) < 1 || len(words) > 4 {
+		return false
+	}
+	subject := false
+	for k := range words {
+		it := &words[k]
+		switch {
+		case it.any3(kPron, kShe, kThere):
+			subject = true
+		case it.anyOf(auxiliary) || it.lists.has(yesAnswers) || it.lists.has(noAnswers) || r.isWord(it, "not"):
+		default:
+			return false
+		}
+	}
+	last := &words[len(words)-1]
+	return (subject || len(words) == 1 && last.any4(kYes, kNo, kNot, kUnseen)) && !last.any3(kPron, kShe, kThere) && !hasAnyOf(words, saysMore)
+}
+
+// auxiliary are the verbs and denials of an answer.
+var auxiliary = setOf(kWill, kBe, kHave, kUndone, kNo, kNot, kYes, kAdv, kUnseen)
