@@ -47,7 +47,9 @@ func (m *mixture) explicit(sizes modelSizes, classes tokenClasses) *backoffModel
 	for w := range out.p1 {
 		out.p1[w] /= total // the general model knows words that are left out here
 	}
-	m.tradeGrams(out, sizes, classes)
+	for _, s := range m.trade {
+		s.grams(out, sizes, classes)
+	}
 	if m.general != nil {
 		m.generalGrams(out, sizes)
 	}
@@ -98,7 +100,6 @@ func (m *backoffModel) prune(threshold float64) {
 // modelSizes bound what is written.
 type modelSizes struct {
 	expand    int     // n-grams that one n-gram over classes may stand for
-	least     float64 // count from which a trigram of the trade is written
 	threshold float64 // what a general n-gram must add to be written, in nats
 }
 
@@ -106,9 +107,9 @@ type modelSizes struct {
 // class.
 type tokenClasses [][]int32
 
-// tradeGrams notes the n-grams that were counted, classes spelt out.
-func (m *mixture) tradeGrams(out *backoffModel, sizes modelSizes, classes tokenClasses) {
-	for b, h := range m.trade.bi {
+// grams notes the n-grams that were counted, classes spelt out.
+func (s source) grams(out *backoffModel, sizes modelSizes, classes tokenClasses) {
+	for b, h := range s.counts.bi {
 		for w := range h.next {
 			for _, wb := range classes[b] {
 				for _, ww := range classes[w] {
@@ -117,11 +118,11 @@ func (m *mixture) tradeGrams(out *backoffModel, sizes modelSizes, classes tokenC
 			}
 		}
 	}
-	for ab, h := range m.trade.tri {
+	for ab, h := range s.counts.tri {
 		as, bs := classes[ab>>32], classes[int32(uint32(ab))]
-		for w, n := range h.next {
+		for w := range h.next {
 			ws := classes[w]
-			if n < sizes.least || len(as)*len(bs)*len(ws) > sizes.expand {
+			if len(as)*len(bs)*len(ws) > sizes.expand {
 				continue
 			}
 			for _, a := range as {

@@ -2,18 +2,25 @@ package voice
 
 import "math"
 
-// mixture is the language model that is written out: a trigram model of the
+// mixture is the language model that is written out: trigram models of the
 // trade, interpolated word by word with one of general English, since a model
 // of the trade alone hears records in small talk and a general one alone
 // garbles the trade.
 type mixture struct {
 	words   []string // the vocabulary; 0 is <s>, 1 is </s>
 	ids     map[string]int32
-	lambda  float64 // share of the trade
-	trade   *counts
+	trade   []source
 	reading [][]reading // what each word may be as a token
 	general *trieLM     // nil where there is none
+	rest    float64     // share of general: what the sources of the trade leave
 	genIDs  []int32     // of each word in general, -1 where it lacks it
+}
+
+// source is one kind of text of the trade. Each is counted apart: added up, the
+// many sentences that cost nothing would drown the few that people spoke.
+type source struct {
+	counts *counts
+	share  float64 // of the mixture
 }
 
 // reading is one way to take a word: as itself, or as a member of a class.
@@ -58,12 +65,13 @@ func (t tokenTable) count(c *counts, classes classSet, phrases []Phrases) {
 	}
 }
 
-// newMixture makes the mixture of counts over tokens and a general model, for a
-// vocabulary that begins with <s> and </s>.
-func newMixture(words []string, tokens tokenTable, classes classSet, trade *counts, general *trieLM, lambda float64) *mixture {
-	m := &mixture{words: words, ids: map[string]int32{}, lambda: lambda, trade: trade, general: general}
-	if general == nil {
-		m.lambda = 1
+// newMixture makes the mixture of sources and a general model, for a vocabulary
+// that begins with <s> and </s>. Without a general model the shares must add up
+// to 1.
+func newMixture(words []string, tokens tokenTable, classes classSet, trade []source, general *trieLM) *mixture {
+	m := &mixture{words: words, ids: map[string]int32{}, trade: trade, general: general, rest: 1}
+	for _, s := range trade {
+		m.rest -= s.share
 	}
 	shares := map[string]float64{}
 	for _, members := range classes.members {
@@ -96,74 +104,85 @@ func newMixture(words []string, tokens tokenTable, classes classSet, trade *coun
 // p1 is the probability of a word with no history.
 func (m *mixture) p1(w int32) float64 {
 	p := 0.0
-	for _, r := range m.reading[w] {
-		p += r.share * m.trade.p1(r.token, len(m.words))
+	for _, s := range m.trade {
+		p += s.share * m.source1(s.counts, w)
 	}
-	p *= m.lambda
-	if m.lambda < 1 && m.genIDs[w] >= 0 {
-		p += (1 - m.lambda) * math.Exp(m.general.log1(m.genIDs[w]))
+	if m.general != nil && m.genIDs[w] >= 0 {
+		p += m.rest * math.Exp(m.general.log1(m.genIDs[w]))
 	}
 	return p
 }
 
-// p2 is the probability of w behind b. A history that may be read in two ways
-// counts by how often each was seen.
+// p2 is the probability of w behind b.
 func (m *mixture) p2(b, w int32) float64 {
-	p := m.lambda * m.trade2(b, w)
-	if m.lambda < 1 && m.genIDs[w] >= 0 {
-		p += (1 - m.lambda) * m.general.p2(m.genIDs[b], m.genIDs[w])
+	p := 0.0
+	for _, s := range m.trade {
+		p += s.share * m.source2(s.counts, b, w)
+	}
+	if m.general != nil && m.genIDs[w] >= 0 {
+		p += m.rest * m.general.p2(m.genIDs[b], m.genIDs[w])
 	}
 	return p
 }
 
-func (m *mixture) trade2(b, w int32) float64 {
+// p3 is the probability of w behind a b.
+func (m *mixture) p3(a, b, w int32) float64 {
+	p := 0.0
+	for _, s := range m.trade {
+		p += s.share * m.source3(s.counts, a, b, w)
+	}
+	if m.general != nil && m.genIDs[w] >= 0 {
+		p += m.rest * m.general.p3(m.genIDs[a], m.genIDs[b], m.genIDs[w])
+	}
+	return p
+}
+
+func (m *mixture) source1(c *counts, w int32) float64 {
+	p := 0.0
+	for _, r := range m.reading[w] {
+		p += r.share * c.p1(r.token, len(m.words))
+	}
+	return p
+}
+
+// source2 is the probability of w behind b in one source. A history that may be
+// read in two ways counts by how often each was seen.
+func (m *mixture) source2(c *counts, b, w int32) float64 {
 	sum, seen := 0.0, 0.0
 	for _, rb := range m.reading[b] {
-		h := m.trade.bi[rb.token]
+		h := c.bi[rb.token]
 		if h == nil {
 			continue
 		}
 		weight := h.total * rb.share
 		seen += weight
 		for _, rw := range m.reading[w] {
-			sum += weight * rw.share * m.trade.p2(rb.token, rw.token, len(m.words))
+			sum += weight * rw.share * c.p2(rb.token, rw.token, len(m.words))
 		}
 	}
 	if seen > 0 {
 		return sum / seen
 	}
-	for _, rw := range m.reading[w] {
-		sum += rw.share * m.trade.p1(rw.token, len(m.words))
-	}
-	return sum
+	return m.source1(c, w)
 }
 
-// p3 is the probability of w behind a b.
-func (m *mixture) p3(a, b, w int32) float64 {
-	p := m.lambda * m.trade3(a, b, w)
-	if m.lambda < 1 && m.genIDs[w] >= 0 {
-		p += (1 - m.lambda) * m.general.p3(m.genIDs[a], m.genIDs[b], m.genIDs[w])
-	}
-	return p
-}
-
-func (m *mixture) trade3(a, b, w int32) float64 {
+func (m *mixture) source3(c *counts, a, b, w int32) float64 {
 	sum, seen := 0.0, 0.0
 	for _, ra := range m.reading[a] {
 		for _, rb := range m.reading[b] {
-			h := m.trade.tri[pairKey(ra.token, rb.token)]
+			h := c.tri[pairKey(ra.token, rb.token)]
 			if h == nil {
 				continue
 			}
 			weight := h.total * ra.share * rb.share
 			seen += weight
 			for _, rw := range m.reading[w] {
-				sum += weight * rw.share * m.trade.p3(ra.token, rb.token, rw.token, len(m.words))
+				sum += weight * rw.share * c.p3(ra.token, rb.token, rw.token, len(m.words))
 			}
 		}
 	}
 	if seen > 0 {
 		return sum / seen
 	}
-	return m.trade2(b, w)
+	return m.source2(c, b, w)
 }

@@ -29,8 +29,8 @@ func small(t *testing.T, texts ...string) (*mixture, *backoffModel) {
 		}
 	}
 	words := append([]string{"<s>", "</s>"}, slices.Sorted(maps.Keys(set))...)
-	m := newMixture(words, tokens, classes, trade, nil, 1)
-	return m, m.explicit(modelSizes{expand: 1000, least: 1}, spellOut(tokens, classes, m.ids))
+	m := newMixture(words, tokens, classes, []source{{trade, 1}}, nil)
+	return m, m.explicit(modelSizes{expand: 1000}, spellOut(tokens, classes, m.ids))
 }
 
 // The sentences "a b", "a b", "a c" worked by hand with the formula of Witten
@@ -201,8 +201,8 @@ func TestMixtureKnowsBoth(t *testing.T) {
 	tokens.count(trade, classes, TradePhrases(someSayings))
 	dict := stockDictionary(t)
 	words := vocabulary(tokens, classes, general, 1000, dict)
-	m := newMixture(words, tokens, classes, trade, general, 0.75)
-	lm := m.explicit(modelSizes{expand: 100, least: 2, threshold: 1e-6}, spellOut(tokens, classes, m.ids))
+	m := newMixture(words, tokens, classes, []source{{trade, 0.75}}, general)
+	lm := m.explicit(modelSizes{expand: 100, threshold: 1e-6}, spellOut(tokens, classes, m.ids))
 	for _, h := range [][2]string{{"<s>", "bar"}, {"i", "don't"}, {"capped", "brood"}, {"brood", "though"}} {
 		sum := 0.0
 		for w := range int32(len(words)) {

@@ -38,6 +38,21 @@ func (t Texts) Sentences() iter.Seq2[string, float64] {
 	}
 }
 
+// SpokenNotes are dictated notes by many keepers, which are part of the program.
+func SpokenNotes() Phrases {
+	text, err := data.ReadFile("data/spoken.txt")
+	if err != nil {
+		panic("voice: " + err.Error())
+	}
+	var notes Texts
+	for line := range strings.Lines(string(text)) {
+		if !strings.HasPrefix(line, "#") {
+			notes = append(notes, line)
+		}
+	}
+	return notes
+}
+
 // Templates are rules from which sentences are drawn.
 type Templates struct {
 	rules map[string][]alternative

@@ -145,7 +145,8 @@ func (e *ears) recogniser(ctx context.Context) (voice.Recogniser, error) {
 	}
 	rec.Model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{
 		Dir:     filepath.Join(xdg.CacheHome, "barwise", "model"),
-		Phrases: append(voice.TradePhrases(sayings), e.keeper.phrases),
+		Phrases: voice.TradePhrases(sayings),
+		Spoken:  []voice.Phrases{voice.SpokenNotes(), e.keeper.phrases},
 		Sounds:  e.keeper.sounds,
 	})
 	return rec, err

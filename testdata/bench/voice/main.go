@@ -113,7 +113,7 @@ func run(ctx context.Context) error {
 		return err
 	}
 	if *harvest {
-		ours, err := voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings)})
+		ours, err := voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings), Spoken: []voice.Phrases{voice.SpokenNotes()}})
 		if err != nil {
 			return err
 		}
@@ -130,7 +130,7 @@ func run(ctx context.Context) error {
 	for _, name := range strings.Split(*models, ",") {
 		model := stock
 		if name != "stock" {
-			if model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings)}); err != nil {
+			if model, err = voice.BuildModel(ctx, stock, voice.ModelOptions{Dir: filepath.Join(dir, "model"), Phrases: voice.TradePhrases(sayings), Spoken: []voice.Phrases{voice.SpokenNotes()}}); err != nil {
 				return err
 			}
 		}
