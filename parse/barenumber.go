@@ -324,7 +324,8 @@ func countsBars(items []item, i int) bool {
 		k++
 	}
 	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none // "honey on three bars nine and ten"
-	return k < len(items) && items[k].pause == none && items[k].is(kBar) && items[k].plural && !named
+	undergoes := k > i+1 && k+1 < len(items) && items[k+1].is(kBe)                  // "one new bar was added"
+	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes) && !named
 }
 
 // nextLine reports whether a number begins a line, and is the neighbour of the

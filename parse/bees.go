@@ -20,6 +20,9 @@ func (r *reader) plainLeaves(c *clause) {
 			continue
 		}
 		rule := r.rule(it, kLeaf)
+		if rule.ID == "stores-heavy" && r.heavyBars(c, i) {
+			continue
+		}
 		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any5(kContent, kStage, kPattern, kAnd, kThere) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
@@ -32,6 +35,22 @@ func (r *reader) plainLeaves(c *clause) {
 	}
 }
 
+// heavyBars writes the honey of "bars one and two are heavy with honey", which tells
+// of those bars and not of the colony's stores.
+func (r *reader) heavyBars(c *clause, i int) bool {
+	it, first := &c.items[i], &c.items[0]
+	if !first.is(kBars) || i > 3 || !strings.HasSuffix(it.text, " honey") {
+		return false
+	}
+	it.used = true
+	w := r.why("honey", "", first, it)
+	for _, bar := range first.bars {
+		r.cur.put(r.barPath(bar, "honey"), "yes", w)
+		r.cur.put(r.barPath(bar, "honey.amount"), "much", w)
+	}
+	return true
+}
+
 // filled puts the number that the words carried in place of $n and the like.
 func (r *reader) filled(it *item, value string) (string, bool) {
 	switch value {
@@ -39,7 +58,7 @@ func (r *reader) filled(it *item, value string) (string, bool) {
 		return formatNumber(it.n.lo), !it.n.article && !it.n.share
 	case "$kg":
 		kg, ok := it.size.kg()
-		return formatNumber(round2(kg)), ok
+		return formatNumber(round2(kg)), ok && kg >= lightestHive
 	case "$t":
 		if it.n.lo > 45 {
 			return formatNumber(celsius(it.n.lo)), true
@@ -52,6 +71,10 @@ func (r *reader) filled(it *item, value string) (string, bool) {
 	}
 	return value, true
 }
+
+// lightestHive is the mass in kilograms below which what is weighed is no hive but a
+// comb or a harvest (a rule of thumb: common practice, no source).
+const lightestHive = 5
 
 func round2(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 

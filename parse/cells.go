@@ -343,8 +343,8 @@ func (s *scan) signCount(f *finding, i int) {
 			behind := s.postposedCount(i, k)
 			it.used = it.used || behind
 			counted := behind || strings.HasPrefix(prev.text, "count")
-			if it.pause == comma && k <= i+4 && (next == nil || next.is(kCell)) {
-				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14"
+			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none) {
+				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14", "wasps, nine of them"
 				f.items = append(f.items, it)
 				return
 			}

@@ -228,6 +228,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if carried == past && first.is(kPron) && len(c.items) > 1 && r.isWord(first, "it", "they") && r.isWord(&c.items[1], "is", "'s", "are", "'re") {
 		return true // "put it in two weeks ago, it is about two thirds drawn"
 	}
+	if carried == past && first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil {
+		return true // "it was requeened a fortnight ago; the new queen is on bar five"
+	}
 	if carried == past && first.is(kAnd) && r.standsSo(c.items, 1) || carried == past && nowThere(c.items) {
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
 	}

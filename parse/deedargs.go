@@ -47,6 +47,20 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 	}
 }
 
+// thatOneTaken: "bar nine was ripe, so that one came home with me" harvests the bars in
+// hand.
+func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
+	if d.do != "harvest" || len(d.bars) > 0 || d.count != nil || len(r.bars) == 0 || !r.sameSentence || r.inHand != thisLine {
+		return
+	}
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		if r.isWord(&c.items[k], "that one", "this one", "it", "both", "they", "those", "that") && !c.items[k].is(kBars) {
+			d.bars = slices.Clone(r.bars)
+			return
+		}
+	}
+}
+
 // barsAhead reports whether a number's bars, with what they hold, and a helping verb
 // at most stand between it and the verb: "three new bars were added", "two more
 // bars of honey taken".
@@ -277,7 +291,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	default:
 		d.toHive = it.name
 	}
-	if d.do == "add_bar" && d.toHive != "" && len(d.bars) > 0 {
+	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && r.isWord(&c.items[i], "given", "gave", "give", "donated")) {
 		d.do = "move_bar"
 	}
 }

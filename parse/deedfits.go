@@ -105,6 +105,9 @@ func weighs(args []item) bool {
 }
 
 func (f *fitting) moveBar() bool {
+	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) {
+		return false // "must bring a spare bar"
+	}
 	if hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo) || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
 		f.d.do = "move_follower"
 		return true
@@ -113,6 +116,9 @@ func (f *fitting) moveBar() bool {
 }
 
 func (f *fitting) harvest() bool {
+	if f.text == "came off" && !f.honeyTaken() {
+		return false
+	}
 	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
 		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
@@ -139,6 +145,9 @@ func (f *fitting) treat() bool {
 
 // markQueen: "a new marked queen" tells how she is, not what was done.
 func (f *fitting) markQueen() bool {
+	if f.queenMarked() {
+		return true
+	}
 	if n := len(f.pre); n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
 		return false
 	}
@@ -191,7 +200,12 @@ func (f *fitting) freeComb() bool {
 	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen) || f.combUndergoes()
 }
 
-func (f *fitting) smoke() bool { return f.text != "smoke" || f.c.mood == planned || f.i == 0 }
+func (f *fitting) smoke() bool {
+	if f.i > 0 && f.text == "smoke" && f.isWord(&f.c.items[f.i-1], "more", "less", "much", "some", "of", "the", "no") {
+		return false // "with more smoke and more patience"
+	}
+	return f.text != "smoke" || f.c.mood == planned || f.i == 0
+}
 
 // inspect: a look is worth recording only as a plan, or as the last one.
 func (f *fitting) inspect() bool {

@@ -75,6 +75,8 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 	for k := at - 1; k >= 0 && k >= at-3; k-- {
 		it := &c.items[k]
 		switch {
+		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed":
+			return kHave // "I had to remove it": it was done
 		case it.is(kUndone):
 			return kUndone
 		case it.is(kNo):

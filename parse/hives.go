@@ -157,7 +157,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 // nameBefore reads the name in "orchard hive", "the lime tree hive": up to
 // three words behind an article, a preposition or the start.
 func (r *reader) nameBefore(before []item, hive *item) (string, int) {
-	if hive.pause > none || strings.Contains(hive.text, "the ") || strings.HasPrefix(hive.text, "this ") {
+	if hive.pause > none || strings.Contains(hive.text, "the ") || strings.HasPrefix(hive.text, "this ") || strings.HasPrefix(hive.text, "my ") || strings.HasPrefix(hive.text, "our ") {
 		return "", 0 // "on the scale the hive has …"
 	}
 	var words []string
@@ -168,6 +168,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		text := it.text
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
+		}
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && slices.Contains(sidewise, rest) {
+			return rest, 1 // "the middle hive"
 		}
 		if !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
@@ -191,6 +194,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	}
 	return strings.Join(words, " "), back
 }
+
+// sidewise are words of place that name a hive of a row by themselves.
+var sidewise = []string{"middle", "centre", "center", "left", "right", "left hand", "right hand"}
 
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)

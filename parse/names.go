@@ -243,8 +243,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough
 	case in(before, namings) && in(prev, namedOnes):
 		return enough // "we call her Juniper"
-	case is(prev, "as") && is(before, "known"):
-		return enough // "the colony known as Juniper"
+	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && (is(before, "with") || is(before, "of") || is(before, "the")):
+		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
 	case is(prev, "came") && (is(before, "next") || is(before, "then") || is(before, "last") || is(before, "first")):
 		return enough // "next came Juniper"
 	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):

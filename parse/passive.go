@@ -6,11 +6,14 @@ func (f *fitting) barsUndergo() bool {
 		return true // "12 empty comb, removed"
 	}
 	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut) || f.isWord(&f.args[0], "because", "since", "as")
-	if k := verbChain(f.c.items, f.i); k >= 0 && k < f.i-1 && len(f.bars) > 0 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.stillThose(k) {
+	k := verbChain(f.c.items, f.i)
+	if len(f.bars) > 1 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.wordIn(f.pre[k+1:], "both", "all") && (k < 0 || !f.pre[k].any(kBars, kBar)) {
+		return true // "bars two and three are bare, so both were removed"
+	}
+	if k >= 0 && k < f.i-1 && len(f.bars) > 0 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.stillThose(k) {
 		return true
 	}
-	k := f.i - 1 // "bars eleven and twelve both I have removed"
-	for ; k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars); k-- {
+	for k = f.i - 1; k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars); k-- {
 	}
 	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
 }
@@ -100,4 +103,16 @@ func (f *fitting) foodLaid() bool {
 func (f *fitting) combUndergoes() bool {
 	k := verbChain(f.c.items, f.i)
 	return k >= 0 && k < f.i-1 && hasKind(f.pre[k+1:], kBe) && f.pre[k].any3(kBars, kComb, kBar)
+}
+
+// queenMarked: "she was unmarked and was duly marked blue" tells of a deed; "she was
+// marked blue" only how she is.
+func (f *fitting) queenMarked() bool {
+	k := verbChain(f.c.items, f.i)
+	chain := f.pre[k+1:]
+	if len(chain) == 0 || f.rule.Form != "done" || !hasKind(chain, kBe) || k >= 0 && !f.pre[k].any3(kQueen, kShe, kAnd) {
+		return false
+	}
+	plain, _ := f.cur.get("queen.marked")
+	return f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.queenSentence == f.sentenceNo
 }

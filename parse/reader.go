@@ -296,7 +296,9 @@ func (r *reader) line(toks []token, first pause) {
 	r.lastSign, r.lastCargo = "", ""
 	r.cuts = sentences(r.items, r.cuts[:0])
 	for _, s := range r.cuts {
-		r.sentence(r.items[s[0]:s[1]])
+		if sentence := r.items[s[0]:s[1]]; len(r.cuts) == 1 || !r.nextVisit(sentence) {
+			r.sentence(sentence)
+		}
 	}
 	r.remark(r.items)
 }

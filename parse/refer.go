@@ -102,6 +102,10 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		}
 		r.byOrder = true
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
+	case it.any(kNum, kDate) && it.n.ordinal && r.ordinalsAhead(items, i) > 0:
+		end := r.ordinalsAhead(items, i)
+		r.byOrder = true
+		return r.merged(items, i, end, r.ordinalBars(items[i:end])), end
 	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
@@ -304,7 +308,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 // dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar
 // three to bar seven".
 func (r *reader) dashOrTo(it *item) bool {
-	return it.pause == none && (it.is(kTo) || r.isWord(it, "down to", "back to", "on to") || r.isWord(it, "-", "–", "through", "thru"))
+	return it.pause == none && (it.is(kTo) || r.isWord(it, "down to", "back to", "on to") || r.isWord(it, "-", "–", "through", "thru", "until", "till"))
 }
 
 // pairOfBars: "took out bar fifteen and bar sixteen" is a list; "eggs on bar

@@ -1,0 +1,47 @@
+package parse
+
+// ordinalsAhead is the end of a list of places in the order that a word for bars
+// closes: "the fourth and fifth bars", "the third to the seventh combs"; 0 where there
+// is none.
+func (r *reader) ordinalsAhead(items []item, i int) int {
+	k, nths := i+1, 1
+	for k < len(items) && items[k].pause <= comma {
+		it := &items[k]
+		switch {
+		case it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar:
+			nths++
+		case it.is(kBar):
+			if nths < 2 || k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none {
+				return 0
+			}
+			return k + 1
+		case it.any(kAnd, kArt) || r.dashOrTo(it):
+		default:
+			return 0
+		}
+		k++
+	}
+	return 0
+}
+
+// ordinalBars are the bars of such a list.
+func (r *reader) ordinalBars(items []item) []int {
+	var bars []int
+	for k := range items {
+		it := &items[k]
+		if !it.any(kNum, kDate) || !it.n.ordinal {
+			continue
+		}
+		nth := int(it.n.lo)
+		from := k - 1
+		if from > 0 && items[from].is(kArt) {
+			from--
+		}
+		if from > 0 && r.dashOrTo(&items[from]) && len(bars) > 0 && bars[len(bars)-1] < nth {
+			bars = spread(bars, quantity{lo: float64(bars[len(bars)-1]), hi: float64(nth)})
+			continue
+		}
+		bars = append(bars, nth)
+	}
+	return bars
+}
