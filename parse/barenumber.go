@@ -273,12 +273,17 @@ func (n *bareNumber) placed() bool {
 	return n.prev.is(kFrom) && n.ranged() && n.back(2).is(kContent) // "brood from 4 to 9"
 }
 
+// manyBars is a number that counts more bars than anybody moves at once (common
+// practice; no source): behind such a verb it names one.
+const manyBars = 8
+
 // undergoes: "removed nine and ten", "cut seven free", "trimmed the bottom off
 // 11".
 func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
 		several := n.plainList(n.items, n.i) || n.next != nil && barNumber(n.next)
-		return several && n.takesBars(n.rule(n.prev, kDo).Value) || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
+		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any(kDate, kAnd)) // "I've harvested fourteen"
+		return (several || high) && n.takesBars(n.rule(n.prev, kDo).Value) || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
 	}
 	return n.isWord(n.prev, "off") && deedNear(n.before)
 }

@@ -26,7 +26,7 @@ func (r *reader) begins(items []item, i int) bool {
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
-	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago):
+	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):
 		return false // "last time bar eight had eggs"
 	case it.is(kBars):
 		return r.heads(items, i)
@@ -46,6 +46,17 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// toldBefore reports whether the statement that a word of the past ends has a verb
+// before it: "it was queenless last week, bar four has eggs".
+func (r *reader) toldBefore(items []item, past int) bool {
+	for k := past - 1; k >= 0 && items[k+1].pause < comma; k-- {
+		if items[k].any3(kBe, kHave, kDo) {
+			return true
+		}
+	}
+	return false
 }
 
 // datedTurn: "and on Thursday I'm going to …".
@@ -87,6 +98,19 @@ func (r *reader) placedAhead(items []item, i int) bool {
 		case it.is(kContent):
 			content = true
 		case it.anyOf(turnsAway):
+			return false
+		}
+	}
+	return false
+}
+
+// broughtAhead reports whether "there is" leads on to something that is carried in.
+func (r *reader) broughtAhead(items []item, i int) bool {
+	for k := i + 1; k < len(items) && k <= i+7 && items[k].pause == none; k++ {
+		if items[k].is(kBring) {
+			return items[k-1].any3(kContent, kPlant, kForage)
+		}
+		if !items[k].any(kBe, kArt, kAmount, kColour, kContent, kPlant, kForage, kAdv, kOf, kNum) {
 			return false
 		}
 	}
@@ -305,6 +329,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true // "my neighbour's bees had foulbrood no foulbrood here"
 	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i):
 		return true // "bar eight nectar there are ants on the wire"
+	case it.is(kThere) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.broughtAhead(items, i):
+		return true // "I didn't open that one there's pollen going in"
 	case it.is(kLeaf) && it.pause == none && r.isWord(prev, "it", "them"):
 		return true
 	case it.is(kYes):

@@ -28,12 +28,20 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.earlierDeed(c, d)
 	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
 		r.write("plans", c, d)
-	case rule.Form == "done" || before == kHave || r.twofold(it):
+	case rule.Form == "done" || before == kHave || r.twofold(it) || rule.Form == "doing" && d.due == nil && r.asWeSpeak(c, d.at):
 		if d.do == "inspect" {
 			return
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// asWeSpeak: "I'm closing the entrance down" is said while it is done.
+func (r *reader) asWeSpeak(c *clause, at int) bool {
+	for at > 0 && c.items[at-1].is(kAdv) {
+		at--
+	}
+	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && r.isWord(&c.items[at-1], "'m", "am", "'re", "are") && r.isWord(&c.items[at-2], "i", "we")
 }
 
 // inEach writes a deed of several hives to each of them: "treated hives 1 and

@@ -129,6 +129,9 @@ func (s *scan) full(i int) {
 		return
 	}
 	if !leads {
+		if last == nil && wall {
+			s.wholeOfBefore(it)
+		}
 		return
 	}
 	if !s.before.hasCover || s.before.at != i-1 {
@@ -139,6 +142,22 @@ func (s *scan) full(i int) {
 	}
 	s.before.items = append(s.before.items, it)
 	s.before.at = i
+}
+
+// wholeOfBefore: "that's sealed brood", and in a clause of its own "it goes wall to
+// wall".
+func (s *scan) wholeOfBefore(it *item) {
+	r := s.r
+	f := r.lastContent
+	if f == nil || s.headed || f.hasCover || !f.present || !r.sameSentence || !r.isWord(s.at(0), "it", "they", "that") && !s.at(0).is(kAnd) || s.c.hasAny(kFixture, kStores, kBees, kBars) {
+		return
+	}
+	it.used = true
+	f.cover, f.hasCover = 1, true
+	if f.brood() {
+		f.pattern = "solid"
+	}
+	r.record(f)
 }
 
 // isState reports whether a word such as "full" speaks of a feeder.

@@ -337,7 +337,7 @@ func (r *reader) queenBar(c *clause, from int) {
 	var ref *item
 	for k := max(from, 0); k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.is(kBars) && !it.taken && len(it.bars) == 1 {
+		if it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && r.isWord(&c.items[k-1], "as")) {
 			if k > from+4 && c.items[k-1].is(kAnd) {
 				break
 			}
@@ -350,7 +350,7 @@ func (r *reader) queenBar(c *clause, from int) {
 	}
 	if ref == nil {
 		for k := min(from, len(c.items)-1); k >= 0; k-- {
-			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 {
+			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && r.isWord(&c.items[k-1], "as")) {
 				ref = it
 				break
 			}

@@ -119,7 +119,7 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 func (r *reader) toldRight(items []item, from int) int {
 	for k := from + 2; k < len(items) && k < from+7 && items[k].pause <= comma; k++ {
 		switch {
-		case items[k].is(kContent) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
+		case (items[k].is(kContent) || barNumber(&items[k])) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
 			return k
 		case items[k].any4(kContent, kBars, kCell, kNum):
 			return from

@@ -45,7 +45,7 @@ func (r *reader) temper(c *clause) {
 // of the day or of people, or belongs to another phrase.
 func (r *reader) notOfTemper(c *clause, i int) bool {
 	text := c.items[i].text
-	if i > 0 && r.isWord(&c.items[i-1], "to") {
+	if i > 0 && (r.isWord(&c.items[i-1], "to") || c.items[i-1].is(kPlan) && strings.HasSuffix(c.items[i-1].text, " to")) {
 		return true // "not to chill them"
 	}
 	if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
@@ -126,6 +126,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	}
 	if c.items[i].is(kWind) && r.besideSky(c, i) {
 		return false
+	}
+	if i == 1 && r.isWord(&c.items[0], "getting", "got", "turning", "turned", "went") {
+		return true // "getting nervous now"
 	}
 	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "as") {
 		return true // "gentle as puppies"
