@@ -39,8 +39,9 @@ type heard struct {
 type context struct {
 	words      []wordID // few, so that going through them is quickest
 	number     bool
+	bar        bool // a bar's number right behind its letter: b6
 	start, end bool
-	comma      bool // a comma stands before the words
+	comma      bool // a comma stands on that side
 }
 
 func newLexicon(f ruleFile) (*lexicon, error) {
@@ -221,6 +222,8 @@ func (l *lexicon) context(words []string) *context {
 		switch w {
 		case "<n>":
 			c.number = true
+		case "<bar>":
+			c.bar = true
 		case "<comma>":
 			c.comma = true
 		case "<start>":
@@ -244,6 +247,9 @@ func (c *context) fits(l *lexicon, t *token, edge, pausedOff bool) bool {
 		return edge
 	}
 	if slices.Contains(c.words, t.id) {
+		return true
+	}
+	if c.bar && t.id == idNumber && t.has(glued) {
 		return true
 	}
 	if !c.number {
@@ -319,7 +325,7 @@ candidates:
 		if i+n < len(toks) {
 			next = &toks[i+n]
 		}
-		if h.after != nil && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
+		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
 			continue
 		}
 		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {

@@ -108,6 +108,9 @@ func (r *reader) hiveNameAt(toks []token, i int) bool {
 		return false
 	}
 	t := toks[i]
+	if (r.says(t, "no") || r.says(t, "nr") || r.says(t, "number")) && i+1 < len(toks) && toks[i+1].has(digits) {
+		return true // "Hive no. 12"
+	}
 	letter := t.end-t.start == 1 && t.has(capital) && r.text[t.start] != 'I'
 	return t.has(digits) || letter || r.numbers.of(t).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
 }

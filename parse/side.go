@@ -5,6 +5,12 @@ import "strings"
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
+	if value == "counted" { // "eggs 1 side"
+		value = map[float64]string{1: "one", 2: "both"}[it.n.lo]
+	}
+	if value == "" {
+		return
+	}
 	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any3(kBe, kHave, kFull) {
 		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
