@@ -184,6 +184,9 @@ func (f *fitting) cutCells() bool {
 	if len(f.args) > 3 && f.args[0].is(kArt) && f.args[1].is(kNum) && f.args[2].is(kOn) && f.args[3].is(kBars) {
 		return true // "cut out the four on bar six"
 	}
+	if len(f.args) > 2 && barNumber(&f.args[0]) && f.args[1].is(kOn) && f.args[2].is(kBars) {
+		return true // "cut out 2 on b7"
+	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five")
 }

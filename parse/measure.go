@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // measure is an amount with its unit, as it was said.
 type measure struct {
 	amount quantity
@@ -81,7 +83,7 @@ func (m *measures) of(text string, toks []token, i int, q quantity, j int) (meas
 		j++
 	}
 	u := m.unit(toks, j)
-	if u == "in" && toks[j].id == m.numbers.inID && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) {
+	if u == "in" && toks[j].id == m.numbers.inID && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) && !(strings.EqualFold(text[toks[i-1].start:toks[i-1].end], "comb") && m.inchHere(toks, j) && joined(toks, j+1)) {
 		return measure{}, i // "festooning on bar 9 in long chains"
 	}
 	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {

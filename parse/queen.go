@@ -366,7 +366,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.wordIn(c.items, "on it")) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}

@@ -257,7 +257,7 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
 			j += 3
 			continue
-		case r.dashOrTo(sep) && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) < bars[len(bars)-1] && plural && len(bars) == 1:
+		case r.dashOrTo(sep) && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) < bars[len(bars)-1] && plural && len(bars) == 1 && !(j > 2 && items[j-3].is(kDo)):
 			bars = spread(nil, quantity{lo: items[j+1].n.lo, hi: float64(bars[0])}) // "three to one"
 			j += 2
 			continue

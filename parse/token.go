@@ -369,7 +369,13 @@ func (s *splitter) symbol(r rune, size int) {
 		s.dash(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
-	case '%', '°', '#', '+', '&', '=', '~', '/', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+	case '/':
+		if s.partsWords(from) {
+			s.breakAt(comma)
+			break
+		}
+		fallthrough
+	case '%', '°', '#', '+', '&', '=', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		e := s.words.find(string(r))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
@@ -384,6 +390,21 @@ func (s *splitter) symbol(r rune, size int) {
 		s.flags |= bullet
 	}
 	s.spaced = true
+}
+
+// partsWords reports whether the slash at an offset parts two things said:
+// "seen/not clipped", "b4/yellow dot"; "w/out", "E/L" and "b/s" are short for one.
+func (s *splitter) partsWords(at int) bool {
+	word := 0
+	for isASCIILetter(s.peek(word)) {
+		word++
+	}
+	before := 0
+	for before < at && before < 2 && (isASCIILetter(s.text[at-before-1]) || isDigit(s.text[at-before-1])) {
+		before++
+	}
+	none := word == 2 && strings.EqualFold(s.text[s.at:s.at+2], "no") && s.peek(2) == ' '
+	return (word > 2 || none) && before == 2 && isASCIILetter(s.text[at-2])
 }
 
 // dash is a range or hyphen when it stands close on both sides, else a pause;
