@@ -328,8 +328,8 @@ func countsBars(items []item, i int) bool {
 	for k < len(items) && items[k].pause == none && items[k].any(kComb, kAdv) && !items[k].is(kBar) {
 		k++
 	}
-	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none // "honey on three bars nine and ten"
-	undergoes := k > i+1 && k+1 < len(items) && items[k+1].is(kBe)                  // "one new bar was added"
+	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none      // "honey on three bars nine and ten"
+	undergoes := k > i+1 && k+2 < len(items) && items[k+1].is(kBe) && items[k+2].is(kDo) // "one new bar was added"
 	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes) && !named
 }
 

@@ -39,7 +39,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
-	if it.is(kBe) && it.pause == comma && prev.is(kDate) && prev.day.ago {
+	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
 	if it.pause == comma && r.backToNow(items, i) {
@@ -53,6 +53,23 @@ func (r *reader) begins(items []item, i int) bool {
 func (r *reader) toldBefore(items []item, past int) bool {
 	for k := past - 1; k >= 0 && items[k+1].pause < comma; k-- {
 		if items[k].any3(kBe, kHave, kDo) {
+			return true
+		}
+	}
+	return false
+}
+
+// afterAside are the kinds that the main statement can go on with behind an aside.
+var afterAside = setOf(kBe, kHave, kContent, kQueen, kArt, kNo, kStage, kStrength, kStores, kComb, kFixture)
+
+// pastAside reports whether "which" or "who" with an earlier day ends right before
+// item i: "hive two, which was split on the third, has eggs".
+func (r *reader) pastAside(items []item, i int) bool {
+	if !items[i-1].any(kDate, kPast) || items[i-1].is(kDate) && (items[i-1].day.today || items[i-1].day.ahead) {
+		return false
+	}
+	for k := i - 2; k >= 0 && items[k+1].pause < comma; k-- {
+		if r.isWord(&items[k], "which", "who", "whom") {
 			return true
 		}
 	}
@@ -78,6 +95,9 @@ func (r *reader) weWill(items []item, i int) bool {
 // standsSo: "and the feeder's empty already" tells how a fixture is now, "and the
 // pattern overall is even" how she lays.
 func (r *reader) standsSo(items []item, i int) bool {
+	if i+1 < len(items) && items[i].is(kBe) && items[i+1].is(kBring) {
+		return true // "eggs on bar two, and is bringing in pollen"
+	}
 	if i < len(items) && items[i].is(kArt) {
 		i++
 	}
@@ -365,6 +385,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "bars eleven and twelve both I have removed"
 	case it.is(kPron) && prev.is(kContent) && it.pause == none && (i+1 < len(items) && items[i+1].is(kBring) || i+2 < len(items) && items[i+1].is(kBe) && items[i+2].is(kBring)):
 		return false // "yellow pollen they are bringing"
+	case it.is(kPron) && prev.any3(kCell, kContent, kSign) && it.pause == none && i+2 < len(items) && items[i+1].is(kHave) && items[i+2].is(kSeen) && r.objectless(items, i+2):
+		return false // "two empty cups I have found"
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
 		return false // "and plenty of it"
 	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):

@@ -67,6 +67,9 @@ func (d *dates) dayOfMonth(text string, toks []token, i int, ref colony.Date) (d
 	if k == i+1 || !q.ordinal || q.lo < 1 || q.lo > 31 {
 		return day{}, quantity{}, i
 	}
+	if d.numbers.is(toks, k, ofWord) && (d.is(toks, k+1, theWord) || d.is(toks, k+1, thisWord)) && d.is(toks, k+2, spanWord) && d.of(toks[k+2]).value == -1 {
+		k += 3 // "the 3rd of the month"
+	}
 	return ofMonth(int(q.lo), ref), q, k
 }
 

@@ -76,7 +76,8 @@ func (r *reader) judge(list []clause) {
 	for i := range list {
 		c := &list[i]
 		first := &c.items[0]
-		if carried != asserted && r.resets(c, carried) {
+		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
+		if carried != asserted && (aside || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {

@@ -37,6 +37,10 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.count = &q
 			it.used = true
 			d.items = append(d.items, it)
+		case r.emptyBar(it) && d.count == nil && r.takesCount(d.do) && strings.HasPrefix(it.text, "a"):
+			d.count = &quantity{lo: 1} // "an empty bar was put in"
+			it.used = true
+			d.items = append(d.items, it)
 		case it.is(kName) && k > 0 && c.items[k-1].is(kFrom) && d.do == "add_bar" && it.name != r.cur.hive:
 			d.fromHive = it.name // "a bar from hive two was put in"
 			it.used = true
@@ -50,7 +54,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 // thatOneTaken: "bar nine was ripe, so that one came home with me" harvests the bars in
 // hand.
 func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
-	if d.do != "harvest" || len(d.bars) > 0 || d.count != nil || len(r.bars) == 0 || !r.sameSentence || r.inHand != thisLine {
+	if d.do != "harvest" || len(d.bars) > 0 || d.count != nil || len(r.bars) == 0 || !r.sameSentence || r.inHand != thisLine && r.inHand != awaiting {
 		return
 	}
 	for k := i - 1; k >= 0 && k >= i-6; k-- {
@@ -166,7 +170,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]
 		}
 		use()
-	case d.do == "move_follower" && d.direction == "" && it.is(kSide) && prev.is(kTo):
+	case d.do == "move_follower" && d.direction == "" && it.is(kSide) && (prev.is(kTo) || strings.HasPrefix(it.text, "to ")):
 		d.direction = map[string]string{"back": "back", "front": "forward"}[r.value(it, kSide)] // "a bar to the rear"
 		use()
 	case it.any3(kAmount, kFull, kPattern) && k <= i+4:

@@ -29,7 +29,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[end-1].end])
 		weight[name] += r.weigh(toks, i, end, byWord)
-		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end))
+		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end))
 		i = end - 1
 	}
 	names := map[string]bool{}
@@ -153,6 +153,12 @@ func (r *reader) inTurn(toks []token, end int) bool {
 	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next")) && (end+1 == len(toks) || toks[end+1].pause > none)
 }
 
+// thenComes reports whether a name is the next of a round: "Then Juniper, who is another
+// matter".
+func (r *reader) thenComes(toks []token, i, end int) bool {
+	return i > 0 && r.says(toks[i-1], "then") && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
+}
+
 // beginsWithIn reports whether a sentence begins with "in", "with" or "from" and
 // the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
@@ -234,7 +240,9 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough // "the Orchard lot"
 	case is(prev, "how") && beFollows(toks, end) == end:
 		return enough // "how Juniper was"
-	case (is(prev, "colony") || is(prev, "hive")) && toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma):
+	case r.thenComes(toks, i, end):
+		return enough - 1
+	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
 		return enough // "the strongest hive, Juniper, …"
 	case is(prev, "with") && (is(before, "day") || is(before, "trouble")):
 		return enough // "no trouble with Juniper"
@@ -268,6 +276,20 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		}
 	}
 	return 0
+}
+
+// hiveBefore reports whether a hive is spoken of in the words before a comma, with no
+// verb since: "the hive by the far gate, Juniper, …".
+func (r *reader) hiveBefore(toks []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		if toks[k].id == r.hiveID || toks[k].id == r.colonyID {
+			return true
+		}
+		if toks[k].pause >= comma || toks[k].lists.has(being) {
+			return false
+		}
+	}
+	return false
 }
 
 // walkedBefore reports whether the way to somewhere is told right before token i:

@@ -45,3 +45,22 @@ func (r *reader) ordinalBars(items []item) []int {
 	}
 	return bars
 }
+
+// toOrdinal reads the far end of "the second comb to the eighth" behind the near one:
+// the bar, and where it ends; 0 where there is none.
+func (r *reader) toOrdinal(items []item, k, near int) (bar, end int) {
+	if k >= len(items) || !r.dashOrTo(&items[k]) {
+		return 0, 0
+	}
+	if k++; k < len(items) && items[k].is(kArt) && !items[k].is(kNum) {
+		k++
+	}
+	if k >= len(items) || !items[k].any(kNum, kDate) || !items[k].n.ordinal || items[k].n.lo > maxBar || int(items[k].n.lo) <= near {
+		return 0, 0
+	}
+	bar = int(items[k].n.lo)
+	if k++; k < len(items) && items[k].is(kBar) && items[k].pause == none {
+		k++
+	}
+	return bar, k
+}

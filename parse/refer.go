@@ -101,6 +101,9 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 			return item{}, i
 		}
 		r.byOrder = true
+		if last, end := r.toOrdinal(items, i+2, int(it.n.lo)); end > 0 {
+			return r.merged(items, i, end, spread(nil, quantity{lo: it.n.lo, hi: float64(last)})), end
+		}
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
 	case it.any(kNum, kDate) && it.n.ordinal && r.ordinalsAhead(items, i) > 0:
 		end := r.ordinalsAhead(items, i)

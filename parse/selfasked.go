@@ -24,6 +24,9 @@ func (r *reader) selfAsked(items []item) []item {
 			continue
 		}
 		yes, no, end := r.reply(items, k)
+		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && r.isWord(sees, "find", "spot", "notice", "meet", "catch", "locate") {
+			sees.kinds, sees.rules = setOf(kSeen), r.ruleNamed("seen")
+		}
 		switch {
 		case no:
 			ask := &items[from]

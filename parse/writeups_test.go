@@ -1,0 +1,62 @@
+package parse
+
+import "testing"
+
+// TestWriteUps reads what people write up afterwards: deeds in the passive, questions
+// that they answer themselves, hives named without the word.
+func TestWriteUps(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		// deeds in the passive
+		{"Two further bars were added behind bar ten.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=10"},
+		{"An empty bar was placed between bars four and five.", "actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=4"},
+		{"One new bar was added.", "actions.add_bar=yes actions.add_bar.count=1"},
+		{"Two bars will be added on Saturday.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"The entrance was then closed.", "actions.close_entrance=yes"},
+		{"The entrance has been narrowed.", "actions.reduce_entrance=yes"},
+		{"The entrance was closed.", "entrance=closed"},
+		{"The entrance is reduced.", "entrance=reduced"},
+		{"The entrance was reduced with a strip drilled to 8 mm.", "entrance=reduced"},
+		{"The floor has been cleaned and the entrance reduced.", "actions.clean_floor=yes actions.reduce_entrance=yes"},
+		{"Two bars were taken out, and the follower was moved forward by two bars.", "actions.remove_bar=yes actions.remove_bar.count=2 actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=forward"},
+		{"Bars 8 and 9 were bare, so both were removed.", "bars.8.comb.size=bare bars.9.comb.size=bare actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=8,9"},
+		{"Hive 4. Bar six, which has eggs, was moved to hive two.", "hive=4 bars.6.eggs=yes actions.move_bar=yes actions.move_bar.bar=6 actions.move_bar.to_hive=2"},
+		{"The three sealed cells on bar seven were cut down.", "actions.cut_cells=yes actions.cut_cells.bar=7 actions.cut_cells.count=3"},
+		{"The comb on bar five was cut free of the wall.", "actions.free_comb=yes actions.free_comb.bar=5"},
+		{"A kilo of fondant has been laid on the bars.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
+		{"She was unmarked, so she was duly marked blue.", "queen.marked=yes queen.colour=blue actions.mark_queen=yes"},
+		// what one had to do, and turned phrases
+		{"I had to remove bar twelve.", "actions.remove_bar=yes actions.remove_bar.bar=12"},
+		{"I took the liberty of adding two bars.", "actions.add_bar=yes actions.add_bar.count=2"},
+		{"Out came bar nine.", "actions.remove_bar=yes actions.remove_bar.bar=9"},
+		{"Bar nine was ripe, so that one came home with me, six pounds of it.", "actions.harvest=yes actions.harvest.bar=9 actions.harvest.amount=6 actions.harvest.unit=lb"},
+		{"My intention is to inspect again in a fortnight.", "plans.inspect=yes plans.inspect.due=2026-05-28"},
+		// the writer answers
+		{"Did I see the queen? I did not.", "queen.seen=no"},
+		{"Did we find eggs? We did, on bars four and five.", "bars.4.eggs=yes bars.5.eggs=yes"},
+		{"Did we find the queen? No, we did not.", "queen.seen=no"},
+		{"Was there any chalkbrood? Not a trace.", "signs.chalkbrood=no"},
+		{"Did I see hive beetles? Three of the brutes.", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=3"},
+		{"Did they like me? They did not. Is it my fault?", ""},
+		// hives without the word
+		{"The colony known as Bracken covers six bars.", "hive=bracken strength.bars_of_bees=6"},
+		{"Not a breath of wind, and Biscuit was bearding.", "hive=biscuit weather.wind=calm signs.bearding=yes"},
+		{"I walked over to Gorse. Sealed brood on bar four.", "hive=gorse bars.4.capped_brood=yes"},
+		{"The colony by the gate, Janus, is weak.", "hive=janus strength.word=weak"},
+		{"Saffron first. Saffron has eggs on bar four. Then Cinnamon, who is another matter: no eggs.", "hive=saffron bars.4.eggs=yes / hive=cinnamon contents.eggs=no"},
+		{"The middle hive has eggs on bar two.", "hive=middle bars.2.eggs=yes"},
+		// findings
+		{"Bars two to four contain brood in all stages, and the laying pattern as a whole is most satisfactory.", "bars.2.eggs=yes bars.2.open_brood=yes bars.2.capped_brood=yes bars.3.eggs=yes bars.3.open_brood=yes bars.3.capped_brood=yes bars.4.eggs=yes bars.4.open_brood=yes bars.4.capped_brood=yes brood_pattern=solid"},
+		{"Eggs on the fourth and fifth bars.", "bars.4.eggs=yes bars.5.eggs=yes"},
+		{"The brood reaches from the third comb to the fifth.", "bars.3.brood=yes bars.4.brood=yes bars.5.brood=yes"},
+		{"Bar nine is given over entirely to honey.", "bars.9.honey=yes bars.9.honey.cover=1"},
+		{"Bars one and two were heavy with honey.", "bars.1.honey=yes bars.1.honey.amount=much bars.2.honey=yes bars.2.honey.amount=much"},
+		{"On the sill I found dead bees, twelve in all.", "signs.dead_bees=yes signs.dead_bees.count=12"},
+		{"Below 12 °C a long look does harm.", ""},
+		{"Mass 31.8 kg, stores judged adequate.", "weight_kg=31.8 stores.word=fair"},
+		{"The combs weighed six pounds.", ""},
+		{"Hive 2, which was split last month, has eggs on bar three.", "hive=2 bars.3.eggs=yes earlier.split=yes"},
+		{"It has eggs on bar three, and was bringing in hazel pollen.", "bars.3.eggs=yes incoming.pollen=yes incoming.pollen.plant=hazel"},
+	} {
+		readsAs(t, "write-up", c.said, c.want)
+	}
+}
