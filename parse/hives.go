@@ -196,7 +196,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 }
 
 // sidewise are words of place that name a hive of a row by themselves.
-var sidewise = []string{"middle", "centre", "center", "left", "right", "left hand", "right hand"}
+var sidewise = []string{"middle", "centre", "center", "left hand", "right hand"}
 
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
