@@ -10,10 +10,10 @@ import (
 // likelihood linear regression of the means (C. J. Leggetter and P. C.
 // Woodland, "Maximum likelihood linear regression for speaker adaptation of
 // continuous density hidden Markov models", Computer Speech and Language 9,
-// 1995), one transform for each stream; then each mean that was heard often
-// moves on towards what was heard (J.-L. Gauvain and C.-H. Lee, "Maximum a
-// posteriori estimation for multivariate Gaussian mixture observations of Markov
-// chains", IEEE Trans. Speech and Audio Processing 2(2), 1994).
+// 1995), one transform for each stream and kind of phone; then each mean that was
+// heard often moves on towards what was heard (J.-L. Gauvain and C.-H. Lee,
+// "Maximum a posteriori estimation for multivariate Gaussian mixture observations
+// of Markov chains", IEEE Trans. Speech and Audio Processing 2(2), 1994).
 
 // speech is what is known of a voice: for each Gaussian, how many frames it
 // accounts for and the sum of these, as the recogniser hears that speaker.
@@ -196,18 +196,16 @@ func (a *acoustics) adapted(s *speech) *gaussians {
 	out := &gaussians{books: a.means.books, streams: a.means.streams, densities: a.means.densities, data: slices.Clone(a.means.data)}
 	for stream := range a.means.streams {
 		for j := range dims {
-			row, ok := a.regress(s, stream, j)
-			if !ok {
-				continue
-			}
-			for book := range a.means.books {
-				for d := range a.means.densities {
-					i := a.means.index(book, stream, d)
-					x := row[dims]
-					for k, m := range a.means.vector(i) {
-						x += row[k] * float64(m)
+			unchanged := transformRow{}
+			unchanged[j] = 1
+			whole := a.regress(s, stream, j, a.everyBook(), unchanged)
+			for _, class := range a.classes() {
+				row := a.regress(s, stream, j, class, whole)
+				for _, book := range class {
+					for d := range a.means.densities {
+						i := a.means.index(book, stream, d)
+						out.vector(i)[j] = float32(row.of(a.means.vector(i)))
 					}
-					out.vector(i)[j] = float32(x)
 				}
 			}
 		}
@@ -226,18 +224,28 @@ func (a *acoustics) adapted(s *speech) *gaussians {
 // with 8, 171 with 3.
 const ownWeight = 20
 
-// prior is how many frames the unchanged mean counts for, so that little speech
-// changes little.
+// prior is how many frames the transform that is known before counts for, so
+// that little speech changes little.
 const prior = 200.0
 
-// regress fits one row of a stream's transform: the weights of the old mean's
+// transformRow makes one component of a new mean: the weights of the old mean's
 // components, and a constant.
-func (a *acoustics) regress(s *speech, stream, j int) ([dims + 1]float64, bool) {
+type transformRow [dims + 1]float64
+
+func (r *transformRow) of(mean []float32) float64 {
+	x := r[dims]
+	for k, m := range mean {
+		x += r[k] * float64(m)
+	}
+	return x
+}
+
+// regress fits one row of a stream's transform to some codebooks.
+func (a *acoustics) regress(s *speech, stream, j int, books []int, before transformRow) transformRow {
 	var g [dims + 1][dims + 2]float64
 	total := 0.0
-	var old [dims + 1]float64
-	old[dims] = 1
-	for book := range a.means.books {
+	old := transformRow{dims: 1}
+	for _, book := range books {
 		for d := range a.means.densities {
 			i := a.means.index(book, stream, d)
 			n := float64(s.Frames[i])
@@ -258,22 +266,54 @@ func (a *acoustics) regress(s *speech, stream, j int) ([dims + 1]float64, bool) 
 		}
 	}
 	if total == 0 {
-		return [dims + 1]float64{}, false
+		return before
 	}
-	// The transform that changes nothing counts for so many frames.
 	scale := prior / total
 	for k := range g {
-		if k == j {
-			g[k][dims+1] += scale * g[k][k]
-		}
+		g[k][dims+1] += scale * g[k][k] * before[k]
 		g[k][k] *= 1 + scale
 	}
-	return solve(g)
+	if row, ok := solve(g); ok {
+		return row
+	}
+	return before
+}
+
+// everyBook gives all codebooks.
+func (a *acoustics) everyBook() (books []int) {
+	for book := range a.means.books {
+		books = append(books, book)
+	}
+	return books
+}
+
+// sonorants are the phones that the whole vocal tract sounds in, which a voice
+// changes otherwise than it does hisses and stops.
+var sonorants = strings.Fields("AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW L M N NG R W Y")
+
+// classes parts the codebooks into sonorants and the rest, each of which gets a
+// transform of its own, near that of all.
+func (a *acoustics) classes() [2][]int {
+	var out [2][]int
+	sonorant := map[int]bool{}
+	for _, phone := range sonorants {
+		if book, ok := a.phones[phone]; ok {
+			sonorant[book] = true
+		}
+	}
+	for book := range a.means.books {
+		if sonorant[book] {
+			out[0] = append(out[0], book)
+		} else {
+			out[1] = append(out[1], book)
+		}
+	}
+	return out
 }
 
 // solve solves linear equations by elimination; the last column is the right
 // side.
-func solve(g [dims + 1][dims + 2]float64) (x [dims + 1]float64, ok bool) {
+func solve(g [dims + 1][dims + 2]float64) (x transformRow, ok bool) {
 	const n = dims + 1
 	for c := range n {
 		p := c

@@ -105,6 +105,45 @@ func TestPhoneOfItsOwn(t *testing.T) {
 	}
 }
 
+// A voice may change its vowels one way and its hisses another: an unheard phone
+// goes with its kind.
+func TestKindsOfPhonesMoveApart(t *testing.T) {
+	a := someAcoustics(rand.New(rand.NewPCG(7, 7)))
+	a.phones = map[string]int{"AA": 0, "IY": 1, "M": 2, "S": 3, "T": 4, "K": 5}
+	s := newSpeech(a)
+	shift := []float32{2, 2, 2, -2, -2, -2} // by book
+	for book, by := range shift {
+		if book == a.phones["M"] || book == a.phones["K"] {
+			continue // never said
+		}
+		for stream := range 3 {
+			for d := range a.means.densities {
+				i := a.means.index(book, stream, d)
+				s.Frames[i] = 2000
+				for j, m := range a.means.vector(i) {
+					s.Sums[i*dims+j] = 2000 * (m + by)
+				}
+			}
+		}
+	}
+	moved := a.adapted(s)
+	for _, book := range []int{a.phones["M"], a.phones["K"]} {
+		sum, n := 0.0, 0.0
+		for stream := range 3 {
+			for d := range a.means.densities {
+				i := a.means.index(book, stream, d)
+				for j, m := range a.means.vector(i) {
+					sum += float64(moved.vector(i)[j] - m)
+					n++
+				}
+			}
+		}
+		if got, want := sum/n, float64(shift[book]); math.Abs(got-want) > 0.7 {
+			t.Errorf("unheard book %d moved by %.2f, its kind by %.0f", book, got, want)
+		}
+	}
+}
+
 func TestNothingHeardChangesNothing(t *testing.T) {
 	a := someAcoustics(rand.New(rand.NewPCG(4, 4)))
 	got := a.adapted(newSpeech(a))
