@@ -109,9 +109,11 @@ func leadingNumbers(line string) (at, lo, hi int) {
 	}
 	lo, end = shortNumber(line, end)
 	hi = lo
-	if n, far := 0, end; lo > 0 && far < len(line) && line[far] == '-' {
-		if n, far = shortNumber(line, far+1); n > 0 {
-			hi, end = n, far
+	for _, to := range []string{"-", " to "} {
+		if rest, ok := strings.CutPrefix(line[end:], to); ok && lo > 0 && hi == lo {
+			if n, far := shortNumber(rest, 0); n > 0 {
+				hi, end = n, end+len(to)+far
+			}
 		}
 	}
 	if lo == 0 || end == len(line) || max(lo, hi) > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {

@@ -86,6 +86,9 @@ func (m *measures) of(text string, toks []token, i int, q quantity, j int) (meas
 	if u == "in" && toks[j].id == m.numbers.inID && i > 0 && joined(toks, i) && m.numbers.barWords.has(toks[i-1].id) && !(strings.EqualFold(text[toks[i-1].start:toks[i-1].end], "comb") && m.inchHere(toks, j) && joined(toks, j+1)) {
 		return measure{}, i // "festooning on bar 9 in long chains"
 	}
+	if u == "l" && i > 0 && toks[i].has(glued) && m.numbers.barWords.has(toks[i-1].id) && toks[j].end-toks[j].start == 1 {
+		return measure{}, i // "b3 L+CB" is larvae
+	}
 	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {
 		return measure{}, i
 	}

@@ -73,10 +73,14 @@ func (r *reader) queen(c *clause) {
 
 // notToday: "saw the queen on 19 April but not today".
 func (r *reader) notToday(c *clause) bool {
-	if len(c.items) != 3 || !c.items[0].is(kBut) || !c.items[1].is(kNo) || r.queenSentence != r.sentenceNo {
+	items := c.items
+	if len(items) == 3 && items[0].is(kBut) {
+		items = items[1:]
+	}
+	if len(items) != 2 || !items[0].is(kNo) || r.queenSentence != r.sentenceNo {
 		return false
 	}
-	last := &c.items[2]
+	last := &items[1]
 	return last.is(kNow) || last.is(kDate) && last.day.today
 }
 

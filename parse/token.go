@@ -370,7 +370,7 @@ func (s *splitter) symbol(r rune, size int) {
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '/':
-		if s.partsWords(from) {
+		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !isDigit(s.peek(1)) {
 			s.breakAt(comma)
 			break
 		}
