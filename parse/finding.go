@@ -146,7 +146,7 @@ func (r *reader) recordCells(f *finding, why source) {
 		}
 		sub := why
 		sub.doubts = nil
-		if f.hasCount {
+		if f.hasCount && f.count.whole() {
 			r.putCount(path, f.count, sub)
 		}
 		if f.kind != "" {
