@@ -91,6 +91,7 @@ func TestTellings(t *testing.T) {
 		{"hive 8 brood on bar 3\nnow this is hive eleven, the two bars from hive eight went in, queenless for now", "hive=8 bars.3.brood=yes / hive=11 queenright=no"},
 		{"bar six capped brood no wait those are bumpy that's drone brood", "bars.6.drone_brood=yes?"},
 		{"bar two eggs sorry not bar two bar three", "bars.3.eggs=yes?"},
+		{"hive 2 gave a bar to hive 3, moved the follower one bar to the back", "hive=2 actions.move_bar=yes actions.move_bar.count=1 actions.move_bar.to_hive=3 actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.direction=back"},
 		{"brood on bar four going to feed them on monday", "bars.4.brood=yes plans.feed=yes plans.feed.due=2026-05-18"},
 		{"treated with thymol gave it two litres of syrup", "actions.treat=yes actions.treat.what=thymol actions.feed=yes actions.feed.amount=2 actions.feed.unit=l actions.feed.what=syrup"},
 		{"hive 6 this was queenless last week bar four has two capped emergency cells", "hive=6 bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=2 bars.4.queen_cells.capped.kind=emergency"},

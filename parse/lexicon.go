@@ -33,6 +33,7 @@ type heard struct {
 	said          []wordID
 	before, after *context
 	not, unless   *context
+	number        bool // a number was said
 }
 
 // context is a set of words of which one must stand next to a mishearing.
@@ -202,6 +203,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			if len(c.words) == 0 || len(c.said) == 0 {
 				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
 			}
+			c.number = l.numbers.of(token{id: c.said[0]}).kind == unitWord
 			first := c.words[0]
 			l.mishearings = grown(l.mishearings, first)
 			l.mishearings[first] = append(l.mishearings[first], c)
@@ -304,6 +306,21 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 	return *room
 }
 
+// countsBar reports whether "a bar" or "one bar" stands before token i, which then
+// is no number: "gave one bar to hive three".
+func (l *lexicon) countsBar(toks []token, i int) bool {
+	if i < 2 || !l.numbers.combWords.has(toks[i-1].id) || toks[i-1].pause > none {
+		return false
+	}
+	switch l.numbers.of(toks[i-2]).kind {
+	case articleWord:
+		return true
+	case unitWord: // not of "bar one bar to"
+		return i == 2 || toks[i-2].pause > none || !l.numbers.barWords.has(toks[i-3].id)
+	}
+	return false
+}
+
 // misheardAt is what was misheard at token i, or nil; before is the token before
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
@@ -326,6 +343,9 @@ candidates:
 			next = &toks[i+n]
 		}
 		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
+			continue
+		}
+		if h.number && l.numbers.of(toks[i]).kind == toWord && l.countsBar(toks, i) {
 			continue
 		}
 		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {
