@@ -129,45 +129,6 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 	return item{}, i
 }
 
-// nthBars are the bars of a note that tells them by their order: "the first comb
-// is honey, the second pollen, the third and fourth …".
-func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next int) {
-	if r.cellTalk || !r.nthHeads(items[i], before) {
-		return nil, i
-	}
-	for next = i; next < len(items) && items[next].n.ordinal && items[next].n.lo <= maxBar; {
-		bars = append(bars, int(items[next].n.lo))
-		if next++; next < len(items) && items[next].pause == none && items[next].text == "one" {
-			next++
-		}
-		and := next
-		for next < len(items) && (items[next].is(kAnd) && next == and || items[next].text == "the") {
-			next++
-		}
-		if next == and || next == len(items) || !items[next].n.ordinal {
-			next = and
-			break
-		}
-	}
-	told := next < len(items) && items[next].pause <= comma && items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere)
-	if !told && !items[i].is(kDate) { // "on the fifth" needs no word behind it
-		return nil, i
-	}
-	return bars, next
-}
-
-// nthHeads reports whether a bar's place in the order is the next, and begins
-// what is said of it.
-func (r *reader) nthHeads(nth item, before []item) bool {
-	end := len(before) - 1
-	parted := nth.pause >= comma || nth.is(kDate)
-	if end >= 0 && !parted && before[end].text == "the" {
-		parted = before[end].pause >= comma
-		end--
-	}
-	return (parted || end < 0 || !before[end].any7(kArt, kNum, kOf, kHave, kBe, kOn, kTo)) && r.follows(int(nth.n.lo), before[:end+1])
-}
-
 // hashNumber reports whether a number sign and its number stand at item i.
 func hashNumber(items []item, i int) bool {
 	return items[i].text == "#" && i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].start == items[i].end
