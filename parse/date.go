@@ -73,6 +73,9 @@ func (w dateWord) leads() bool {
 	return false
 }
 
+// sunday is the value of that weekday, the last of the week.
+const sunday = 7
+
 // fortnight is the value of the one span that needs no number before it.
 const fortnight = 14
 
@@ -457,6 +460,9 @@ func (d *dates) plainShort(toks []token, j int) bool {
 	}
 	if j > 0 && ends && toks[j].pause == none && toks[j-1].id == d.againID {
 		return true // "will look again sat"
+	}
+	if j > 0 && toks[j-1].has(coloned) && toks[j].has(capital) && d.of(toks[j]).value != sunday && joined(toks, j+1) {
+		return true // "To do: Sat feed them", but "Weather: Sun and cloud"
 	}
 	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
 }

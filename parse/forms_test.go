@@ -53,6 +53,8 @@ func TestForms(t *testing.T) {
 		{"one letter behind a short name", "b2 P; b6 half N; b7 H, top; b8 L, few E", "bars.2.pollen=yes bars.6.nectar=yes bars.6.nectar.cover=0.5 bars.7.honey=yes bars.7.honey.place=top bars.8.open_brood=yes bars.8.eggs=yes bars.8.eggs.amount=little"},
 		{"a side in digits", "b5 CB 1 side, E other side", "bars.5.capped_brood=yes bars.5.capped_brood.side=one bars.5.eggs=yes bars.5.eggs.side=one"},
 		{"slashes that part", "Hive 2: strong/bees on 9 bars. Q seen b4/yellow dot/not clipped", "hive=2 strength.word=strong strength.bars_of_bees=9 queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=yellow queen.clipped=no"},
+		{"a short day behind its label", "To do: Sat feed them", "plans.feed=yes plans.feed.due=2026-05-16"},
+		{"a short word for the sky", "Weather: Sun and cloud", "weather.sky=cloudy"},
 		{"a form of a numbered hive", "Hive no. 12\nSky: overcast\nWind: calm\nDisease: none", "hive=12 weather.sky=overcast weather.wind=calm"},
 		{"a size in inches behind comb", "b10 - comb 8 in wide, 5 in deep", "bars.10.comb.width_mm=203.2 bars.10.comb.depth_mm=127"},
 		{"a bar moved to a lower place", "moved b9 to 6", "actions.move_bar=yes actions.move_bar.bar=9 actions.move_bar.to=6"},
