@@ -36,7 +36,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	}
 }
 
-// asWeSpeak: "I'm closing the entrance down" is said while it is done.
+// asWeSpeak: "I'm feeding them a litre" is said while it is done.
 func (r *reader) asWeSpeak(c *clause, at int) bool {
 	for at > 0 && c.items[at-1].is(kAdv) {
 		at--

@@ -45,7 +45,7 @@ func (s *scan) share(i int, v float64) {
 		next.used = true
 		return
 	}
-	if next != nil && s.r.isWord(next, "the comb", "the bar", "the frame", "comb", "bar", "frame") && s.ofComb(i) {
+	if next != nil && s.r.isWord(next, "comb", "bar", "frame") && s.shareOfComb(i) {
 		return
 	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
@@ -63,9 +63,9 @@ func (s *scan) share(i int, v float64) {
 	s.before.items = append(s.before.items, it)
 }
 
-// ofComb: "sealed brood, tight, about half the comb" is the share that the brood
+// shareOfComb: "sealed brood, tight, about half the comb" is the share that the brood
 // covers.
-func (s *scan) ofComb(i int) bool {
+func (s *scan) shareOfComb(i int) bool {
 	last := s.lastFound(i)
 	if last == nil || last.hasCover || last.class != ofComb || !s.onlyBetween(last.at, i, kAdv, kPattern, kSide, kPlace, kBe, kOn) {
 		return false

@@ -164,13 +164,13 @@ func (n *numbers) single(text string, toks []token, i int) (quantity, int) {
 	}
 	q, j := n.one(text, toks, i)
 	if q.share {
-		j = n.ofComb(toks, j)
+		j = n.passComb(toks, j)
 	}
 	return q, j
 }
 
-// ofComb passes by "a comb" behind a share: "half a comb of honey".
-func (n *numbers) ofComb(toks []token, j int) int {
+// passComb passes by "a comb" behind a share: "half a comb of honey".
+func (n *numbers) passComb(toks []token, j int) int {
 	noun := n.skipOf(toks, j) + 1
 	if noun >= len(toks) || !joined(toks, noun-1) || !joined(toks, noun) || !n.is(toks, noun-1, articleWord) || !n.combWords.has(toks[noun].id) {
 		return j
@@ -178,6 +178,7 @@ func (n *numbers) ofComb(toks []token, j int) int {
 	return n.skipOf(toks, noun+1)
 }
 
+// one reads a number without what its share is of.
 func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
