@@ -45,12 +45,15 @@ func FieldOf(path string) (Field, error) {
 // Check reports whether text can stand in the field: an error where its type
 // is wrong or the word is not allowed. A value outside the plausible range is
 // no error here; see [Field.Plausible].
-func (f Field) Check(text string) error {
+func (f *Field) Check(text string) error { return f.check(f.Path, text) }
+
+// check is Check for the leaf of a path.
+func (f *Field) check(path, text string) error {
 	var err error
 	switch f.Kind {
 	case Bool, Word:
 		if !slices.Contains(f.Values, text) {
-			return fmt.Errorf("%s is one of %s, not %q", f.Path, strings.Join(f.Values, ", "), text)
+			return fmt.Errorf("%s is one of %s, not %q", path, strings.Join(f.Values, ", "), text)
 		}
 	case Int:
 		_, err = strconv.Atoi(text)
@@ -62,18 +65,18 @@ func (f Field) Check(text string) error {
 		_, err = time.Parse(time.RFC3339, text)
 	case Text:
 		if strings.TrimSpace(text) == "" {
-			return fmt.Errorf("%s is empty", f.Path)
+			return fmt.Errorf("%s is empty", path)
 		}
 	}
 	if err != nil {
-		return fmt.Errorf("%s takes %s, not %q", f.Path, f.Kind, text)
+		return fmt.Errorf("%s takes %s, not %q", path, f.Kind, text)
 	}
 	return nil
 }
 
 // Plausible reports whether a number lies in the field's plausible range;
 // values of other kinds always do.
-func (f Field) Plausible(text string) bool {
+func (f *Field) Plausible(text string) bool {
 	if f.Kind != Int && f.Kind != Number || f.Min == 0 && f.Max == 0 {
 		return true
 	}

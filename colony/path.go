@@ -29,11 +29,11 @@ func Get(ins *Inspection, path string) (string, bool) {
 	if err != nil {
 		return "", false
 	}
-	at, err := a.follow(ins, false)
+	holder, err := a.follow(ins, a.route.steps, false)
 	if err != nil {
 		return "", false
 	}
-	return at.text()
+	return a.route.text(holder)
 }
 
 // Set writes the leaf, making the bar or list item that it belongs to where
@@ -54,15 +54,15 @@ func Set(ins *Inspection, path, value string) error {
 // Set writes the leaf as [Set] does, for a caller that writes the same leaf into
 // one inspection after another; the bars stand in order of number already.
 func (a *Address) Set(ins *Inspection, value string) error {
-	if err := a.Field().Check(value); err != nil {
+	if err := a.route.field.check(a.path, value); err != nil {
 		return err
 	}
-	at, err := a.follow(ins, true)
+	holder, err := a.follow(ins, a.route.steps, true)
 	if err != nil {
 		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
 		return err
 	}
-	at.set(value)
+	a.route.set(holder, value)
 	return nil
 }
 
@@ -74,67 +74,76 @@ func Delete(ins *Inspection, path string) {
 	if err != nil {
 		return
 	}
-	at, err := a.follow(ins, false)
-	if err != nil {
-		return
-	}
-	if at.isItem() {
-		at.list.Set(reflect.AppendSlice(at.list.Slice(0, at.place), at.list.Slice(at.place+1, at.list.Len())))
+	if a.route.isItem() {
+		err = a.deleteItem(ins)
 	} else {
-		at.holder.Field(at.route.leaf).SetZero()
+		err = a.deleteLeaf(ins)
 	}
-	prune(reflect.ValueOf(ins).Elem())
-}
-
-// position is where a path leads: a field of its holder, or the presence of an
-// item of a list.
-type position struct {
-	route  *route
-	holder reflect.Value
-	list   reflect.Value // that the holder is an item of, at place
-	place  int
-}
-
-// isItem reports whether the leaf is the presence of a list's item.
-func (p position) isItem() bool { return p.route.isItem() }
-
-func (p position) text() (string, bool) {
-	if p.isItem() {
-		return presenceText(p.holder), true
+	if err == nil {
+		prune(reflect.ValueOf(ins).Elem())
 	}
-	return scalarText(p.holder.Field(p.route.leaf))
 }
 
-// set writes a value that Field.Check has passed.
-func (p position) set(text string) {
-	if p.route.leaf == absent {
+func (a *Address) deleteLeaf(ins *Inspection) error {
+	holder, err := a.follow(ins, a.route.steps, false)
+	if err != nil {
+		return err
+	}
+	holder.Field(a.route.leaf).SetZero()
+	return nil
+}
+
+// deleteItem removes the item of a list whose presence the leaf is.
+func (a *Address) deleteItem(ins *Inspection) error {
+	last := len(a.route.steps) - 1
+	owner, err := a.follow(ins, a.route.steps[:last], false)
+	if err != nil {
+		return err
+	}
+	step := a.route.steps[last]
+	list := owner.Field(step.index)
+	place, err := step.list.item(list, a.itemNth, false)
+	if err != nil {
+		return err
+	}
+	list.Set(reflect.AppendSlice(list.Slice(0, place), list.Slice(place+1, list.Len())))
+	return nil
+}
+
+// text is the leaf as it stands in its holder.
+func (r *route) text(holder reflect.Value) (string, bool) {
+	if r.isItem() {
+		return presenceText(holder), true
+	}
+	return scalarText(holder.Field(r.leaf))
+}
+
+// set writes a value that the field's check has passed.
+func (r *route) set(holder reflect.Value, text string) {
+	if r.leaf == absent {
 		return // that the deed is there says it
 	}
-	v := p.holder.Field(p.route.leaf)
-	if p.isItem() && v.Kind() == reflect.Pointer && text == "yes" {
-		return
-	}
-	if v.Kind() == reflect.Pointer {
-		v.Set(reflect.New(v.Type().Elem()))
-		v = v.Elem()
-	}
-	switch p.route.field.Kind {
-	case Day:
-		d, _ := ParseDate(text)
-		v.Set(reflect.ValueOf(d))
-	case Time:
-		t, _ := time.Parse(time.RFC3339, text)
-		v.Set(reflect.ValueOf(t))
-	case Bool:
-		v.SetBool(text == "yes")
-	case Int:
+	switch at := holder.Field(r.leaf).Addr().Interface().(type) {
+	case *bool:
+		*at = text == "yes"
+	case **bool:
+		if text == "no" || !r.isItem() { // an item that is there and not denied says nothing
+			*at = new(text == "yes")
+		}
+	case **int:
 		n, _ := strconv.Atoi(text)
-		v.SetInt(int64(n))
-	case Number:
+		*at = &n
+	case **float64:
 		n, _ := strconv.ParseFloat(text, 64)
-		v.SetFloat(n)
+		*at = &n
+	case *string:
+		*at = text
+	case *Date:
+		*at, _ = ParseDate(text)
+	case *time.Time:
+		*at, _ = time.Parse(time.RFC3339, text)
 	default:
-		v.SetString(text)
+		panic(fmt.Sprintf("colony: no leaf is a %T", at))
 	}
 }
 

@@ -168,6 +168,9 @@ func (a *Address) Field() Field {
 	return f
 }
 
+// Plausible reports of a value what [Field.Plausible] does.
+func (a *Address) Plausible(value string) bool { return a.route.field.Plausible(value) }
+
 // findRoute follows a leaf's path through the record's types. Where there is
 // none, it returns nil, and an error if there is more to say.
 func findRoute(here reflect.Type, leaf string) (*route, error) {
@@ -261,36 +264,36 @@ func scalarField(m member, t reflect.Type) Field {
 	return f
 }
 
-// follow goes down to the leaf; with create it makes what is missing on the
-// way.
-func (a *Address) follow(ins *Inspection, create bool) (position, error) {
-	p := position{route: a.route, holder: reflect.ValueOf(ins).Elem()}
+// follow goes down some steps, from the bar if the path names one; with create it
+// makes what is missing on the way.
+func (a *Address) follow(ins *Inspection, steps []step, create bool) (reflect.Value, error) {
+	holder := reflect.ValueOf(ins).Elem()
 	if a.ofBar {
 		bar, err := a.barOf(ins, create)
 		if err != nil {
-			return p, err
+			return holder, err
 		}
-		p.holder = reflect.ValueOf(bar).Elem()
+		holder = reflect.ValueOf(bar).Elem()
 	}
-	for _, s := range a.route.steps {
-		at := p.holder.Field(s.index)
+	for _, s := range steps {
+		at := holder.Field(s.index)
 		if s.list == nil {
 			if at.IsNil() {
 				if !create {
-					return p, a.unknown(nil)
+					return holder, a.unknown(nil)
 				}
 				at.Set(reflect.New(at.Type().Elem()))
 			}
-			p.holder, p.list = at.Elem(), reflect.Value{}
+			holder = at.Elem()
 			continue
 		}
 		place, err := s.list.item(at, a.itemNth, create)
 		if err != nil {
-			return p, a.unknown(err)
+			return holder, a.unknown(err)
 		}
-		p.list, p.place, p.holder = at, place, at.Index(place)
+		holder = at.Index(place)
 	}
-	return p, nil
+	return holder, nil
 }
 
 // fewBars is the number of bars that room is made for at a time: a visit seldom
@@ -339,10 +342,15 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (int, error) 
 	if !create || found < nth-1 {
 		return 0, fmt.Errorf("%q is not there", l.word)
 	}
-	list.Grow(max(1, fewItems-n))
+	fresh := n == list.Cap()
+	if fresh {
+		list.Grow(max(1, fewItems-n))
+	}
 	list.SetLen(n + 1)
 	item := list.Index(n)
-	item.SetZero() // what was deleted may lie there
+	if !fresh {
+		item.SetZero() // what was deleted may lie there
+	}
 	item.Field(l.key).SetString(l.word)
 	if l.present != absent {
 		if p := item.Field(l.present); p.Kind() == reflect.Bool {

@@ -218,7 +218,7 @@ func (b *builder) write(ins *colony.Inspection) {
 				ins.Remarks = append(ins.Remarks, e.text+"="+e.value)
 				continue
 			}
-			if field := e.address.Field(); !field.Plausible(e.value) {
+			if !e.address.Plausible(e.value) {
 				b.flag(e.text, "out of the usual range", "")
 			}
 			keep(e.text, e.spans)
