@@ -23,8 +23,13 @@ type state struct {
 	words   uint64          // a bit for the low six bits of each word of next: most words are told by it to lead nowhere
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
-	accepts []int16
-	kinds   kinds // of the rules that it accepts
+	says    *sense          // what has been said by here, nil where no way of saying ends
+}
+
+// sense is what a way of saying means.
+type sense struct {
+	rules []int16 // that say so, in their order
+	kinds kinds   // of the rules
 }
 
 // edge leads from a state to another by a word.
@@ -63,21 +68,14 @@ func (m *matcher) stateOf(from []int32) int32 {
 	}
 	id := int32(len(m.states))
 	m.known[string(key)] = id
-	st := state{nodes: nodes}
+	st := state{nodes: nodes, says: m.senseOf(nodes)}
 	m.states = append(m.states, st)
 	var slotted [numSlots][]int32
 	for _, n := range nodes {
-		for l := range m.graph.each(m.graph.nodes[n].accepts) {
-			if rule := int16(l.to); !slices.Contains(st.accepts, rule) {
-				st.accepts = append(st.accepts, rule)
-				st.kinds.add(m.kindOf[rule])
-			}
-		}
 		for l := range m.graph.each(m.graph.nodes[n].slots) {
 			slotted[l.by] = append(slotted[l.by], l.to)
 		}
 	}
-	slices.Sort(st.accepts)
 	if id != theStart { // too many words begin a rule to look through
 		st.addWords(m.graph)
 	}
@@ -90,6 +88,24 @@ func (m *matcher) stateOf(from []int32) int32 {
 	}
 	m.states[id] = st
 	return id
+}
+
+// senseOf is the sense of the rules that end at some nodes, nil where none does.
+func (m *matcher) senseOf(nodes []int32) *sense {
+	var s sense
+	for _, n := range nodes {
+		for l := range m.graph.each(m.graph.nodes[n].accepts) {
+			if rule := int16(l.to); !slices.Contains(s.rules, rule) {
+				s.rules = append(s.rules, rule)
+				s.kinds.add(m.kindOf[rule])
+			}
+		}
+	}
+	if len(s.rules) == 0 {
+		return nil
+	}
+	slices.Sort(s.rules)
+	return &s
 }
 
 // addWords lists the words that lead on from the state.
@@ -166,11 +182,13 @@ func (m *matcher) behind(from int32, word wordID) int32 {
 
 // match is the longest way of saying that starts at a token.
 type match struct {
-	rules []int16
-	kinds kinds   // of the rules
-	end   int     // index behind its last token
-	with  *filled // nil where no slot was passed; good until the next search
+	*sense         // senseless where there is none
+	end    int     // index behind its last token
+	with   *filled // nil where no slot was passed; good until the next search
 }
+
+// senseless is the sense of words that no rule knows.
+var senseless = &sense{}
 
 // filled is what stood for the slots of a way of saying.
 type filled struct {
@@ -190,14 +208,14 @@ type slotReader interface {
 // of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	if slots != nil && toks[i].has(numeral) && i+1 < len(toks) && toks[i+1].has(following) {
-		return m.search(toks, slots, theStart, i, match{end: i})
+		return m.search(toks, slots, theStart, i, match{sense: senseless, end: i})
 	}
-	best, end := nowhere, i
+	best := match{sense: senseless, end: i}
 	at := m.first(toks[i].id)
 	for j := i + 1; at >= 0; j++ { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
-		if len(st.accepts) > 0 {
-			best, end = at, j
+		if st.says != nil {
+			best.sense, best.end = st.says, j
 		}
 		if j >= len(toks) {
 			break
@@ -207,23 +225,14 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 			break
 		}
 		if t.flags&(loose|numeral) != 0 && (t.has(loose) || st.slotted && slots != nil) {
-			return m.search(toks, slots, at, j, m.matched(best, end))
+			return m.search(toks, slots, at, j, best)
 		}
 		if st.words>>(t.id&63)&1 == 0 {
 			break
 		}
 		at = m.step(at, t.id)
 	}
-	return m.matched(best, end)
-}
-
-// matched is the match of what a state accepts.
-func (m *matcher) matched(at int32, end int) match {
-	if at < 0 {
-		return match{end: end}
-	}
-	st := &m.states[at]
-	return match{rules: st.accepts, kinds: st.kinds, end: end}
+	return best
 }
 
 // search goes on from the state at, behind token j-1, where best was found on the
@@ -256,8 +265,8 @@ type passed struct {
 
 func (s *search) from(at int32, i int, so passed) {
 	st := &s.states[at]
-	if len(st.accepts) > 0 && i > s.best.end && !so.dangling {
-		s.best.rules, s.best.kinds, s.best.end, s.best.with = st.accepts, st.kinds, i, nil
+	if st.says != nil && i > s.best.end && !so.dangling {
+		s.best = match{sense: st.says, end: i}
 		if so.with != nil {
 			s.kept = *so.with
 			s.best.with = &s.kept
