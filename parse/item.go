@@ -195,20 +195,8 @@ func (l *lexer) item(i int, it *item) int {
 			it.details = l.detail(details{dur: with.dur, size: with.size})
 		}
 	}
-	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.toks[i+1].has(following) {
-		if alt, j := l.figure(i); j > end || j == end && j > i && !it.any(kColour, kSeen) {
-			if j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0 { // "zero eggs" denies and counts
-				it.n = alt.n
-				it.kinds.add(kNum)
-			} else {
-				it.rules, it.kinds = nil, alt.kinds()
-				it.n, it.details = alt.n, &noDetails
-				if alt.kind != kNum {
-					it.details = l.detail(details{dur: alt.dur, size: alt.size, day: alt.day})
-				}
-				end = j
-			}
-		}
+	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.toks[i+1].has(dating) {
+		end = l.numeric(it, i, end)
 	}
 	if end == i {
 		it.kinds.add(kWord)
@@ -216,6 +204,28 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	l.place(it, i, end)
 	return end
+}
+
+// numeric makes a figure of the item of the tokens from i to end, if a longer one
+// begins at i, or one as long that is what the words mean. It returns the index
+// behind it.
+func (l *lexer) numeric(it *item, i, end int) int {
+	var alt figure
+	j := l.figure(i, &alt)
+	switch {
+	case j < end || j == i || j == end && it.any(kColour, kSeen):
+		return end
+	case j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0: // "zero eggs" denies and counts
+		it.n = alt.n
+		it.kinds.add(kNum)
+		return end
+	}
+	it.rules, it.kinds = nil, alt.kinds()
+	it.n, it.details = alt.n, &noDetails
+	if alt.kind != kNum {
+		it.details = l.detail(details{dur: alt.dur, size: alt.size, day: alt.day})
+	}
+	return j
 }
 
 // numbersBars reports whether token i is a word for bars and their number follows.
@@ -256,28 +266,36 @@ func (l *lexer) endsName(i int) bool {
 	return name.has(capital) && !name.lists.has(noNames) && !name.lists.has(titles) && name.id != l.theID
 }
 
-// figure reads a date, a measure, a duration or a number.
-func (l *lexer) figure(i int) (figure, int) {
-	if d, j := l.dayAndMonth(i); j > i {
-		return figure{kind: kDate, day: d}, j
+// figure reads a date, a measure, a duration or a number into out, and returns the
+// index behind it.
+func (l *lexer) figure(i int, out *figure) (j int) {
+	if out.day, j = l.dayAndMonth(i); j > i {
+		out.kind = kDate
+		return j
 	}
 	q, end := l.quantityAt(i)
 	if end > i && l.plainNumber(i, end) {
-		return figure{kind: kNum, n: q}, end
+		out.kind, out.n = kNum, q
+		return end
 	}
-	if d, j := l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
-		return figure{kind: kDate, day: d}, j
+	if out.day, j = l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
+		out.kind = kDate
+		return j
 	}
-	if d, nth, j := l.dayOfMonth(i); j > i {
-		return figure{kind: kDate, day: d, n: nth}, j
+	if out.day, out.n, j = l.dayOfMonth(i); j > i {
+		out.kind = kDate
+		return j
 	}
 	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, j) {
-		return figure{kind: kMeasure, size: m}, j
+		out.kind, out.size = kMeasure, m
+		return j
 	}
-	if d, j := l.dates.length(l.toks, i, q, end); j > i {
-		return figure{kind: kDur, dur: d}, j
+	if out.dur, j = l.dates.length(l.toks, i, q, end); j > i {
+		out.kind = kDur
+		return j
 	}
-	return figure{kind: kNum, n: q}, max(end, i)
+	out.kind, out.n = kNum, q
+	return max(end, i)
 }
 
 // plainNumber reports whether the number that ends before token end can be

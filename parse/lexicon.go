@@ -138,7 +138,7 @@ func (l *lexicon) forgetPhrases() {
 func (l *lexicon) markWords() {
 	l.words.marks = make([]mark, len(l.words.words))
 	for id := idUnknown + 1; id < firstWordID; id++ {
-		l.words.mark(id, numeral|following)
+		l.words.mark(id, numeral|following|dating)
 	}
 	for id := range l.graph.behindSlots() {
 		l.words.mark(id, following)
@@ -150,6 +150,9 @@ func (l *lexicon) markWords() {
 			l.words.mark(id, numeral)
 		} else if date.leads() {
 			l.words.mark(id, leading)
+		}
+		if number != notNumber || date.kind != notDate {
+			l.words.mark(id, dating)
 		}
 		if number != notNumber || date.kind != notDate || l.measures.unit([]token{t}, 0) != "" || id == l.measures.moreID || l.graph.loose.has(id) {
 			l.words.mark(id, following)

@@ -84,6 +84,11 @@ func joined(toks []token, i int) bool { return i < len(toks) && toks[i].pause ==
 // read reads the quantity that starts at token i and returns it with the index
 // behind it, or i itself where there is none.
 func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
+	if i < len(toks) && n.endsAt(toks, i+1) {
+		if v, ok := n.plain(text, toks[i]); ok { // as most are
+			return quantity{lo: v, bare: true}, i + 1
+		}
+	}
 	approx, start := false, i
 	for n.is(toks, i, aboutWord) && joined(toks, i+1) {
 		approx = true
@@ -110,6 +115,24 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 		j++
 	}
 	return n.percent(toks, q, j)
+}
+
+// endsAt reports whether no number goes on at token i.
+func (n *numbers) endsAt(toks []token, i int) bool {
+	if !joined(toks, i) {
+		return true
+	}
+	next := toks[i]
+	return (next.id >= firstWordID || next.id == idUnknown) && n.of(next).kind == notNumber
+}
+
+// plain is the value of a number in digits or of a word such as "twelve".
+func (n *numbers) plain(text string, t token) (float64, bool) {
+	if t.id == idNumber {
+		return figures(text[t.start:t.end]), true
+	}
+	w := n.of(t)
+	return w.value, w.kind == unitWord || w.kind == tensWord
 }
 
 // upTo reads the far end of a range: 3-5, three to five, two or three.

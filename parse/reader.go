@@ -306,7 +306,7 @@ func (r *reader) line(toks []token, first pause) {
 // markAll marks every token as one that may begin and go on with anything.
 func markAll(toks []token) {
 	for i := range toks {
-		toks[i].flags |= numeral | leading | following
+		toks[i].flags |= numeral | leading | following | dating
 		toks[i].lists |= 1 << phrases
 	}
 }

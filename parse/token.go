@@ -33,13 +33,14 @@ const (
 	numeral                    // can begin a number, date or measure, or be one
 	leading                    // can begin a date, with more behind it: the, in, next
 	following                  // can stand behind the first word of a number, date or measure
+	dating                     // can stand behind one that is leading
 	cased                      // not written in small letters, or not in ASCII
 	doubtful                   // may be another word, misheard
 	loose                      // an adverb that may stand inside any way of saying
 )
 
 // wordMarks are the marks that tell of a word, wherever it stands.
-const wordMarks = numeral | leading | following | doubtful | loose
+const wordMarks = numeral | leading | following | dating | doubtful | loose
 
 // token is one word, number or symbol of a line. Offsets count bytes of the
 // whole note.
@@ -247,17 +248,22 @@ func (s *splitter) word() {
 // known emits the word from an offset up to here by what is known of it in lower
 // case.
 func (s *splitter) known(from int, lower string, hash uint32, f mark) {
-	e, cut := s.words.look(lower, hash)
+	e := s.words.findHashed(lower, hash)
+	if e.cut != nil || possessive(lower) {
+		s.halves(from, lower, s.words.halves(lower, e), f)
+		return
+	}
 	id := e.id
-	if id == idUnknown && e.lists&^(1<<phrases) == 0 && cut.cut == 0 && f&capital == 0 {
+	if id == idUnknown && e.lists&^(1<<phrases) == 0 && f&capital == 0 {
 		if id = s.slips.find(lower); id != idUnknown {
 			f |= misspelt
 		}
 	}
-	if cut.cut == 0 {
-		s.emit(id, e.lists, from, s.at, f)
-		return
-	}
+	s.emit(id, e.lists, from, s.at, f)
+}
+
+// halves emits the two words of a contraction.
+func (s *splitter) halves(from int, lower string, cut parts, f mark) {
 	at := from + apostrophe(s.text[from:s.at], cut.cut)
 	stem := apostrophe(lower, cut.cut)
 	s.emit(cut.first, s.words.find(lower[:stem]).lists, from, at, f)

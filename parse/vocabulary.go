@@ -162,18 +162,19 @@ func (v *vocabulary) addAll(words ...string) wordSet {
 	return set
 }
 
-// look returns what is known of a lower-case word with its hash and, where it is
-// to be cut in two, its parts.
-func (v *vocabulary) look(lower string, hash uint32) (s *spelling, cut parts) {
-	s = v.findHashed(lower, hash)
-	if s.cut != nil {
-		return s, *s.cut
+// possessive reports whether a word ends on an 's of its own: is, has or a
+// possessive; the context tells.
+func possessive(lower string) bool {
+	n := len(lower)
+	return n > 2 && lower[n-1] == 's' && lower[n-2] == '\''
+}
+
+// halves are the words in which a contraction or a possessive is read.
+func (v *vocabulary) halves(lower string, e *spelling) parts {
+	if e.cut != nil {
+		return *e.cut
 	}
-	// Any word's own 's: is, has or a possessive; the context tells.
-	if n := len(lower); n > 2 && lower[n-1] == 's' && lower[n-2] == '\'' {
-		return s, parts{first: v.find(lower[:n-2]).id, second: v.ownID, cut: 2}
-	}
-	return s, parts{}
+	return parts{first: v.find(lower[:len(lower)-2]).id, second: v.ownID, cut: 2}
 }
 
 // addContractions registers every contraction of the rules' own word forms,
