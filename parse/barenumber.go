@@ -107,16 +107,18 @@ func leadingNumbers(line string) (at, lo, hi int) {
 	if end < len(line) && line[end] == '#' {
 		end++
 	}
-	lo, end = shortNumber(line, end)
+	if lo, end = shortNumber(line, end); lo == 0 {
+		return at, 0, 0
+	}
 	hi = lo
 	for _, to := range []string{"-", " to "} {
-		if rest, ok := strings.CutPrefix(line[end:], to); ok && lo > 0 && hi == lo {
+		if rest, ok := strings.CutPrefix(line[end:], to); ok && hi == lo {
 			if n, far := shortNumber(rest, 0); n > 0 {
 				hi, end = n, end+len(to)+far
 			}
 		}
 	}
-	if lo == 0 || end == len(line) || max(lo, hi) > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
+	if end == len(line) || max(lo, hi) > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
 		return at, 0, 0
 	}
 	return at, lo, hi

@@ -17,8 +17,8 @@ const (
 
 // clause is a run of items with one mood.
 type clause struct {
-	items       []item
-	kinds       kinds // of all its items together
+	items []item
+	gist
 	mood        mood
 	cue         string // the words that set the mood
 	doubt       string // a hedge: its words
@@ -32,7 +32,7 @@ type clause struct {
 	placed      bool // a bar's putting-in was read
 }
 
-func newClause(items []item) clause { return clause{items: items, kinds: kindsOf(items)} }
+func newClause(items []item) clause { return clause{items: items, gist: gistOf(items)} }
 
 // has reports whether an item of the clause is of the kind.
 func (c *clause) has(k kind) bool { return c.kinds.has(k) }

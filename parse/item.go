@@ -93,14 +93,27 @@ type details struct {
 // noDetails are those of every item that has none.
 var noDetails details
 
-// kindsOf is the set of the kinds of all items.
-func kindsOf(items []item) kinds {
-	var set kinds
-	for i := range items {
-		set = set.or(items[i].kinds)
-	}
-	return set
+// gist is what some items are, taken together: most questions about them are
+// answered by it.
+type gist struct {
+	kinds kinds
+	lists listSet
+	asked bool // a question mark follows one
 }
+
+func gistOf(items []item) gist {
+	var g gist
+	for i := range items {
+		it := &items[i]
+		g.kinds = g.kinds.or(it.kinds)
+		g.lists |= it.lists
+		g.asked = g.asked || it.asked
+	}
+	return g
+}
+
+// everything is the gist for which no question is passed by.
+var everything = gist{everyKind, ^listSet(0), true}
 
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
 

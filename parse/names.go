@@ -27,7 +27,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		if end == i {
 			continue
 		}
-		name := strings.ToLower(r.text[toks[i].start:toks[end-1].end])
+		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 		weight[name] += r.weigh(toks, i, end, byWord)
 		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end))
 		i = end - 1

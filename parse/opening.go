@@ -5,6 +5,9 @@ import "strings"
 // onlyDate is the date of a clause that says no more: "on Saturday", before
 // "I'll add two bars", is the day of that.
 func (c *clause) onlyDate() (date *item) {
+	if !c.has(kDate) {
+		return nil
+	}
 	for k := range c.items {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && date == nil:
@@ -19,7 +22,7 @@ func (c *clause) onlyDate() (date *item) {
 // todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
 // stands.
 func (r *reader) todaySpelt(c *clause) bool {
-	for k := 1; k < len(c.items); k++ {
+	for k := 1; c.has(kDate) && k < len(c.items); k++ {
 		if it := &c.items[k]; it.is(kDate) && c.items[k-1].is(kDate) && c.items[k-1].day.today && !it.day.today {
 			return true
 		}
@@ -30,6 +33,9 @@ func (r *reader) todaySpelt(c *clause) bool {
 // openingDay takes a date in the opening words as the day of the inspection:
 // one that stands alone or beside the hive's name or the weather.
 func (r *reader) openingDay(c *clause) {
+	if !c.has(kDate) {
+		return
+	}
 	for k := range c.items {
 		it := &c.items[k]
 		if !it.is(kDate) || it.used || it.day.week || it.day.ahead {

@@ -96,6 +96,7 @@ type desk struct {
 	found    []*finding // of the clause in hand
 	acts     arena[deed]
 	detailed arena[details]
+	barLists arena[int]
 	strings  interned
 	paths    *paths
 	fit      fitting
@@ -120,6 +121,7 @@ func (r *reader) clear() {
 	r.said.reset()
 	r.acts.reset()
 	r.detailed.reset()
+	r.barLists.reset()
 	r.paths.reset()
 	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
 }
@@ -270,26 +272,31 @@ func (r *reader) line(toks []token, first pause) {
 		r.inHand = thisText
 	}
 	r.items = r.lex.items(r.mended, r.items)
-	met := kindsOf(r.items)
+	met := gistOf(r.items)
 	if r.askAll {
-		met = everyKind
+		met = everything
 	}
-	if met.has(kFill) {
+	if met.kinds.has(kFill) {
 		r.items = dropFillers(r.items)
 	}
 	if len(r.items) > 0 {
 		r.items[0].pause = max(r.items[0].pause, first)
 	}
-	r.listing = r.rowNumber(r.items) || r.listing || met.has(kNum) && numbered(r.items)
+	r.listing = r.rowNumber(r.items) || r.listing || met.kinds.has(kNum) && numbered(r.items)
 	r.items = r.nameHives(r.items)
-	if met.meet(referring) {
+	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
-	if met.has(kUnit) {
+	if met.kinds.has(kUnit) {
 		r.placedCups(r.items)
 	}
-	r.items = r.answers(r.selfAsked(r.items))
-	if met.meet(mending) {
+	if met.asked {
+		r.items = r.selfAsked(r.items)
+	}
+	if met.asked || met.lists&anyAnswer != 0 {
+		r.items = r.answers(r.items)
+	}
+	if met.kinds.meet(mending) {
 		r.items = r.repair(r.items)
 	}
 	r.headings()

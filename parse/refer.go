@@ -191,7 +191,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) item {
 // numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
 // and eleven, two to six except four.
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
-	bars := spread(nil, items[j].n)
+	bars := spread(r.barLists.take(usualBars)[:0], items[j].n)
 	j++
 	closed, excepted := false, false // by an "and", by an "except"
 	for j < len(items) {
@@ -358,6 +358,9 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 	// "bar four and five": singular, but rising by one is a list all the same.
 	return closing && len(bars) > 0 && int(n.lo) == bars[len(bars)-1]+1 && !afterComma
 }
+
+// usualBars is how many bars a list has at most, but for a few.
+const usualBars = 4
 
 func spread(bars []int, q quantity) []int {
 	lo, hi := int(q.lo), int(q.lo)

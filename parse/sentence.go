@@ -194,10 +194,8 @@ func (r *reader) plantInFlower(c *clause) {
 
 // scale remembers that a scale or a weight is spoken of.
 func (r *reader) scale(c *clause) {
-	for k := range c.items {
-		if c.items[k].lists.has(scales) {
-			r.scaleSentence = r.sentenceNo
-		}
+	if c.lists.has(scales) {
+		r.scaleSentence = r.sentenceNo
 	}
 }
 
