@@ -1,8 +1,8 @@
 package parse
 
 import (
-	"cmp"
 	"encoding/binary"
+	"math/bits"
 	"slices"
 )
 
@@ -19,8 +19,7 @@ type matcher struct {
 
 type state struct {
 	nodes   []int32
-	next    []edge          // sorted by word
-	words   uint64          // a bit for the low six bits of each word of next: most words are told by it to lead nowhere
+	next    []edge          // by the low bits of their words; at least every other is free
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
 	says    *sense          // what has been said by here, nil where no way of saying ends
@@ -32,11 +31,14 @@ type sense struct {
 	kinds kinds   // of the rules
 }
 
-// edge leads from a state to another by a word.
+// edge leads from a state to another by a word. That of no word is free.
 type edge struct {
 	word wordID
 	to   int32
 }
+
+// noWords are the edges of a state from which no word leads on.
+var noWords = make([]edge, 1)
 
 // Where a word leads instead of to a state.
 const (
@@ -68,7 +70,7 @@ func (m *matcher) stateOf(from []int32) int32 {
 	}
 	id := int32(len(m.states))
 	m.known[string(key)] = id
-	st := state{nodes: nodes, says: m.senseOf(nodes)}
+	st := state{nodes: nodes, next: noWords, says: m.senseOf(nodes)}
 	m.states = append(m.states, st)
 	var slotted [numSlots][]int32
 	for _, n := range nodes {
@@ -110,23 +112,38 @@ func (m *matcher) senseOf(nodes []int32) *sense {
 
 // addWords lists the words that lead on from the state.
 func (st *state) addWords(g *graph) {
+	var words []wordID
 	for _, n := range st.nodes {
 		for l := range g.each(g.nodes[n].next) {
-			st.next = append(st.next, edge{wordID(l.by), untrod})
-			st.words |= 1 << (l.by & 63)
+			words = append(words, wordID(l.by))
 		}
 	}
-	slices.SortFunc(st.next, func(a, b edge) int { return cmp.Compare(a.word, b.word) })
-	st.next = slices.Compact(st.next)
+	if len(words) == 0 {
+		return
+	}
+	st.next = make([]edge, 1<<bits.Len(uint(2*len(words)-1)))
+	for _, word := range words {
+		*st.edge(word) = edge{word, untrod}
+	}
+}
+
+// edge is the edge of a word, or a free one where that leads nowhere.
+func (st *state) edge(word wordID) *edge {
+	mask := len(st.next) - 1
+	i := int(word) & mask
+	for st.next[i].word != word && st.next[i].word != idUnknown {
+		i = (i + 1) & mask
+	}
+	return &st.next[i]
 }
 
 // first is the state behind a first word, or nowhere.
 func (m *matcher) first(word wordID) int32 {
-	to := m.starts[word]
-	if to == untrod {
-		to = m.behind(theStart, word)
-		m.starts[word] = to
+	if to := m.starts[word]; to != untrod {
+		return to
 	}
+	to := m.behind(theStart, word)
+	m.starts[word] = to
 	return to
 }
 
@@ -135,27 +152,14 @@ func (m *matcher) step(from int32, word wordID) int32 {
 	if from == theStart {
 		return m.first(word)
 	}
-	st := &m.states[from]
-	if st.words>>(word&63)&1 == 0 {
+	e := m.states[from].edge(word)
+	switch {
+	case e.word == idUnknown:
 		return nowhere
+	case e.to == untrod:
+		e.to = m.behind(from, word)
 	}
-	low, high := 0, len(st.next)
-	for low < high {
-		if mid := (low + high) / 2; st.next[mid].word < word {
-			low = mid + 1
-		} else {
-			high = mid
-		}
-	}
-	if low == len(st.next) || st.next[low].word != word {
-		return nowhere
-	}
-	if st.next[low].to == untrod {
-		to := m.behind(from, word) // may move the states
-		m.states[from].next[low].to = to
-		return to
-	}
-	return st.next[low].to
+	return e.to
 }
 
 // behind finds the state behind a word in the graph.
@@ -226,9 +230,6 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		}
 		if t.flags&(loose|numeral) != 0 && (t.has(loose) || st.slotted && slots != nil) {
 			return m.search(toks, slots, at, j, best)
-		}
-		if st.words>>(t.id&63)&1 == 0 {
-			break
 		}
 		at = m.step(at, t.id)
 	}

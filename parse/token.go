@@ -238,17 +238,17 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	if f, hash := s.passWord(); f == 0 {
-		s.known(from, s.text[from:s.at], hash, 0)
+	if f, key := s.passWord(); f == 0 {
+		s.known(from, s.text[from:s.at], key, 0)
 	} else {
-		s.known(from, string(s.lower), hash, f|s.capitalAt(from))
+		s.known(from, string(s.lower), key, f|s.capitalAt(from))
 	}
 }
 
 // known emits the word from an offset up to here by what is known of it in lower
 // case.
-func (s *splitter) known(from int, lower string, hash uint32, f mark) {
-	e := s.words.findHashed(lower, hash)
+func (s *splitter) known(from int, lower string, key wordKey, f mark) {
+	e := s.words.findKey(lower, key)
 	if e.cut != nil || possessive(lower) {
 		s.halves(from, lower, s.words.halves(lower, e), f)
 		return
@@ -282,12 +282,11 @@ var lowered = func() (to [256]byte) {
 	return to
 }()
 
-// passWord passes over a word. It returns the hash of the word in lower case, and
+// passWord passes over a word. It returns the key of the word in lower case, and
 // the mark of a word that is not written so; that one it keeps in lower case.
-func (s *splitter) passWord() (f mark, hash uint32) {
+func (s *splitter) passWord() (f mark, key wordKey) {
 	text, at := s.text, s.at // in registers: this loop sees every letter
 	other := byte(0)
-	hash = hashStart
 	for at < len(text) {
 		c := text[at]
 		l := lowered[c]
@@ -297,7 +296,7 @@ func (s *splitter) passWord() (f mark, hash uint32) {
 			}
 			l = c
 		}
-		hash = hashNext(hash, l)
+		key = key.with(l)
 		other |= c ^ l
 		at++
 	}
@@ -308,11 +307,11 @@ func (s *splitter) passWord() (f mark, hash uint32) {
 		f, s.lower = cased, lowerCase(s.lower, text[s.at:at])
 	}
 	s.at = at
-	return f, hash
+	return f, key
 }
 
 // passRunes is passWord for a word with letters beyond ASCII.
-func (s *splitter) passRunes() (f mark, hash uint32) {
+func (s *splitter) passRunes() (f mark, key wordKey) {
 	text, at, lower := s.text, s.at, s.lower[:0]
 	for at < len(text) {
 		r, size := utf8.DecodeRuneInString(text[at:])
@@ -323,12 +322,12 @@ func (s *splitter) passRunes() (f mark, hash uint32) {
 			lower = utf8.AppendRune(lower, unicode.ToLower(r))
 		default:
 			s.at, s.lower = at, lower
-			return cased, hashOf(string(lower))
+			return cased, keyOf(string(lower))
 		}
 		at += size
 	}
 	s.at, s.lower = at, lower
-	return cased, hashOf(string(lower))
+	return cased, keyOf(string(lower))
 }
 
 func (s *splitter) capitalAt(at int) mark {

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"math/bits"
+	"strings"
+)
 
 // wordID numbers the words that the rules know; zero is every other word.
 type wordID int32
@@ -33,24 +36,39 @@ func (s *wordSet) add(id wordID) {
 // vocabulary holds the words that stand in the rules and in the lists.
 type vocabulary struct {
 	spellings []spelling // in the order in which they were met, behind one of no word
-	places    []place    // of the spellings, by hash; at least every other is free
+	places    []int32    // of the spellings, by the hash of their key; 0 is free, as at least every other is
 	words     []string   // by id
 	marks     []mark     // of each word, by id: what its tokens always have
 	ownID     wordID     // of 's
 }
 
-// place is where a spelling stands. The table of places is our own, with the
-// next place for those that collide, since half of the time that a map takes to
-// look up a word goes to what a table that only grows does not need.
-type place struct {
-	hash uint32
-	at   int32 // 0 where the place is free
+// wordKey tells words apart. Of a word of at most keyLength bytes it is these
+// bytes, so that such words are the same where their keys are.
+type wordKey uint64
+
+// keyLength is how many bytes a key holds; those of a longer word are mixed.
+const keyLength = 8
+
+// with is the key of a word with one more letter.
+func (k wordKey) with(letter byte) wordKey {
+	return wordKey(bits.RotateLeft64(uint64(k), 8) ^ uint64(letter))
+}
+
+// hash spreads keys (multiplicative hashing, after Knuth).
+func (k wordKey) hash() uint32 { return uint32(uint64(k) * 0x9E3779B97F4A7C15 >> 32) }
+
+func keyOf(word string) (k wordKey) {
+	for i := range len(word) {
+		k = k.with(word[i])
+	}
+	return k
 }
 
 // spelling is all that is known of a word as it is written, so that a word of a
 // note costs one look-up.
 type spelling struct {
 	word  string // lower case
+	key   wordKey
 	id    wordID
 	lists listSet
 	cut   *parts // of a contraction
@@ -67,32 +85,22 @@ type parts struct {
 const usualWords = 1 << 12
 
 func newVocabulary() *vocabulary {
-	return &vocabulary{spellings: make([]spelling, 1, usualWords), places: make([]place, 4*usualWords), words: make([]string, firstWordID, usualWords)}
-}
-
-// The FNV-1a hash of a word (after Fowler, Noll and Vo), letter by letter.
-const hashStart uint32 = 2166136261
-
-func hashNext(h uint32, letter byte) uint32 { return (h ^ uint32(letter)) * 16777619 }
-
-func hashOf(word string) uint32 {
-	h := hashStart
-	for i := range len(word) {
-		h = hashNext(h, word[i])
-	}
-	return h
+	return &vocabulary{spellings: make([]spelling, 1, usualWords), places: make([]int32, 4*usualWords), words: make([]string, firstWordID, usualWords)}
 }
 
 // find returns what is known of a lower-case word, and nothing but zeros of an
 // unknown one.
-func (v *vocabulary) find(lower string) *spelling { return v.findHashed(lower, hashOf(lower)) }
+func (v *vocabulary) find(lower string) *spelling { return v.findKey(lower, keyOf(lower)) }
 
-// findHashed is find for a word whose hash is known.
-func (v *vocabulary) findHashed(lower string, hash uint32) *spelling {
+// findKey is find for a word whose key is known. The table is our own, with the
+// next place for those that collide, since half of the time that a map takes to
+// look up a word goes to what a table that only grows does not need.
+func (v *vocabulary) findKey(lower string, key wordKey) *spelling {
 	mask := uint32(len(v.places) - 1)
-	for i := hash & mask; v.places[i].at != 0; i = (i + 1) & mask {
-		if p := v.places[i]; p.hash == hash && v.spellings[p.at].word == lower {
-			return &v.spellings[p.at]
+	for i := key.hash() & mask; v.places[i] != 0; i = (i + 1) & mask {
+		s := &v.spellings[v.places[i]]
+		if s.key == key && (len(lower) <= keyLength && len(s.word) <= keyLength || s.word == lower) {
+			return s
 		}
 	}
 	return &v.spellings[0]
@@ -104,9 +112,9 @@ func (v *vocabulary) spelling(word string) *spelling {
 	if s := v.find(word); s.word == word {
 		return s
 	}
-	v.spellings = append(v.spellings, spelling{word: word})
+	v.spellings = append(v.spellings, spelling{word: word, key: keyOf(word)})
 	if 2*len(v.spellings) > len(v.places) {
-		v.places = make([]place, 2*len(v.places))
+		v.places = make([]int32, 2*len(v.places))
 		for at := 1; at < len(v.spellings); at++ {
 			v.settle(at)
 		}
@@ -135,12 +143,12 @@ func (v *vocabulary) pack() {
 
 // settle gives a spelling its place.
 func (v *vocabulary) settle(at int) {
-	hash, mask := hashOf(v.spellings[at].word), uint32(len(v.places)-1)
-	i := hash & mask
-	for v.places[i].at != 0 {
+	mask := uint32(len(v.places) - 1)
+	i := v.spellings[at].key.hash() & mask
+	for v.places[i] != 0 {
 		i = (i + 1) & mask
 	}
-	v.places[i] = place{hash, int32(at)}
+	v.places[i] = int32(at)
 }
 
 // add numbers a word, the same number each time.
