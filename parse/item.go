@@ -1,6 +1,8 @@
 package parse
 
 import (
+	"iter"
+	"math/bits"
 	"slices"
 	"strings"
 )
@@ -48,6 +50,22 @@ func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t
 
 // meet reports whether two sets have a kind in common.
 func (s kinds) meet(t kinds) bool { return s.low&t.low|s.high&t.high != 0 }
+
+// each goes through the kinds of a set.
+func (s kinds) each() iter.Seq[kind] {
+	return func(yield func(kind) bool) {
+		for half := s.low; half != 0; half &= half - 1 {
+			if !yield(kind(bits.TrailingZeros64(half))) {
+				return
+			}
+		}
+		for half := s.high; half != 0; half &= half - 1 {
+			if !yield(kind(64 + bits.TrailingZeros64(half))) {
+				return
+			}
+		}
+	}
+}
 
 // item is a run of tokens with one role, or several where the words alone do
 // not tell.

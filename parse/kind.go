@@ -104,6 +104,8 @@ const (
 	kScratch // scratch that
 	kEnd     // that's the last one
 	kYes     // yes, yeah: an answer
+
+	kindCount
 )
 
 var kindNames = map[string]kind{

@@ -139,12 +139,10 @@ func (st *state) edge(word wordID) *edge {
 
 // first is the state behind a first word, or nowhere.
 func (m *matcher) first(word wordID) int32 {
-	if to := m.starts[word]; to != untrod {
-		return to
+	if m.starts[word] == untrod {
+		m.starts[word] = m.behind(theStart, word)
 	}
-	to := m.behind(theStart, word)
-	m.starts[word] = to
-	return to
+	return m.starts[word]
 }
 
 // step is the state behind a word, or nowhere.

@@ -1,5 +1,7 @@
 package parse
 
+import "math/bits"
+
 // question is something that clauses are asked.
 type question struct {
 	ask func(*reader, *clause)
@@ -7,7 +9,7 @@ type question struct {
 }
 
 // everyKind is for a question that does not hang on the kinds of the words.
-var everyKind = kinds{^uint64(0), ^uint64(0)}
+var everyKind = kinds{^uint64(0), 1<<(kindCount-64) - 1}
 
 // questions are those that a clause is asked by its mood, in their order. Most
 // clauses hold a few kinds of words, so most questions are passed by.
@@ -52,17 +54,43 @@ var questions = [...][]question{
 	},
 }
 
+// questionSet is a set of the questions of a mood, a bit each.
+type questionSet uint32
+
+// questionsOf are the questions of each mood for which a word of a kind can be the
+// answer.
+var questionsOf = func() (of [len(questions)][kindCount]questionSet) {
+	for mood, list := range questions {
+		for i, q := range list {
+			for k := range q.of.each() {
+				of[mood][k] |= 1 << i
+			}
+		}
+	}
+	return of
+}()
+
 // clause reads one clause by its mood.
 func (r *reader) clause(c *clause) {
 	if c.mood == planned && c.when != nil && !c.when.ago {
 		r.planDay = c.when
 	}
 	list := questions[c.mood] // an answer may change the mood
-	for i := range list {
-		if q := &list[i]; c.kinds.meet(q.of) || r.askAll {
-			q.ask(r, c)
-		}
+	for due := r.due(c); due != 0; due &= due - 1 {
+		list[bits.TrailingZeros32(uint32(due))].ask(r, c)
 	}
+}
+
+// due are the questions that a clause is to be asked.
+func (r *reader) due(c *clause) (due questionSet) {
+	if r.askAll {
+		return 1<<len(questions[c.mood]) - 1
+	}
+	of := &questionsOf[c.mood]
+	for k := range c.kinds.each() {
+		due |= of[k]
+	}
+	return due
 }
 
 // finds reads what was found; nothing is in a clause that only says what was
