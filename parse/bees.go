@@ -92,6 +92,10 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
 		c.items[i-1].used = true
 	}
+	if next := i + 1; value == "yes" && next < len(c.items) && c.items[next].is(kPron) && r.lookedInVain(c.items, next) {
+		value = "no" // "drones I did not see"
+		c.items[next+1].used = true
+	}
 	if path == "stores.word" && c.undone || i > 0 && path == "stores.word" && c.items[i-1].is(kUndone) {
 		it.used = true // "they will not go hungry" tells how much there is not
 		return
@@ -147,7 +151,8 @@ func (r *reader) strength(c *clause) {
 		if r.lists.in(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
-		if rule.Value == "moderate" && it.any3(kTemper, kStored, kFull) && !(i > 0 && c.items[i-1].is(kName)) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
+		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1]))
+		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) || r.wordIn(c.items[:i], "never") {
@@ -175,6 +180,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	}
 	if i > 0 && c.items[i-1].is(kArt) && i+1 < len(c.items) && c.items[i+1].is(kHive) && c.items[i+1].pause == none {
 		return false // "the big hive by the gate"
+	}
+	if i+1 < len(c.items) && r.isWord(&c.items[i], sizes...) && r.isWord(&c.items[i+1], "one", "ones") && c.items[i+1].pause == none {
+		return false // "this was the big one", of a job or a comb
 	}
 	if r.plainlyColony(c, i) {
 		return true
@@ -220,13 +228,22 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 0 && c.items[i-1].is(kMaybe) && strings.Contains(c.items[i-1].text, " call ") {
 		return true // "I'd call them strong"
 	}
+	if (next == len(c.items) || c.items[next].pause > none) && i > 0 && r.barsOfBees(&c.items[i-1]) {
+		return true // "bees on six bars, moderate"
+	}
 	if next == len(c.items) || c.items[next].pause > none {
 		return false
 	}
-	if leaf := r.rule(&c.items[next], kLeaf); leaf != nil && leaf.ID == "bars-of-bees" {
+	if r.barsOfBees(&c.items[next]) {
 		return true
 	}
 	return i > 0 && c.items[i-1].is(kName) && c.items[next].is(kStores)
+}
+
+// barsOfBees reports whether an item counts the bars that the bees cover.
+func (r *reader) barsOfBees(it *item) bool {
+	leaf := r.rule(it, kLeaf)
+	return leaf != nil && leaf.ID == "bars-of-bees"
 }
 
 // stores reads "stores heavy", "they are light on stores".

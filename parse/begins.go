@@ -17,6 +17,9 @@ var (
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
+	if prev.is(kBars) && r.pointsBack(items, i) {
+		return true
+	}
 	if it.pause == none && !it.anyOf(turns) {
 		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].is(kOn) // "closed it for now remind me to open it"
 		return it.anyOf(openers) && (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
@@ -46,6 +49,16 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// pointsBack: "I will remove bars ten and eleven these are empty comb" begins anew
+// with what the bars just named are.
+func (r *reader) pointsBack(items []item, i int) bool {
+	be := i + 1
+	if be < len(items) && r.isWord(&items[be], "one", "ones") {
+		be++
+	}
+	return be+1 < len(items) && r.isWord(&items[i], "these", "those", "this", "that") && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull)
 }
 
 // toldBefore reports whether the statement that a word of the past ends has a verb
@@ -302,6 +315,16 @@ func (r *reader) objectless(items []item, i int) bool {
 	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd)
 }
 
+// lookedInVain reports whether a subject and its not having seen anything end the
+// statement: what they did not see stands before.
+func (r *reader) lookedInVain(items []item, i int) bool {
+	k := i + 1
+	if k >= len(items) || !items[k].any3(kUnseen, kNot, kNo) || items[k].pause > none || r.bareNo(&items[k]) {
+		return false
+	}
+	return k+1 == len(items) || items[k+1].pause > none || items[k+1].any7(kDate, kAnd, kBut, kNow, kThere, kWhole, kAdv) || r.isWord(&items[k+1], "yet")
+}
+
 // ownDeed reports whether a verb of doing ends the statement at item i, at most
 // behind "have".
 func (r *reader) ownDeed(items []item, i int) bool {
@@ -335,7 +358,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	}
 	needs := it.pause == none && prev.anyOf(incomplete)
-	if needs && prev.is(kOn) && r.isWord(it, "i", "we", "they") {
+	if needs && prev.any(kOn, kUndone) && r.isWord(it, "i", "we", "they") {
 		needs = false // "and beetles inside I will feed them": a subject is no object
 	}
 	switch {
@@ -373,7 +396,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "mark the queen next time"
 	case it.is(kPlan) && it.pause == none && strings.HasSuffix(it.text, "planned"):
 		return false // "treatment with thymol planned for the twentieth"
-	case it.is(kTheirs) && it.pause == none && r.isWord(prev, "than"):
+	case it.is(kTheirs) && it.pause == none && (r.isWord(prev, "than") || strings.HasPrefix(it.text, "in ")):
 		return false
 	case it.any6(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone):
 		return !prev.any4(kPron, kShe, kWill, kBe) || it.pause > none
@@ -387,6 +410,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false // "yellow pollen they are bringing"
 	case it.is(kPron) && prev.any3(kCell, kContent, kSign) && it.pause == none && i+2 < len(items) && items[i+1].is(kHave) && items[i+2].is(kSeen) && r.objectless(items, i+2):
 		return false // "two empty cups I have found"
+	case it.is(kPron) && prev.any4(kCell, kContent, kSign, kLeaf) && r.lookedInVain(items, i):
+		return false // "wasps I have not seen any"
 	case it.is(kPron) && prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
 		return false // "and plenty of it"
 	case it.is(kPron) && prev.is(kState) && i > 1 && items[i-2].is(kBe):

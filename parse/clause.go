@@ -217,7 +217,7 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if first.is(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
 		return true
 	}
-	if carried == unasked && (first.is(kNo) && c.has(kSign) || first.is(kPlan) && strings.HasPrefix(first.text, "next ")) {
+	if carried == unasked && (first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && c.has(kThere) || first.is(kPlan) && strings.HasPrefix(first.text, "next ")) {
 		return true // "… no foulbrood here", "next time I need to add a bar"
 	}
 	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
@@ -252,9 +252,12 @@ func (r *reader) resets(c *clause, carried mood) bool {
 		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
 			return true
 		}
-		if carried == planned && (it.any5(kContent, kTemper, kSign, kQueen, kBrood) && !r.hasDeed(c)) {
+		if carried == planned && (it.any5(kContent, kTemper, kSign, kQueen, kBrood) || it.is(kComb) && first.any(kPron, kArt)) && !r.hasDeed(c) {
 			return true
 		}
+	}
+	if carried == unasked && r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {
+		return false // "the hive next door was not opened, though wasps were about it"
 	}
 	return first.is(kBut) && carried != past || carried == unasked && first.is(kNow)
 }

@@ -12,7 +12,11 @@ func (s *scan) empty(i int) bool {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {
 		return false // "two empty bars"
 	}
-	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && r.isWord(s.at(0), "it", "they", "which") {
+	first := s.at(0)
+	if first.any(kBut, kAnd) && i > 1 {
+		first = s.at(1)
+	}
+	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && r.isWord(first, "it", "they", "which", "both", "all") {
 		return true // "a queen cup on bar eight, it is empty"
 	}
 	bars := s.combBars(i)
@@ -148,7 +152,7 @@ func (s *scan) joins(i int) bool {
 		return false
 	}
 	last := s.found[len(s.found)-1]
-	if last.at < s.boundAt() {
+	if last.at < s.boundAt() || last.class == ofSign && last.hasCount && s.at(i).pause == comma {
 		return false
 	}
 	for k := last.at + 1; k < i; k++ {

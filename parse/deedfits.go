@@ -75,7 +75,7 @@ func (f *fitting) removeBar() bool {
 		return true // "that bar I took away"
 	case f.isWord(&f.c.items[f.i], "pulled") && !f.wordIn(f.args, "out", "away", "off"):
 		return false // only to look
-	case f.isWord(&f.c.items[f.i], "took", "take", "taken") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
+	case f.isWord(&f.c.items[f.i], "took", "take", "taken", "taking") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2

@@ -76,13 +76,16 @@ func (s *scan) bareBehind(i int) bool {
 func (s *scan) deniedAfter(i int) bool {
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		it := s.at(k)
+		if it.is(kNo) && strings.HasSuffix(it.text, " of") && s.at(k+1) != nil && s.at(k+1).pause == none {
+			return false // "wasps, no sign of robbing"
+		}
 		if it.is(kNot) || it.is(kUnseen) && !it.used && !s.r.bareQNS(s.c, k) {
 			it.used = true
 			s.noCue = s.r.text[it.start:it.end]
 			s.denier = it
 			return true
 		}
-		if it.is(kNo) && strings.HasSuffix(it.text, " any") && (s.at(k+1) == nil || s.at(k+1).pause > none) {
+		if it.is(kNo) && (strings.HasSuffix(it.text, " any") || strings.HasSuffix(it.text, " one")) && (s.at(k+1) == nil || s.at(k+1).pause > none) {
 			it.used = true // "looked for ropy larvae and didn't find any"
 			s.noCue, s.denier = s.r.text[it.start:it.end], it
 			return true
@@ -92,9 +95,26 @@ func (s *scan) deniedAfter(i int) bool {
 			s.denier = it
 			return next == nil || next.pause > none
 		}
-		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk) {
+		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk) && !(it.is(kPron) && k == i+1 && s.r.lookedInVain(s.c.items, k)) {
 			return false
 		}
 	}
 	return false
+}
+
+// noneInMine reads what is denied of this hive after it was told of another: "my
+// neighbour has chalkbrood, but there is none in mine".
+func (r *reader) noneInMine(c *clause) {
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kSign) && c.mood == unasked {
+			r.theirSign, r.theirSentence = r.value(it, kSign), r.sentenceNo
+		}
+		if k == 0 || r.theirSign == "" || r.theirSentence != r.sentenceNo || !r.isWord(it, "in mine", "in ours", "in my own", "here", "in this one") {
+			continue
+		}
+		if none := &c.items[k-1]; none.any(kNot, kNo) && !r.bareNo(none) {
+			r.leaf("signs."+r.theirSign, "no", "denial-after", none.text, c.doubt, none, it)
+		}
+	}
 }

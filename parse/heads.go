@@ -15,6 +15,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if r.isWord(prev, "as") && i > 1 && items[i-2].is(kSame) {
 		return false // "the same as five"
 	}
+	if items[i].pause == none && (prev.is(kSame) && strings.Contains(prev.text, "so ") || r.exceptAt(prev) && prev.text != "but") {
+		return false // "so are bars six and seven", "except bar six"
+	}
 	if prev.is(kYes) && i > 1 {
 		prev = &items[i-2]
 	}
@@ -56,7 +59,7 @@ func (r *reader) heads(items []item, i int) bool {
 			return false
 		}
 		if prev.is(kAnd) && items[i-2].is(kBars) && !r.heads(items, i-2) {
-			return false
+			return r.ownVerb(items, i) // "follower behind bar nine, and bar nine is bare"
 		}
 		if !prev.is(kArt) {
 			return true
@@ -85,6 +88,16 @@ func (r *reader) heads(items []item, i int) bool {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// ownVerb reports whether the bar at item i is the subject of a verb that stands right
+// behind it, and what came before is not.
+func (r *reader) ownVerb(items []item, i int) bool {
+	next := i + 1
+	if next == len(items) || items[next].pause > none || len(items[i].bars) > 1 {
+		return false
+	}
+	return r.isWord(&items[next], "is", "was", "'s", "has", "had", "holds", "contains", "looks") || items[i-1].pause == comma && items[next].any(kBe, kHave)
 }
 
 // howMuchBehind reports whether nothing but how much and where follows a

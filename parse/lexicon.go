@@ -289,7 +289,7 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 		out = append(out, toks[from:i]...)
 		n := len(h.words)
 		f := misheard
-		if h.rule.Sure {
+		if h.rule.Sure || toks[i+n-1].has(respelt) {
 			f = respelt
 		}
 		for k, id := range h.said {

@@ -27,6 +27,7 @@ const (
 	queenInView
 	ambiguousMethods
 	abbreviations
+	shortForms
 	yesAnswers
 	noAnswers
 	meetings
@@ -72,6 +73,7 @@ var listNames = [listCount]string{
 	queenInView:        "queen in view",
 	ambiguousMethods:   "ambiguous methods",
 	abbreviations:      "abbreviations",
+	shortForms:         "short forms",
 	yesAnswers:         "yes answers",
 	noAnswers:          "no answers",
 	meetings:           "meetings",

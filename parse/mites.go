@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -21,7 +22,7 @@ func (r *reader) miteCount(c *clause) {
 			mite = i
 		}
 	}
-	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.has(kNum) {
+	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.counts() {
 		return
 	}
 	if method == 0 && mite < 0 && r.boardTime(c) {
@@ -32,10 +33,10 @@ func (r *reader) miteCount(c *clause) {
 			return
 		}
 	}
-	if method < 0 && hasKind(c.items, kUndone) && !c.has(kNum) {
+	if method < 0 && hasKind(c.items, kUndone) && !c.counts() {
 		return // "for varroa I did not look"
 	}
-	if mite < 0 && r.miteMethod != "" && !c.has(kNum) && !c.has(kNot) {
+	if mite < 0 && r.miteMethod != "" && !c.counts() && !c.has(kNot) {
 		return // "a wash would have been more honest"
 	}
 	kindOf := ""
@@ -44,6 +45,11 @@ func (r *reader) miteCount(c *clause) {
 		r.miteMethod = kindOf
 	}
 	r.miteDetails(c, method, mite, kindOf)
+}
+
+// counts reports whether a number other than "a" stands in the clause.
+func (c *clause) counts() bool {
+	return c.has(kNum) && slices.ContainsFunc(c.items, func(it item) bool { return it.is(kNum) && !it.n.article })
 }
 
 // boardTime reports whether a length of time stands in the clause: "drop 18 in

@@ -206,7 +206,7 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
 		v := figures(text[toks[i].start:toks[i].end])
-		if i > 0 && n.barWords.has(toks[i-1].id) { // "b10 1/2 drawn" is bar ten
+		if n.ofBars(toks, i) { // "b10 1/2 drawn" is bar ten
 			return quantity{lo: v}, i + 1
 		}
 		if joined(toks, i+1) && toks[i+1].id == idDash && joined(toks, i+2) && toks[i+2].id == idFraction { // 9-1/2
@@ -227,6 +227,18 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 		return quantity{lo: vulgar[text[toks[i].start:toks[i].end]], share: true}, i + 1
 	}
 	return n.spoken(text, toks, i)
+}
+
+// ofBars reports whether a number in digits is that of a bar, or the last of several:
+// "b9-11 1/3 drawn".
+func (n *numbers) ofBars(toks []token, i int) bool {
+	for ; i > 0 && joined(toks, i); i-- {
+		before := toks[i-1]
+		if k := n.of(before).kind; before.id != idNumber && before.id != idDash && k != toWord && k != andWord {
+			return n.barWords.has(before.id)
+		}
+	}
+	return false
 }
 
 // figures is the value of a number in digits, such as 12, 2.5 or 1,000.

@@ -33,6 +33,7 @@ var questions = [...][]question{
 		{(*reader).plantInFlower, setOf(kPlant)},
 		{(*reader).scale, everyKind},
 		{(*reader).weighed, setOf(kMeasure)},
+		{(*reader).noneInMine, setOf(kWhole, kThere)},
 		{(*reader).finds, scanned},
 		{(*reader).afterthoughts, setOf(kNum, kPlant, kMeasure, kColour)},
 		{(*reader).nowQueen, setOf(kBees, kBars)},
@@ -50,6 +51,7 @@ var questions = [...][]question{
 		{(*reader).deeds, setOf(kDo, kMeasure)},
 	},
 	unasked: {
+		{(*reader).noneInMine, setOf(kSign)},
 		{(*reader).barsOnly, setOf(kBars)},
 	},
 }

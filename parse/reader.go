@@ -62,6 +62,8 @@ type reader struct {
 	lastCells      *finding
 	labelled       *finding // a content at the head of the sentence, with a colon
 	lastSign       string
+	theirSign      string // seen in somebody else's hive
+	theirSentence  int
 	flowering      string // a plant said to be out, for the load that follows
 	flowerSentence int
 	lastCargo      string   // what was last said to be carried in

@@ -253,8 +253,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		if !r.listGoesOn(items, k, plural, closing, sep.pause == comma, bars) {
 			return bars, j
 		}
-		if except && !slices.Contains(bars, int(items[k].n.lo)) {
-			return bars, j // "honey on ten and eleven but bar twelve is bare"
+		if slices.Contains(bars, int(items[k].n.lo)) != except {
+			return bars, j // "honey on ten and eleven but bar twelve is bare", "behind bar nine and bar nine is bare"
 		}
 		if except {
 			drop := spread(nil, items[k].n)
@@ -285,7 +285,7 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	if items[and+1].plural && items[k+1].is(kBar) && !items[k+1].plural && !(k >= 0 && items[k].is(kDo)) {
 		return false // "cut two out of bar five and bars six and seven have …"
 	}
-	if k >= 0 && items[k].is(kOn) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
+	if k >= 0 && items[k].any(kOn, kAfter) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
 		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
@@ -329,8 +329,7 @@ func (r *reader) shortList(items []item, j int) bool {
 }
 
 func (r *reader) exceptAt(it *item) bool {
-	s := it.text
-	return s == "except" || s == "except for" || s == "but"
+	return r.isWord(it, "but", "except", "except for", "excepting", "apart from", "other than", "save for")
 }
 
 // listGoesOn tells whether the number at k is another bar of the list or

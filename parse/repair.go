@@ -189,11 +189,27 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if bare && s == kNum && it.any3(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {
 			continue // "one capped queen cell no two make it two"
 		}
+		if bare && s == kNum && at >= cue-5 && it.anyOf(countable) && countsAlone(items, to) {
+			continue // "five of the little beggars no six"
+		}
 		if bare || s != kName && s != kBars && items[at].pause >= stop && items[at].pause < line {
 			return -1
 		}
 	}
 	return -1
+}
+
+// countable are the kinds of words for what a number counts.
+var countable = setOf(kWord, kOf, kArt, kSign, kMite, kAmount, kPron, kBees, kEach, kCell, kStage, kCellKind)
+
+// countsAlone reports whether nothing that the number at item i could count is new:
+// its phrase ends there, or goes on "of them" or with the number once more.
+func countsAlone(items []item, i int) bool {
+	if i+1 == len(items) || items[i+1].pause >= comma {
+		return true
+	}
+	next := &items[i+1]
+	return next.is(kNum) && next.n.lo == items[i].n.lo || next.is(kOf) && i+2 < len(items) && items[i+2].any(kBees, kPron)
 }
 
 // restaged turns brood or honey of one stage into that of another.

@@ -473,7 +473,17 @@ func (s *splitter) abbreviated() bool {
 	if strings.EqualFold(word, "no") { // "hive no. 4", but "No. Four stings."
 		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
 	}
-	return last.lists.has(abbreviations)
+	short := last.lists.has(abbreviations) || last.lists.has(shortForms) && !s.capitalNext()
+	if short && last.id >= firstWordID {
+		s.out[n-1].flags |= respelt // "cap." is written so, not misheard
+	}
+	return short
+}
+
+// capitalNext reports whether the next word begins with a capital, or the line ends.
+func (s *splitter) capitalNext() bool {
+	rest := strings.TrimLeft(s.text[s.at:], " ")
+	return rest == "" || rest[0] >= 'A' && rest[0] <= 'Z'
 }
 
 // apostrophe finds where a contraction is cut: cut letters from its end,

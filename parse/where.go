@@ -91,8 +91,8 @@ func (s *scan) takenHolds(i int) bool {
 // barelyApart reports whether only a comma and little words part two findings
 // of a clause that named no bar before.
 func (s *scan) barelyApart(a, b *finding) bool {
-	if s.headed || a.class != b.class {
-		return false
+	if s.headed || a.class != b.class || a.class == ofSign && a.hasCount && s.pausedBetween(a.at, b.at) {
+		return false // "two bees with deformed wings, sacbrood on bar six"
 	}
 	return s.onlyBetween(a.at, b.at, kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull, kNo, kStage, kCellKind, kPlace, kSide, kContent, kBut)
 }
@@ -311,14 +311,12 @@ func (s *scan) same(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !r.isWord(next, "both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
-	it.used = true
-	from := s.saidLast()
-	if next := s.at(i + 1); next != nil && next.is(kBars) && r.isWord(it, "so is", "so are") {
-		next.used, next.taken = true, true
-		r.take(next.bars, len(next.bars) == 1)
-		s.copyFrom(from, it)
+	if strings.Contains(it.text, "so ") {
+		s.soAre(i)
 		return
 	}
+	from := s.saidLast()
+	it.used = true
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		ref := s.at(k)
 		if ref.any(kNext, kPrev) && s.onlyBetween(i, k, kAdv, kOn, kArt, kAnd) {
@@ -329,6 +327,20 @@ func (s *scan) same(i int) {
 			ref.used, ref.taken = true, true
 		}
 	}
+	s.copyFrom(from, it)
+}
+
+// soAre copies what was just said to the bars behind "and so are"; "and so do I"
+// copies nothing.
+func (s *scan) soAre(i int) {
+	it, next := s.at(i), s.at(i+1)
+	if next == nil || !next.is(kBars) {
+		return
+	}
+	s.settle(s.found[s.bound:])
+	from := s.saidLast()
+	it.used, next.used, next.taken = true, true, true
+	s.r.take(next.bars, len(next.bars) == 1)
 	s.copyFrom(from, it)
 }
 
