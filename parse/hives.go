@@ -12,7 +12,7 @@ func (r *reader) namesHives(items []item, i int) bool {
 }
 
 // severalHives reads "hives 1 and 3", which opens no inspection.
-func (r *reader) severalHives(items []item, i int) (item, int) {
+func (r *reader) severalHives(items []item, i int) (*item, int) {
 	list, next := r.numberList(items, i+1, true)
 	ref := r.asHive(r.merged(items, i, next, nil), "")
 	var names []string
@@ -38,7 +38,7 @@ func (r *reader) nameHives(items []item) []item {
 				continue
 			}
 			name := string(r.strings.scratch)
-			items[i] = r.asHive(r.merged(items, i, i+n, nil), name)
+			items[i] = *r.asHive(r.merged(items, i, i+n, nil), name)
 			items = slices.Delete(items, i+1, i+n)
 			break
 		}
@@ -48,7 +48,7 @@ func (r *reader) nameHives(items []item) []item {
 
 // hiveRef reads a hive's name at item i; back is how many items of out it
 // takes back, as in "lime tree hive".
-func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
+func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	it := &items[i]
 	word := it.text
 	word = word[strings.LastIndexByte(word, ' ')+1:]
@@ -63,18 +63,19 @@ func (r *reader) hiveRef(items []item, i int, before []item) (item, int, int) {
 		}
 	}
 	if word == "h" || word == "stock" {
-		return item{}, 0, i
+		return nil, 0, i
 	}
 	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr") && items[i+1].pause == none && items[i+2].pause == none && barNumber(&items[i+2]) {
 		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3 // "hive no. 4"
 	}
 	if name, back := r.nameBefore(before, it); back > 0 {
-		ref := before[len(before)-back]
+		ref := &r.ref
+		*ref = before[len(before)-back]
 		ref.to, ref.end, ref.rules, ref.kinds = it.to, it.end, nil, kinds{}
 		ref.colon = it.colon
 		return r.asHive(ref, name), back, i + 1
 	}
-	return item{}, 0, i
+	return nil, 0, i
 }
 
 // numberedColony: "Number two: …" in a note that speaks of hives.
@@ -82,7 +83,7 @@ func (r *reader) numberedColony(items []item, i int) bool {
 	return items[i].text == "number" && items[i].pause >= stop && i+2 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none && (items[i+1].colon || items[i+2].is(kBe))
 }
 
-func (r *reader) asHive(ref item, name string) item {
+func (r *reader) asHive(ref *item, name string) *item {
 	ref.kinds = kinds{}
 	ref.kinds.add(kName)
 	ref.name = name

@@ -88,6 +88,7 @@ type desk struct {
 	mended []token // of the line in hand
 	room   []token // for them where they are not as they were heard
 	items  []item
+	ref    item     // the reference read last
 	cuts   [][2]int // its sentences
 	list   []clause // of the sentence in hand
 

@@ -12,7 +12,7 @@ func (r *reader) refer(items []item) []item {
 	for i := 0; i < len(items); {
 		if r.mayRefer(items, i) {
 			if it, back, next := r.reference(items, i, out); next > i {
-				out = append(out[:len(out)-back], it)
+				out = append(out[:len(out)-back], *it)
 				i = next
 				continue
 			}
@@ -34,8 +34,9 @@ func (r *reader) mayRefer(items []item, i int) bool {
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
-// many items before it belong to it.
-func (r *reader) reference(items []item, i int, before []item) (ref item, back, next int) {
+// many items before it belong to it. It is good until the next is read, as are those
+// of the functions below.
+func (r *reader) reference(items []item, i int, before []item) (ref *item, back, next int) {
 	if i+2 < len(items) && items[i].is(kWhole) && items[i+1].is(kFrom) && items[i+2].is(kNum) && items[i+2].n.hi > items[i+2].n.lo && endsOnBar(items[i].text) {
 		items[i].kinds, items[i].rules = setOf(kBar), nil // "on every bar from two to eight"
 	}
@@ -55,7 +56,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref item, back, 
 	if items[i].is(kHive) {
 		return r.hiveRef(items, i, before)
 	}
-	return item{}, 0, i
+	return nil, 0, i
 }
 
 // toRefer are the kinds of what begins a reference, unless a number stands behind.
@@ -84,12 +85,12 @@ func barNumber(it *item) bool {
 }
 
 // barRef reads a reference to bars that starts at item i.
-func (r *reader) barRef(items []item, i int, before []item) (item, int) {
+func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 	it := &items[i]
 	switch {
 	case it.is(kBar):
 		if i+1 < len(items) && strings.HasPrefix(items[i+1].text, "between") && deedNear(before) {
-			return item{}, i // "two bars between nine and ten"
+			return nil, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i)
 	case hashNumber(items, i) && (r.listed || r.listing && i > 0):
@@ -98,7 +99,7 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"
 	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
-			return item{}, i
+			return nil, i
 		}
 		r.byOrder = true
 		if last, end := r.toOrdinal(items, i+2, int(it.n.lo)); end > 0 {
@@ -112,7 +113,7 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
-			return item{}, i
+			return nil, i
 		}
 		return r.merged(items, i, next, bars), next
 	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && r.bareBar(items, i, before):
@@ -121,12 +122,11 @@ func (r *reader) barRef(items []item, i int, before []item) (item, int) {
 		}
 		bars, next := r.numberList(items, i, true)
 		if len(bars) == 0 {
-			return item{}, i
+			return nil, i
 		}
-		ref := r.merged(items, i, next, bars)
-		return ref, next
+		return r.merged(items, i, next, bars), next
 	}
-	return item{}, i
+	return nil, i
 }
 
 // hashNumber reports whether a number sign and its number stand at item i.
@@ -135,7 +135,7 @@ func hashNumber(items []item, i int) bool {
 }
 
 // namedBar reads "bar four", "bars three to seven and nine", "b4".
-func (r *reader) namedBar(items []item, i int) (item, int) {
+func (r *reader) namedBar(items []item, i int) (*item, int) {
 	it := &items[i]
 	short := it.end-it.start == 1
 	j := i + 1
@@ -147,21 +147,21 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 		j++ // "every bar from 3 through 11"
 	}
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
-		return item{}, i
+		return nil, i
 	}
 	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
-		return item{}, i // "bar fifteen comb eight by seven inches"
+		return nil, i // "bar fifteen comb eight by seven inches"
 	}
 	if short && items[j].start != it.end {
-		return item{}, i
+		return nil, i
 	}
 	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
-		return item{}, i // "on the same bar one hatched cell"
+		return nil, i // "on the same bar one hatched cell"
 	}
 	plural := it.plural || short || fromTo
 	bars, next := r.numberList(items, j, plural)
 	if len(bars) == 0 {
-		return item{}, i
+		return nil, i
 	}
 	r.listing = true
 	ref := r.merged(items, i, next, bars)
@@ -170,8 +170,10 @@ func (r *reader) namedBar(items []item, i int) (item, int) {
 	return ref, next
 }
 
-func (r *reader) merged(items []item, i, next int, bars []int) item {
-	ref := items[i]
+// merged is the item of the words of items i to next.
+func (r *reader) merged(items []item, i, next int, bars []int) *item {
+	ref := &r.ref
+	*ref = items[i]
 	ref.kinds = kinds{}
 	ref.kinds.add(kBars)
 	ref.rules = nil
