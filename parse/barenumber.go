@@ -5,6 +5,9 @@ import (
 	"strings"
 )
 
+// behindRow are the kinds of what stands behind the number of a bar in a list.
+var behindRow = setOf(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv, kAnd)
+
 // numbered reports whether a line lists bars by bare numbers: three or more
 // counts that rise or fall by one, each followed by a finding.
 func numbered(items []item) bool {
@@ -14,7 +17,7 @@ func numbered(items []item) bool {
 		if !barNumber(it) || it.n.lo > maxBar || i+1 >= len(items) || it.n.approx {
 			continue
 		}
-		if next := &items[i+1]; next.pause > comma || !next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv, kAnd) {
+		if next := &items[i+1]; next.pause > comma || !next.anyOf(behindRow) {
 			continue
 		}
 		n := int(it.n.lo)
@@ -220,9 +223,12 @@ func (n *bareNumber) speaks() bool {
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
 }
 
+// counted are the kinds of words that a number before them counts.
+var counted = setOf(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf)
+
 // counts reports whether the number counts the word behind it.
 func (n *bareNumber) counts() bool {
-	return n.next != nil && n.next.pause == none && (n.next.any(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf) || n.next.is(kStage) && !n.next.is(kComb))
+	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb))
 }
 
 // tellsCells: "three queen cells, two are sealed" speaks of two of the cells.

@@ -297,12 +297,16 @@ func (r *reader) orderAt(items []item, i int) bool {
 	return false
 }
 
+// ofDates are the kinds of words that tell when, and of the little words beside
+// them.
+var ofDates = setOf(kDate, kOn, kAnd, kThen, kNow, kPast, kAdv, kArt, kDur, kFore)
+
 // leadIn reports whether only a date and its little words stand before item i
 // in the sentence: "on 17 May, I gave them a bar".
 func (r *reader) leadIn(items []item, i int) bool {
 	dated := false
 	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
-		if !items[k].any(kDate, kOn, kAnd, kThen, kNow, kPast, kAdv, kArt, kDur, kFore) {
+		if !items[k].anyOf(ofDates) {
 			return false
 		}
 		dated = dated || items[k].any3(kDate, kPast, kDur)

@@ -72,6 +72,9 @@ func (s *scan) bareBehind(i int) bool {
 	return next == nil || next.pause > none || !next.any7(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
 }
 
+// beforeDenial are the kinds of words over which a denial reaches back to a finding.
+var beforeDenial = setOf(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk)
+
 // deniedAfter: "drone brood none", "eggs not seen", "larvae: no".
 func (s *scan) deniedAfter(i int) bool {
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
@@ -95,7 +98,7 @@ func (s *scan) deniedAfter(i int) bool {
 			s.denier = it
 			return next == nil || next.pause > none
 		}
-		if !it.any(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk) && !(it.is(kPron) && k == i+1 && s.r.lookedInVain(s.c.items, k)) {
+		if !it.anyOf(beforeDenial) && !(it.is(kPron) && k == i+1 && s.r.lookedInVain(s.c.items, k)) {
 			return false
 		}
 	}

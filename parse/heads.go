@@ -2,6 +2,15 @@ package parse
 
 import "strings"
 
+var (
+	// placedBehind are the kinds of what is told before the bars that it is on.
+	placedBehind = setOf(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace)
+	// leadToBars are the kinds of words that the bars behind them belong to.
+	leadToBars = setOf(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan)
+	// hangsThere are the kinds of what can be on a bar that is named behind it.
+	hangsThere = setOf(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe)
+)
+
 // heads reports whether a reference to bars begins what is said of them; if
 // not, it says where something before it was.
 func (r *reader) heads(items []item, i int) bool {
@@ -78,13 +87,13 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any5(kNo, kShe, kBees, kPron, kTemper) {
 		return false // "queen seen bar six no queen cells"
 	}
-	if items[i].pause == none && prev.any(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace) && r.closed(items, i) && !r.barBefore(items, i) {
+	if items[i].pause == none && prev.anyOf(placedBehind) && r.closed(items, i) && !r.barBefore(items, i) {
 		return false
 	}
 	if r.isWord(prev, "back to", "on to") && !deedNear(items[:i-1]) {
 		return true // "bar one honey back to bar five"
 	}
-	if items[i].pause == none && prev.any(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan) {
+	if items[i].pause == none && prev.anyOf(leadToBars) {
 		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
@@ -189,7 +198,7 @@ func (r *reader) frontedBar(items []item, on int) bool {
 		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {
 			return true
 		}
-		if it.any(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe) {
+		if it.anyOf(hangsThere) {
 			if it.any3(kContent, kCell, kStage) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
 				return true // "on bar three I have eggs on bar four larvae"
 			}
