@@ -123,27 +123,29 @@ func (r *route) set(holder reflect.Value, text string) {
 	if r.leaf == absent {
 		return // that the deed is there says it
 	}
-	switch at := holder.Field(r.leaf).Addr().Interface().(type) {
-	case *bool:
-		*at = text == "yes"
-	case **bool:
-		if text == "no" || !r.isItem() { // an item that is there and not denied says nothing
-			*at = new(text == "yes")
+	v := holder.Field(r.leaf)
+	switch r.field.Kind {
+	case Bool:
+		yes := text == "yes"
+		if v.Kind() == reflect.Bool {
+			v.SetBool(yes)
+		} else if !yes || !r.isItem() { // an item that is there and not denied says nothing
+			v.Set(reflect.ValueOf(&yes))
 		}
-	case **int:
+	case Int:
 		n, _ := strconv.Atoi(text)
-		*at = &n
-	case **float64:
+		v.Set(reflect.ValueOf(&n))
+	case Number:
 		n, _ := strconv.ParseFloat(text, 64)
-		*at = &n
-	case *string:
-		*at = text
-	case *Date:
-		*at, _ = ParseDate(text)
-	case *time.Time:
-		*at, _ = time.Parse(time.RFC3339, text)
+		v.Set(reflect.ValueOf(&n))
+	case Day:
+		d, _ := ParseDate(text)
+		v.Set(reflect.ValueOf(d))
+	case Time:
+		t, _ := time.Parse(time.RFC3339, text)
+		v.Set(reflect.ValueOf(t))
 	default:
-		panic(fmt.Sprintf("colony: no leaf is a %T", at))
+		v.SetString(text)
 	}
 }
 

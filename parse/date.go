@@ -159,6 +159,15 @@ func (s span) from(ref colony.Date, sign int) colony.Date {
 	return ref.AddMonths(sign * s.months).AddDays(sign * s.days)
 }
 
+// mayBegin reports whether a day can begin at token i: with a word of dates, or
+// with a number, up to token end, behind which one stands.
+func (d *dates) mayBegin(toks []token, i, end int) bool {
+	if id := toks[i].id; id == idISODate || id == idSlashDate || d.of(toks[i]).kind != notDate {
+		return true
+	}
+	return end < len(toks) && (toks[end].id == idDash || d.of(toks[end]).kind != notDate || d.numbers.is(toks, end, ofWord))
+}
+
 // read reads the day that starts at token i, or returns i where there is none.
 func (d *dates) read(text string, toks []token, i int, ref colony.Date) (day, int) {
 	if i >= len(toks) {

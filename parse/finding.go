@@ -98,13 +98,15 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 	if f.brood() {
 		set("pattern", f.pattern)
 	}
-	if len(f.bars) > 0 {
+	if len(f.bars) > 0 && f.side != "" {
 		if old, ok := b.get(r.paths.under(path, "side")); ok && sidesMeet(old, f.side) {
 			b.drop(path + ".side")
 			set("side", "both")
 		} else {
 			set("side", oneSide(f.side))
 		}
+	}
+	if len(f.bars) > 0 {
 		set("place", f.place)
 	}
 	if f.counted.lo > 0 {

@@ -309,9 +309,11 @@ func (l *lexer) figure(i int, out *figure) (j int) {
 		out.kind, out.n = kNum, q
 		return end
 	}
-	if out.day, j = l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
-		out.kind = kDate
-		return j
+	if l.dates.mayBegin(l.toks, i, end) {
+		if out.day, j = l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
+			out.kind = kDate
+			return j
+		}
 	}
 	if out.day, out.n, j = l.dayOfMonth(i); j > i {
 		out.kind = kDate

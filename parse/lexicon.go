@@ -19,11 +19,33 @@ type lexicon struct {
 	numbers     *numbers
 	dates       *dates
 	measures    *measures
-	mishearings [][]*heard // by first word
+	mishearings []suspects // by first word
 	byWords     wordSet    // by, since: a day may follow
 	longestKey  int        // of those that begin a table's heading row, in bytes
 
 	hiveID, colonyID, hivesID, coloniesID, hID, theID, forID wordID
+}
+
+// suspects are the mishearings that begin with one word.
+type suspects struct {
+	heard   []*heard // the longest first
+	alone   bool     // one is that word alone
+	seconds uint64   // a bit for the low six bits of each second word
+}
+
+// mayBegin reports whether one of them can begin at token i: at most tokens it is
+// plain that none does.
+func (s *suspects) mayBegin(toks []token, i int) bool {
+	return s.alone || i+1 < len(toks) && s.seconds>>(toks[i+1].id&63)&1 != 0
+}
+
+func (s *suspects) add(h *heard) {
+	s.heard = append(s.heard, h)
+	if len(h.words) == 1 {
+		s.alone = true
+	} else {
+		s.seconds |= 1 << (h.words[1] & 63)
+	}
 }
 
 // heard is a mishearing, compiled.
@@ -157,7 +179,7 @@ func (l *lexicon) markWords() {
 		if number != notNumber || date.kind != notDate || l.measures.unit([]token{t}, 0) != "" || id == l.measures.moreID || l.graph.loose.has(id) {
 			l.words.mark(id, following)
 		}
-		if int(id) < len(l.mishearings) && l.mishearings[id] != nil {
+		if int(id) < len(l.mishearings) && l.mishearings[id].heard != nil {
 			l.words.mark(id, doubtful)
 		}
 		if l.graph.loose.has(id) {
@@ -209,10 +231,11 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			c.number = l.numbers.of(token{id: c.said[0]}).kind == unitWord
 			first := c.words[0]
 			l.mishearings = grown(l.mishearings, first)
-			l.mishearings[first] = append(l.mishearings[first], c)
+			l.mishearings[first].add(c)
 		}
 	}
-	for _, hs := range l.mishearings {
+	for _, s := range l.mishearings {
+		hs := s.heard
 		sort.SliceStable(hs, func(a, b int) bool { return len(hs[a].words) > len(hs[b].words) })
 	}
 	return nil
@@ -271,7 +294,7 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 	out := (*room)[:0]
 	from := 0 // of the tokens that are not yet handed on
 	for i := 0; i < len(toks); {
-		if !toks[i].has(doubtful) {
+		if !toks[i].has(doubtful) || !l.mishearings[toks[i].id].mayBegin(toks, i) {
 			i++
 			continue
 		}
@@ -328,7 +351,7 @@ func (l *lexicon) countsBar(toks []token, i int) bool {
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
 candidates:
-	for _, h := range l.mishearings[toks[i].id] {
+	for _, h := range l.mishearings[toks[i].id].heard {
 		n := len(h.words)
 		if i+n > len(toks) {
 			continue

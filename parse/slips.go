@@ -11,18 +11,15 @@ const longestSlip = 24
 // missing, too many or wrong, or two that changed places. The first letter is
 // taken for right, so that few words are to be compared.
 type slips struct {
-	meant [26][longestSlip + 2][]wordID // by first letter and length, in the order of the vocabulary
-	words []string                      // by wordID
+	meant [1 << 8][]wordID // by first letter, in the order of the vocabulary
+	words []string         // by wordID
 }
 
 func newSlips(v *vocabulary, l lists) *slips {
 	s := &slips{words: v.words}
 	for id, word := range v.words {
-		if !l.in(oftenMisspelt, word) {
-			continue
-		}
-		if first := word[0] - 'a'; int(first) < len(s.meant) && len(word) < len(s.meant[first]) {
-			s.meant[first][len(word)] = append(s.meant[first][len(word)], wordID(id))
+		if l.in(oftenMisspelt, word) {
+			s.meant[word[0]] = append(s.meant[word[0]], wordID(id))
 		}
 	}
 	return s
@@ -31,19 +28,16 @@ func newSlips(v *vocabulary, l lists) *slips {
 // find returns the word meant by an unknown one, or idUnknown. Of several that
 // are as near it takes the first in the vocabulary.
 func (s *slips) find(unknown string) wordID {
-	first := unknown[0] - 'a'
-	if len(unknown) < shortestSlip || len(unknown) > longestSlip || int(first) >= len(s.meant) {
+	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
 		return idUnknown
 	}
-	nearest := idUnknown
-	for length := len(unknown) - 1; length <= len(unknown)+1; length++ {
-		for _, id := range s.meant[first][length] {
-			if (nearest == idUnknown || id < nearest) && oneSlip(s.words[id], unknown) {
-				nearest = id
-			}
+	for _, id := range s.meant[unknown[0]] {
+		word := s.words[id]
+		if d := len(word) - len(unknown); d >= -1 && d <= 1 && oneSlip(word, unknown) {
+			return id
 		}
 	}
-	return nearest
+	return idUnknown
 }
 
 // oneSlip reports whether one edit makes the words equal: a letter inserted,
