@@ -12,6 +12,8 @@ var (
 	incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
 	// turns are what a clause can begin with whether or not it opens a statement.
 	turns = setOf(kName, kBars, kNext, kPrev, kSkip, kBut, kThen, kAnd)
+	// beginners are what a clause can begin with where no pause stands before it.
+	beginners = turns.or(openers)
 )
 
 // begins reports whether a clause begins at item i.
@@ -22,7 +24,7 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	if it.pause == none && !it.anyOf(turns) {
 		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].is(kOn) // "closed it for now remind me to open it"
-		return it.anyOf(openers) && (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+		return (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 	}
 	switch {
 	case it.pause >= colon:

@@ -43,17 +43,20 @@ func (c *clause) hasAny(list ...kind) bool {
 }
 
 // clauses cuts a sentence where a new statement begins, and appends the clauses
-// to out. Punctuation may be
-// missing: a bar, a subject with its verb, a deed or a cue begins one.
+// to out. Punctuation may be missing: a bar, a subject with its verb, a deed or a
+// cue begins one.
 func (r *reader) clauses(items []item, out []clause) []clause {
 	from := 0
-	for i := 1; i <= len(items); i++ {
-		if i == len(items) || r.begins(items, i) {
+	for i := 1; i < len(items); i++ {
+		if items[i].pause == none && !items[i].anyOf(beginners) && !items[i-1].is(kBars) && !r.askAll {
+			continue // as most words
+		}
+		if r.begins(items, i) {
 			out = append(out, newClause(items[from:i]))
 			from = i
 		}
 	}
-	return out
+	return append(out, newClause(items[from:]))
 }
 
 // judge gives each clause its mood. Questions, conditions and hearsay reach on

@@ -18,7 +18,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		return nil
 	}
 	byWord := r.namedByWord(toks)
-	weight, hint := map[string]int{}, map[string]bool{}
+	found := properNames{}
 	for i := 0; i < len(toks); i++ {
 		if !toks[i].has(capital) {
 			continue
@@ -28,23 +28,38 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			continue
 		}
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
-		weight[name] += r.weigh(toks, i, end, byWord)
-		hint[name] = hint[name] || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end))
+		n := found[name]
+		n.weight += r.weigh(toks, i, end, byWord)
+		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end))
+		found[name] = n
 		i = end - 1
 	}
+	return found.hives(byWord)
+}
+
+// properNames are the names that may be a hive's.
+type properNames map[string]properName
+
+type properName struct {
+	weight int  // of what speaks for it
+	hinted bool // it is spoken of as a hive is where another has a name
+}
+
+// hives are the names that are those of hives.
+func (p properNames) hives(byWord bool) map[string]bool {
 	names := map[string]bool{}
-	for name, w := range weight {
-		if w >= enough {
+	for name, n := range p {
+		if n.weight >= enough {
 			names[name] = true
 		}
 	}
 	if len(names) == 0 && !byWord {
-		if name := likeliest(weight); name != "" {
+		if name := p.likeliest(); name != "" {
 			names[name] = true
 		}
 	}
-	for name := range hint { // "Lightning was another story", "In Marigold she found nothing", where one hive has a name
-		if len(names) > 0 && hint[name] && weight[name] >= 0 {
+	for name, n := range p { // "Lightning was another story", "In Marigold she found nothing", where one hive has a name
+		if len(names) > 0 && n.hinted && n.weight >= 0 {
 			names[name] = true
 		}
 	}
@@ -67,13 +82,13 @@ func initialsOf(names map[string]bool) (s letters) {
 
 // likeliest is the one name that some words speak for, where no name is sure;
 // "" where there are two as good.
-func likeliest(weight map[string]int) string {
+func (p properNames) likeliest() string {
 	best, name, tied := enough-2, "", false
-	for n, w := range weight {
+	for of, n := range p {
 		switch {
-		case w > best:
-			best, name, tied = w, n, false
-		case w == best:
+		case n.weight > best:
+			best, name, tied = n.weight, of, false
+		case n.weight == best:
 			tied = true
 		}
 	}

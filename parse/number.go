@@ -84,9 +84,12 @@ func joined(toks []token, i int) bool { return i < len(toks) && toks[i].pause ==
 // read reads the quantity that starts at token i and returns it with the index
 // behind it, or i itself where there is none.
 func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
-	if i < len(toks) && n.endsAt(toks, i+1) {
-		if v, ok := n.plain(text, toks[i]); ok { // as most are
-			return quantity{lo: v, bare: true}, i + 1
+	if i >= len(toks) || toks[i].id >= firstWordID && n.of(toks[i]).kind == notNumber {
+		return quantity{}, i
+	}
+	if n.endsAt(toks, i+1) {
+		if q, ok := n.plain(text, toks[i]); ok { // as most are
+			return q, i + 1
 		}
 	}
 	approx, start := false, i
@@ -126,13 +129,19 @@ func (n *numbers) endsAt(toks []token, i int) bool {
 	return (next.id >= firstWordID || next.id == idUnknown) && n.of(next).kind == notNumber
 }
 
-// plain is the value of a number in digits or of a word such as "twelve".
-func (n *numbers) plain(text string, t token) (float64, bool) {
+// plain is the number of a token with no other part: in digits, or a word such as
+// "twelve" or "a".
+func (n *numbers) plain(text string, t token) (quantity, bool) {
 	if t.id == idNumber {
-		return figures(text[t.start:t.end]), true
+		return quantity{lo: figures(text[t.start:t.end]), bare: true}, true
 	}
-	w := n.of(t)
-	return w.value, w.kind == unitWord || w.kind == tensWord
+	switch w := n.of(t); w.kind {
+	case unitWord, tensWord:
+		return quantity{lo: w.value, bare: true}, true
+	case articleWord:
+		return quantity{lo: 1, article: true}, true
+	}
+	return quantity{}, false
 }
 
 // upTo reads the far end of a range: 3-5, three to five, two or three.

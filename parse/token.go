@@ -238,16 +238,11 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
 	from := s.at
-	if f, key := s.passWord(); f == 0 {
-		s.known(from, s.text[from:s.at], key, 0)
-	} else {
-		s.known(from, string(s.lower), key, f|s.capitalAt(from))
+	f, key := s.passWord()
+	lower := s.text[from:s.at]
+	if f != 0 {
+		lower, f = string(s.lower), f|s.capitalAt(from)
 	}
-}
-
-// known emits the word from an offset up to here by what is known of it in lower
-// case.
-func (s *splitter) known(from int, lower string, key wordKey, f mark) {
 	e := s.words.findKey(lower, key)
 	if e.cut != nil || possessive(lower) {
 		s.halves(from, lower, s.words.halves(lower, e), f)
