@@ -40,7 +40,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen):
-		return !prev.is(kAnd) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
+		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
@@ -376,7 +376,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return true // "bar three has pollen there's a few eggs on bar four"
 	case it.is(kNo) && it.pause == none && r.bareNo(it) && i+1 < len(items) && items[i+1].is(kSign) && r.afterOthers(items, i):
 		return true // "my neighbour's bees had foulbrood no foulbrood here"
-	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i):
+	case (it.is(kThere) || it.is(kNo)) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.signAhead(items, i) && !(prev.is(kBars) && i > 1 && items[i-2].is(kOn) && r.frontedBar(items, i-2)):
 		return true // "bar eight nectar there are ants on the wire"
 	case it.is(kThere) && it.pause == none && strings.HasPrefix(it.text, "there") && !needs && r.broughtAhead(items, i):
 		return true // "I didn't open that one there's pollen going in"

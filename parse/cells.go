@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -256,6 +257,9 @@ func (s *scan) dropLabel(i int) {
 // colonyWide: "no queen cells" said for itself denies them of the colony, not
 // of the bar in hand.
 func (s *scan) colonyWide(f *finding) {
+	if f.what != "any" && s.headed && s.cellsFound() {
+		return // "bar six two empty cups, no charged cells"
+	}
 	spoken := s.denier != nil && s.denier.pause == none && s.denier != s.at(0) || s.denier == s.at(0) && s.denier.pause == none
 	for k := f.at + 1; k < len(s.c.items); k++ {
 		if s.at(k).any3(kBars, kBar, kThere) {
@@ -265,6 +269,11 @@ func (s *scan) colonyWide(f *finding) {
 	if !s.here && (spoken || !s.headed && !s.r.sameSentence) {
 		f.located = true
 	}
+}
+
+// cellsFound reports whether the clause has found queen cells already.
+func (s *scan) cellsFound() bool {
+	return slices.ContainsFunc(s.found, func(f *finding) bool { return f.class == ofCells && f.present })
 }
 
 func (s *scan) countFor(i int) *quantity {
@@ -343,7 +352,7 @@ func (s *scan) signCount(f *finding, i int) {
 			behind := s.postposedCount(i, k)
 			it.used = it.used || behind
 			counted := behind || strings.HasPrefix(prev.text, "count")
-			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none) {
+			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none || next.pause > none && k == i+1 && dashed(s.r.text, prev, it)) {
 				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14", "wasps, nine of them"
 				f.items = append(f.items, it)
 				return
@@ -359,6 +368,9 @@ func (s *scan) signCount(f *finding, i int) {
 		}
 	}
 }
+
+// dashed reports whether a dash parts two items, as a label from its answer.
+func dashed(text string, a, b *item) bool { return strings.ContainsAny(text[a.end:b.start], "-–—") }
 
 // postposedCount reports whether the number at item k counts the sign before it:
 // "perforated caps two cells", "chalk mummies five on the floor", "dead bees at

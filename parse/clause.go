@@ -93,7 +93,7 @@ func (r *reader) judge(list []clause) {
 			c.mood = past
 		case c.mood == past && c.cue == "that day" && i > 0 && list[i-1].when != nil:
 			c.pastOn = list[i-1].when.past
-		case c.mood == asserted && i > 0 && first.pause == comma && r.isWord(first, "when") && r.lastVisit(&list[i-1]):
+		case c.mood == asserted && i > 0 && (first.pause == comma && r.isWord(first, "when") || c.has(kSeen) && r.isWord(&c.items[len(c.items)-1], "then")) && r.lastVisit(&list[i-1]):
 			c.mood, c.pastOn = past, list[i-1].when.past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
@@ -299,7 +299,7 @@ func (r *reader) twofold(it *item) bool {
 }
 
 // cueing are the kinds of words that can be a clause's cue.
-var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast, kTo)
+var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast, kTo, kWill)
 
 // cues reads the clause's own cues.
 func (r *reader) cues(c *clause) {
@@ -345,6 +345,8 @@ func (r *reader) cues(c *clause) {
 		case it.is(kMaybe) && k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(it, "must be", "must"):
 			c.mood, c.cue = planned, words
 			continue
+		case it.is(kWill) && c.mood == asserted && r.isWord(it, "might", "may") && k+1 < len(c.items) && c.items[k+1].is(kDo) && (r.rule(&c.items[k+1], kDo).Form == "todo" || r.twofold(&c.items[k+1])):
+			c.mood, c.cue, c.doubt = planned, words, words // "might split them next week"
 		case it.is(kTo) && k == 0 && it.pause >= stop && c.mood == asserted && len(c.items) > 1 && c.items[1].is(kDo) && r.rule(&c.items[1], kDo).Form == "todo":
 			c.mood, c.cue = planned, words // "To inspect again on Tuesday."
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):

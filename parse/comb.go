@@ -73,6 +73,10 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if s.ofHer(i) {
 		return false
 	}
+	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(text, "comb") && (strings.Contains(text, " than ") || strings.HasPrefix(text, "as big as ")) {
+		it.used = true
+		return true // "a patch of brood on bar four no bigger than a saucer"
+	}
 	if s.r.lists.in(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
 		return false
 	}

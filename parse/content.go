@@ -131,8 +131,8 @@ func (s *scan) elsewhere(i int) bool {
 	it := s.at(i)
 	next := s.at(i + 1)
 	text := it.text
-	if i > 1 && it.pause == none && s.at(i-1).is(kArt) && s.at(i-1).pause == none && s.r.isWord(s.at(i-2), "to") {
-		return true // "never made it to the brood"
+	if i > 1 && it.pause == none && s.at(i-1).is(kArt) && s.at(i-1).pause == none && s.r.isWord(s.at(i-2), "to", "as far as", "reached", "reach", "reaching", "near", "disturb", "disturbed", "past") {
+		return true // "never made it to the brood", "until I reached the brood"
 	}
 	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
 		return true

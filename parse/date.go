@@ -464,6 +464,9 @@ func (d *dates) plainShort(toks []token, j int) bool {
 		}
 	}
 	ends := j+1 == len(toks) || toks[j+1].pause >= comma
+	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id == idNumber && d.numbers.ofBars(toks, j-1) {
+		return true // "add 1 bar from H12 Wed."
+	}
 	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id >= firstWordID && d.numbers.of(toks[j-1]).kind == notNumber && toks[j-1].end-toks[j-1].start > 1 {
 		return true
 	}

@@ -216,6 +216,10 @@ func (f *fitting) smoke() bool {
 // inspect: a look is worth recording only as a plan, or as the last one.
 func (f *fitting) inspect() bool {
 	ahead := f.c.when != nil && !f.c.when.ago && !f.c.when.today
+	if strings.HasPrefix(f.text, "open it") && (f.lastFixture == "entrance" || f.lastFixture == "floor") {
+		f.d.do = "open_" + f.lastFixture // "shut the entrance, open it again on Sunday"
+		return true
+	}
 	switch {
 	case f.c.mood == past, f.rule.Form == "done" && f.lastLooked(f.c, f.i):
 		return true

@@ -34,8 +34,8 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		if what != "entrance" && what != "floor" || what == "floor" && d.do == "reduce" {
 			return false
 		}
-		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) {
-			return false
+		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) && !strings.HasSuffix(c.items[i].text, "ing") {
+			return false // "the entrance is closed", not "I am closing the entrance"
 		}
 		if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
 			d.do = "reduce" // "shut the entrance down to a bee's width"

@@ -22,6 +22,8 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
 		it.used = true
 		return
+	case c.mood == asserted && it.colon && d.what != "" && (d.due == nil || d.due.today):
+		r.write("actions", c, d) // "Treatment: formic acid"
 	case c.mood == planned || c.mood == asserted && rule.Form == "todo" && !r.twofold(it) && (r.imperative(c, d.at) || before == kPlan):
 		r.write("plans", c, d)
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && rule.Form == "done":
@@ -117,7 +119,7 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	}
 	path := b.deed(r.paths.under(list, d.do))
 	why := r.why(d.rule, c.cue, d.items...)
-	if c.doubt != "" && list == "actions" {
+	if c.doubt != "" && (list == "actions" || c.doubt == c.cue) {
 		why.doubts = append(why.doubts, "hedged: "+c.doubt)
 	}
 	b.put(path, "yes", why)

@@ -65,7 +65,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if word == "h" || word == "stock" {
 		return nil, 0, i
 	}
-	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr") && items[i+1].pause == none && items[i+2].pause == none && barNumber(&items[i+2]) {
+	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr", "#") && items[i+1].pause == none && (items[i+2].pause == none || items[i+1].colon && items[i+2].pause == colon) && barNumber(&items[i+2]) {
 		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3 // "hive no. 4"
 	}
 	if name, back := r.nameBefore(before, it); back > 0 {

@@ -294,7 +294,10 @@ func (l *lexer) endsName(i int) bool {
 		return false
 	}
 	name := l.toks[i-1]
-	return name.has(capital) && !name.lists.has(noNames) && !name.lists.has(titles) && name.id != l.theID
+	if name.lists.has(noNames) || name.lists.has(titles) || name.id == l.theID {
+		return false
+	}
+	return name.has(capital) || i > 1 && l.toks[i-2].id == l.theID && l.ref.wordNames(name)
 }
 
 // figure reads a date, a measure, a duration or a number into out, and returns the
@@ -344,6 +347,9 @@ func (l *lexer) plainNumber(i, end int) bool {
 	next := l.toks[end]
 	if next.id < firstWordID {
 		return next.id == idUnknown
+	}
+	if l.dates.of(next).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
+		return true // "add 1 bar from H12 Wed."
 	}
 	k := l.numbers.of(next).kind
 	return l.dates.of(next).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord

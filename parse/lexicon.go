@@ -338,10 +338,10 @@ func (l *lexicon) countsBar(toks []token, i int) bool {
 	if i < 2 || !l.numbers.combWords.has(toks[i-1].id) || toks[i-1].pause > none {
 		return false
 	}
-	switch l.numbers.of(toks[i-2]).kind {
-	case articleWord:
+	switch k := l.numbers.of(toks[i-2]).kind; {
+	case k == articleWord:
 		return true
-	case unitWord: // not of "bar one bar to"
+	case k == unitWord || toks[i-2].id == idNumber: // not of "bar one bar to"
 		return i == 2 || toks[i-2].pause > none || !l.numbers.barWords.has(toks[i-3].id)
 	}
 	return false

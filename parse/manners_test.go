@@ -12,6 +12,8 @@ func TestShortForms(t *testing.T) {
 		{"Next insp. Sat.", "plans.inspect=yes plans.inspect.due=2026-05-16"},
 		{"Fdr empty. Q seen w/o a mark.", "feeder=empty queen.seen=yes queen.marked=no"},
 		{"packed w bees n added 1 bar", "strength.word=strong actions.add_bar=yes actions.add_bar.count=1"},
+		{"Add 2 bars from H6 Wed.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.from_hive=6 plans.add_bar.due=2026-05-20"},
+		{"Hive 1. Give 2 bars to H3 on Sunday.", "hive=1 plans.move_bar=yes plans.move_bar.count=2 plans.move_bar.to_hive=3 plans.move_bar.due=2026-05-17"},
 		{"b8-10 1/2 drawn", "bars.8.comb.drawn=0.5 bars.9.comb.drawn=0.5 bars.10.comb.drawn=0.5"},
 		{"fed 1 1/2 l of syrup", "actions.feed=yes actions.feed.amount=1.5 actions.feed.unit=l actions.feed.what=syrup"},
 	} {
@@ -28,6 +30,9 @@ func TestTakenBack(t *testing.T) {
 		{"hive beetles I counted eight of the wretches no nine", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=9?"},
 		{"I found three mites no four", "mites.method=seen mites.count=4?"},
 		{"three wasps no robbing", "signs.wasps=yes signs.wasps.count=3 signs.robbing=no"},
+		{"four queen cells on bar two, cut out two, no, all three", "bars.2.queen_cells.any=yes bars.2.queen_cells.any.count=4 actions.cut_cells=yes? actions.cut_cells.bar=2 actions.cut_cells.count=3"},
+		{"is that brood on bar two no it's honey", "bars.2.honey=yes"},
+		{"is that a queen cell on seven no that's an empty cup", "bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=1"},
 		{"I won't I'm going to close the floor on Friday", "plans.close_floor=yes plans.close_floor.due=2026-05-15"},
 	} {
 		readsAs(t, "taken back", c.said, c.want)
@@ -90,5 +95,53 @@ func TestWhichBars(t *testing.T) {
 		{"the elm hive, this was the big one I had put off", "hive=elm"},
 	} {
 		readsAs(t, "bars", c.said, c.want)
+	}
+}
+
+// TestFormLabels reads what stands behind a label or a dash.
+func TestFormLabels(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"Hive no.: 8\nPopulation: small", "hive=8 strength.word=weak"},
+		{"Colony size: medium", "strength.word=moderate"},
+		{"Treatment: oxalic acid", "actions.treat=yes actions.treat.what=oxalic acid"},
+		{"Treatment: none", ""},
+		{"Treatment: thymol on 1 June", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-06-01"},
+		{"Feed: 1 kg fondant", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
+		{"Plan: feed 1 kg fondant", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant"},
+		{"Chalkbrood - 6, mice - none", "signs.chalkbrood=yes signs.chalkbrood.count=6 signs.mice=no"},
+	} {
+		readsAs(t, "label", c.said, c.want)
+	}
+}
+
+// TestAsides reads a statement whose subject and verb are parted, or that leans on the
+// one before.
+func TestAsides(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"The queen, marked white, was on bar 3.", "queen.seen=yes queen.bar=3 queen.marked=yes queen.colour=white"},
+		{"The queen, a big 2025 girl with no paint, strolled across bar 6.", "queen.seen=yes queen.bar=6 queen.year=2025 queen.marked=no"},
+		{"queen on bar two, her dot is half gone but it's green", "queen.seen=yes queen.bar=2 queen.marked=yes queen.worn=yes queen.colour=green"},
+		{"queen on bar two and bar three is pollen and it's green", "queen.seen=yes queen.bar=2 bars.3.pollen=yes"},
+		{"The heath hive came to 31 kilos.", "hive=heath weight_kg=31"},
+		{"The heath hive is heavy to heft.", "hive=heath stores.word=heavy"},
+		{"The whole hive came to 31 kg.", "weight_kg=31"},
+		{"I closed its floor and reduced its entrance.", "actions.close_floor=yes actions.reduce_entrance=yes"},
+		{"on the scale its 31 kilos", "weight_kg=31"},
+		{"Closed the entrance. Need to open it again on Sunday.", "actions.close_entrance=yes plans.open_entrance=yes plans.open_entrance.due=2026-05-17"},
+		{"I'm closing the entrance.", "actions.close_entrance=yes"},
+		{"the entrance is closed", "entrance=closed"},
+		{"last opened on the fifth and we saw eggs then", "earlier.inspected=yes earlier.inspected.on=2026-05-05 earlier.eggs_seen=yes earlier.eggs_seen.on=2026-05-05"},
+		{"might split them next week", "plans.split=yes? plans.split.due=2026-05-21"},
+		{"might split them if they make cells", ""},
+		{"Hazel pollen coming in, grey, and water too.", "incoming.pollen=yes incoming.pollen.plant=hazel incoming.pollen.colour=grey incoming.water=yes"},
+		{"They were quiet until I reached the brood.", "temper.score=4"},
+		{"a patch of larvae on bar four no bigger than a fist", "bars.4.open_brood=yes bars.4.open_brood.amount=little"},
+		{"bar five lovely, it weighs a ton, full of honey", "bars.5.honey=yes bars.5.honey.cover=1"},
+		{"bar six sealed brood but it's scattered, what we used to call shotgun", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=patchy"},
+		{"on bar five there were ants", "signs.ants=yes signs.ants.bar=5"},
+		{"bar five two empty cups no charged cells", "bars.5.queen_cells.cup=yes bars.5.queen_cells.cup.count=2 bars.5.queen_cells.charged=no"},
+		{"you've been very gentle girls", "temper.score=4"},
+	} {
+		readsAs(t, "aside", c.said, c.want)
 	}
 }

@@ -14,6 +14,8 @@ func (r *reader) queen(c *clause) {
 	if !c.hasAny(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour) && r.queenWaits != r.sentenceNo-1 {
 		return
 	}
+	r.markIs(c)
+	r.markLast = c.hasAny(kDot, kQueenIs)
 	noun, named := r.queenNoun(c)
 	seen, unseen := -1, -1
 	for i := range c.items {
@@ -69,6 +71,24 @@ func (r *reader) queen(c *clause) {
 	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun) || r.alsoHer(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
 	}
+}
+
+// markIs reads the colour of a mark just spoken of: "her dot is half gone but it's
+// yellow still".
+func (r *reader) markIs(c *clause) {
+	colour := -1
+	for k := range c.items {
+		switch it := &c.items[k]; {
+		case it.is(kColour) && colour < 0:
+			colour = k
+		case !it.any4(kBut, kAnd, kBe, kAdv) && !r.isWord(it, "it", "that"):
+			return
+		}
+	}
+	if _, told := r.cur.get("queen.colour"); colour < 1 || told || !c.has(kBe) || !r.markLast || r.queenSentence != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
+		return
+	}
+	r.leaf("queen.colour", r.value(&c.items[colour], kColour), "queen-colour", "", c.doubt, &c.items[colour])
 }
 
 // notToday: "saw the queen on 19 April but not today".
@@ -206,12 +226,16 @@ func (r *reader) queenDenied(c *clause, noun int) bool {
 
 // queenPlaced: naming the bar she is on says that she was seen.
 func (r *reader) queenPlaced(c *clause, noun int) bool {
-	for k := noun + 1; k < len(c.items) && k <= noun+6; k++ {
+	far := noun + 6
+	if noun+1 < len(c.items) && c.items[noun+1].pause == comma {
+		far += 6 // "the queen, a 2024 lady with no mark, was on bar four"
+	}
+	for k := noun + 1; k < len(c.items) && k <= far; k++ {
 		it := &c.items[k]
 		if it.is(kBars) {
 			return !it.taken && (c.items[k-1].any7(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
 		}
-		if it.any6(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.is(kDot) {
+		if it.any6(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.any(kDot, kQueenIs) {
 			return false
 		}
 	}

@@ -33,6 +33,7 @@ type reader struct {
 	lastFind   []*finding // what the bar before was said to hold
 	heading    mood       // set by a heading such as "Next time:"
 	sheLast    bool       // the queen was the last subject
+	markLast   bool       // so was her mark
 	mendedBars []int      // bars that were corrected aloud in this sentence
 	outset     int        // the direction in which a hive is begun: 1 from the front, -1 from the back
 	opening    bool       // still in the opening words, where a date is the inspection's
@@ -282,6 +283,9 @@ func (r *reader) line(toks []token, first pause) {
 	if met.kinds.has(kFill) {
 		r.items = dropFillers(r.items)
 	}
+	if met.kinds.has(kPron) && met.kinds.has(kBe) {
+		r.items = r.possessive(r.items)
+	}
 	if len(r.items) > 0 {
 		r.items[0].pause = max(r.items[0].pause, first)
 	}
@@ -356,6 +360,22 @@ func dropFillers(items []item) []item {
 		}
 	}
 	return out
+}
+
+// owned are the kinds of words for what a hive, a bar or a queen has.
+var owned = setOf(kBees, kQueen, kFixture, kStores, kContent, kCell, kBar, kBrood)
+
+// possessive takes "its", read as "it is" since many leave the apostrophe out, for
+// an article where a noun follows: "closed its entrance".
+func (r *reader) possessive(items []item) []item {
+	for i := 0; i+2 < len(items); i++ {
+		it, s := &items[i], &items[i+1]
+		if it.text == "it" && s.is(kBe) && s.start == it.end && r.text[s.start]|0x20 == 's' && items[i+2].anyOf(owned) && items[i+2].pause == none {
+			it.kinds, it.rules, it.text, it.end, it.to = setOf(kArt), nil, "its", s.end, s.to
+			items = slices.Delete(items, i+1, i+2)
+		}
+	}
+	return items
 }
 
 // addPauses marks silences of timed words as weak punctuation.

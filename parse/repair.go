@@ -14,6 +14,8 @@ func (r *reader) repair(items []item) []item {
 		case items[k].is(kScratch):
 			items = r.scratch(items, k)
 			k = -1
+		case items[k].is(kRepair) && r.answersSelf(items, k):
+			items[k].kinds, items[k].rules = setOf(kYes), nil
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended
@@ -27,6 +29,20 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
+}
+
+// answersSelf reports whether "no it's" answers a question of the same sentence, and
+// takes nothing back: "is that a queen cell on six no it's an empty cup".
+func (r *reader) answersSelf(items []item, k int) bool {
+	if !r.isWord(&items[k], "no it's", "no it is", "no that's", "no that is", "no there's") {
+		return false
+	}
+	for k--; k >= 0 && items[k+1].pause < stop; k-- {
+		if items[k].is(kAsk) {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) bareNo(it *item) bool {
@@ -77,6 +93,10 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		return items, false
 	}
 	s, ok := slotOf(&items[to], of)
+	all := howManyOf(items[to].text)
+	if !ok && all > 0 {
+		s, ok = kNum, true // "cut out three, no, all four"
+	}
 	if ok && !bare && to+1 < len(items) && items[to-1].is(kNo) && !r.bareNo(&items[to-1]) && items[to+1].is(s) {
 		to++ // "sorry, not bar two, bar three"
 	}
@@ -89,6 +109,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	old := &items[at]
 	fresh := items[to]
+	if !fresh.is(kNum) && all > 0 {
+		fresh.kinds, fresh.rules, fresh.n = setOf(kNum), nil, quantity{lo: all}
+	}
 	if s == kNum && old.is(kBars) { // "bar five no six"
 		fresh.kinds, fresh.bars = kinds{}, []int{int(fresh.n.lo)}
 		fresh.kinds.add(kBars)

@@ -214,7 +214,7 @@ func (r *reader) weighed(c *clause) {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}
 		}
-		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any3(kName, kAdv, kBe) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
+		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any4(kName, kAdv, kBe, kTo) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
 			continue
 		}
 		if kg, ok := it.size.kg(); ok && kg >= 10 {
@@ -270,6 +270,7 @@ func (r *reader) nowQueen(c *clause) {
 		r.subject, r.beesSentence = kBees, r.sentenceNo
 	}
 	if c.has(kBees) || c.has(kBars) && !c.has(kQueen) && !c.has(kShe) {
+		r.markLast = false
 		r.sheLast = r.sheLast && (!c.has(kBees) || r.deedSentence == r.sentenceNo && strings.HasSuffix(r.lastDeed, ".requeen"))
 	}
 }
@@ -288,7 +289,7 @@ func (r *reader) swarmed(c *clause) {
 // comes after is not tied to the wrong one.
 func (r *reader) barsOnly(c *clause) {
 	for i := range c.items {
-		if it := &c.items[i]; it.is(kBars) && i == 0 {
+		if it := &c.items[i]; it.is(kBars) && (i == 0 || c.asks && c.items[i-1].is(kOn)) {
 			r.take(it.bars, len(it.bars) == 1)
 			r.inHand = awaiting
 		}

@@ -114,8 +114,8 @@ func (r *reader) standsAlone(c *clause, i int) bool {
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
 	for k := max(0, i-3); k < i; k++ {
-		if c.items[k].is(kBees) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) {
-			return true // "bees very calm", whatever runs on
+		if (c.items[k].is(kBees) || r.isWord(&c.items[k], "you")) && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
+			return true // "bees very calm", "you've been calm", whatever runs on
 		}
 	}
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&

@@ -466,7 +466,7 @@ func (s *splitter) abbreviated() bool {
 		return true // e.g., a.m.
 	}
 	if strings.EqualFold(word, "no") { // "hive no. 4", but "No. Four stings."
-		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
+		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1)) || s.peek(0) == ':'
 	}
 	short := last.lists.has(abbreviations) || last.lists.has(shortForms) && !s.capitalNext()
 	if short && last.id >= firstWordID {
