@@ -354,7 +354,7 @@ func (r *reader) barsFirst(items []item, i int) bool {
 		k++
 	}
 	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && r.takesBars(r.rule(&items[k], kDo).Value) &&
-		(r.objectless(items, k) || r.isWord(&items[k+1], "because", "since", "as"))
+		(r.objectless(items, k) || items[k+1].any4(kTo, kAfter, kFore, kTween) || r.isWord(&items[k+1], "because", "since", "as"))
 }
 
 // opens reports whether the item can begin a statement of its own.

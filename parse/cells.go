@@ -169,7 +169,8 @@ func (s *scan) cellNoun(i int) {
 		return
 	}
 	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
-	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(s.num != nil && s.numAt == i-1 && r.cellTalk) && !deniedAlone {
+	counted := s.num != nil && s.numAt == i-1
+	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone {
 		return
 	}
 	if bare && s.lastCell(i) != nil && s.stageAt == "" && s.kindAt == "" && s.num == nil {
@@ -240,6 +241,12 @@ func (s *scan) cellNoun(i int) {
 	if !f.present {
 		s.colonyWide(f)
 	}
+}
+
+// cellsOnBar: "three cells on bar six" counts queen cells; nobody counts others.
+func (s *scan) cellsOnBar(i int) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	return bars != nil && !s.num.article && s.num.whole() && on.is(kOn) && on.pause == none && bars.is(kBars) && s.r.isWord(s.at(i), "cells", "cell") && !hasKind(s.c.items[:i], kSign)
 }
 
 // dropLabel takes back the cells that a label named: "Queen cells: 1 empty cup".
@@ -352,7 +359,7 @@ func (s *scan) signCount(f *finding, i int) {
 			behind := s.postposedCount(i, k)
 			it.used = it.used || behind
 			counted := behind || strings.HasPrefix(prev.text, "count")
-			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none || next.pause > none && k == i+1 && dashed(s.r.text, prev, it)) {
+			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || k == i+1 && next.pause == comma && !s.r.listing || next.is(kWhole) && next.pause == none || next.pause > none && k == i+1 && dashed(s.r.text, prev, it)) {
 				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14", "wasps, nine of them"
 				f.items = append(f.items, it)
 				return

@@ -93,7 +93,7 @@ func (r *reader) judge(list []clause) {
 			c.mood = past
 		case c.mood == past && c.cue == "that day" && i > 0 && list[i-1].when != nil:
 			c.pastOn = list[i-1].when.past
-		case c.mood == asserted && i > 0 && (first.pause == comma && r.isWord(first, "when") || c.has(kSeen) && r.isWord(&c.items[len(c.items)-1], "then")) && r.lastVisit(&list[i-1]):
+		case c.mood == asserted && i > 0 && (first.pause == comma && r.isWord(first, "when") || c.has(kSeen) && r.isWord(&c.items[len(c.items)-1], "then")) && (r.lastVisit(&list[i-1]) || r.isWord(first, "when") && daysGoneBy(&list[i-1])):
 			c.mood, c.pastOn = past, list[i-1].when.past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
@@ -169,6 +169,10 @@ func (r *reader) lastVisit(c *clause) bool {
 	}
 	return false
 }
+
+// daysGoneBy reports whether a clause names an earlier day: "I had not been in since the
+// ninth, when I put two bars in".
+func daysGoneBy(c *clause) bool { return c.when != nil && !c.when.ahead && !c.when.today && !c.when.weekday }
 
 // sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {

@@ -329,21 +329,30 @@ func (s *scan) broodPattern(i int) {
 	it, r := s.at(i), s.r
 	for _, k := range []int{i + 1, i + 2, i + 3, i + 4, i - 1, i - 2} {
 		p := s.at(k)
-		if p == nil || !p.is(kPattern) || p.used {
+		if p == nil || p.used || !p.is(kPattern) && !(k > i && r.isWord(p, "poor", "bad", "terrible", "dreadful")) {
 			continue
 		}
 		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord) {
 			continue
 		}
 		if last := s.lastFound(i); last != nil && s.headed && last.brood() && last.pattern == "" && !strings.Contains(r.text[it.start:it.end], "verall") && !strings.Contains(r.text[it.start:it.end], "laying") && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
-			last.pattern = r.value(p, kPattern)
+			last.pattern = r.patternOf(p)
 			last.items = append(last.items, it, p)
 			it.used, p.used = true, true
 			return
 		}
-		r.leaf("brood_pattern", r.value(p, kPattern), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
+		r.leaf("brood_pattern", r.patternOf(p), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
 		return
 	}
+}
+
+// patternOf is the pattern that a word means behind "the brood pattern is": a poor one
+// is patchy.
+func (r *reader) patternOf(it *item) string {
+	if it.is(kPattern) {
+		return r.value(it, kPattern)
+	}
+	return "patchy"
 }
 
 // placements reads "put in five days ago" of the bars in hand; it comes before

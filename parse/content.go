@@ -46,6 +46,9 @@ func (s *scan) content(i int) {
 		s.cell(i) // "two queen cells on bar six, larvae in both"
 		return
 	}
+	if it.is(kStage) && s.restage(i) {
+		return // "the honey is still uncapped on bar eight"
+	}
 	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}
@@ -241,6 +244,24 @@ func (s *scan) restage(i int) bool {
 	last.what = to
 	last.items = append(last.items, s.at(i))
 	return true
+}
+
+// sealedOn: "eggs in two, larvae in three, sealed in four" tells of brood.
+func (s *scan) sealedOn(i int) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	if bars == nil || !on.is(kOn) || !bars.is(kBars) || on.pause > none || s.r.cellTalk {
+		return false
+	}
+	if prev := s.at(i - 1); prev != nil && !prev.any(kBars, kAnd) && s.at(i).pause == none {
+		return false // "the lid was sealed on bar four"
+	}
+	last := s.r.prevBrood
+	if n := len(s.found); n > 0 {
+		last = s.found[n-1]
+	} else if !s.r.sameSentence {
+		return false
+	}
+	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood")
 }
 
 // stagedBrood reads "sealed" below a heading that says brood.

@@ -56,6 +56,9 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 		r.cur.deeds["earlier."+event] = 1
 	}
 	why := r.why(rule, c.cue, items...)
+	if c.doubt != "" {
+		why.doubts = append(why.doubts, "hedged: "+c.doubt)
+	}
 	r.cur.put(path, "yes", why)
 	var date colony.Date
 	switch {

@@ -104,7 +104,8 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(float64(it.bars[0])), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if it.is(kNum) && barNumber(it) && c.items[k-1].any(kAfter, kOn) {
+		nth := it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar // "behind the tenth"
+		if prev := &c.items[k-1]; barNumber(it) && !nth && prev.any(kAfter, kOn) || nth && (prev.is(kAfter) || prev.is(kArt) && c.items[k-2].is(kAfter)) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}

@@ -28,7 +28,7 @@ func (r *reader) queen(c *clause) {
 			unseen = i
 		case it.is(kSeen) && i > 0 && (r.isWord(&c.items[i-1], "neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
 			unseen = i
-		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun):
+		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun) && !r.lately(c, i):
 			seen = i
 		}
 	}
@@ -181,6 +181,16 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 		}
 	}
 	return true
+}
+
+// lately reports whether "she was here" tells of days gone by, as eggs show: "so she
+// was here within three days".
+func (r *reader) lately(c *clause, i int) bool {
+	if !strings.HasPrefix(c.items[i].text, "was ") || i+1 == len(c.items) {
+		return false
+	}
+	next := &c.items[i+1]
+	return next.any3(kDur, kPast, kDate) || r.isWord(next, "within", "this week", "this", "lately", "recently", "until", "till", "up to", "in")
 }
 
 // onlyAttributes: a clause right behind the queen's that holds nothing but

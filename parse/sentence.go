@@ -230,7 +230,7 @@ func (r *reader) afterReading(it *item) bool {
 }
 
 // readings stand between a scale and what it tells: "the balance registered 27 kg".
-var readings = []string{"read", "reads", "reading", "gave", "gives", "registered", "recorded", "about", "around", "some", "roughly", "nearly"}
+var readings = []string{"said", "says", "showed", "shows", "stood", "stands", "read", "reads", "reading", "gave", "gives", "registered", "recorded", "about", "around", "some", "roughly", "nearly"}
 
 // afterthoughts are counts, plants and amounts told in a clause of their own:
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar
@@ -249,6 +249,9 @@ func (r *reader) afterthoughts(c *clause) {
 		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || r.isWord(&c.items[0], "which")):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
 			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
+		case it.is(kPlant) && r.lastCargo != "" && c.has(kMaybe) && guesses(c.items[:i]):
+			r.described(c, r.lastCargo, "plant", kPlant, i, i)
+			r.cur.flag(r.lastCargo+".plant", "hedged: "+c.doubt, "")
 		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
 			r.described(c, r.lastCargo, "plant", kPlant, i, i)
 		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.deedSentence == r.sentenceNo:
@@ -259,6 +262,17 @@ func (r *reader) afterthoughts(c *clause) {
 			}
 		}
 	}
+}
+
+// guesses reports whether nothing but a hedge and little words stand there: "pollen
+// coming in, I think it's the rape".
+func guesses(items []item) bool {
+	for k := range items {
+		if !items[k].any(kMaybe, kPron, kBe, kArt, kAdv, kFrom) {
+			return false
+		}
+	}
+	return true
 }
 
 // colonBefore: the clause spells out what the one before it named.

@@ -57,6 +57,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if r.ofPeople(c, i) {
 		return true
 	}
+	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
+		return true // "a breeze got up"
+	}
 	if text == "hot" && r.dayBefore(c, i) {
 		return true
 	}

@@ -49,7 +49,9 @@ func (s *scan) bar(i int) {
 	r.sameSentence = true
 	s.headed, s.sideFirst = head, ""
 	r.headedBars = head
-	s.before = modifiers{}
+	if !(s.before.hasCover && s.before.at == i-1 && strings.HasSuffix(s.at(i-1).text, " of")) && !(s.before.at == i-2 && s.before.hasCover && s.at(i-1).is(kOf)) { // "a third of bar five is honey"
+		s.before = modifiers{}
+	}
 	s.no = -1
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
