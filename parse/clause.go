@@ -172,7 +172,9 @@ func (r *reader) lastVisit(c *clause) bool {
 
 // daysGoneBy reports whether a clause names an earlier day: "I had not been in since the
 // ninth, when I put two bars in".
-func daysGoneBy(c *clause) bool { return c.when != nil && !c.when.ahead && !c.when.today && !c.when.weekday }
+func daysGoneBy(c *clause) bool {
+	return c.when != nil && !c.when.ahead && !c.when.today && !c.when.weekday
+}
 
 // sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {

@@ -54,6 +54,9 @@ func (s *scan) comb(i int) bool {
 // means all of it.
 func (s *scan) shared(i int) bool {
 	next := s.at(i + 1)
+	if next != nil && next.is(kTo) {
+		next = s.at(i + 2)
+	}
 	return s.before.hasCover && s.before.at >= i-3 || next != nil && next.is(kNum) && next.n.share && next.pause == none && !s.fullLeadsOn(i+1)
 }
 
@@ -188,7 +191,11 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 	v := 1.0
 	items := []*item{it}
 	alone := text == "drawn" || text == "built" || text == "drawn out" || text == "built out" || text == "drawn down"
-	switch next := s.at(i + 1); {
+	next := s.at(i + 1)
+	if next != nil && next.is(kTo) && next.pause == none && s.at(i+2) != nil {
+		next = s.at(i + 2) // "drawn to about a quarter"
+	}
+	switch {
 	case s.before.hasCover && s.before.at >= i-3:
 		v = s.before.cover
 		items = append(items, s.before.items...)

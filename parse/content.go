@@ -35,7 +35,7 @@ func (s *scan) empty(i int) bool {
 func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
-	if s.elsewhere(i) || rule.ID == "empty-comb" && s.lastCell(i) != nil {
+	if s.elsewhere(i) || rule.ID == "empty-comb" && (s.lastCell(i) != nil || s.ofCells(i)) {
 		it.used = it.used || rule.ID == "empty-comb"
 		return
 	}
@@ -56,6 +56,7 @@ func (s *scan) content(i int) {
 		r.topic, it.used = "brood", true // a heading, not a finding
 		return
 	}
+	stages := s.stagesOf(i, rule.ID)
 	denied := s.denies(i)
 	besideHer := s.besideHer(i)
 	s.list++
@@ -75,6 +76,9 @@ func (s *scan) content(i int) {
 		if besideHer > 0 {
 			f.bars, f.located = []int{besideHer}, true
 		}
+		if stages != nil {
+			f.bars, f.located = stages.bars, stages.located
+		}
 		s.found = append(s.found, f)
 		if i == 0 && it.colon && it.pause >= stop {
 			r.labelled = f
@@ -82,6 +86,24 @@ func (s *scan) content(i int) {
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// stagesOf takes back the brood whose stages the item tells, and returns it: "brood on
+// bars three to six, all stages".
+func (s *scan) stagesOf(i int, rule string) *finding {
+	n := len(s.found) - 1
+	if rule != "all-stages" || n < 0 || s.found[n].what != "brood" || !s.found[n].present || !s.onlyBetween(s.found[n].at, i, kBars, kOn, kBe, kAdv) {
+		return nil
+	}
+	brood := s.found[n]
+	s.found = s.found[:n]
+	s.bound = min(s.bound, n)
+	return brood
+}
+
+// ofCells: "a queen cup on bar six, but nothing in it" is said of the cup.
+func (s *scan) ofCells(i int) bool {
+	return s.r.cellsSentence == s.r.sentenceNo && len(s.found) == 0 && strings.Contains(s.at(i).text, " in ") && !s.headed
 }
 
 // inCell: "two queen cells with larvae" are charged cells, not open brood.

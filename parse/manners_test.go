@@ -2,9 +2,13 @@ package parse
 
 import "testing"
 
-// TestShortForms reads words cut short with a full stop, which ends no sentence.
-func TestShortForms(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+// saying is what somebody said, and the leaves that it gives.
+type saying struct{ said, want string }
+
+// manners are ways of speaking and writing that many have, by what they share.
+var manners = map[string][]saying{
+	// words cut short with a full stop, which ends no sentence.
+	"short form": {
 		{"b2 cap. honey. b5 cap. brood, spotty. b6 larv. and eggs. b7 pol.", "bars.2.capped_honey=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy bars.6.open_brood=yes bars.6.eggs=yes bars.7.pollen=yes"},
 		{"11 bars in use, foll. behind b11. 16C, o/cast", "bars_total=11 follower.bar=11 weather.temp_c=16 weather.sky=overcast"},
 		{"Foll. moved fwd. 2 bars. Reduced ent. No mice.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=forward actions.reduce_entrance=yes signs.mice=no"},
@@ -16,15 +20,9 @@ func TestShortForms(t *testing.T) {
 		{"Hive 1. Give 2 bars to H3 on Sunday.", "hive=1 plans.move_bar=yes plans.move_bar.count=2 plans.move_bar.to_hive=3 plans.move_bar.due=2026-05-17"},
 		{"b8-10 1/2 drawn", "bars.8.comb.drawn=0.5 bars.9.comb.drawn=0.5 bars.10.comb.drawn=0.5"},
 		{"fed 1 1/2 l of syrup", "actions.feed=yes actions.feed.amount=1.5 actions.feed.unit=l actions.feed.what=syrup"},
-	} {
-		readsAs(t, "short form", c.said, c.want)
-	}
-}
-
-// TestTakenBack reads corrections in words of their own, and counts that are put
-// right behind what they count.
-func TestTakenBack(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// corrections in words of their own, and counts put right behind what they count.
+	"taken back": {
 		{"bar two was nectar no I'm telling a fib it was honey", "bars.2.honey=yes?"},
 		{"on bar four nine mummies of chalkbrood no excuse me seven", "signs.chalkbrood=yes? signs.chalkbrood.bar=4 signs.chalkbrood.count=7"},
 		{"hive beetles I counted eight of the wretches no nine", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=9?"},
@@ -34,14 +32,9 @@ func TestTakenBack(t *testing.T) {
 		{"is that brood on bar two no it's honey", "bars.2.honey=yes"},
 		{"is that a queen cell on seven no that's an empty cup", "bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=1"},
 		{"I won't I'm going to close the floor on Friday", "plans.close_floor=yes plans.close_floor.due=2026-05-15"},
-	} {
-		readsAs(t, "taken back", c.said, c.want)
-	}
-}
-
-// TestLookedInVain reads what was looked for and not found, told behind its name.
-func TestLookedInVain(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// what was looked for and not found, told behind its name.
+	"in vain": {
 		{"ants I have not seen any", "signs.ants=no"},
 		{"larvae we could not find", "contents.open_brood=no"},
 		{"drones I did not see", "drones=no"},
@@ -55,15 +48,9 @@ func TestLookedInVain(t *testing.T) {
 		{"I wondered about taking a bar of honey but left it", ""},
 		{"I had hoped to do a sugar roll", ""},
 		{"I'm not taking any honey", ""},
-	} {
-		readsAs(t, "in vain", c.said, c.want)
-	}
-}
-
-// TestOtherPeoplesHives leaves alone what is told of them, and reads what is said of
-// this one beside it.
-func TestOtherPeoplesHives(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// what is told of other people's hives, and of this one beside it.
+	"somebody else's": {
 		{"the neighbour down the lane has foulbrood, they say", ""},
 		{"Rita rang to say hers had swarmed", ""},
 		{"a beginner's colony swarmed on Monday", ""},
@@ -73,14 +60,9 @@ func TestOtherPeoplesHives(t *testing.T) {
 		{"my mates lot have sacbrood, none in mine", "signs.sacbrood=no"},
 		{"my aunt has mice but there are none here", "signs.mice=no"},
 		{"Joan has seen drones in hers; no drones here", "drones=no"},
-	} {
-		readsAs(t, "somebody else's", c.said, c.want)
-	}
-}
-
-// TestWhichBars reads bars left out of several, taken in with them, and named again.
-func TestWhichBars(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// bars left out of several, taken in with them, and named again.
+	"bars": {
 		{"Bars 2 to 4 have honey except bar 3, which is bare.", "bars.2.honey=yes bars.3.comb.size=bare bars.4.honey=yes"},
 		{"bars two to four are pollen apart from three, that's nectar", "bars.2.pollen=yes bars.3.nectar=yes bars.4.pollen=yes"},
 		{"Bar 9 is full of nectar, and so are bars 7 and 8.", "bars.9.nectar=yes bars.9.nectar.cover=1 bars.7.nectar=yes? bars.7.nectar.cover=1 bars.8.nectar=yes? bars.8.nectar.cover=1"},
@@ -93,14 +75,9 @@ func TestWhichBars(t *testing.T) {
 		{"a queen cup on bar six but it is empty", "bars.6.queen_cells.cup=yes bars.6.queen_cells.cup.count=1"},
 		{"seven seams of bees, medium", "strength.bars_of_bees=7 strength.word=moderate"},
 		{"the elm hive, this was the big one I had put off", "hive=elm"},
-	} {
-		readsAs(t, "bars", c.said, c.want)
-	}
-}
-
-// TestFormLabels reads what stands behind a label or a dash.
-func TestFormLabels(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// what stands behind a label or a dash.
+	"label": {
 		{"Hive no.: 8\nPopulation: small", "hive=8 strength.word=weak"},
 		{"Colony size: medium", "strength.word=moderate"},
 		{"Treatment: oxalic acid", "actions.treat=yes actions.treat.what=oxalic acid"},
@@ -109,15 +86,10 @@ func TestFormLabels(t *testing.T) {
 		{"Feed: 1 kg fondant", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
 		{"Plan: feed 1 kg fondant", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant"},
 		{"Chalkbrood - 6, mice - none", "signs.chalkbrood=yes signs.chalkbrood.count=6 signs.mice=no"},
-	} {
-		readsAs(t, "label", c.said, c.want)
-	}
-}
-
-// TestAsides reads a statement whose subject and verb are parted, or that leans on the
-// one before.
-func TestAsides(t *testing.T) {
-	for _, c := range []struct{ said, want string }{
+	},
+	// a statement whose subject and verb are parted, or that leans on the
+	// one before.
+	"aside": {
 		{"The queen, marked white, was on bar 3.", "queen.seen=yes queen.bar=3 queen.marked=yes queen.colour=white"},
 		{"The queen, a big 2025 girl with no paint, strolled across bar 6.", "queen.seen=yes queen.bar=6 queen.year=2025 queen.marked=no"},
 		{"queen on bar two, her dot is half gone but it's green", "queen.seen=yes queen.bar=2 queen.marked=yes queen.worn=yes queen.colour=green"},
@@ -159,7 +131,17 @@ func TestAsides(t *testing.T) {
 		{"I reckon they swarmed", "earlier.swarmed=yes?"},
 		{"found two cells on bar six, one of them sealed", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
 		{"one ought to feed in autumn", ""},
-	} {
-		readsAs(t, "aside", c.said, c.want)
+		{"Brood on bars 2 and 3, all stages.", "bars.2.eggs=yes bars.2.open_brood=yes bars.2.capped_brood=yes bars.3.eggs=yes bars.3.open_brood=yes bars.3.capped_brood=yes"},
+		{"There is a queen cup on bar 4, but nothing in it.", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=1"},
+		{"A quarter of bar 7 is drawn, bar 8 is drawn to about half.", "bars.7.comb.drawn=0.25 bars.8.comb.drawn=0.5"},
+		{"The Sorrel hive stands at 28 kilos.", "hive=sorrel weight_kg=28"},
+	},
+}
+
+func TestManners(t *testing.T) {
+	for name, sayings := range manners {
+		for _, s := range sayings {
+			readsAs(t, name, s.said, s.want)
+		}
 	}
 }

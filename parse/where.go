@@ -49,13 +49,21 @@ func (s *scan) bar(i int) {
 	r.sameSentence = true
 	s.headed, s.sideFirst = head, ""
 	r.headedBars = head
-	if !(s.before.hasCover && s.before.at == i-1 && strings.HasSuffix(s.at(i-1).text, " of")) && !(s.before.at == i-2 && s.before.hasCover && s.at(i-1).is(kOf)) { // "a third of bar five is honey"
+	if s.before.hasCover && s.shareOfBar(i) {
+		s.before.at = i // "a third of bar five is honey"
+	} else {
 		s.before = modifiers{}
 	}
 	s.no = -1
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
 	}
+}
+
+// shareOfBar reports whether the share before the bars at item i is one of them.
+func (s *scan) shareOfBar(i int) bool {
+	of := s.at(i - 1)
+	return of != nil && (s.before.at == i-1 && strings.HasSuffix(of.text, " of") || s.before.at == i-2 && of.is(kOf))
 }
 
 // alsoOn: "eggs on bar five and on bar six" places the same on both.
