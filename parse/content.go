@@ -256,7 +256,7 @@ func (s *scan) noneAtAll(i int) {
 // restage: "honey, capped", "brood on bars three to five, all sealed".
 func (s *scan) restage(i int) bool {
 	last := s.lastFound(i)
-	if last == nil || last.class != ofComb || !s.onlyBetween(last.at, i, kBars, kAdv, kBe, kOn, kFull, kYes, kSide) {
+	if last == nil || last.class != ofComb || !s.onlyBetween(last.at, i, kBars, kAdv, kBe, kOn, kFull, kYes, kSide, kThere, kEach) {
 		return false
 	}
 	to := map[string]string{"honey capped": "capped_honey", "honey charged": "nectar", "brood capped": "capped_brood", "brood charged": "open_brood"}[last.what+" "+s.r.value(s.at(i), kStage)]

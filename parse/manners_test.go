@@ -131,6 +131,8 @@ var manners = map[string][]saying{
 		{"I reckon they swarmed", "earlier.swarmed=yes?"},
 		{"found two cells on bar six, one of them sealed", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
 		{"one ought to feed in autumn", ""},
+		{"bar three's got brood in it all sealed", "bars.3.capped_brood=yes"},
+		{"bar one nothing but wood, bar two nothing but honey", "bars.1.comb.size=bare bars.2.honey=yes bars.2.honey.cover=1"},
 		{"Brood on bars 2 and 3, all stages.", "bars.2.eggs=yes bars.2.open_brood=yes bars.2.capped_brood=yes bars.3.eggs=yes bars.3.open_brood=yes bars.3.capped_brood=yes"},
 		{"There is a queen cup on bar 4, but nothing in it.", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=1"},
 		{"A quarter of bar 7 is drawn, bar 8 is drawn to about half.", "bars.7.comb.drawn=0.25 bars.8.comb.drawn=0.5"},
