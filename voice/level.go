@@ -58,10 +58,10 @@ func speechLevel(samples []float32) float64 {
 	return rootMean(powers[len(powers)/2:])
 }
 
-// overNoise is how many decibels the speech stands above the quietest tenth of
-// the part, 0 to 100.
-func (p *soundPart) overNoise() float64 {
-	powers := framePowers(p.samples)
+// overNoise is how many decibels the louder half of the frames stands above the
+// quietest tenth, 0 to 100.
+func overNoise(samples []float32) float64 {
+	powers := framePowers(samples)
 	quiet, loud := rootMean(powers[:(len(powers)+9)/10]), rootMean(powers[len(powers)/2:])
 	return max(0, min(100, 20*math.Log10(max(loud, 1e-9)/max(quiet, 1e-9))))
 }

@@ -77,7 +77,7 @@ func (s *partStore) write(name string, wav []byte) (string, error) {
 
 // in is the part for a recogniser, its sound being in a file.
 func (p *soundPart) in(file string) Part {
-	return Part{File: file, Seconds: p.to() - p.from, OverNoise: p.overNoise()}
+	return Part{File: file, Seconds: p.to() - p.from}
 }
 
 func (s *partStore) load(name string) ([]Word, bool) {

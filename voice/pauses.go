@@ -62,6 +62,9 @@ func (s *splitter) end() error {
 func (s *splitter) cut(n int) error {
 	part := soundPart{from: s.from, samples: slices.Clone(s.buf[:n])}
 	part.speech = speechIn(part.samples, part.from)
+	if len(part.speech) > 0 && overNoise(part.samples) < noisyBelow {
+		part.samples = denoise(part.samples)
+	}
 	s.buf = append(s.buf[:0], s.buf[n:]...)
 	s.from += float64(n) / SampleRate
 	return s.emit(part)

@@ -17,9 +17,8 @@ type Word struct {
 // Part is a stretch of a recording for a recogniser: a WAV file of 16-bit
 // samples at [SampleRate] in one channel.
 type Part struct {
-	File      string
-	Seconds   float64 // length
-	OverNoise float64 // decibels by which speech stands above what else is heard
+	File    string
+	Seconds float64 // length
 }
 
 // Recogniser turns sound into words. It is used by several goroutines at once.

@@ -51,18 +51,8 @@ func NewSphinx(model Model) (*Sphinx, error) {
 
 // Key names program, model and settings.
 func (s *Sphinx) Key() string {
-	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " noise removed under ", noisyBelow, " densities ", densities, " voice ", s.voice, s.who)
+	return fmt.Sprint(filepath.Base(s.Program), " ", s.Model.Key, " densities ", densities, " voice ", s.voice, s.who)
 }
-
-// noisyBelow is the level of speech over noise, in decibels, under which noise
-// is removed before recognition. In trials on synthetic voices removal took a
-// seventh of the errors off speech 10 dB above wind and hum (390 to 336 of 714
-// words, with this constant at -1 and at 1000 in
-// go run ./testdata/bench/voice -every 4 -noise 10 -models ours), made no
-// difference at 20 dB, and in clear speech none over all: voices built from
-// recordings lost by it what formant voices won. The place between 10 and 20 is
-// a guess.
-const noisyBelow = 18.0
 
 // densities is how many Gaussians of a codebook are added up in a frame when what
 // was said is heard for good; the recogniser's own setting, 4, does for learning a
@@ -73,14 +63,10 @@ const noisyBelow = 18.0
 // silence and fillers, and wider beams changed less than that, or cost more.
 const densities = "8"
 
-// settings are ours for a part. Silence stays in, since the times of words are
-// counted without it otherwise.
-func (s *Sphinx) settings(part Part) []string {
-	remove := "no"
-	if part.OverNoise < noisyBelow {
-		remove = "yes"
-	}
-	args := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.dictionary(), "-remove_noise", remove}
+// settings are ours. Silence stays in, since the times of words are counted
+// without it otherwise; noise was removed before.
+func (s *Sphinx) settings() []string {
+	args := []string{"-hmm", s.Model.Acoustic, "-lm", s.Model.Language, "-dict", s.dictionary(), "-remove_noise", "no"}
 	if s.who.Warp > 0 && s.who.Warp != 1 {
 		args = append(args, "-warp_type", "inverse_linear", "-warp_params", fmt.Sprintf("%.2f", s.who.Warp))
 	}
@@ -100,7 +86,7 @@ func (s *Sphinx) dictionary() string {
 
 // Recognise runs PocketSphinx on one part.
 func (s *Sphinx) Recognise(ctx context.Context, part Part) ([]Word, error) {
-	args := append(s.settings(part), "-topn", densities)
+	args := append(s.settings(), "-topn", densities)
 	switch s.form() {
 	case "pocketsphinx":
 		return s.single(ctx, part, s.limit(part), args)

@@ -32,7 +32,7 @@ func (s *Sphinx) learn(ctx context.Context, part Part) (*speech, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	words, err := s.batch(ctx, part, s.limit(part), append(s.settings(part), "-fwdflat", "no", "-mfclogdir", dir))
+	words, err := s.batch(ctx, part, s.limit(part), append(s.settings(), "-fwdflat", "no", "-mfclogdir", dir))
 	if err != nil {
 		return nil, err
 	}
@@ -82,7 +82,7 @@ func (s *Sphinx) likelihood(ctx context.Context, part Part) (float64, error) {
 	if s.form() != "pocketsphinx_batch" {
 		return 0, errNoFeatures
 	}
-	text, err := s.written(ctx, part, s.limit(part), append(s.settings(part), hasty...), "-hyp")
+	text, err := s.written(ctx, part, s.limit(part), append(s.settings(), hasty...), "-hyp")
 	if err != nil {
 		return 0, err
 	}

@@ -21,7 +21,8 @@ type bench struct {
 	dir, keep string
 	notes     []note
 	speakers  []speaker
-	voices    int // a note
+	voices    int     // a note
+	pause     float64 // seconds of silence after each line
 	spoken    []spoken
 	parser    *parse.Parser
 	known     map[string][]string // by voice: what was learned of it
@@ -50,13 +51,22 @@ func (b *bench) speak(ctx context.Context) error {
 	return nil
 }
 
-// said is a text as a voice speaks it.
+// said is a text as a voice speaks it, line by line with a pause after each.
 func (b *bench) said(ctx context.Context, s speaker, text string) ([]float64, error) {
 	path := filepath.Join(b.dir, "said.wav")
-	if err := speakTo(ctx, s, text, path); err != nil {
-		return nil, err
+	var out []float64
+	for line := range strings.Lines(strings.TrimSpace(text)) {
+		if err := speakTo(ctx, s, line, path); err != nil {
+			return nil, err
+		}
+		samples, err := samplesOf(ctx, path)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, samples...)
+		out = append(out, make([]float64, int(b.pause*rate))...)
 	}
-	return samplesOf(ctx, path)
+	return out, nil
 }
 
 // learn has each voice that is measured speak some other notes first, as a

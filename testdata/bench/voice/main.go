@@ -47,6 +47,7 @@ func run(ctx context.Context) error {
 	only := flag.String("voice", "", "only the voices whose name contains this")
 	say := flag.String("say", "", "only speak the first note of this file, into -out")
 	out := flag.String("out", "walk.wav", "with -say: the WAV file to write")
+	pause := flag.Float64("pause", 1.2, "seconds of silence after each line of a note")
 	human := flag.String("human", "", "instead of notes, the folder of a person's recordings of numbers, days and months")
 	long := flag.Float64("long", 0, "only measure what a recording of so many hours needs, without the recogniser")
 	harvest := flag.Bool("harvest", false, "only print what is misheard of the model's own templates, for the rules of mishearings")
@@ -66,6 +67,7 @@ func run(ctx context.Context) error {
 	if len(speakers) == 0 {
 		return fmt.Errorf("no voice is called %s", *only)
 	}
+	b := &bench{dir: dir, keep: *keep, speakers: speakers, voices: *voices, pause: *pause}
 	if *say != "" {
 		notes, err := readNotes(*say)
 		if err != nil {
@@ -74,13 +76,16 @@ func run(ctx context.Context) error {
 		if len(notes) == 0 {
 			return fmt.Errorf("%s holds no note", *say)
 		}
-		return speakTo(ctx, speakers[0], notes[0].text, *out)
+		samples, err := b.said(ctx, speakers[0], notes[0].text)
+		if err != nil {
+			return err
+		}
+		return writeWAV(*out, samples)
 	}
 	notes, err := readNotes(*notesFile)
 	if err != nil {
 		return err
 	}
-	b := &bench{dir: dir, keep: *keep, speakers: speakers, voices: *voices}
 	for i, n := range notes {
 		if i%*every == 0 {
 			b.notes = append(b.notes, n)

@@ -41,10 +41,9 @@ func pick(only string) []speaker {
 	return out
 }
 
-// speakTo has a voice speak a text into a WAV file; the end of a line is the end
-// of a sentence.
+// speakTo has a voice speak a sentence into a WAV file.
 func speakTo(ctx context.Context, s speaker, text, out string) error {
-	text = strings.ReplaceAll(strings.TrimSpace(text), "\n", ". ") + "."
+	text = strings.TrimSpace(text) + "."
 	fill := strings.NewReplacer("{out}", out, "{text}", text)
 	args := make([]string, len(s.args))
 	for i, a := range s.args {
