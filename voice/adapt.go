@@ -6,12 +6,9 @@ import (
 	"strings"
 )
 
-// This file fits the acoustic model to a speaker and a microphone: maximum
-// likelihood linear regression of the means (C. J. Leggetter and P. C.
-// Woodland, "Maximum likelihood linear regression for speaker adaptation of
-// continuous density hidden Markov models", Computer Speech and Language 9,
-// 1995), one transform for each stream and kind of phone; then each mean that was
-// heard often moves on towards what was heard (J.-L. Gauvain and C.-H. Lee,
+// This file gathers what is heard of a speaker and a microphone, and moves the
+// means of the acoustic model towards it: by linear regression (regress.go), and
+// then each mean that was heard often on its own (J.-L. Gauvain and C.-H. Lee,
 // "Maximum a posteriori estimation for multivariate Gaussian mixture observations
 // of Markov chains", IEEE Trans. Speech and Audio Processing 2(2), 1994).
 
@@ -194,20 +191,12 @@ func (s *speech) addFrame(a *acoustics, book int, f *feature) {
 // adapted gives the means as they are for a speaker.
 func (a *acoustics) adapted(s *speech) *gaussians {
 	out := &gaussians{books: a.means.books, streams: a.means.streams, densities: a.means.densities, data: slices.Clone(a.means.data)}
+	all := a.phoneClasses()
 	for stream := range a.means.streams {
 		for j := range dims {
 			unchanged := transformRow{}
 			unchanged[j] = 1
-			whole := a.regress(s, stream, j, a.everyBook(), unchanged)
-			for _, class := range a.classes() {
-				row := a.regress(s, stream, j, class, whole)
-				for _, book := range class {
-					for d := range a.means.densities {
-						i := a.means.index(book, stream, d)
-						out.vector(i)[j] = float32(row.of(a.means.vector(i)))
-					}
-				}
-			}
+			a.transform(out, s, stream, j, all, unchanged)
 		}
 	}
 	for i, n := range s.Frames {
@@ -223,122 +212,3 @@ func (a *acoustics) adapted(s *speech) *gaussians {
 // are not the bench's notes (573 words): 192 errors without, 155 with 20, 166
 // with 8, 171 with 3.
 const ownWeight = 20
-
-// prior is how many frames the transform that is known before counts for, so
-// that little speech changes little.
-const prior = 200.0
-
-// transformRow makes one component of a new mean: the weights of the old mean's
-// components, and a constant.
-type transformRow [dims + 1]float64
-
-func (r *transformRow) of(mean []float32) float64 {
-	x := r[dims]
-	for k, m := range mean {
-		x += r[k] * float64(m)
-	}
-	return x
-}
-
-// regress fits one row of a stream's transform to some codebooks.
-func (a *acoustics) regress(s *speech, stream, j int, books []int, before transformRow) transformRow {
-	var g [dims + 1][dims + 2]float64
-	total := 0.0
-	old := transformRow{dims: 1}
-	for _, book := range books {
-		for d := range a.means.densities {
-			i := a.means.index(book, stream, d)
-			n := float64(s.Frames[i])
-			if n == 0 {
-				continue
-			}
-			total += n
-			for k, m := range a.means.vector(i) {
-				old[k] = float64(m)
-			}
-			precision := float64(a.inverse.vector(i)[j])
-			for k := range old {
-				for l := range old {
-					g[k][l] += n * precision * old[k] * old[l]
-				}
-				g[k][dims+1] += precision * float64(s.Sums[i*dims+j]) * old[k]
-			}
-		}
-	}
-	if total == 0 {
-		return before
-	}
-	scale := prior / total
-	for k := range g {
-		g[k][dims+1] += scale * g[k][k] * before[k]
-		g[k][k] *= 1 + scale
-	}
-	if row, ok := solve(g); ok {
-		return row
-	}
-	return before
-}
-
-// everyBook gives all codebooks.
-func (a *acoustics) everyBook() (books []int) {
-	for book := range a.means.books {
-		books = append(books, book)
-	}
-	return books
-}
-
-// sonorants are the phones that the whole vocal tract sounds in, which a voice
-// changes otherwise than it does hisses and stops.
-var sonorants = strings.Fields("AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW L M N NG R W Y")
-
-// classes parts the codebooks into sonorants and the rest, each of which gets a
-// transform of its own, near that of all.
-func (a *acoustics) classes() [2][]int {
-	var out [2][]int
-	sonorant := map[int]bool{}
-	for _, phone := range sonorants {
-		if book, ok := a.phones[phone]; ok {
-			sonorant[book] = true
-		}
-	}
-	for book := range a.means.books {
-		if sonorant[book] {
-			out[0] = append(out[0], book)
-		} else {
-			out[1] = append(out[1], book)
-		}
-	}
-	return out
-}
-
-// solve solves linear equations by elimination; the last column is the right
-// side.
-func solve(g [dims + 1][dims + 2]float64) (x transformRow, ok bool) {
-	const n = dims + 1
-	for c := range n {
-		p := c
-		for r := c + 1; r < n; r++ {
-			if math.Abs(g[r][c]) > math.Abs(g[p][c]) {
-				p = r
-			}
-		}
-		if math.Abs(g[p][c]) < 1e-12 {
-			return x, false
-		}
-		g[c], g[p] = g[p], g[c]
-		for r := c + 1; r < n; r++ {
-			f := g[r][c] / g[c][c]
-			for k := c; k <= n; k++ {
-				g[r][k] -= f * g[c][k]
-			}
-		}
-	}
-	for c := n - 1; c >= 0; c-- {
-		x[c] = g[c][n]
-		for k := c + 1; k < n; k++ {
-			x[c] -= g[c][k] * x[k]
-		}
-		x[c] /= g[c][c]
-	}
-	return x, true
-}
