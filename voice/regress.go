@@ -14,15 +14,16 @@ import (
 // Lee, "Structural maximum a posteriori linear regression for fast HMM
 // adaptation", Computer Speech and Language 16(1), 2002).
 //
-// In trials on six dictated notes by four formant voices (737 words; see
-// fit.go for the rounds) one transform for sonorants and one for the rest left
-// 171 words wrong, one for each group 158, one for each phone 143:
+// In trials on six dictated notes by four formant voices (737 words) one transform
+// for sonorants and one for the rest left 171 words wrong, one for each group of
+// phones 158, one for each phone 143, and with the prior at 100 instead of 200
+// frames 133. Fitting the variances as well made it worse (186).
 //
 //	go run ./testdata/bench/voice -notes testdata/notes/seen/strangers-spoken-2.gold -every 8 -voices 1 -voice espeak- -noise clean -models ours
 
 // prior is how many frames the transform that is known before counts for, so
 // that little speech changes little.
-const prior = 200.0
+const prior = 100.0
 
 // transformRow makes one component of a new mean: the weights of the old mean's
 // components, and a constant.
