@@ -18,9 +18,9 @@ import (
 // microphone. What was learned of a voice can be kept, so that the keeper's
 // next recording is heard by a recogniser that knows it from the start.
 //
-// In trials on six dictated notes by four formant voices that learn no other way
-// (regress.go has the command), 143 of 737 words were wrong after three rounds of
-// learning and 124 after five, at a fifth more time.
+// In trials on six dictated notes by four formant voices (regress.go has the
+// command), 143 of 737 words were wrong after three rounds of learning and 124
+// after five, at a fifth more time.
 
 // fitter is a recogniser that can be fitted to a voice.
 type fitter interface {
