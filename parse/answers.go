@@ -62,7 +62,7 @@ func (r *reader) answer(items []item, k int) (yes, no bool) {
 		return false, false
 	case label.colon, label.asked, letter && it.pause == none:
 	case dashed(r.text, label, it), strings.Contains(r.text[label.end:it.start], "("):
-	case it.pause == none && !it.is(kNum) && label.pause >= comma && (k+1 == len(items) || !items[k+1].any(kBars, kNum)): // "eggs no, larvae yes"
+	case it.pause == none && !it.is(kNum) && label.pause >= comma && (k+1 == len(items) || !items[k+1].any(kBars, kNum) || items[k+1].pause >= stop): // "eggs no, larvae yes"
 	default:
 		return false, false
 	}

@@ -52,7 +52,7 @@ func (s *scan) content(i int) {
 	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}
-	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && !s.c.has(kBars) {
+	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && !s.c.has(kBars) && !countsBars(s.c.items, 1) {
 		r.topic, it.used = "brood", true // a heading, not a finding
 		return
 	}

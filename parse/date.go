@@ -470,6 +470,9 @@ func (d *dates) plainShort(toks []token, j int) bool {
 	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id >= firstWordID && d.numbers.of(toks[j-1]).kind == notNumber && toks[j-1].end-toks[j-1].start > 1 {
 		return true
 	}
+	if j > 0 && ends && toks[j].pause == comma && toks[j].has(capital) && d.of(toks[j]).value != sunday {
+		return true // "To do: add two bars, Sat."
+	}
 	if j > 0 && ends && toks[j].pause == none && toks[j-1].id == d.againID {
 		return true // "will look again sat"
 	}

@@ -192,7 +192,7 @@ func (f *fitting) cutCells() bool {
 }
 
 func (f *fitting) straighten() bool {
-	return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) || f.combUndergoes()
+	return len(f.bars) > 0 || f.has(kBars) || f.has(kBar) || hasKind(f.pre, kBars) || f.combUndergoes()
 }
 
 func (f *fitting) trimComb() bool {

@@ -12,7 +12,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			last = r.value(&c.items[k], kFixture)
 		}
 	}
-	if len(args) > 0 && r.isWord(&args[0], "it") && (last == "entrance" || last == "floor" && d.do != "reduce") {
+	if len(args) > 0 && r.isWord(&args[0], "it", "same", "the same") && (last == "entrance" || last == "floor" && d.do != "reduce") {
 		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}
@@ -115,5 +115,6 @@ func (r *reader) downTo(args []item) bool {
 
 func (f *fitting) cleanFloor() bool {
 	passive := f.i > 1 && f.pre[f.i-1].is(kBe) && hasFixture(f.reader, f.pre, "floor")
-	return hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || passive || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
+	it := f.lastFixture == "floor" && len(f.args) > 0 && f.isWord(&f.args[0], "it") // "floor had 30 dead bees, cleaned it"
+	return it || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || passive || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }

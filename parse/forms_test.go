@@ -42,6 +42,25 @@ func TestForms(t *testing.T) {
 		{"a size behind a short name", "b8 20 x 15 cm", "bars.8.comb.width_mm=200 bars.8.comb.depth_mm=150"},
 		{"inches behind the word comb", "bar 6 comb 5 inches deep", "bars.6.comb.depth_mm=127"},
 		{"a dash behind a hive's number", "Hive 5 - 27.5 kg on the scale", "hive=5 weight_kg=27.5"},
+		{"a letter behind what it stands beside", "b2 old comb, 2/3 H. b3 drawn, N. b4 full of cap H. b5 P+N", "bars.2.comb.old=yes bars.2.honey=yes bars.2.honey.cover=0.667 bars.3.comb.drawn=1 bars.3.nectar=yes bars.4.capped_honey=yes bars.4.capped_honey.cover=1 bars.5.pollen=yes bars.5.nectar=yes"},
+		{"a letter behind a label", "Eggs N, larvae Y. Breezy, N.", "contents.eggs=no contents.open_brood=yes weather.wind=breezy"},
+		{"a count behind a dash", "b9 - 2 cups, larvae", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=2 bars.9.open_brood=yes"},
+		{"a share behind a dash", "b12 - 1/2 drawn / honey", "bars.12.comb.drawn=0.5 bars.12.honey=yes"},
+		{"a count behind a slash", "bees - edgy / 2 stings", "temper.score=2 temper.stings=2"},
+		{"a day of a month that is no share", "Fed 5/13. Going to split 28/5.", "earlier.fed=yes earlier.fed.on=2026-05-13 plans.split=yes plans.split.due=2026-05-28"},
+		{"bars and nothing else", "larvae bars 6 and 7 only. Eggs bar 6 too.", "bars.6.open_brood=yes bars.7.open_brood=yes bars.6.eggs=yes"},
+		{"how much behind the bar", "Nectar: bar 11, lots", "bars.11.nectar=yes bars.11.nectar.amount=much"},
+		{"a bare word for a side", "bar 4 - eggs front / pollen back", "bars.4.eggs=yes bars.4.eggs.side=front bars.4.pollen=yes bars.4.pollen.side=back"},
+		{"put back", "bar 4: honey. Put it straight back.", "bars.4.honey=yes"},
+		{"it for a floor with something on it", "Floor: 40 dead bees, cleaned it", "signs.dead_bees=yes signs.dead_bees.count=40 actions.clean_floor=yes"},
+		{"same for it", "Entrance wide open, reduced same", "entrance=open actions.reduce_entrance=yes"},
+		{"a label for what comes in", "Coming in: nectar (lime), pollen (grey)", "incoming.nectar=yes incoming.nectar.plant=lime incoming.pollen=yes incoming.pollen.colour=grey"},
+		{"bars counted behind a label", "Brood: 6 bars", "contents.brood=yes contents.brood.bars=6"},
+		{"an answer that ends a sentence", "Ants yes, mice no. 3 stings.", "signs.ants=yes signs.mice=no temper.stings=3"},
+		{"a measure taken back", "Fed 2 l syrup, no, 3 l", "actions.feed=yes? actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup"},
+		{"a hive of a person", "Hive 8 strong. Hive 9 of Mr. Alder has chalkbrood.", "hive=8 strength.word=strong"},
+		{"an event that only dates", "hive 5 / since the split\nbees calm", "hive=5 temper.score=4"},
+		{"a short day behind a comma", "To do: clean floor, Sat.", "plans.clean_floor=yes plans.clean_floor.due=2026-05-16"},
 		{"a letter for days", "drop board 21 mites / 3 d", "mites.method=drop mites.count=21 mites.days=3"},
 		{"a plus that joins", "4 + 9 eggs", "bars.4.eggs=yes bars.9.eggs=yes"},
 		{"a pattern of one of several", "capped brood on bars 3 to 5 (patchy on 5)", "bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy"},
@@ -63,6 +82,26 @@ func TestForms(t *testing.T) {
 		{"shorthand for stages", "E b3, L b4, no E b5", "bars.3.eggs=yes bars.4.open_brood=yes bars.5.eggs=no"},
 	} {
 		readsAs(t, c.name, c.said, c.want)
+	}
+}
+
+// TestAbbreviations reads words that are cut short, with a full stop that ends no
+// sentence, and leaves alone what ends one.
+func TestAbbreviations(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"Hv. 9. Q. seen b. 3. B. 5: cap. br., solid. B. 6, 7: hon. & nec., both s.", "hive=9 queen.seen=yes queen.bar=3 bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid bars.6.honey=yes bars.6.honey.side=both bars.6.nectar=yes bars.6.nectar.side=both bars.7.honey=yes bars.7.honey.side=both bars.7.nectar=yes bars.7.nectar.side=both"},
+		{"Hv. D. Str. weak, 4 seams of bees. Ent. reduced.", "hive=d strength.word=weak strength.bars_of_bees=4 entrance=reduced"},
+		{"Hive B. 3 bars of brood.", "hive=b contents.brood=yes contents.brood.bars=3"},
+		{"B. 11: op. br., larv. at edge. B. 12: dr. br. at bot.", "bars.11.open_brood=yes bars.11.open_brood.place=edge bars.12.drone_brood=yes bars.12.drone_brood.place=bottom"},
+		{"B. 2: eggs in mid. B. 3: poll. at edge.", "bars.2.eggs=yes bars.2.eggs.place=middle bars.3.pollen=yes bars.3.pollen.place=edge"},
+		{"Foll. bd. behind b. 12. Scr. floor open.", "follower.bar=12 floor=open"},
+		{"Wx. cldy., 14 C. Q. seen, wh. dot, clipd.", "weather.sky=cloudy weather.temp_c=14 queen.seen=yes queen.marked=yes queen.colour=white queen.clipped=yes"},
+		{"No s. h. beetle, no def. wings, 1 sting.", "signs.small_hive_beetle=no signs.deformed_wings=no temper.stings=1"},
+		{"Tr. w. oxalic acid. Fed 4 lb. fondant.", "actions.treat=yes actions.treat.what=oxalic acid actions.feed=yes actions.feed.amount=4 actions.feed.unit=lb actions.feed.what=fondant"},
+		{"2 q. cells w. jelly, b. 7.", "bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=2"},
+		{"Bar 4 in b. Three stings.", "temper.stings=3"},
+	} {
+		readsAs(t, "abbreviation", c.said, c.want)
 	}
 }
 

@@ -51,8 +51,8 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.is(kContent) && howMuchBehind(items, i) && !r.barBefore(items, i) {
 		return false // "capped brood bars 7 and 8 both sides"
 	}
-	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && labelledCells(items[:i]) {
-		return false // "Queen cells: 2, sealed, bar 8"
+	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && (labelledCells(items[:i]) || prev.pause == none && i > 1 && items[i-2].is(kCell)) {
+		return false // "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8"
 	}
 	if prev.any4(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
 		return false // "queen still there, bar five, white mark"
@@ -169,6 +169,9 @@ func (r *reader) postposed(items []item, i int) bool {
 
 // closed reports whether a reference to bars ends its phrase.
 func (r *reader) closed(items []item, i int) bool {
+	if i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i+1], "only", "too", "as well", "again") {
+		i++ // "capped brood bars 4 and 5 only"
+	}
 	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any3(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
 }
 

@@ -195,6 +195,11 @@ func (s *scan) amount(i int) {
 		last.items = append(last.items, it)
 		return
 	}
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && last.class == ofComb && last.amount == "" && it.pause == comma && (next == nil || next.pause >= comma) && s.onlyBetween(last.at, i, kOn, kBars) {
+		last.amount = value // "pollen on bar 8, a little"
+		last.items = append(last.items, it)
+		return
+	}
 	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
 		last.amount = value
 		last.items = append(last.items, it)

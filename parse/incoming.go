@@ -44,7 +44,7 @@ func (r *reader) incoming(c *clause) {
 		}
 		if n+1 < len(cargo) {
 			to = cargo[n+1]
-			for to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
+			for c.items[to].pause == none && to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
 				to--
 				if c.items[to].is(kAnd) && c.items[to].pause == comma {
 					break // "pollen coming in, yellow, and water too"

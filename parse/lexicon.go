@@ -10,20 +10,22 @@ import (
 // lexicon is everything that the rule files say, ready for use. It does not
 // change after it is made.
 type lexicon struct {
-	lists       lists
-	slips       *slips
-	words       *vocabulary
-	rules       []rule
-	kindOf      []kind // of each rule
-	graph       *graph
-	numbers     *numbers
-	dates       *dates
-	measures    *measures
-	mishearings []suspects // by first word
-	byWords     wordSet    // by, since: a day may follow
-	longestKey  int        // of those that begin a table's heading row, in bytes
+	lists         lists
+	slips         *slips
+	words         *vocabulary
+	rules         []rule
+	kindOf        []kind // of each rule
+	graph         *graph
+	numbers       *numbers
+	dates         *dates
+	measures      *measures
+	mishearings   []suspects // by first word
+	byWords       wordSet    // by, since: a day may follow
+	hiveWords     wordSet    // hive, h: the name of one follows
+	numberedWords wordSet    // that "no. 4" follows
+	longestKey    int        // of those that begin a table's heading row, in bytes
 
-	hiveID, colonyID, hivesID, coloniesID, hID, theID, forID wordID
+	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
 }
 
 // suspects are the mishearings that begin with one word.
@@ -56,12 +58,14 @@ type heard struct {
 	before, after *context
 	not, unless   *context
 	number        bool // a number was said
+	dotted        bool // a full stop must follow
 }
 
 // context is a set of words of which one must stand next to a mishearing.
 type context struct {
 	words      []wordID // few, so that going through them is quickest
 	number     bool
+	share      bool // a fraction in digits
 	bar        bool // a bar's number right behind its letter: b6
 	start, end bool
 	comma      bool // a comma stands on that side
@@ -121,13 +125,22 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
-	l.hivesID, l.coloniesID = l.words.add("hives"), l.words.add("colonies")
+	l.hiveWords = l.words.addAll("hive", "h", "hv")
+	l.numberedWords = l.words.addAll("hive", "hives", "h", "hv", "beehive", "colony", "colonies", "nuc", "stock", "box", "bar", "bars", "comb", "combs", "frame", "frames", "queen", "apiary", "site", "stand")
+	l.hvID, l.hivesID, l.coloniesID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies")
 	l.byWords = l.words.addAll("by", "since", "until", "till")
-	if err := l.addMishearings(f.Mishearing); err != nil {
-		return nil, err
-	}
 	var err error
 	if l.lists, err = newLists(f.List); err != nil {
+		return nil, err
+	}
+	mishearings := f.Mishearing
+	for _, a := range f.Abbreviation {
+		mishearings = append(mishearings, a.mishearings()...)
+		for short := range a.Words {
+			l.lists[short] |= 1 << shortForms
+		}
+	}
+	if err := l.addMishearings(mishearings); err != nil {
 		return nil, err
 	}
 	for word, in := range l.lists {
@@ -218,7 +231,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
-			c := &heard{rule: m, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not), unless: l.context(m.Unless)}
+			c := &heard{rule: m, dotted: m.Dotted, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not), unless: l.context(m.Unless)}
 			for w := range strings.FieldsSeq(h) {
 				c.words = l.graph.asRead(c.words, w)
 			}
@@ -250,6 +263,8 @@ func (l *lexicon) context(words []string) *context {
 		switch w {
 		case "<n>":
 			c.number = true
+		case "<share>":
+			c.share = true
 		case "<bar>":
 			c.bar = true
 		case "<comma>":
@@ -277,7 +292,7 @@ func (c *context) fits(l *lexicon, t *token, edge, pausedOff bool) bool {
 	if slices.Contains(c.words, t.id) {
 		return true
 	}
-	if c.bar && t.id == idNumber && t.has(glued) {
+	if c.bar && t.id == idNumber && t.has(glued) || c.share && (t.id == idFraction || t.id == idVulgar) {
 		return true
 	}
 	if !c.number {
@@ -360,6 +375,9 @@ candidates:
 			if toks[i+k].id != h.words[k] || toks[i+k].pause != none {
 				continue candidates
 			}
+		}
+		if h.dotted && !toks[i+n-1].has(respelt) {
+			continue
 		}
 		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
 			continue

@@ -44,6 +44,7 @@ const (
 	scales
 	faring
 	labels
+	measured
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -90,6 +91,7 @@ var listNames = [listCount]string{
 	faring:             "faring",
 	scales:             "scales",
 	labels:             "labels",
+	measured:           "measured",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -4,6 +4,8 @@ import (
 	"embed"
 	"errors"
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2"
@@ -43,10 +45,27 @@ type mishearing struct {
 	After  []string `toml:"after"`
 	Not    []string `toml:"not"`    // words that must not follow
 	Unless []string `toml:"unless"` // words that must not stand before
+	Dotted bool     `toml:"dotted"` // a full stop must follow
 	Sure   bool     `toml:"sure"`   // no reading of the words as written fits a hive: not flagged
 	Why    string   `toml:"why"`
 	Yes    []string `toml:"yes"`
 	No     []string `toml:"no"`
+}
+
+// abbreviation lists words that keepers cut short, and what they stand for. A full
+// stop behind one ends no sentence unless a capital follows.
+type abbreviation struct {
+	Why    string            `toml:"why"`
+	Dotted bool              `toml:"dotted"` // only with its full stop
+	Words  map[string]string `toml:"words"`
+}
+
+// mishearings are its words as such of which nobody needs to be asked.
+func (a abbreviation) mishearings() (out []mishearing) {
+	for _, short := range slices.Sorted(maps.Keys(a.Words)) {
+		out = append(out, mishearing{Heard: []string{short}, Said: a.Words[short], Dotted: a.Dotted, Sure: true, Why: a.Why})
+	}
+	return out
 }
 
 // contraction is a short form and the two words it stands for; cut is the
@@ -67,12 +86,13 @@ type part struct {
 // ruleFile is the shape of a rule file; a key that is not listed here is an
 // error.
 type ruleFile struct {
-	Rule        []rule        `toml:"rule"`
-	Mishearing  []mishearing  `toml:"mishearing"`
-	Contraction []contraction `toml:"contraction"`
-	Number      []part        `toml:"number"`
-	Date        []part        `toml:"date"`
-	List        []wordList    `toml:"list"`
+	Rule         []rule         `toml:"rule"`
+	Mishearing   []mishearing   `toml:"mishearing"`
+	Abbreviation []abbreviation `toml:"abbreviation"`
+	Contraction  []contraction  `toml:"contraction"`
+	Number       []part         `toml:"number"`
+	Date         []part         `toml:"date"`
+	List         []wordList     `toml:"list"`
 }
 
 // loadRules reads the embedded rule files strictly.
@@ -93,6 +113,7 @@ func loadRules() (ruleFile, error) {
 		}
 		all.Rule = append(all.Rule, f.Rule...)
 		all.Mishearing = append(all.Mishearing, f.Mishearing...)
+		all.Abbreviation = append(all.Abbreviation, f.Abbreviation...)
 		all.Contraction = append(all.Contraction, f.Contraction...)
 		all.Number = append(all.Number, f.Number...)
 		all.Date = append(all.Date, f.Date...)
@@ -118,7 +139,7 @@ func decodeRules(name, data string) (ruleFile, error) {
 		}
 		return f, fmt.Errorf("rules/%s: %w", name, err)
 	}
-	if len(f.Rule)+len(f.Mishearing)+len(f.Contraction)+len(f.Number)+len(f.Date)+len(f.List) == 0 {
+	if len(f.Rule)+len(f.Mishearing)+len(f.Abbreviation)+len(f.Contraction)+len(f.Number)+len(f.Date)+len(f.List) == 0 {
 		return f, fmt.Errorf("rules/%s: holds no rule", name)
 	}
 	for i := range f.Rule {

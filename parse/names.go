@@ -108,6 +108,10 @@ func (r *reader) namedByWord(toks []token) bool {
 			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
 				return true
 			}
+		case r.hvID:
+			if r.hiveNameAt(toks, i+1) {
+				return true
+			}
 		case r.hID:
 			if i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued) {
 				return true

@@ -10,7 +10,7 @@ import (
 )
 
 // version of the rules; it rises when a note may be read otherwise than before.
-const version = "4"
+const version = "5"
 
 // Version names the version of the rules, which is kept with each reading.
 func Version() string { return version }
@@ -85,7 +85,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l, byHive: map[string]*builder{}, saidOf: map[int][]*finding{}}
 	r.paths = newPaths()
-	r.split.words, r.split.slips, r.split.hiveID, r.split.hID = l.words, l.slips, l.hiveID, l.hID
+	r.split.words, r.split.slips, r.split.hives, r.split.numbered = l.words, l.slips, l.hiveWords, l.numberedWords
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}
 	return r
 }

@@ -54,7 +54,11 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
 	}
 	if items[i].is(kHive) {
-		return r.hiveRef(items, i, before)
+		ref, back, next = r.hiveRef(items, i, before)
+		if next+1 < len(items) && items[next].is(kOf) && items[next+1].capital && items[next+1].lists.has(titles) {
+			ref.kinds, ref.name = setOf(kTheirs), "" // "hive 7 of Mr. Alder"
+		}
+		return ref, back, next
 	}
 	return nil, 0, i
 }
@@ -152,7 +156,7 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
 		return nil, i // "bar fifteen comb eight by seven inches"
 	}
-	if short && items[j].start != it.end {
+	if short && items[j].start != it.end && r.text[it.end] != '.' { // "b4", "b. 4"
 		return nil, i
 	}
 	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {

@@ -35,7 +35,7 @@ func (r *reader) sentence(items []item) {
 }
 
 // offFixtures are the kinds of words that lead the talk away from a fixture.
-var offFixtures = setOf(kContent, kCell, kQueen, kSign)
+var offFixtures = setOf(kContent, kCell, kQueen)
 
 // followFixture keeps the fixture that was spoken of last.
 func (r *reader) followFixture(c *clause) {

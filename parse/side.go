@@ -8,7 +8,7 @@ func (s *scan) side(i int) {
 	if value == "counted" { // "eggs 1 side"
 		value = map[float64]string{1: "one", 2: "both"}[it.n.lo]
 	}
-	if value == "" {
+	if value == "" || s.r.isWord(it, "back") && !s.endsSide(i) {
 		return
 	}
 	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any3(kBe, kHave, kFull) {
@@ -38,6 +38,13 @@ func (s *scan) side(i int) {
 		last.side = ""
 	}
 	s.sideBehind(last, value, it)
+}
+
+// endsSide reports whether a word that is no side elsewhere is one: it stands right
+// behind a content and ends what is said, as in "eggs front, larvae back".
+func (s *scan) endsSide(i int) bool {
+	last, next := s.lastFound(i), s.at(i+1)
+	return last != nil && last.class == ofComb && last.at == i-1 && len(s.r.bars) > 0 && (next == nil || next.pause >= comma)
 }
 
 // sideBehind gives a side to what was named before it.

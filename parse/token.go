@@ -56,19 +56,19 @@ func (t token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
 type splitter struct {
-	slips  *slips
-	words  *vocabulary
-	hiveID wordID
-	hID    wordID
-	text   string
-	at     int // next byte
-	base   int // offset of text in the note
-	out    []token
-	head   int // index in out of the line's first token
-	lower  []byte
-	before pause
-	flags  mark
-	spaced bool
+	slips    *slips
+	words    *vocabulary
+	hives    wordSet // words that the name of a hive follows
+	numbered wordSet // and those that a number follows
+	text     string
+	at       int // next byte
+	base     int // offset of text in the note
+	out      []token
+	head     int // index in out of the line's first token
+	lower    []byte
+	before   pause
+	flags    mark
+	spaced   bool
 }
 
 // tokens appends the tokens of a line to out; base is the offset of the line in
@@ -370,7 +370,7 @@ func (s *splitter) symbol(r rune, size int) {
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '/':
-		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !isDigit(s.peek(1)) {
+		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)
 			break
 		}
@@ -407,13 +407,19 @@ func (s *splitter) partsWords(at int) bool {
 	return (word > 2 || none) && before == 2 && isASCIILetter(s.text[at-2])
 }
 
+// daysAhead reports whether a figure and a letter for days follow: "21 mites / 3 d".
+func (s *splitter) daysAhead() bool {
+	rest := strings.TrimLeft(s.text[s.at:], " 0123456789")
+	return rest != "" && rest[0]|0x20 == 'd' && (len(rest) == 1 || !isASCIILetter(rest[1]))
+}
+
 // dash is a range or hyphen when it stands close on both sides, else a pause;
 // at the head of a line it is a list mark.
 func (s *splitter) dash(from int) {
 	tight := !s.spaced && s.at < len(s.text) && s.text[s.at] != ' ' && s.text[s.at] != '\n'
 	afterDigit := s.afterDigits()
 	next := s.peek(0)
-	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && !s.decimalAt(1)
+	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.risesTo(1)
 	switch {
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
 		s.emit(idDash, 0, from, s.at, cased)
@@ -428,18 +434,23 @@ func (s *splitter) dash(from int) {
 	}
 }
 
-// afterHive reports whether the number before is that of one hive: "Hive 5 - 31 kg".
+// afterHive reports whether the token before is the name of a hive: "Hive 5 - 31 kg".
 func (s *splitter) afterHive() bool {
 	n := len(s.out) - 2
-	return n >= s.head && (s.out[n].id == s.hiveID || s.out[n].id == s.hID)
+	return n >= s.head && s.hives.has(s.out[n].id)
 }
 
-// decimalAt reports whether a number with a point stands n bytes ahead.
-func (s *splitter) decimalAt(n int) bool {
+// risesTo reports whether a whole number n bytes ahead is above the one before: "b3 -
+// 5", but "b6 - 1 cup", "b8 - 3/4 drawn", "b9 - 2.5 kg".
+func (s *splitter) risesTo(n int) bool {
+	from := s.at + n
 	for isDigit(s.peek(n)) {
 		n++
 	}
-	return s.peek(n) == '.' && isDigit(s.peek(n+1))
+	last := s.out[len(s.out)-1]
+	before, after := s.text[int(last.start)-s.base:int(last.end)-s.base], s.text[from:s.at+n]
+	part := (s.peek(n) == '.' || s.peek(n) == '/') && isDigit(s.peek(n+1))
+	return !part && (len(after) > len(before) || len(after) == len(before) && after > before)
 }
 
 // afterDigits reports whether the token before was written in digits.
@@ -465,14 +476,46 @@ func (s *splitter) abbreviated() bool {
 	if s.at < len(s.text) && isASCIILetter(s.text[s.at]) && len(word) == 1 {
 		return true // e.g., a.m.
 	}
-	if strings.EqualFold(word, "no") { // "hive no. 4", but "No. Four stings."
-		return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1)) || s.peek(0) == ':'
+	var prev token // of the same line
+	if n-1 > s.head {
+		prev = s.out[n-2]
 	}
-	short := last.lists.has(abbreviations) || last.lists.has(shortForms) && !s.capitalNext()
+	next := s.peek(0)
+	switch {
+	case strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
+		return s.digitNext() && (prev.end == 0 || last.pause > none || s.numbered.has(prev.id)) || next == ':'
+	case strings.EqualFold(word, "b"): // "b. 4", but "Hive B. 3 bars"
+		return s.digitNext() && !s.afterHive()
+	}
+	initials := len(word) == 1 && prev.has(respelt) && prev.end-prev.start == 1 // "s. h. beetle"
+	short := initials || last.lists&(1<<abbreviations|1<<shortForms) != 0
 	if short && last.id >= firstWordID {
 		s.out[n-1].flags |= respelt // "cap." is written so, not misheard
 	}
-	return short
+	switch {
+	case next == ',' || next == ';' || next == ':':
+		return short || isASCIILetter(word[0]) // no sentence ends so
+	case last.lists.has(abbreviations):
+		return true
+	case short:
+		return !s.capitalNext() && !(s.digitNext() && prev.has(digits)) // "6 hon. 12 C"
+	}
+	return prev.has(digits) && unitNames[word] != "" && s.words.find(s.nextWord()).lists.has(measured)
+}
+
+// digitNext reports whether a digit follows, next to it or behind a space.
+func (s *splitter) digitNext() bool {
+	return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
+}
+
+// nextWord is the word that follows, if it is written in small letters.
+func (s *splitter) nextWord() string {
+	rest := strings.TrimLeft(s.text[s.at:], " ")
+	end := 0
+	for end < len(rest) && rest[end] >= 'a' && rest[end] <= 'z' {
+		end++
+	}
+	return rest[:end]
 }
 
 // capitalNext reports whether the next word begins with a capital, or the line ends.
