@@ -29,12 +29,15 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		if !items[i].capital || !r.initials.has(r.text[items[i].start]) {
+		if !items[i].capital && !r.smallNames || !r.initials.has(r.text[items[i].start]) {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
 			r.strings.scratch = lowerCase(r.strings.scratch, r.text[items[i].start:items[i+n-1].end])
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
+				continue
+			}
+			if !items[i].capital && !r.smallName(items, i, i+n) {
 				continue
 			}
 			name := string(r.strings.scratch)
@@ -44,6 +47,15 @@ func (r *reader) nameHives(items []item) []item {
 		}
 	}
 	return items
+}
+
+// smallName reports whether a hive's name in lower case stands where no plant does:
+// alone at the head of a line, or as where something went or came from.
+func (r *reader) smallName(items []item, i, end int) bool {
+	if i == 0 {
+		return end == len(items) || items[end-1].colon
+	}
+	return items[i].pause == none && (items[i-1].any(kTo, kFrom) || r.isWord(&items[i-1], "with", "into")) && (end == len(items) || items[end].pause > none || !items[end].is(kContent))
 }
 
 // hiveRef reads a hive's name at item i; back is how many items of out it

@@ -120,7 +120,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.numbers.inID = l.words.add("in")
 	l.numbers.dimension = l.words.addAll("wide", "deep", "long", "by", "across", "x", "high", "tall", "down", "of")
 	l.graph.loose = l.words.addAll("actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right",
-		"completely", "now", "only", "pretty", "rather", "definitely", "all", "well")
+		"completely", "now", "only", "pretty", "rather", "definitely", "all")
 	l.numbers.combWords = l.words.addAll("bar", "frame", "comb")
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }

@@ -14,10 +14,15 @@ const enough = 3
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
-	if !slices.ContainsFunc(toks, func(t token) bool { return t.has(capital) }) {
+	lines := r.lineNames(toks)
+	if lines == nil && !slices.ContainsFunc(toks, func(t token) bool { return t.has(capital) }) {
 		return nil
 	}
 	byWord := r.namedByWord(toks)
+	if byWord {
+		lines = nil
+	}
+	r.smallNames = len(lines) > 0
 	found := properNames{}
 	for i := 0; i < len(toks); i++ {
 		if !toks[i].has(capital) {
@@ -34,7 +39,30 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		found[name] = n
 		i = end - 1
 	}
-	return found.hives(byWord)
+	names := found.hives(byWord)
+	for _, name := range lines {
+		names[name] = true
+	}
+	return names
+}
+
+// lineNames are the names in lower case that stand alone on lines which end in a
+// colon, "nettle:", with what is found in a hive below: the first line, or several,
+// since "gear:" may be one.
+func (r *reader) lineNames(toks []token) (names []string) {
+	for _, row := range r.rows {
+		first, last := toks[row.from], toks[row.to-1]
+		if row.to-row.from > 2 || !last.has(coloned) || first.has(capital) || !r.mayName(toks, row.from) || !r.mayName(toks, row.to-1) || row.to == len(toks) || !r.saysOfHive(toks, row.to) {
+			continue
+		}
+		if name := r.strings.lower(r.text[first.start:last.end]); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if len(names) == 1 && !strings.HasPrefix(names[0], strings.ToLower(r.text[toks[0].start:toks[0].end])) {
+		return nil
+	}
+	return names
 }
 
 // properNames are the names that may be a hive's.
@@ -125,6 +153,9 @@ func (r *reader) namedByWord(toks []token) bool {
 func (r *reader) hiveNameAt(toks []token, i int) bool {
 	if i >= len(toks) || toks[i].pause > comma {
 		return false
+	}
+	if toks[i].pause == comma && i+1 < len(toks) && toks[i+1].pause == none {
+		return false // "a small colony, 5 seams"
 	}
 	t := toks[i]
 	if (r.says(t, "no") || r.says(t, "nr") || r.says(t, "number")) && i+1 < len(toks) && toks[i+1].has(digits) {

@@ -23,6 +23,7 @@ type reader struct {
 	severalSpoken bool            // the note speaks of hives, not of one
 	names         map[string]bool // proper names that the note uses for hives
 	initials      letters         // that they begin with
+	smallNames    bool            // some are written in lower case
 
 	bars       []int // the bars in hand
 	step       int   // direction of travel, +1 or -1

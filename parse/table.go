@@ -13,6 +13,16 @@ type table struct {
 type heading struct {
 	words   []token
 	telling bool
+	side    bool // of the comb, on which the cell's words are
+}
+
+// sideHeads are the headings that tell a side of the comb, as it is said in a
+// sentence.
+var sideHeads = map[string]string{
+	"front": "on the front", "front side": "on the front", "front face": "on the front", "entrance side": "on the front",
+	"back": "on the back", "back side": "on the back", "back face": "on the back", "rear": "on the back",
+	"one side": "on one side", "side 1": "on one side", "side a": "on one side", "left": "on the left side", "left side": "on the left side",
+	"other side": "on the other side", "side 2": "on the other side", "side b": "on the other side", "right": "on the other side", "right side": "on the other side",
 }
 
 // separators stand between the cells of a row: of a drawn table, of one pasted
@@ -47,12 +57,21 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 		}
 		r.table.sep = sep.text
 		for _, cell := range cells {
-			words := r.split.tokens(nil, strings.ToLower(cell), base, none)
-			r.table.heads = append(r.table.heads, heading{words, !r.lists.in(vagueHeads, strings.ToLower(strings.TrimSpace(cell)))})
+			r.table.heads = append(r.table.heads, r.columnHead(cell, base))
 		}
 		return nil, true
 	}
 	return nil, false
+}
+
+// columnHead reads the heading of a column.
+func (r *reader) columnHead(cell string, base int) heading {
+	head := strings.ToLower(strings.TrimSpace(cell))
+	text, side := sideHeads[head]
+	if !side {
+		text = head
+	}
+	return heading{r.split.tokens(nil, text, base, none), !r.lists.in(vagueHeads, head), side}
 }
 
 // isLabel reports whether a cell begins a line of a form in two columns, as
@@ -107,7 +126,7 @@ func (r *reader) cells(cells []string, text string, base int, first pause) []tok
 				row = append(row, w)
 				p = none
 			}
-			if k > 0 {
+			if k > 0 && !r.table.heads[k].side {
 				row[len(row)-1].flags |= coloned
 				p = colon
 			}
