@@ -28,7 +28,7 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	switch {
 	case it.pause >= colon:
-		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.is(kBring))
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.any(kBring, kPast))
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
 	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):

@@ -270,8 +270,11 @@ func (s *scan) restage(i int) bool {
 
 // sealedOn: "eggs in two, larvae in three, sealed in four" tells of brood.
 func (s *scan) sealedOn(i int) bool {
-	on, bars := s.at(i+1), s.at(i+2)
-	if bars == nil || !on.is(kOn) || !bars.is(kBars) || on.pause > none || s.r.cellTalk {
+	bars := s.at(i + 1)
+	if bars != nil && bars.is(kOn) && bars.pause == none {
+		bars = s.at(i + 2)
+	}
+	if bars == nil || !bars.is(kBars) || bars.pause > none || s.r.cellTalk {
 		return false
 	}
 	if prev := s.at(i - 1); prev != nil && !prev.any(kBars, kAnd) && s.at(i).pause == none {

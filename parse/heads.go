@@ -36,8 +36,8 @@ func (r *reader) heads(items []item, i int) bool {
 	if prev.is(kBe) && i > 1 && items[i-2].any(kContent, kQueen) && r.closed(items, i) {
 		return false // "the brood nest is bars four to six"
 	}
-	if items[i].pause == none && prev.any(kContent, kCell) && r.closed(items, i) && r.segmentFinding(items, i) {
-		return false // "eggs on bar four, sealed brood bars five and six"
+	if items[i].pause == none && prev.any3(kContent, kCell, kStage) && r.closed(items, i) && r.segmentFinding(items, i) {
+		return false // "eggs on bar four, sealed brood bars five and six", "eggs bar 4, sealed bars 5-6"
 	}
 	if items[i].pause == none && prev.is(kContent) && i+1 < len(items) && items[i+1].any3(kPattern, kSide, kPlace) && len(items[i].bars) > 2 && r.postposed(items, i) {
 		return false // "pollen on five then it's capped brood six to nine good and solid"
@@ -136,7 +136,7 @@ func (r *reader) segmentFinding(items []item, i int) bool {
 	for k > 0 && items[k].pause < comma {
 		k--
 	}
-	return k > 0 && items[k].pause == comma && items[k].any6(kContent, kCell, kPattern, kAmount, kNum, kStage)
+	return k > 0 && (items[k].pause == comma || items[k].pause == colon) && items[k].any6(kContent, kCell, kPattern, kAmount, kNum, kStage)
 }
 
 // endsOnPlace reports whether a phrase ends on a word of place.

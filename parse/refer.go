@@ -194,6 +194,11 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	return ref
 }
 
+// countedOn reports whether the number at item k counts what is on the bars behind it.
+func (r *reader) countedOn(items []item, k int) bool {
+	return k+2 < len(items) && items[k].is(kNum) && items[k+1].is(kOn) && items[k+2].is(kBar) && items[k+1].pause == none && items[k+2].pause == none
+}
+
 // numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
 // and eleven, two to six except four.
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
@@ -247,8 +252,8 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		default:
 			return bars, j
 		}
-		if k+1 < len(items) && byWord(&items[k+1]) {
-			return bars, j // "b7 22 x 18 cm"
+		if k+1 < len(items) && (byWord(&items[k+1]) || r.countedOn(items, k)) {
+			return bars, j // "b7 22 x 18 cm", "one on b3 and two on b4"
 		}
 		if k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar {
 			return bars, j
