@@ -108,6 +108,10 @@ func TestAbbreviations(t *testing.T) {
 		{"No s. h. beetle, no def. wings, 1 sting.", "signs.small_hive_beetle=no signs.deformed_wings=no temper.stings=1"},
 		{"Tr. w. oxalic acid. Fed 4 lb. fondant.", "actions.treat=yes actions.treat.what=oxalic acid actions.feed=yes actions.feed.amount=4 actions.feed.unit=lb actions.feed.what=fondant"},
 		{"2 q. cells w. jelly, b. 7.", "bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=2"},
+		{"B 4: honey. B 5 eggs, b 6 larvae.", "bars.4.honey=yes bars.5.eggs=yes bars.6.open_brood=yes"},
+		{"Hive B 3 stings", "hive=b temper.stings=3"},
+		{"Qn. seen b. 8, yel. dot. Rem. b. 12.", "queen.seen=yes queen.bar=8 queen.marked=yes queen.colour=yellow actions.remove_bar=yes actions.remove_bar.bar=12"},
+		{"E on 3, 4. H on b1. P on b2", "bars.3.eggs=yes bars.4.eggs=yes bars.1.honey=yes bars.2.pollen=yes"},
 		{"Bar 4 in b. Three stings.", "temper.stings=3"},
 	} {
 		readsAs(t, "abbreviation", c.said, c.want)

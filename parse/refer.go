@@ -156,7 +156,7 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
 		return nil, i // "bar fifteen comb eight by seven inches"
 	}
-	if short && items[j].start != it.end && r.text[it.end] != '.' { // "b4", "b. 4"
+	if short && items[j].start != it.end && r.text[it.end] != '.' && !spacedLetter(items, i) { // "b4", "b. 4", "B 4: honey"
 		return nil, i
 	}
 	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
@@ -172,6 +172,16 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	ref.plural = it.plural
 	ref.ranged = items[j].n.hi > items[j].n.lo && next == j+1 || next == j+4 && r.dashOrTo(&items[j+1])
 	return ref, next
+}
+
+// spacedLetter reports whether a letter for bars that begins a phrase has its number
+// behind a space: "B 4: honey", but "B 4 stings" is a hive's.
+func spacedLetter(items []item, i int) bool {
+	number := &items[i+1]
+	if items[i].pause < comma || number.pause > none || i+2 == len(items) {
+		return false
+	}
+	return number.colon || !items[i+2].anyOf(counted)
 }
 
 // merged is the item of the words of items i to next.
