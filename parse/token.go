@@ -419,7 +419,7 @@ func (s *splitter) dash(from int) {
 	tight := !s.spaced && s.at < len(s.text) && s.text[s.at] != ' ' && s.text[s.at] != '\n'
 	afterDigit := s.afterDigits()
 	next := s.peek(0)
-	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.risesTo(1)
+	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.rangesTo(1)
 	switch {
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
 		s.emit(idDash, 0, from, s.at, cased)
@@ -440,17 +440,26 @@ func (s *splitter) afterHive() bool {
 	return n >= s.head && s.hives.has(s.out[n].id)
 }
 
-// risesTo reports whether a whole number n bytes ahead is above the one before: "b3 -
-// 5", but "b6 - 1 cup", "b8 - 3/4 drawn", "b9 - 2.5 kg".
-func (s *splitter) risesTo(n int) bool {
+// rangesTo reports whether the number before and a whole one n bytes ahead are the
+// ends of a range: "b3 - 5", "bars 10 - 6", but not in "b6 - 1 cup", "b8 - 3/4
+// drawn", "b9 - 2.5 kg".
+func (s *splitter) rangesTo(n int) bool {
 	from := s.at + n
 	for isDigit(s.peek(n)) {
 		n++
 	}
-	last := s.out[len(s.out)-1]
-	before, after := s.text[int(last.start)-s.base:int(last.end)-s.base], s.text[from:s.at+n]
-	part := (s.peek(n) == '.' || s.peek(n) == '/') && isDigit(s.peek(n+1))
-	return !part && (len(after) > len(before) || len(after) == len(before) && after > before)
+	if (s.peek(n) == '.' || s.peek(n) == '/') && isDigit(s.peek(n+1)) {
+		return false
+	}
+	last := len(s.out) - 1
+	before, after := s.wordAt(last), s.text[from:s.at+n]
+	rises := len(after) > len(before) || len(after) == len(before) && after > before
+	return rises || last > s.head && strings.HasSuffix(s.wordAt(last-1), "s")
+}
+
+// wordAt is how token i of the line is written.
+func (s *splitter) wordAt(i int) string {
+	return s.text[int(s.out[i].start)-s.base : int(s.out[i].end)-s.base]
 }
 
 // afterDigits reports whether the token before was written in digits.
@@ -471,8 +480,7 @@ func (s *splitter) abbreviated() bool {
 	if n == s.head || s.before != none || s.spaced {
 		return false
 	}
-	last := s.out[n-1]
-	word := s.text[int(last.start)-s.base : int(last.end)-s.base]
+	last, word := s.out[n-1], s.wordAt(n-1)
 	if s.at < len(s.text) && isASCIILetter(s.text[s.at]) && len(word) == 1 {
 		return true // e.g., a.m.
 	}
