@@ -1,0 +1,202 @@
+package parse
+
+import "strings"
+
+// This file reads what stands between the words: which marks part phrases, which
+// belong to a word, and which join two numbers.
+
+// symbol turns punctuation into the pause before the next token, and the few
+// symbols that stand for words into tokens.
+func (s *splitter) symbol(r rune, size int) {
+	from := s.at
+	s.at += size
+	switch r {
+	case ',', '(', '[':
+		s.breakAt(comma)
+	case ')', ']', '"', '“', '”', '*', '|':
+		s.breakAt(comma)
+	case ';':
+		s.breakAt(colon)
+	case ':':
+		s.markLast(coloned)
+		s.breakAt(colon)
+	case '.':
+		if !s.abbreviated() {
+			s.breakAt(stop)
+		}
+	case '!', '…':
+		s.breakAt(stop)
+	case '?':
+		s.markLast(asked)
+		s.breakAt(stop)
+	case '\n':
+		if s.before == line {
+			s.before = blank
+		}
+		s.breakAt(line)
+	case '-', '–', '—', '‑':
+		s.dash(from)
+	case '½', '¼', '¾', '⅓', '⅔', '⅛':
+		s.emit(idVulgar, 0, from, s.at, digits|cased)
+	case '/':
+		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
+			s.breakAt(comma)
+			break
+		}
+		fallthrough
+	case '%', '°', '#', '+', '&', '=', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+		e := s.words.find(string(r))
+		s.emit(e.id, e.lists, from, s.at, cased)
+		return
+	case '\'', '’':
+		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
+			s.at++
+			s.emit(s.words.ownID, 0, from, s.at, cased)
+			return
+		}
+	case '•', '·':
+		s.breakAt(stop)
+		s.flags |= bullet
+	}
+	s.spaced = true
+}
+
+// partsWords reports whether the slash at an offset parts two things said:
+// "seen/not clipped", "b4/yellow dot"; "w/out", "E/L" and "b/s" are short for one.
+func (s *splitter) partsWords(at int) bool {
+	word := 0
+	for isASCIILetter(s.peek(word)) {
+		word++
+	}
+	before := 0
+	for before < at && before < 2 && (isASCIILetter(s.text[at-before-1]) || isDigit(s.text[at-before-1])) {
+		before++
+	}
+	none := word == 2 && strings.EqualFold(s.text[s.at:s.at+2], "no") && s.peek(2) == ' '
+	return (word > 2 || none) && before == 2 && isASCIILetter(s.text[at-2])
+}
+
+// daysAhead reports whether a figure and a letter for days follow: "21 mites / 3 d".
+func (s *splitter) daysAhead() bool {
+	rest := strings.TrimLeft(s.text[s.at:], " 0123456789")
+	return rest != "" && rest[0]|0x20 == 'd' && (len(rest) == 1 || !isASCIILetter(rest[1]))
+}
+
+// dash is a range or hyphen when it stands close on both sides, else a pause;
+// at the head of a line it is a list mark.
+func (s *splitter) dash(from int) {
+	tight := !s.spaced && s.at < len(s.text) && s.text[s.at] != ' ' && s.text[s.at] != '\n'
+	afterDigit := s.afterDigits()
+	next := s.peek(0)
+	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.rangesTo(1)
+	switch {
+	case tight && (afterDigit || isDigit(next)) || spacedRange:
+		s.emit(idDash, 0, from, s.at, cased)
+	case tight && s.text[from] == '-':
+		s.spaced = true // hyphenated words are two words
+	case s.before >= line || len(s.out) == s.head:
+		s.flags |= bullet
+	case isDigit(next) && !s.spaced:
+		s.emit(idDash, 0, from, s.at, cased)
+	default:
+		s.breakAt(comma)
+	}
+}
+
+// afterHive reports whether the token before is the name of a hive: "Hive 5 - 31 kg".
+func (s *splitter) afterHive() bool {
+	n := len(s.out) - 2
+	return n >= s.head && s.hives.has(s.out[n].id)
+}
+
+// rangesTo reports whether the number before and a whole one n bytes ahead are the
+// ends of a range: "b3 - 5", "bars 10 - 6", but not in "b6 - 1 cup", "b8 - 3/4
+// drawn", "b9 - 2.5 kg".
+func (s *splitter) rangesTo(n int) bool {
+	from := s.at + n
+	for isDigit(s.peek(n)) {
+		n++
+	}
+	if (s.peek(n) == '.' || s.peek(n) == '/') && isDigit(s.peek(n+1)) {
+		return false
+	}
+	last := len(s.out) - 1
+	before, after := s.wordAt(last), s.text[from:s.at+n]
+	rises := len(after) > len(before) || len(after) == len(before) && after > before
+	return rises || last > s.head && strings.HasSuffix(s.wordAt(last-1), "s")
+}
+
+// wordAt is how token i of the line is written.
+func (s *splitter) wordAt(i int) string {
+	return s.text[int(s.out[i].start)-s.base : int(s.out[i].end)-s.base]
+}
+
+// afterDigits reports whether the token before was written in digits.
+func (s *splitter) afterDigits() bool { return len(s.out) > s.head && s.out[len(s.out)-1].has(digits) }
+
+func (s *splitter) breakAt(p pause) { s.before = max(s.before, p) }
+
+func (s *splitter) markLast(f mark) {
+	if n := len(s.out); n > s.head && s.before == none {
+		s.out[n-1].flags |= f
+	}
+}
+
+// abbreviated reports whether the full stop just read belongs to the word
+// before it.
+func (s *splitter) abbreviated() bool {
+	n := len(s.out)
+	if n == s.head || s.before != none || s.spaced {
+		return false
+	}
+	last, word := s.out[n-1], s.wordAt(n-1)
+	if s.at < len(s.text) && isASCIILetter(s.text[s.at]) && len(word) == 1 {
+		return true // e.g., a.m.
+	}
+	var prev token // of the same line
+	if n-1 > s.head {
+		prev = s.out[n-2]
+	}
+	next := s.peek(0)
+	switch {
+	case strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
+		return s.digitNext() && (prev.end == 0 || last.pause > none || s.numbered.has(prev.id)) || next == ':'
+	case strings.EqualFold(word, "b"): // "b. 4", but "Hive B. 3 bars"
+		return s.digitNext() && !s.afterHive()
+	}
+	initials := len(word) == 1 && prev.has(respelt) && prev.end-prev.start == 1 // "s. h. beetle"
+	short := initials || last.lists&(1<<abbreviations|1<<shortForms) != 0
+	if short && last.id >= firstWordID {
+		s.out[n-1].flags |= respelt // "cap." is written so, not misheard
+	}
+	switch {
+	case next == ',' || next == ';' || next == ':':
+		return short || isASCIILetter(word[0]) // no sentence ends so
+	case last.lists.has(abbreviations):
+		return true
+	case short:
+		return !s.capitalNext() && !(s.digitNext() && prev.has(digits)) // "6 hon. 12 C"
+	}
+	return prev.has(digits) && unitNames[word] != "" && s.words.find(s.nextWord()).lists.has(measured)
+}
+
+// digitNext reports whether a digit follows, next to it or behind a space.
+func (s *splitter) digitNext() bool {
+	return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
+}
+
+// nextWord is the word that follows, if it is written in small letters.
+func (s *splitter) nextWord() string {
+	rest := strings.TrimLeft(s.text[s.at:], " ")
+	end := 0
+	for end < len(rest) && rest[end] >= 'a' && rest[end] <= 'z' {
+		end++
+	}
+	return rest[:end]
+}
+
+// capitalNext reports whether the next word begins with a capital, or the line ends.
+func (s *splitter) capitalNext() bool {
+	rest := strings.TrimLeft(s.text[s.at:], " ")
+	return rest == "" || rest[0] >= 'A' && rest[0] <= 'Z'
+}
