@@ -345,27 +345,11 @@ func (s *scan) signCount(f *finding, i int) {
 	for k := i + 1; k < len(s.c.items) && k <= i+8; k++ {
 		it := s.at(k)
 		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
-			if k == i+2 && s.r.isWord(s.at(k-1), "x", "×") {
-				f.count, f.hasCount = it.n, true // "small hive beetle x12"
-				f.items = append(f.items, it)
-				return
-			}
-			if s.at(k-1).colon && k == i+1 {
-				f.count, f.hasCount, f.present = it.n, it.n.lo > 0, it.n.lo > 0 // "beetles: 11", "wasps: nil"
-				f.items = append(f.items, it)
-				return
-			}
-			prev, next := s.at(k-1), s.at(k+1)
-			behind := s.postposedCount(i, k)
-			it.used = it.used || behind
-			counted := behind || strings.HasPrefix(prev.text, "count")
-			if it.pause == comma && k <= i+4 && (next == nil || next.any(kCell, kOf) || k == i+1 && next.pause == comma && !s.r.listing || next.is(kWhole) && next.pause == none || next.pause > none && k == i+1 && dashed(s.r.text, prev, it)) {
-				f.count, f.hasCount = it.n, true // "chalk mummies on the floor, 14", "wasps, nine of them"
-				f.items = append(f.items, it)
-				return
-			}
-			if counted || it.n.approx && (next == nil || next.is(kAnd) || next.pause > none) || next == nil && prev.pause == none && prev.is(kWord) && k == i+1 {
+			if s.countsSign(i, k) {
 				f.count, f.hasCount = it.n, true
+				if s.at(k-1).colon && k == i+1 {
+					f.hasCount, f.present = it.n.lo > 0, it.n.lo > 0 // "beetles: 11", "wasps: nil"
+				}
 				f.items = append(f.items, it)
 			}
 			return
@@ -374,6 +358,41 @@ func (s *scan) signCount(f *finding, i int) {
 			return
 		}
 	}
+}
+
+// countsSign reports whether the number at item k counts the sign at item i before
+// it.
+func (s *scan) countsSign(i, k int) bool {
+	it, prev, next := s.at(k), s.at(k-1), s.at(k+1)
+	if k == i+2 && s.r.isWord(prev, "x", "×") || k == i+1 && prev.colon {
+		return true // "small hive beetle x12", "beetles: 11"
+	}
+	if s.postposedCount(i, k) {
+		it.used = true
+		return true
+	}
+	switch {
+	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k):
+		return true
+	case it.n.approx:
+		return next == nil || next.is(kAnd) || next.pause > none
+	}
+	return next == nil && prev.pause == none && prev.is(kWord) && k == i+1
+}
+
+// countAside reports whether the number at item k stands by itself behind a comma
+// or a dash: "chalk mummies on the floor, 14", "wasps, nine of them".
+func (s *scan) countAside(i, k int) bool {
+	it, next := s.at(k), s.at(k+1)
+	switch {
+	case it.pause != comma || k > i+4:
+		return false
+	case next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none:
+		return true
+	case k != i+1:
+		return false
+	}
+	return next.pause == comma && !s.r.listing || next.pause > none && dashed(s.r.text, s.at(i), it)
 }
 
 // dashed reports whether a dash parts two items, as a label from its answer.

@@ -93,7 +93,7 @@ func (r *reader) judge(list []clause) {
 			c.mood = past
 		case c.mood == past && c.cue == "that day" && i > 0 && list[i-1].when != nil:
 			c.pastOn = list[i-1].when.past
-		case c.mood == asserted && i > 0 && (first.pause == comma && r.isWord(first, "when") || c.has(kSeen) && r.isWord(&c.items[len(c.items)-1], "then")) && (r.lastVisit(&list[i-1]) || r.isWord(first, "when") && daysGoneBy(&list[i-1])):
+		case c.mood == asserted && i > 0 && r.tellsOfThen(c, &list[i-1]):
 			c.mood, c.pastOn = past, list[i-1].when.past
 		}
 		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
@@ -351,8 +351,8 @@ func (r *reader) cues(c *clause) {
 		case it.is(kMaybe) && k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(it, "must be", "must"):
 			c.mood, c.cue = planned, words
 			continue
-		case it.is(kWill) && c.mood == asserted && r.isWord(it, "might", "may") && k+1 < len(c.items) && c.items[k+1].is(kDo) && (r.rule(&c.items[k+1], kDo).Form == "todo" || r.twofold(&c.items[k+1])):
-			c.mood, c.cue, c.doubt = planned, words, words // "might split them next week"
+		case it.is(kWill) && c.mood == asserted && r.mightDo(c, k):
+			c.mood, c.cue, c.doubt = planned, words, words
 		case it.is(kTo) && k == 0 && it.pause >= stop && c.mood == asserted && len(c.items) > 1 && c.items[1].is(kDo) && r.rule(&c.items[1], kDo).Form == "todo":
 			c.mood, c.cue = planned, words // "To inspect again on Tuesday."
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
@@ -369,6 +369,26 @@ func (r *reader) cues(c *clause) {
 			c.doubt = words
 		}
 	}
+}
+
+// tellsOfThen: the clause goes on about the day that the one before told: "last
+// visit, when there were eggs", "a week ago, when she was laying".
+func (r *reader) tellsOfThen(c, before *clause) bool {
+	last := &c.items[len(c.items)-1]
+	when := r.isWord(&c.items[0], "when")
+	if when && c.items[0].pause == comma || c.has(kSeen) && r.isWord(last, "then") {
+		return r.lastVisit(before) || when && daysGoneBy(before)
+	}
+	return false
+}
+
+// mightDo: the word at item k makes a plan of what may be done: "might split them
+// next week".
+func (r *reader) mightDo(c *clause, k int) bool {
+	if k+1 == len(c.items) || !c.items[k+1].is(kDo) || !r.isWord(&c.items[k], "might", "may") {
+		return false
+	}
+	return r.rule(&c.items[k+1], kDo).Form == "todo" || r.twofold(&c.items[k+1])
 }
 
 // thisMonth: "wasps already, in June" said in June is said of now.
