@@ -54,6 +54,7 @@ func TestForms(t *testing.T) {
 		{"a letter behind what it stands beside", "b2 old comb, 2/3 H. b3 drawn, N. b4 full of cap H. b5 P+N", "bars.2.comb.old=yes bars.2.honey=yes bars.2.honey.cover=0.667 bars.3.comb.drawn=1 bars.3.nectar=yes bars.4.capped_honey=yes bars.4.capped_honey.cover=1 bars.5.pollen=yes bars.5.nectar=yes"},
 		{"a letter behind a label", "Eggs N, larvae Y. Breezy, N.", "contents.eggs=no contents.open_brood=yes weather.wind=breezy"},
 		{"a count behind a dash", "b9 - 2 cups, larvae", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=2 bars.9.open_brood=yes"},
+		{"a letter behind bars that are written out", "Bars 2-4: H\nBar 5 E, bar 6 P", "bars.2.honey=yes bars.3.honey=yes bars.4.honey=yes bars.5.eggs=yes bars.6.pollen=yes"},
 		{"bars told downwards with a spaced dash", "Bars 9 - 7: capped honey", "bars.7.capped_honey=yes bars.8.capped_honey=yes bars.9.capped_honey=yes"},
 		{"a share behind a dash", "b12 - 1/2 drawn / honey", "bars.12.comb.drawn=0.5 bars.12.honey=yes"},
 		{"a count behind a slash", "bees - edgy / 2 stings", "temper.score=2 temper.stings=2"},

@@ -23,6 +23,7 @@ type lexicon struct {
 	byWords       wordSet    // by, since: a day may follow
 	hiveWords     wordSet    // hive, h: the name of one follows
 	numberedWords wordSet    // that "no. 4" follows
+	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	longestKey    int        // of those that begin a table's heading row, in bytes
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
@@ -122,6 +123,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.graph.loose = l.words.addAll("actually", "really", "just", "still", "quite", "very", "already", "nicely", "clearly", "right",
 		"completely", "now", "only", "pretty", "rather", "definitely", "all")
 	l.numbers.combWords = l.words.addAll("bar", "frame", "comb")
+	l.barNouns = l.words.addAll("bar", "bars", "comb", "combs", "frame", "frames")
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
 	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
@@ -302,6 +304,16 @@ func (c *context) fits(l *lexicon, t *token, edge, pausedOff bool) bool {
 	return t.id == idNumber || k == unitWord || k == tensWord
 }
 
+// numbersBars reports whether the tokens before token i number bars: "bar 4",
+// "bars 1-3 and 5".
+func (l *lexicon) numbersBars(toks []token, i int) bool {
+	k := i - 1
+	for k > 0 && toks[k].pause <= comma && (toks[k].id == idNumber || toks[k].id == idDash || l.numbers.is(toks, k, andWord)) {
+		k--
+	}
+	return k >= 0 && k < i-1 && l.barNouns.has(toks[k].id)
+}
+
 // mend returns the tokens with what was meant, flagged, in place of misheard
 // words. Most lines have none, and come back as they are; others are written to
 // room.
@@ -379,7 +391,7 @@ candidates:
 		if h.dotted && !toks[i+n-1].has(respelt) {
 			continue
 		}
-		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
+		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !(h.before.bar && l.numbersBars(toks, i)) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
 			continue
 		}
 		var next *token
