@@ -55,6 +55,7 @@ func TestForms(t *testing.T) {
 		{"a letter behind a label", "Eggs N, larvae Y. Breezy, N.", "contents.eggs=no contents.open_brood=yes weather.wind=breezy"},
 		{"a count behind a dash", "b9 - 2 cups, larvae", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=2 bars.9.open_brood=yes"},
 		{"a letter behind bars that are written out", "Bars 2-4: H\nBar 5 E, bar 6 P", "bars.2.honey=yes bars.3.honey=yes bars.4.honey=yes bars.5.eggs=yes bars.6.pollen=yes"},
+		{"cells by kind and bar", "QC 2 open on b5, 1 sealed on b6", "bars.5.queen_cells.charged=yes bars.5.queen_cells.charged.count=2 bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
 		{"bars told downwards with a spaced dash", "Bars 9 - 7: capped honey", "bars.7.capped_honey=yes bars.8.capped_honey=yes bars.9.capped_honey=yes"},
 		{"a share behind a dash", "b12 - 1/2 drawn / honey", "bars.12.comb.drawn=0.5 bars.12.honey=yes"},
 		{"a count behind a slash", "bees - edgy / 2 stings", "temper.score=2 temper.stings=2"},

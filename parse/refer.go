@@ -204,9 +204,21 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	return ref
 }
 
-// countedOn reports whether the number at item k counts what is on the bars behind it.
+// countedOn reports whether the number at item k counts what is on the bars behind
+// it: "one on b3", "1 sealed on b6", "1 capped (b6)".
 func (r *reader) countedOn(items []item, k int) bool {
-	return k+2 < len(items) && items[k].is(kNum) && items[k+1].is(kOn) && items[k+2].is(kBar) && items[k+1].pause == none && items[k+2].pause == none
+	if !items[k].is(kNum) {
+		return false
+	}
+	kind := k+1 < len(items) && items[k+1].any(kStage, kCellKind, kCell) && items[k+1].pause == none
+	if kind {
+		k++
+	}
+	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
+	if on {
+		k++
+	}
+	return (kind || on) && k+1 < len(items) && items[k+1].is(kBar) && (items[k+1].pause == none || kind && !on && r.text[items[k+1].start-1] == '(')
 }
 
 // numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
