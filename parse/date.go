@@ -85,6 +85,7 @@ type dates struct {
 	kinds   []dateWord // by wordID
 	againID wordID
 	slashID wordID
+	orders  wordSet // words that tell what is to be done
 }
 
 func (d *dates) of(t token) dateWord {
@@ -432,64 +433,4 @@ func (d *dates) namedSpan(kind dateKind, unit int, ref colony.Date, i int) (day,
 		return day{week: true, ago: true, past: ref.AddDays(-7), future: ref}, i + 2
 	}
 	return day{week: true, past: ref, future: ref}, i + 2
-}
-
-// weekday reads a bare weekday; "Saturday week" is the one after the coming.
-func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
-	j := i
-	if !d.is(toks, j, weekdayWord) {
-		return day{}, i
-	}
-	w := d.of(toks[j]).value
-	if toks[j].end-toks[j].start == 3 && (w >= 6 || w == 3) && !d.plainShort(toks, j) {
-		return day{}, i
-	}
-	j++
-	if d.follows(toks, j, spanWord) && d.of(toks[j]).value == 7 {
-		at := both(ahead(ref, w).AddDays(7))
-		at.ahead = true
-		return at, j + 1
-	}
-	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
-}
-
-// plainShort tells Sun, Sat and Wed the days from the sun, what sat and who wed:
-// "on", "next" and the like stand before the day, or it heads a line, or it ends
-// a phrase with its capital: "feed 1 L syrup Sun".
-func (d *dates) plainShort(toks []token, j int) bool {
-	if j > 0 && toks[j].pause == none {
-		switch d.of(toks[j-1]).kind {
-		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
-			return true
-		}
-	}
-	ends := j+1 == len(toks) || toks[j+1].pause >= comma
-	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id == idNumber && d.numbers.ofBars(toks, j-1) {
-		return true // "add 1 bar from H12 Wed."
-	}
-	if j > 0 && ends && toks[j].pause == none && toks[j].has(capital) && toks[j-1].id >= firstWordID && d.numbers.of(toks[j-1]).kind == notNumber && toks[j-1].end-toks[j-1].start > 1 {
-		return true
-	}
-	if j > 0 && ends && toks[j].pause == comma && toks[j].has(capital) && d.of(toks[j]).value != sunday {
-		return true // "To do: add two bars, Sat."
-	}
-	if j > 0 && ends && toks[j].pause == none && toks[j-1].id == d.againID {
-		return true // "will look again sat"
-	}
-	if j > 0 && toks[j-1].has(coloned) && toks[j].has(capital) && d.of(toks[j]).value != sunday && joined(toks, j+1) {
-		return true // "To do: Sat feed them", but "Weather: Sun and cloud"
-	}
-	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
-}
-
-func isoDay(d colony.Date) int { return (int(d.Weekday())+6)%7 + 1 }
-
-// behind is the nearest such weekday before ref, never ref itself.
-func behind(ref colony.Date, weekday int) colony.Date {
-	return ref.AddDays(-((isoDay(ref)-weekday+6)%7 + 1))
-}
-
-// ahead is the nearest such weekday after ref, never ref itself.
-func ahead(ref colony.Date, weekday int) colony.Date {
-	return ref.AddDays((weekday-isoDay(ref)+6)%7 + 1)
 }

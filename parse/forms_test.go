@@ -47,6 +47,10 @@ func TestForms(t *testing.T) {
 		{"a word asked for", "Stores? Heavy. Feeder? Empty", "stores.word=heavy feeder=empty"},
 		{"a label's content with shares", "Sealed brood: bar 3 30%, bar 4 80%", "bars.3.capped_brood=yes bars.3.capped_brood.cover=0.3 bars.4.capped_brood=yes bars.4.capped_brood.cover=0.8"},
 		{"a deed of today answered", "Entrance reduced today: yes", "actions.reduce_entrance=yes"},
+		{"short days at the end of an order", "todo feed sat, add a bar wed", "plans.feed=yes plans.feed.due=2026-05-16 plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-20"},
+		{"the sun at the end of an order", "Feed syrup, Sun.", "plans.feed=yes plans.feed.what=syrup plans.feed.due=2026-05-17"},
+		{"the sun at the end of the weather", "19 C, sun. Add a bar.", "weather.temp_c=19 weather.sky=sunny plans.add_bar=yes plans.add_bar.count=1"},
+		{"days as fractions behind deeds", "treated 2/5, fed 10/5", "earlier.treated=yes earlier.treated.on=2026-05-02 earlier.fed=yes earlier.fed.on=2026-05-10"},
 		{"a comma for a point", "fed 2,5 litres of syrup; bars 1,5 and 7 honey", "actions.feed=yes actions.feed.amount=2.5 actions.feed.unit=l actions.feed.what=syrup bars.1.honey=yes bars.5.honey=yes bars.7.honey=yes"},
 		{"a size behind a short name", "b8 20 x 15 cm", "bars.8.comb.width_mm=200 bars.8.comb.depth_mm=150"},
 		{"inches behind the word comb", "bar 6 comb 5 inches deep", "bars.6.comb.depth_mm=127"},
@@ -256,6 +260,10 @@ func TestDayOfTheVisit(t *testing.T) {
 		"Hive 5. Fed them on 2 May.":                      "2026-05-14",
 		"bar nine went in on monday":                      "2026-05-14",
 		"they swarmed on friday i was out in the garden":  "2026-05-14",
+		"Hive 4 - 12/5\nBar 3: eggs":                      "2026-05-12",
+		"H4 (3/5)\nBar 3: eggs":                           "2026-05-03",
+		"3/5, hive 4\nBar 3: eggs":                        "2026-05-03",
+		"H4 3/5 full of honey on bar 2":                   "2026-05-14",
 	} {
 		for _, ins := range sharedParser().Parse(&colony.Note{Text: said, Given: may14}) {
 			if got := colony.DateOf(ins.At).String(); got != want {

@@ -360,35 +360,6 @@ func (l *lexer) queenCups(m measure, j int) bool {
 	return m.unit == "cup" && m.amount.whole() && !l.numbers.is(l.toks, j, ofWord)
 }
 
-// dayAndMonth reads "23/5" behind "on" or "by"; elsewhere it is a fraction.
-func (l *lexer) dayAndMonth(i int) (day, int) {
-	t := l.toks[i]
-	if t.id == idFraction && l.noShare(i) {
-		return slashed(l.text[t.start:t.end], l.ref.today, i)
-	}
-	if t.id != idFraction || i == 0 || t.pause > none || !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) || l.numbers.is(l.toks, i+1, ofWord) {
-		return day{}, i
-	}
-	return slashed(l.text[t.start:t.end], l.ref.today, i)
-}
-
-// noShare reports whether the fraction at token i can only be a day and a month,
-// since nobody halves a comb into more than a dozen parts: "treated 7/20".
-func (l *lexer) noShare(i int) bool {
-	a, b, _ := strings.Cut(l.text[l.toks[i].start:l.toks[i].end], "/")
-	if len(a) > 2 || len(b) > 2 || i > 0 && l.toks[i].pause == none && l.numbers.barWords.has(l.toks[i-1].id) {
-		return false
-	}
-	if i+1 < len(l.toks) && (l.toks[i+1].has(glued) && l.toks[i+1].pause == none || l.numbers.is(l.toks, i+1, ofWord)) {
-		return false
-	}
-	long := a // of the two, the one that is no month
-	if len(b) > len(a) || len(b) == len(a) && b > a {
-		long, b = b, a
-	}
-	return len(long) == 2 && long > "12" && long <= "31" && (len(b) == 1 && b > "0" || len(b) == 2 && b <= "12")
-}
-
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
 // follows that it could count.
 func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {

@@ -21,6 +21,7 @@ type lexicon struct {
 	measures      *measures
 	mishearings   []suspects // by first word
 	byWords       wordSet    // by, since: a day may follow
+	datedDeeds    wordSet    // fed, treated: a day may follow, but no share
 	hiveWords     wordSet    // hive, h: the name of one follows
 	numberedWords wordSet    // that "no. 4" follows
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
@@ -101,7 +102,8 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		"next": nextWord, "last": lastWord, "this": thisWord, "on": onWord, "from": fromWord, "today": todayWord,
 		"yesterday": yesterdayWord, "tomorrow": tomorrowWord, "before": beforeWord, "after": afterWord,
 		"weekend": weekendWord, "end": endWord, "day part": dayPartWord, "the": theWord, "now": nowWord, "time": timeWord}
-	l.dates = &dates{numbers: l.numbers, againID: l.words.add("again"), slashID: l.words.add("/")}
+	l.dates = &dates{numbers: l.numbers, againID: l.words.add("again"), slashID: l.words.add("/"),
+		orders: l.words.addAll("todo", "do", "need", "plan", "plans", "next", "remember", "must", "should", "add", "feed", "check", "recheck", "put", "remove", "move", "treat", "inspect", "harvest", "look", "give", "take", "split", "unite")}
 	if err := eachPart(f.Date, func(kindName, word string, value float64) bool {
 		k, ok := dateKinds[kindName]
 		id := l.words.add(word)
@@ -130,6 +132,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.hiveWords = l.words.addAll("hive", "h", "hv")
 	l.numberedWords = l.words.addAll("hive", "hives", "h", "hv", "beehive", "colony", "colonies", "nuc", "stock", "box", "bar", "bars", "comb", "combs", "frame", "frames", "queen", "apiary", "site", "stand")
 	l.hvID, l.hivesID, l.coloniesID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies")
+	l.datedDeeds = l.words.addAll("fed", "treated", "split", "swarmed", "requeened", "united", "inspected", "visited", "checked", "hived", "harvested")
 	l.byWords = l.words.addAll("by", "since", "until", "till")
 	var err error
 	if l.lists, err = newLists(f.List); err != nil {

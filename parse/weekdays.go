@@ -1,0 +1,87 @@
+package parse
+
+import "barwise/colony"
+
+// weekday reads a bare weekday; "Saturday week" is the one after the coming.
+func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
+	j := i
+	if !d.is(toks, j, weekdayWord) {
+		return day{}, i
+	}
+	w := d.of(toks[j]).value
+	if toks[j].end-toks[j].start == 3 && (w >= 6 || w == 3) && !d.plainShort(toks, j) {
+		return day{}, i
+	}
+	j++
+	if d.follows(toks, j, spanWord) && d.of(toks[j]).value == 7 {
+		at := both(ahead(ref, w).AddDays(7))
+		at.ahead = true
+		return at, j + 1
+	}
+	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
+}
+
+// plainShort tells Sun, Sat and Wed the days from the sun, what sat and who wed:
+// "on", "next" and the like stand before the day, or it heads a line, or it ends
+// a phrase with its capital: "feed 1 L syrup Sun".
+func (d *dates) plainShort(toks []token, j int) bool {
+	if j > 0 && toks[j].pause == none {
+		switch d.of(toks[j-1]).kind {
+		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
+			return true
+		}
+	}
+	if j+1 == len(toks) || toks[j+1].pause >= comma {
+		if d.endsPhrase(toks, j) {
+			return true
+		}
+	} else if j > 0 && toks[j-1].has(coloned) && toks[j].has(capital) && d.of(toks[j]).value != sunday && toks[j+1].pause == none {
+		return true // "To do: Sat feed them", but "Weather: Sun and cloud"
+	}
+	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
+}
+
+// endsPhrase tells such a day at the end of a phrase by what stands before it.
+func (d *dates) endsPhrase(toks []token, j int) bool {
+	if j == 0 {
+		return false
+	}
+	prev, number := toks[j-1], d.numbers.of(toks[j-1]).kind
+	switch {
+	case toks[j].pause == comma:
+		return toks[j].has(capital) && d.of(toks[j]).value != sunday || d.ordered(toks, j) // "To do: add two bars, Sat."
+	case toks[j].pause > comma:
+		return false
+	case prev.id == d.againID:
+		return true // "will look again sat"
+	case toks[j].has(capital) && (prev.id == idNumber && d.numbers.ofBars(toks, j-1) || prev.id >= firstWordID && number == notNumber && prev.end-prev.start > 1):
+		return true // "add 1 bar from H12 Wed."
+	}
+	return d.of(prev).kind == notDate && number == notNumber && d.ordered(toks, j)
+}
+
+// ordered reports whether the phrase that token j ends gives an order: "todo add 2
+// bars sat".
+func (d *dates) ordered(toks []token, j int) bool {
+	for k := j - 1; k >= 0; k-- {
+		if d.orders.has(toks[k].id) {
+			return true
+		}
+		if toks[k+1].pause >= stop {
+			return false
+		}
+	}
+	return false
+}
+
+func isoDay(d colony.Date) int { return (int(d.Weekday())+6)%7 + 1 }
+
+// behind is the nearest such weekday before ref, never ref itself.
+func behind(ref colony.Date, weekday int) colony.Date {
+	return ref.AddDays(-((isoDay(ref)-weekday+6)%7 + 1))
+}
+
+// ahead is the nearest such weekday after ref, never ref itself.
+func ahead(ref colony.Date, weekday int) colony.Date {
+	return ref.AddDays((weekday-isoDay(ref)+6)%7 + 1)
+}
