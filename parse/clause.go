@@ -86,6 +86,12 @@ func (r *reader) judge(list []clause) {
 		if c.kinds.meet(cueing) {
 			r.cues(c)
 		}
+		if first.is(kDo) && c.mood == asserted && r.orders(c, 0) {
+			c.mood, c.cue = planned, r.text[first.start:first.end]
+			if i+1 < len(list) && r.conditional(&list[i+1]) {
+				c.mood = unasked // "come back if there is chalkbrood"
+			}
+		}
 		switch {
 		case all == unasked, asked && tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"

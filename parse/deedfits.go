@@ -397,39 +397,3 @@ func (r *reader) substanceIn(args []item, family string) *rule {
 	}
 	return nil
 }
-
-// imperative: an order to oneself, "check again in three weeks".
-func (r *reader) imperative(c *clause, i int) bool {
-	for k := 0; k < i; k++ {
-		if !c.items[k].any7(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
-			return false
-		}
-	}
-	if r.orders(c, i) {
-		return true
-	}
-	if c.when != nil && !c.when.ago && !c.when.today {
-		return true
-	}
-	for k := i + 1; k < len(c.items); k++ {
-		if r.isWord(&c.items[k], "again") {
-			return true
-		}
-	}
-	return false
-}
-
-// orders reports whether the verb at item i begins a sentence that gives an order,
-// no day said: "Add two bars." Words that are as often nouns give none: "Harvest,
-// bar 12".
-func (r *reader) orders(c *clause, i int) bool {
-	it := &c.items[i]
-	if it.pause < stop || i+1 == len(c.items) || hasKind(c.items[i+1:], kBe) || c.items[len(c.items)-1].colon {
-		return false
-	}
-	rule := r.rule(it, kDo)
-	return rule.Form == "todo" && !r.twofold(it) && !slices.Contains(nounDeeds, rule.Value)
-}
-
-// nounDeeds are deeds whose verb is as often a noun.
-var nounDeeds = []string{"harvest", "treat", "split", "requeen"}

@@ -51,6 +51,8 @@ func TestForms(t *testing.T) {
 		{"the sun at the end of an order", "Feed syrup, Sun.", "plans.feed=yes plans.feed.what=syrup plans.feed.due=2026-05-17"},
 		{"the sun at the end of the weather", "19 C, sun. Add a bar.", "weather.temp_c=19 weather.sky=sunny plans.add_bar=yes plans.add_bar.count=1"},
 		{"days as fractions behind deeds", "treated 2/5, fed 10/5", "earlier.treated=yes earlier.treated.on=2026-05-02 earlier.fed=yes earlier.fed.on=2026-05-10"},
+		{"orders without a day", "Hive 4. Calm. Add two bars. Check for queen cells.\nReduce entrance.", "hive=4 temper.score=4 plans.add_bar=yes plans.add_bar.count=2 plans.inspect=yes plans.reduce_entrance=yes"},
+		{"nouns that are no orders", "Harvest, none. Check eggs: none. Drop 18 in 3 days.", "contents.eggs=no mites.method=drop mites.count=18 mites.days=3"},
 		{"a comma for a point", "fed 2,5 litres of syrup; bars 1,5 and 7 honey", "actions.feed=yes actions.feed.amount=2.5 actions.feed.unit=l actions.feed.what=syrup bars.1.honey=yes bars.5.honey=yes bars.7.honey=yes"},
 		{"a size behind a short name", "b8 20 x 15 cm", "bars.8.comb.width_mm=200 bars.8.comb.depth_mm=150"},
 		{"inches behind the word comb", "bar 6 comb 5 inches deep", "bars.6.comb.depth_mm=127"},
