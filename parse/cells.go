@@ -328,6 +328,9 @@ func (s *scan) sign(i int) {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
 	}
 	s.found = append(s.found, f)
+	if f.present && s.labels(i) {
+		r.labelled = f
+	}
 	s.num = nil
 	s.before = modifiers{}
 }

@@ -80,12 +80,19 @@ func (s *scan) content(i int) {
 			f.bars, f.located = stages.bars, stages.located
 		}
 		s.found = append(s.found, f)
-		if i == 0 && it.colon && it.pause >= stop {
+		if s.labels(i) {
 			r.labelled = f
 		}
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// labels reports whether the item heads a sentence about bars that follow: "Sealed
+// brood: bar 3", "Eggs b5".
+func (s *scan) labels(i int) bool {
+	it, next := s.at(i), s.at(i+1)
+	return i == 0 && it.pause >= stop && (it.colon || next != nil && next.is(kBars) && next.pause == none)
 }
 
 // stagesOf takes back the brood whose stages the item tells, and returns it: "brood on

@@ -57,8 +57,30 @@ func (s *scan) bar(i int) {
 	s.no = -1
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
+		s.goesOn(i)
 	}
 }
+
+// goesOn carries what the sentence began with on to further bars, of which it tells
+// only how much and where: "Eggs b5 (both sides), b6 (one side)".
+func (s *scan) goesOn(i int) {
+	f := s.r.labelled
+	if f == nil || i > 0 || s.at(0).pause != comma && !(s.at(0).pause == none && f.items[0].colon) {
+		return
+	}
+	for k := i + 1; k < len(s.c.items); k++ {
+		if it := s.at(k); !it.anyOf(extents) || it.is(kNum) && !it.n.share {
+			return
+		}
+	}
+	twin := *f
+	twin.bars, twin.located, twin.extent, twin.at, twin.items = s.at(i).bars, true, extent{}, i, append(s.r.these(s.at(i)), f.items...)
+	s.found = append(s.found, &twin)
+	s.bound = len(s.found)
+}
+
+// extents are the kinds of words that tell how much there is and where.
+var extents = setOf(kNum, kSide, kFull, kAmount, kPattern, kPlace, kAdv, kOn, kOf)
 
 // shareOfBar reports whether the share before the bars at item i is one of them.
 func (s *scan) shareOfBar(i int) bool {
@@ -411,12 +433,6 @@ func (s *scan) shareOfBefore() {
 	}
 	for _, b := range r.bars {
 		said := r.saidOf[b]
-		if f := r.labelled; f != nil && len(said) == 0 && r.sameSentence {
-			twin := *f // "Capped brood: bar 4 40%, bar 5 70%"
-			twin.bars, twin.cover, twin.hasCover, twin.items = []int{b}, s.before.cover, true, s.before.items
-			r.record(&twin)
-			continue
-		}
 		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
 			continue
 		}
