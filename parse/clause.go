@@ -143,11 +143,11 @@ func (r *reader) visitTold(c *clause) bool {
 
 // dayHeading: "Sat: put two bars in" is a plan for that day.
 func (r *reader) dayHeading(list []clause) {
-	if len(list) < 2 || len(list[0].items) != 1 || !list[0].items[0].is(kDate) || !list[0].items[0].colon {
+	if len(list) < 2 || len(list[0].items) != 1 || !list[0].items[0].is(kDate) || !list[0].items[0].colon || list[0].items[0].day.today {
 		return
 	}
 	for k := range list[1].items {
-		if it := &list[1].items[k]; it.is(kDo) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
+		if it := &list[1].items[k]; it.is(kDo) && !it.is(kDot) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
 			list[1].mood, list[1].when = planned, &list[0].items[0].day
 			list[0].items[0].used = true
 			return

@@ -12,14 +12,12 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.inEach(c, d)
 		return
 	}
+	undone := c.undone && r.undoneAt(c, d.at)
+	then := c.mood == past && strings.Contains(c.cue, "last") || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
-	case c.undone && r.undoneAt(c, d.at) && c.mood == past && earlierEvents[d.do] != "" && strings.Contains(c.cue, "last"):
-		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
-		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
-	case before == kNo && c.mood == past && earlierEvents[d.do] != "":
-		path := r.earlier(c, earlierEvents[d.do], d.rule, d.due, d.items...)
-		r.cur.put(path, "no", source{spans: r.spanOf(d.items...), rule: d.rule, cue: c.cue})
-	case c.undone && r.undoneAt(c, d.at), before == kUndone, before == kNo:
+	case earlierEvents[d.do] != "" && ((undone || before == kNo) && then || before == kNo && c.mood == past):
+		r.toldOfThen(c, earlierEvents[d.do], "no", d.rule, d.due, d.items...)
+	case undone, before == kUndone, before == kNo, r.toNone(c, d.at):
 		it.used = true
 		return
 	case c.mood == asserted && it.colon && d.what != "" && (d.due == nil || d.due.today):
@@ -36,6 +34,15 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// toNone: "cut none of them", "added no bars".
+func (r *reader) toNone(c *clause, at int) bool {
+	if at+1 == len(c.items) {
+		return false
+	}
+	next := &c.items[at+1]
+	return next.pause == none && next.any(kNo, kNot) && r.isWord(next, "none", "none of", "no", "not one", "nothing")
 }
 
 // asWeSpeak: "I'm feeding them a litre" is said while it is done.

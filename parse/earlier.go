@@ -43,6 +43,11 @@ func (r *reader) lastLooked(c *clause, at int) bool {
 
 // earlier writes an event of an earlier day and returns its path.
 func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item) string {
+	return r.toldOfThen(c, event, "yes", rule, on, items...)
+}
+
+// toldOfThen writes that an event of an earlier day took place, or that it did not.
+func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items ...*item) string {
 	path := "earlier." + event
 	if _, ok := r.cur.get(path); ok && on != nil {
 		if old, dated := r.cur.get(r.paths.under(path, "on")); dated && old != on.past.String() {
@@ -59,7 +64,7 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 	if c.doubt != "" {
 		why.doubts = append(why.doubts, "hedged: "+c.doubt)
 	}
-	r.cur.put(path, "yes", why)
+	r.cur.put(path, value, why)
 	var date colony.Date
 	switch {
 	case on != nil && !on.week:
@@ -69,7 +74,7 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 	case !c.pastOn.IsZero():
 		date = c.pastOn
 	}
-	if !date.IsZero() && date.Compare(r.today) <= 0 {
+	if value == "yes" && !date.IsZero() && date.Compare(r.today) <= 0 {
 		r.cur.put(path+".on", date.String(), source{spans: why.spans, rule: rule})
 	}
 	return path
