@@ -49,40 +49,71 @@ func (f *Field) Check(text string) error { return f.check(f.Path, text) }
 
 // check is Check for the leaf of a path.
 func (f *Field) check(path, text string) error {
+	if _, ok := f.read(text); !ok {
+		return f.refusal(path, text)
+	}
+	return nil
+}
+
+// meaning is what the text of a leaf means: that of its kind is set.
+type meaning struct {
+	yes    bool
+	whole  int
+	number float64 // of whole numbers, too
+	day    Date
+	time   time.Time
+}
+
+// read returns what text means in the field, and whether it can stand there.
+func (f *Field) read(text string) (m meaning, ok bool) {
 	var err error
 	switch f.Kind {
 	case Bool, Word:
-		if !slices.Contains(f.Values, text) {
-			return fmt.Errorf("%s is one of %s, not %q", path, strings.Join(f.Values, ", "), text)
-		}
+		m.yes = text == "yes"
+		return m, slices.Contains(f.Values, text)
 	case Int:
-		_, err = strconv.Atoi(text)
+		m.whole, err = strconv.Atoi(text)
+		m.number = float64(m.whole)
 	case Number:
-		_, err = strconv.ParseFloat(text, 64)
+		m.number, err = strconv.ParseFloat(text, 64)
 	case Day:
-		_, err = ParseDate(text)
+		m.day, err = ParseDate(text)
 	case Time:
-		_, err = time.Parse(time.RFC3339, text)
+		m.time, err = time.Parse(time.RFC3339, text)
 	case Text:
-		if strings.TrimSpace(text) == "" {
-			return fmt.Errorf("%s is empty", path)
-		}
+		return m, strings.TrimSpace(text) != ""
 	}
-	if err != nil {
+	return m, err == nil
+}
+
+// refusal says why text cannot stand at the path.
+func (f *Field) refusal(path, text string) error {
+	switch f.Kind {
+	case Bool, Word:
+		return fmt.Errorf("%s is one of %s, not %q", path, strings.Join(f.Values, ", "), text)
+	case Text:
+		return fmt.Errorf("%s is empty", path)
+	default:
 		return fmt.Errorf("%s takes %s, not %q", path, f.Kind, text)
 	}
-	return nil
 }
 
 // Plausible reports whether a number lies in the field's plausible range;
 // values of other kinds always do.
 func (f *Field) Plausible(text string) bool {
-	if f.Kind != Int && f.Kind != Number || f.Min == 0 && f.Max == 0 {
+	if !f.bounded() {
 		return true
 	}
 	n, err := strconv.ParseFloat(text, 64)
-	return err == nil && n >= f.Min && n <= f.Max
+	return err == nil && f.holds(n)
 }
+
+// bounded reports whether the field has a plausible range.
+func (f *Field) bounded() bool {
+	return (f.Kind == Int || f.Kind == Number) && (f.Min != 0 || f.Max != 0)
+}
+
+func (f *Field) holds(n float64) bool { return n >= f.Min && n <= f.Max }
 
 // String names the kind for a person.
 func (k Kind) String() string {

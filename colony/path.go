@@ -29,7 +29,7 @@ func Get(ins *Inspection, path string) (string, bool) {
 	if err != nil {
 		return "", false
 	}
-	holder, err := a.follow(ins, a.route.steps, false)
+	holder, err := a.follow(ins, a.route.steps, nil)
 	if err != nil {
 		return "", false
 	}
@@ -48,22 +48,26 @@ func Set(ins *Inspection, path, value string) error {
 	if !slices.IsSortedFunc(ins.Bars, byNumber) {
 		slices.SortStableFunc(ins.Bars, byNumber)
 	}
-	return a.Set(ins, value)
+	_, err = a.Set(ins, value, new(Room))
+	return err
 }
 
 // Set writes the leaf as [Set] does, for a caller that writes the same leaf into
-// one inspection after another; the bars stand in order of number already.
-func (a *Address) Set(ins *Inspection, value string) error {
-	if err := a.route.field.check(a.path, value); err != nil {
-		return err
+// one inspection after another; the bars stand in order of number already, and what
+// is made lies in the room. It reports also whether the value is plausible.
+func (a *Address) Set(ins *Inspection, value string, room *Room) (plausible bool, err error) {
+	field := &a.route.field
+	m, ok := field.read(value)
+	if !ok {
+		return false, field.refusal(a.path, value)
 	}
-	holder, err := a.follow(ins, a.route.steps, true)
+	holder, err := a.follow(ins, a.route.steps, room)
 	if err != nil {
 		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
-		return err
+		return false, err
 	}
-	a.route.set(holder, value)
-	return nil
+	a.route.set(holder, value, &m, room)
+	return !field.bounded() || field.holds(m.number), nil
 }
 
 // Delete removes the leaf, and with a list item everything said of it. Bars
@@ -74,7 +78,7 @@ func Delete(ins *Inspection, path string) {
 	if err != nil {
 		return
 	}
-	if a.route.isItem() {
+	if a.route.item {
 		err = a.deleteItem(ins)
 	} else {
 		err = a.deleteLeaf(ins)
@@ -85,67 +89,71 @@ func Delete(ins *Inspection, path string) {
 }
 
 func (a *Address) deleteLeaf(ins *Inspection) error {
-	holder, err := a.follow(ins, a.route.steps, false)
+	holder, err := a.follow(ins, a.route.steps, nil)
 	if err != nil {
 		return err
 	}
-	holder.Field(a.route.leaf).SetZero()
+	holder.plus(a.route.leaf.offset).value(a.route.leaf.typ).SetZero()
 	return nil
 }
 
 // deleteItem removes the item of a list whose presence the leaf is.
 func (a *Address) deleteItem(ins *Inspection) error {
 	last := len(a.route.steps) - 1
-	owner, err := a.follow(ins, a.route.steps[:last], false)
+	owner, err := a.follow(ins, a.route.steps[:last], nil)
 	if err != nil {
 		return err
 	}
-	step := a.route.steps[last]
-	list := owner.Field(step.index)
-	place, err := step.list.item(list, a.itemNth, false)
-	if err != nil {
-		return err
+	step := &a.route.steps[last]
+	at := owner.plus(step.offset)
+	i, _ := step.list.find(listAt(at, step.of), a.itemNth)
+	if i >= 0 {
+		list := at.value(step.typ)
+		list.Set(reflect.AppendSlice(list.Slice(0, i), list.Slice(i+1, list.Len())))
 	}
-	list.Set(reflect.AppendSlice(list.Slice(0, place), list.Slice(place+1, list.Len())))
 	return nil
 }
 
 // text is the leaf as it stands in its holder.
-func (r *route) text(holder reflect.Value) (string, bool) {
-	if r.isItem() {
-		return presenceText(holder), true
+func (r *route) text(holder place) (string, bool) {
+	if r.leaf.typ == nil {
+		return "yes", true
 	}
-	return scalarText(holder.Field(r.leaf))
+	v := holder.plus(r.leaf.offset).value(r.leaf.typ)
+	if r.item {
+		return presenceText(v), true
+	}
+	return scalarText(v)
 }
 
-// set writes a value that the field's check has passed.
-func (r *route) set(holder reflect.Value, text string) {
-	if r.leaf == absent {
+// set writes a value that was read from text.
+func (r *route) set(holder place, text string, m *meaning, room *Room) {
+	if r.leaf.typ == nil {
 		return // that the deed is there says it
 	}
-	v := holder.Field(r.leaf)
+	at := holder.plus(r.leaf.offset)
+	if r.leaf.of != nil {
+		pointer := in[place](at)
+		if r.item && m.yes {
+			*pointer = place{} // an item that is there and not denied says nothing
+			return
+		}
+		at = room.take(r.leaf.of, 1)
+		*pointer = at
+	}
 	switch r.field.Kind {
 	case Bool:
-		yes := text == "yes"
-		if v.Kind() == reflect.Bool {
-			v.SetBool(yes)
-		} else if !yes || !r.isItem() { // an item that is there and not denied says nothing
-			v.Set(reflect.ValueOf(&yes))
-		}
+		*in[bool](at) = m.yes
 	case Int:
-		n, _ := strconv.Atoi(text)
-		v.Set(reflect.ValueOf(&n))
+		*in[int](at) = m.whole
 	case Number:
-		n, _ := strconv.ParseFloat(text, 64)
-		v.Set(reflect.ValueOf(&n))
+		*in[float64](at) = m.number
 	case Day:
-		d, _ := ParseDate(text)
-		v.Set(reflect.ValueOf(d))
+		*in[Date](at) = m.day
 	case Time:
-		t, _ := time.Parse(time.RFC3339, text)
-		v.Set(reflect.ValueOf(t))
+		*in[time.Time](at) = m.time
 	default:
-		v.SetString(text)
+		*in[string](at) = text
 	}
 }
 
@@ -169,8 +177,8 @@ func keyText(v reflect.Value) string {
 	return v.String()
 }
 
-func presenceText(item reflect.Value) string {
-	p := item.FieldByName("Present")
+// presenceText is what an item's field Present says, where it has one.
+func presenceText(p reflect.Value) string {
 	if !p.IsValid() || p.Kind() == reflect.Pointer && p.IsNil() {
 		return "yes"
 	}
@@ -239,7 +247,7 @@ func walkList(list reflect.Value, key, path string, out *[]Leaf) {
 		}
 		at := join(path, name)
 		if key != "bar" {
-			*out = append(*out, Leaf{at, presenceText(item)})
+			*out = append(*out, Leaf{at, presenceText(item.FieldByName("Present"))})
 		}
 		from := len(*out)
 		walkStruct(item, at, out)

@@ -179,18 +179,24 @@ type source struct {
 	doubts    []string
 }
 
+// kept is memory for what outlives the reading.
+type kept struct {
+	room  colony.Room
+	spans arena[colony.Span] // never reset
+}
+
 // inspection fills in the record; implausible values are kept and flagged.
-func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int) {
+func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int, in *kept) {
 	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: append([]string(nil), b.remarks...),
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
-	b.write(ins)
+	b.write(ins, in)
 	ins.Check = append(ins.Check, b.checks...)
 	ins.Check = append(ins.Check, beyond(ins)...)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 }
 
 // write sets the leaves, a group or an item of a list before what is told of it.
-func (b *builder) write(ins *colony.Inspection) {
+func (b *builder) write(ins *colony.Inspection, in *kept) {
 	spans, deepest := len(b.spans), 0
 	for i := range b.entries {
 		spans += len(b.entries[i].spans)
@@ -199,7 +205,7 @@ func (b *builder) write(ins *colony.Inspection) {
 	if spans > 0 {
 		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
 	}
-	copies := make([]colony.Span, 0, spans)
+	copies := in.spans.take(spans)[:0]
 	keep := func(path string, of []colony.Span) {
 		if n := len(copies); len(of) > 0 {
 			copies = append(copies, of...)
@@ -212,13 +218,17 @@ func (b *builder) write(ins *colony.Inspection) {
 			if e.depth != depth {
 				continue
 			}
-			if e.err != nil || e.address.Set(ins, e.value) != nil {
+			usual, err := false, e.err
+			if err == nil {
+				usual, err = e.address.Set(ins, e.value, &in.room)
+			}
+			if err != nil {
 				// A rule that names a leaf wrongly is a fault of the rules, which
 				// their tests find; the words still reach the keeper.
 				ins.Remarks = append(ins.Remarks, e.text+"="+e.value)
 				continue
 			}
-			if !e.address.Plausible(e.value) {
+			if !usual {
 				b.flag(e.text, "out of the usual range", "")
 			}
 			keep(e.text, e.spans)

@@ -104,6 +104,7 @@ type desk struct {
 	barLists arena[int]
 	strings  interned
 	paths    *paths
+	kept     kept
 	fit      fitting
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder
