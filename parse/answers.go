@@ -36,8 +36,7 @@ func (r *reader) answers(items []item) []item {
 			k--
 			continue
 		}
-		it.kinds, it.rules = kinds{}, r.ruleNamed("denial")
-		it.kinds.add(kNo)
+		it.kinds, it.says = setOf(kNo), r.denial
 		it.start = items[from].start // its words are the label and the answer
 		it.pause, it.colon, it.bullet = items[from].pause, false, items[from].bullet
 		copy(items[from+1:k+1], items[from:k])

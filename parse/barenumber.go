@@ -190,7 +190,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 }
 
 // noItem stands where there is none; nothing writes to it.
-var noItem item
+var noItem = item{says: senseless, details: &noDetails}
 
 // back is the item k places before the number.
 func (n *bareNumber) back(k int) *item {

@@ -148,7 +148,7 @@ func (r *reader) strength(c *clause) {
 		}
 		text := it.text
 		rule := r.rule(it, kStrength)
-		if r.lists.in(ambiguousStrengths, text) && !r.ofColony(c, i) {
+		if r.inList(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1]))

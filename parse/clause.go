@@ -134,7 +134,7 @@ func (r *reader) visitTold(c *clause) bool {
 		return false
 	}
 	for k := range c.items {
-		if r.lists.in(visiting, c.items[k].text) {
+		if c.items[k].lists.has(visiting) {
 			return r.onlyVisits(c)
 		}
 	}
@@ -301,7 +301,7 @@ func (r *reader) hasDeed(c *clause) bool {
 // twofold deeds read the same done and to be done: put, cut, split, set.
 func (r *reader) twofold(it *item) bool {
 	done, todo := false, false
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		if rule := &r.rules[n]; rule.Kind == kDo {
 			done = done || rule.Form == "done"
 			todo = todo || rule.Form == "todo"

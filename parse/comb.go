@@ -41,7 +41,7 @@ func (s *scan) comb(i int) bool {
 		return false
 	}
 	taken := false
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		rule := &r.rules[n]
 		if rule.Kind == kComb && !(rule.Value == "drawn=1" && s.shared(i)) {
 			taken = s.combRule(i, rule) || taken
@@ -80,14 +80,14 @@ func (s *scan) combRule(i int, rule *rule) bool {
 		it.used = true
 		return true // "a patch of brood on bar four no bigger than a saucer"
 	}
-	if s.r.lists.in(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
+	if s.r.inList(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
 		return false
 	}
 	bars := s.combBars(i)
 	if len(bars) == 0 {
 		return false
 	}
-	if next := s.at(i + 1); s.r.lists.in(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any6(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if next := s.at(i + 1); s.r.inList(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any6(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
 		return false
 	}
 	if value == "share" && s.no >= 0 && s.no == i-1 && r.isWord(it, "comb") {
@@ -399,7 +399,7 @@ func (r *reader) placements(c *clause) {
 }
 
 func (r *reader) placedRule(it *item) *rule {
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		if rule := &r.rules[n]; rule.Kind == kComb && rule.Value == "../placed" {
 			return rule
 		}

@@ -183,10 +183,18 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 // howManyOf is the number that "both of them", "all three" and the like stand for;
 // 0 for other words.
 func howManyOf(text string) float64 {
-	for words, n := range map[string]float64{"both": 2, "the pair": 2, "all three": 3, "the three": 3, "all four": 4, "the four": 4, "all five": 5, "all six": 6} {
-		if rest, ok := strings.CutPrefix(text, words); ok && (rest == "" || strings.HasPrefix(rest, " of")) {
-			return n
-		}
+	text, _, _ = strings.Cut(text, " of")
+	switch text {
+	case "both", "the pair":
+		return 2
+	case "all three", "the three":
+		return 3
+	case "all four", "the four":
+		return 4
+	case "all five":
+		return 5
+	case "all six":
+		return 6
 	}
 	return 0
 }

@@ -43,7 +43,7 @@ func (r *reader) deeds(c *clause) {
 // are tried.
 func (r *reader) senses(it *item) iter.Seq[*rule] {
 	return func(yield func(*rule) bool) {
-		for _, n := range it.rules {
+		for _, n := range it.says.rules {
 			if r.kindOf[n] == kDo && !yield(&r.rules[n]) {
 				return
 			}

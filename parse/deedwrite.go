@@ -70,7 +70,7 @@ func (r *reader) inEach(c *clause, d *deed) {
 
 func (r *reader) senseOf(it *item, d *deed) *rule {
 	first := r.rule(it, kDo)
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		if r.rules[n].ID == d.rule {
 			return &r.rules[n]
 		}

@@ -36,7 +36,7 @@ var fixtureStates = map[string][]string{
 
 // stateValue is the state among the word's senses that the fixture can have.
 func (r *reader) stateValue(it *item, what string) string {
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		if rule := &r.rules[n]; rule.Kind == kState {
 			for _, s := range fixtureStates[what] {
 				if rule.Value == s {

@@ -13,7 +13,7 @@ func (r *reader) headings() {
 	}
 	if r.topicHeading(items) {
 		for k := range items {
-			items[k].kinds, items[k].rules = setOf(kWord), nil
+			items[k].kinds, items[k].says = setOf(kWord), senseless
 		}
 		return
 	}
@@ -32,7 +32,7 @@ func (r *reader) headings() {
 		it := &items[0]
 		it.kinds = kinds{}
 		it.kinds.add(kName)
-		it.name = name
+		it.details = r.lex.detail(details{name: name})
 		r.headed = true
 		it.end = last.end
 		for k := 1; k < len(items); k++ {
@@ -121,7 +121,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any5(kWord, kPlant, kColour, kPlace, kSide)) || r.lists.in(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any5(kWord, kPlant, kColour, kPlace, kSide)) || r.inList(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
 			return "", false
 		}
 	}

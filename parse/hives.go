@@ -83,7 +83,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if name, back := r.nameBefore(before, it); back > 0 {
 		ref := &r.ref
 		*ref = before[len(before)-back]
-		ref.to, ref.end, ref.rules, ref.kinds = it.to, it.end, nil, kinds{}
+		ref.to, ref.end, ref.says, ref.kinds = it.to, it.end, senseless, kinds{}
 		ref.colon = it.colon
 		return r.asHive(ref, name), back, i + 1
 	}
@@ -98,7 +98,7 @@ func (r *reader) numberedColony(items []item, i int) bool {
 func (r *reader) asHive(ref *item, name string) *item {
 	ref.kinds = kinds{}
 	ref.kinds.add(kName)
-	ref.name = name
+	ref.details = r.lex.detail(details{name: name})
 	return ref
 }
 

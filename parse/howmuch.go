@@ -108,7 +108,7 @@ func (s *scan) fullLeadsOn(i int) bool {
 func (s *scan) full(i int) {
 	it := s.at(i)
 	wall, after := false, false
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		rule := &s.r.rules[n]
 		wall = wall || rule.Kind == kFull && rule.Value == "wall"
 		after = after || rule.Kind == kFull && rule.Form == "after"

@@ -71,18 +71,18 @@ func (s kinds) each() iter.Seq[kind] {
 // not tell.
 type item struct {
 	kinds    kinds
-	rules    []int16 // the rules that its words match
-	from, to int32   // tokens
+	says     *sense  // whose rules its words match; never nil
 	text     string  // its words, lower case
 	lists    listSet // in which the text stands
+	from, to int32   // tokens
 	start    int32   // bytes of the note
 	end      int32
+	was      int32 // where the words it replaced began
 	pause    pause // before it
 	misheard bool
 	misspelt bool
-	mended   bool  // a repair put it here
-	was      int32 // where the words it replaced began
-	asked    bool  // a question mark follows
+	mended   bool // a repair put it here
+	asked    bool // a question mark follows
 	capital  bool
 	colon    bool // a colon follows
 	bullet   bool
@@ -92,8 +92,7 @@ type item struct {
 	taken    bool // of bars: an argument of a deed, not a place of findings
 
 	n    quantity
-	bars []int  // of kBars
-	name string // of kName, and the text of an unknown word that may be one
+	bars []int // of kBars
 
 	*details // never nil
 }
@@ -105,6 +104,7 @@ type details struct {
 	dur   span
 	size  measure
 	day   day
+	name  string   // of kName
 	hives []string // of kName, where several are named at once
 }
 
@@ -210,7 +210,7 @@ func (l *lexer) items(toks []token, out []item) []item {
 // item fills in the item that begins at token i and returns the index behind
 // it.
 func (l *lexer) item(i int, it *item) int {
-	*it = item{details: &noDetails}
+	*it = item{says: senseless, details: &noDetails}
 	best := l.matcher.longest(l.toks, i, l)
 	if best.end > i+1 && l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
@@ -220,7 +220,7 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	end := best.end
 	if end > i {
-		it.rules, it.kinds = best.rules, best.kinds
+		it.says, it.kinds = best.sense, best.kinds
 		if with := best.with; with != nil {
 			it.n = with.n
 			it.details = l.detail(details{dur: with.dur, size: with.size})
@@ -251,7 +251,7 @@ func (l *lexer) numeric(it *item, i, end int) int {
 		it.kinds.add(kNum)
 		return end
 	}
-	it.rules, it.kinds = nil, alt.kinds()
+	it.says, it.kinds = senseless, alt.kinds()
 	it.n, it.details = alt.n, &noDetails
 	if alt.kind != kNum {
 		it.details = l.detail(details{dur: alt.dur, size: alt.size, day: alt.day})
@@ -400,9 +400,6 @@ func (l *lexer) place(it *item, i, end int) {
 	} else {
 		l.read(it, i, end)
 	}
-	if it.is(kWord) {
-		it.name = l.text[it.start:it.end]
-	}
 	if it.is(kBar) {
 		it.plural = l.text[it.end-1]|0x20 == 's'
 	}
@@ -431,7 +428,7 @@ func (l *lexer) read(it *item, i, end int) {
 	case known && end == i+1:
 		it.lists = first.lists // looked up with the word
 	case !known || first.lists.has(phrases):
-		it.lists = l.lists[it.text]
+		it.lists = l.words.find(it.text).lists
 	}
 }
 
@@ -474,7 +471,7 @@ func (r *reader) value(it *item, k kind) string {
 }
 
 func (r *reader) rule(it *item, k kind) *rule {
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		if r.kindOf[n] == k {
 			return &r.rules[n]
 		}

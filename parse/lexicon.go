@@ -10,7 +10,6 @@ import (
 // lexicon is everything that the rule files say, ready for use. It does not
 // change after it is made.
 type lexicon struct {
-	lists         lists
 	slips         *slips
 	words         *vocabulary
 	rules         []rule
@@ -26,6 +25,8 @@ type lexicon struct {
 	numberedWords wordSet    // that "no. 4" follows
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	longestKey    int        // of those that begin a table's heading row, in bytes
+
+	denial, seen, queenCups *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
 }
@@ -85,6 +86,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 			}
 		}
 	}
+	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
 	numberKinds := map[string]numberKind{"unit": unitWord, "tens": tensWord, "scale": scaleWord, "ordinal": ordinalWord,
 		"part": partWord, "group": groupWord, "about": aboutWord, "and": andWord, "article": articleWord,
 		"percent": percentWord, "of": ofWord, "or": orWord, "to": toWord, "point": pointWord, "between": betweenWord, "odd": oddWord}
@@ -134,33 +136,46 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.hvID, l.hivesID, l.coloniesID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies")
 	l.datedDeeds = l.words.addAll("fed", "treated", "split", "swarmed", "requeened", "united", "inspected", "visited", "checked", "hived", "harvested")
 	l.byWords = l.words.addAll("by", "since", "until", "till")
-	var err error
-	if l.lists, err = newLists(f.List); err != nil {
+	lists, err := newLists(f.List)
+	if err != nil {
 		return nil, err
 	}
 	mishearings := f.Mishearing
 	for _, a := range f.Abbreviation {
 		mishearings = append(mishearings, a.mishearings()...)
 		for short := range a.Words {
-			l.lists[short] |= 1 << shortForms
+			lists[short] |= 1 << shortForms
 		}
 	}
 	if err := l.addMishearings(mishearings); err != nil {
 		return nil, err
 	}
-	for word, in := range l.lists {
+	for word, in := range lists {
 		if in.has(tableKeys) {
 			l.longestKey = max(l.longestKey, len(word))
 		}
 	}
-	l.words.addLists(l.lists)
-	l.slips = newSlips(l.words, l.lists)
+	l.words.addLists(lists)
+	l.slips = newSlips(l.words, lists)
 	l.markWords()
-	l.words.addPhrases(l.lists, &splitter{slips: l.slips, words: l.words})
+	l.words.addPhrases(lists, &splitter{slips: l.slips, words: l.words})
 	l.words.pack()
 	l.forgetPhrases()
 	return l, nil
 }
+
+// senseNamed is the sense of the rule of a name; without one it is senseless.
+func (l *lexicon) senseNamed(id string) *sense {
+	for i := range l.rules {
+		if r := &l.rules[i]; r.ID == id {
+			return senseOf(int16(i), r.Kind)
+		}
+	}
+	return senseless
+}
+
+// inList reports whether a word, in lower case, stands in a list.
+func (l *lexicon) inList(of list, word string) bool { return l.words.find(word).lists.has(of) }
 
 // forgetPhrases drops what the rules need no more once they are compiled: the
 // tens of thousands of phrases would be passed by the collector of garbage again

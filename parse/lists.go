@@ -110,11 +110,8 @@ const _ = uint(63 - listCount)
 
 func (s listSet) has(of list) bool { return s>>of&1 != 0 }
 
-// lists tells for each word in which lists it stands.
+// lists tells for each word in which lists it stands, until the vocabulary does.
 type lists map[string]listSet
-
-// in reports whether a word, in lower case, stands in the list.
-func (l lists) in(of list, word string) bool { return l[word].has(of) }
 
 // newLists takes the lists of the files, which must be those that the code
 // knows, each once.

@@ -12,24 +12,31 @@ type matcher struct {
 	graph  *graph
 	kindOf []kind // of each rule
 	states []state
+	nodes  [][]int32 // of the graph, by state
 	known  map[string]int32
 	starts []int32 // state after a first word, by wordID
 	kept   filled  // of the match found last
 }
 
 type state struct {
-	nodes   []int32
+	says    *sense          // what has been said by here, nil where no way of saying ends
+	leads   uint64          // a bit for the low six bits of each word that leads on
 	next    []edge          // by the low bits of their words; at least every other is free
 	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
-	says    *sense          // what has been said by here, nil where no way of saying ends
 }
+
+// mayLead reports whether a word may lead on: for most it is plain that it does not.
+func (st *state) mayLead(word wordID) bool { return st.leads>>(word&63)&1 != 0 }
 
 // sense is what a way of saying means.
 type sense struct {
 	rules []int16 // that say so, in their order
 	kinds kinds   // of the rules
 }
+
+// senseOf is the sense of one rule alone.
+func senseOf(rule int16, of kind) *sense { return &sense{[]int16{rule}, setOf(of)} }
 
 // edge leads from a state to another by a word. That of no word is free.
 type edge struct {
@@ -70,8 +77,8 @@ func (m *matcher) stateOf(from []int32) int32 {
 	}
 	id := int32(len(m.states))
 	m.known[string(key)] = id
-	st := state{nodes: nodes, next: noWords, says: m.senseOf(nodes)}
-	m.states = append(m.states, st)
+	st := state{next: noWords, says: m.senseOf(nodes)}
+	m.states, m.nodes = append(m.states, st), append(m.nodes, nodes)
 	var slotted [numSlots][]int32
 	for _, n := range nodes {
 		for l := range m.graph.each(m.graph.nodes[n].slots) {
@@ -79,7 +86,7 @@ func (m *matcher) stateOf(from []int32) int32 {
 		}
 	}
 	if id != theStart { // too many words begin a rule to look through
-		st.addWords(m.graph)
+		st.addWords(m.graph, nodes)
 	}
 	for s := range slotted {
 		st.slots[s] = nowhere
@@ -111,9 +118,9 @@ func (m *matcher) senseOf(nodes []int32) *sense {
 }
 
 // addWords lists the words that lead on from the state.
-func (st *state) addWords(g *graph) {
+func (st *state) addWords(g *graph, nodes []int32) {
 	var words []wordID
-	for _, n := range st.nodes {
+	for _, n := range nodes {
 		for l := range g.each(g.nodes[n].next) {
 			words = append(words, wordID(l.by))
 		}
@@ -124,6 +131,7 @@ func (st *state) addWords(g *graph) {
 	st.next = make([]edge, 1<<bits.Len(uint(2*len(words)-1)))
 	for _, word := range words {
 		*st.edge(word) = edge{word, untrod}
+		st.leads |= 1 << (word & 63)
 	}
 }
 
@@ -163,7 +171,7 @@ func (m *matcher) step(from int32, word wordID) int32 {
 // behind finds the state behind a word in the graph.
 func (m *matcher) behind(from int32, word wordID) int32 {
 	var targets []int32
-	for _, n := range m.states[from].nodes {
+	for _, n := range m.nodes[from] {
 		if n == 0 {
 			if to := m.graph.shared(0, word); to != 0 {
 				targets = append(targets, to)
@@ -219,8 +227,8 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		if st.says != nil {
 			best.sense, best.end = st.says, j
 		}
-		if j >= len(toks) {
-			break
+		if st.leads == 0 && !st.slotted || j >= len(toks) {
+			break // as for most words: nothing more can be said
 		}
 		t := &toks[j]
 		if t.pause >= comma && parted(toks, j) {
@@ -228,6 +236,9 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		}
 		if t.flags&(loose|numeral) != 0 && (t.has(loose) || st.slotted && slots != nil) {
 			return m.search(toks, slots, at, j, best)
+		}
+		if !st.mayLead(t.id) {
+			break
 		}
 		at = m.step(at, t.id)
 	}

@@ -76,7 +76,7 @@ func (r *reader) sureMethod(it *item) bool {
 
 func (r *reader) methodHere(c *clause, i int) bool {
 	text := c.items[i].text
-	if r.lists.in(ambiguousMethods, text) {
+	if r.inList(ambiguousMethods, text) {
 		for k := range c.items {
 			if c.items[k].is(kMite) || c.items[k].is(kMethod) && k != i {
 				return true

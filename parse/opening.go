@@ -85,7 +85,7 @@ func (r *reader) verbal(c *clause) bool {
 		told = told || it.is(kPron)
 		if it.is(kWord) {
 			words++
-			if r.lists.in(visiting, it.text) {
+			if it.lists.has(visiting) {
 				return false
 			}
 			if strings.HasSuffix(it.text, "ed") {
@@ -104,7 +104,7 @@ func (r *reader) verbal(c *clause) bool {
 func (r *reader) onlyVisits(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
-		if !it.is(kDo) || it.is(kState) || r.headsNote(c.items, k) || r.lists.in(visiting, it.text) && !c.has(kFixture) {
+		if !it.is(kDo) || it.is(kState) || r.headsNote(c.items, k) || it.lists.has(visiting) && !c.has(kFixture) {
 			continue
 		}
 		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {

@@ -454,7 +454,7 @@ func (r *reader) yearHere(c *clause, i int) bool {
 
 func (r *reader) queenIs(c *clause, i int) {
 	it := &c.items[i]
-	for _, n := range it.rules {
+	for _, n := range it.says.rules {
 		rule := &r.rules[n]
 		if rule.Kind != kQueenIs || rule.Needs == "dot" && !hasKind(c.items[:i], kDot) {
 			continue

@@ -348,7 +348,7 @@ func dropFillers(items []item) []item {
 				dropped = max(dropped, it.pause)
 				continue
 			}
-			it.kinds, it.rules = kinds{}, nil
+			it.kinds, it.says = kinds{}, senseless
 			it.kinds.add(kWord)
 		}
 		if dropped >= stop {
@@ -373,7 +373,7 @@ func (r *reader) possessive(items []item) []item {
 	for i := 0; i+2 < len(items); i++ {
 		it, s := &items[i], &items[i+1]
 		if it.text == "it" && s.is(kBe) && s.start == it.end && r.text[s.start]|0x20 == 's' && items[i+2].anyOf(owned) && items[i+2].pause == none {
-			it.kinds, it.rules, it.text, it.end, it.to = setOf(kArt), nil, "its", s.end, s.to
+			it.kinds, it.says, it.text, it.end, it.to = setOf(kArt), senseless, "its", s.end, s.to
 			items = slices.Delete(items, i+1, i+2)
 		}
 	}

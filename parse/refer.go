@@ -38,7 +38,7 @@ func (r *reader) mayRefer(items []item, i int) bool {
 // of the functions below.
 func (r *reader) reference(items []item, i int, before []item) (ref *item, back, next int) {
 	if i+2 < len(items) && items[i].is(kWhole) && items[i+1].is(kFrom) && items[i+2].is(kNum) && items[i+2].n.hi > items[i+2].n.lo && endsOnBar(items[i].text) {
-		items[i].kinds, items[i].rules = setOf(kBar), nil // "on every bar from two to eight"
+		items[i].kinds, items[i].says = setOf(kBar), senseless // "on every bar from two to eight"
 	}
 	if items[i].anyOf(beginsBars) || items[i].text == "#" {
 		if ref, next := r.barRef(items, i, before); next > i {
@@ -56,7 +56,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	if items[i].is(kHive) {
 		ref, back, next = r.hiveRef(items, i, before)
 		if next+1 < len(items) && items[next].is(kOf) && items[next+1].capital && items[next+1].lists.has(titles) {
-			ref.kinds, ref.name = setOf(kTheirs), "" // "hive 7 of Mr. Alder"
+			ref.kinds = setOf(kTheirs) // "hive 7 of Mr. Alder"
 		}
 		return ref, back, next
 	}
@@ -143,7 +143,7 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	it := &items[i]
 	short := it.end-it.start == 1
 	j := i + 1
-	if j < len(items) && items[j].is(kWord) && items[j].name == "#" {
+	if j < len(items) && items[j].is(kWord) && items[j].text == "#" {
 		j++
 	}
 	fromTo := j+1 < len(items) && items[j].is(kFrom) && barNumber(&items[j+1]) && (items[j+1].n.hi > items[j+1].n.lo || j+2 < len(items) && r.dashOrTo(&items[j+2]))
@@ -190,11 +190,10 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	*ref = items[i]
 	ref.kinds = kinds{}
 	ref.kinds.add(kBars)
-	ref.rules = nil
-	ref.name = ""
+	ref.says = senseless
 	ref.to, ref.end = items[next-1].to, items[next-1].end
 	ref.text = r.strings.lower(r.text[ref.start:ref.end])
-	ref.lists = r.lists[ref.text]
+	ref.lists = r.words.find(ref.text).lists
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {
 		ref.misheard = ref.misheard || items[k].misheard

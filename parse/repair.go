@@ -15,7 +15,7 @@ func (r *reader) repair(items []item) []item {
 			items = r.scratch(items, k)
 			k = -1
 		case items[k].is(kRepair) && r.answersSelf(items, k):
-			items[k].kinds, items[k].rules = setOf(kYes), nil
+			items[k].kinds, items[k].says = setOf(kYes), senseless
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended
@@ -110,7 +110,7 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	old := &items[at]
 	fresh := items[to]
 	if !fresh.is(kNum) && all > 0 {
-		fresh.kinds, fresh.rules, fresh.n = setOf(kNum), nil, quantity{lo: all}
+		fresh.kinds, fresh.says, fresh.n = setOf(kNum), senseless, quantity{lo: all}
 	}
 	if s == kNum && old.is(kBars) { // "bar five no six"
 		fresh.kinds, fresh.bars = kinds{}, []int{int(fresh.n.lo)}
@@ -176,18 +176,8 @@ func (r *reader) placedCups(items []item) {
 
 func (r *reader) readCup(it *item) {
 	if r.isWord(it, "cup", "cups") {
-		it.kinds, it.rules = kinds{}, r.ruleNamed("queen-cups")
-		it.kinds.add(kCell)
+		it.kinds, it.says = setOf(kCell), r.queenCups
 	}
-}
-
-func (r *reader) ruleNamed(id string) []int16 {
-	for i := range r.rules {
-		if r.rules[i].ID == id {
-			return []int16{int16(i)}
-		}
-	}
-	return nil
 }
 
 // replaced finds the item that a repair replaces, or -1.
@@ -244,9 +234,8 @@ func (r *reader) restaged(it item, stage string) item {
 		"capped brood": "capped_brood", "charged capped_brood": "open_brood", "charged capped_honey": "nectar"}[stage+" "+r.value(&it, kContent)]
 	for i := range r.rules {
 		if want != "" && r.rules[i].Kind == kContent && r.rules[i].Value == want {
-			it.rules = []int16{int16(i)}
-			it.kinds = kinds{}
-			it.kinds.add(kContent)
+			it.says = senseOf(int16(i), kContent)
+			it.kinds = it.says.kinds
 			break
 		}
 	}

@@ -271,5 +271,5 @@ func reached(p *Parser, words string, rule int) bool {
 	if len(items) == 1 && items[0].any(kArt, kDate) {
 		return true
 	}
-	return slices.ContainsFunc(items, func(it item) bool { return slices.Contains(it.rules, int16(rule)) })
+	return slices.ContainsFunc(items, func(it item) bool { return slices.Contains(it.says.rules, int16(rule)) })
 }

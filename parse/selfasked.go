@@ -25,12 +25,12 @@ func (r *reader) selfAsked(items []item) []item {
 		}
 		yes, no, end := r.reply(items, k)
 		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && r.isWord(sees, "find", "spot", "notice", "meet", "catch", "locate") {
-			sees.kinds, sees.rules = setOf(kSeen), r.ruleNamed("seen")
+			sees.kinds, sees.says = setOf(kSeen), r.seen
 		}
 		switch {
 		case no:
 			ask := &items[from]
-			ask.kinds, ask.rules, ask.used = setOf(kNo), r.ruleNamed("denial"), false
+			ask.kinds, ask.says, ask.used = setOf(kNo), r.denial, false
 			items[k-1].asked = false
 			items = r.dropReply(items, k, end, stop)
 		case yes && end < len(items) && items[end].pause < stop && r.asksAbout(items[end:]):

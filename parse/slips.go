@@ -18,7 +18,7 @@ type slips struct {
 func newSlips(v *vocabulary, l lists) *slips {
 	s := &slips{words: v.words}
 	for id, word := range v.words {
-		if l.in(oftenMisspelt, word) {
+		if l[word].has(oftenMisspelt) {
 			s.meant[word[0]] = append(s.meant[word[0]], wordID(id))
 		}
 	}

@@ -48,7 +48,7 @@ func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
 			continue // no heading row, and most lines are none
 		}
 		key, _, _ := strings.Cut(inner(text, sep.text), sep.text)
-		if key = strings.TrimSpace(key); len(key) > r.longestKey || !r.lists.in(tableKeys, strings.ToLower(key)) {
+		if key = strings.TrimSpace(key); len(key) > r.longestKey || !r.inList(tableKeys, strings.ToLower(key)) {
 			continue
 		}
 		cells, below := cellsOf(text, sep.text), cellsOf(lineAfter(r.text, base+len(text)), sep.text)
@@ -71,7 +71,7 @@ func (r *reader) columnHead(cell string, base int) heading {
 	if !side {
 		text = head
 	}
-	return heading{r.split.tokens(nil, text, base, none), !r.lists.in(vagueHeads, head), side}
+	return heading{r.split.tokens(nil, text, base, none), !r.inList(vagueHeads, head), side}
 }
 
 // isLabel reports whether a cell begins a line of a form in two columns, as
@@ -79,7 +79,7 @@ func (r *reader) columnHead(cell string, base int) heading {
 func (r *reader) isLabel(cell string) bool {
 	cell = strings.ToLower(strings.TrimSpace(cell))
 	first, _, several := strings.Cut(cell, " ")
-	return r.lists.in(plainHeadings, cell) || several && r.lists.in(tableKeys, first)
+	return r.inList(plainHeadings, cell) || several && r.inList(tableKeys, first)
 }
 
 func cellsOf(text, sep string) []string { return strings.Split(inner(text, sep), sep) }

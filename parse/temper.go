@@ -13,10 +13,10 @@ func (r *reader) temper(c *clause) {
 		if r.notOfTemper(c, i) {
 			continue
 		}
-		if r.lists.in(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+		if r.inList(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
 			continue
 		}
-		if r.lists.in(ambiguousTempers, text) && !r.ofBees(c, i) {
+		if r.inList(ambiguousTempers, text) && !r.ofBees(c, i) {
 			continue
 		}
 		rule := r.rule(it, kTemper)

@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"math/bits"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -237,6 +238,22 @@ func isASCIILetter(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
 // word takes letters with inner apostrophes; contractions are cut in two so
 // that "didn't" is did and not, and "queen's" is queen and is.
 func (s *splitter) word() {
+	if n, key, f := shortWord(s.text[s.at:]); n > 0 { // as most words are
+		if e := s.words.findShort(key); e.id != idUnknown && e.cut == nil {
+			from := s.at
+			s.at += n
+			if s.text[from] < 'a' {
+				f |= capital
+			}
+			s.emit(e.id, e.lists, from, s.at, f)
+			return
+		}
+	}
+	s.anyWord()
+}
+
+// anyWord is word for one of any length and script, known or not.
+func (s *splitter) anyWord() {
 	from := s.at
 	f, key := s.passWord()
 	lower := s.text[from:s.at]
@@ -277,11 +294,41 @@ var lowered = func() (to [256]byte) {
 	return to
 }()
 
+// A byte each of eight.
+const (
+	eachByte = 0x0101010101010101
+	highBits = 0x80 * eachByte
+)
+
+// shortWord reads a word of less than eight letters of ASCII, all of them at once:
+// its length, its key and the mark of one that is not in lower case. The length is
+// 0 where it is a longer or another word, or less than eight bytes are left. A
+// letter in lower case is a byte that 0x80-'a' lifts to its high bit and 0x80-'z'-1
+// does not.
+func shortWord(text string) (n int, key wordKey, f mark) {
+	if len(text) < 8 {
+		return 0, 0, 0
+	}
+	bytes := uint64(text[0]) | uint64(text[1])<<8 | uint64(text[2])<<16 | uint64(text[3])<<24 |
+		uint64(text[4])<<32 | uint64(text[5])<<40 | uint64(text[6])<<48 | uint64(text[7])<<56
+	lower := bytes | 0x20*eachByte
+	plain := lower &^ highBits
+	letters := (plain + (0x80-'a')*eachByte) &^ (plain + (0x80-'z'-1)*eachByte) &^ bytes & highBits
+	n = bits.TrailingZeros64(^letters&highBits) / 8
+	if n == 8 || text[n] == '\'' || text[n] >= utf8.RuneSelf {
+		return 0, 0, 0
+	}
+	beyond := 64 - 8*n // bits that are not the word's
+	if (bytes^lower)<<beyond != 0 {
+		f = cased
+	}
+	return n, wordKey(bits.ReverseBytes64(lower) >> beyond), f
+}
+
 // passWord passes over a word. It returns the key of the word in lower case, and
 // the mark of a word that is not written so; that one it keeps in lower case.
 func (s *splitter) passWord() (f mark, key wordKey) {
-	text, at := s.text, s.at // in registers: this loop sees every letter
-	other := byte(0)
+	text, at := s.text, s.at
 	for at < len(text) {
 		c := text[at]
 		l := lowered[c]
@@ -291,18 +338,21 @@ func (s *splitter) passWord() (f mark, key wordKey) {
 			}
 			l = c
 		}
-		key = key.with(l)
-		other |= c ^ l
+		if l != c {
+			f = cased
+		}
 		at++
 	}
 	if at < len(text) && text[at] >= utf8.RuneSelf {
 		return s.passRunes()
 	}
-	if other != 0 {
-		f, s.lower = cased, lowerCase(s.lower, text[s.at:at])
-	}
+	word := text[s.at:at]
 	s.at = at
-	return f, key
+	if f == 0 {
+		return 0, keyOf(word)
+	}
+	s.lower = lowerCase(s.lower, word)
+	return f, keyOf(string(s.lower))
 }
 
 // passRunes is passWord for a word with letters beyond ASCII.

@@ -42,24 +42,23 @@ type vocabulary struct {
 	ownID     wordID     // of 's
 }
 
-// wordKey tells words apart. Of a word of at most keyLength bytes it is these
+// wordKey tells words apart. Of a word of less than keyLength bytes it is these
 // bytes, so that such words are the same where their keys are.
 type wordKey uint64
 
-// keyLength is how many bytes a key holds; those of a longer word are mixed.
+// keyLength is how many bytes a key holds; those of a word that fills it are mixed,
+// and its highest bit is set.
 const keyLength = 8
-
-// with is the key of a word with one more letter.
-func (k wordKey) with(letter byte) wordKey {
-	return wordKey(bits.RotateLeft64(uint64(k), 8) ^ uint64(letter))
-}
 
 // hash spreads keys (multiplicative hashing, after Knuth).
 func (k wordKey) hash() uint32 { return uint32(uint64(k) * 0x9E3779B97F4A7C15 >> 32) }
 
 func keyOf(word string) (k wordKey) {
 	for i := range len(word) {
-		k = k.with(word[i])
+		k = wordKey(bits.RotateLeft64(uint64(k), 8) ^ uint64(word[i]))
+	}
+	if len(word) >= keyLength {
+		k |= 1 << 63
 	}
 	return k
 }
@@ -96,14 +95,26 @@ func (v *vocabulary) find(lower string) *spelling { return v.findKey(lower, keyO
 // next place for those that collide, since half of the time that a map takes to
 // look up a word goes to what a table that only grows does not need.
 func (v *vocabulary) findKey(lower string, key wordKey) *spelling {
+	if len(lower) < keyLength {
+		return v.findShort(key)
+	}
 	mask := uint32(len(v.places) - 1)
 	for i := key.hash() & mask; v.places[i] != 0; i = (i + 1) & mask {
-		s := &v.spellings[v.places[i]]
-		if s.key == key && (len(lower) <= keyLength && len(s.word) <= keyLength || s.word == lower) {
+		if s := &v.spellings[v.places[i]]; s.key == key && s.word == lower {
 			return s
 		}
 	}
 	return &v.spellings[0]
+}
+
+// findShort is findKey for a word of less than keyLength bytes.
+func (v *vocabulary) findShort(key wordKey) *spelling {
+	mask := uint32(len(v.places) - 1)
+	for i := key.hash() & mask; ; i = (i + 1) & mask {
+		if s := &v.spellings[v.places[i]]; s.key == key || v.places[i] == 0 {
+			return s
+		}
+	}
 }
 
 // spelling returns the place for what is known of a lower-case word; it is good

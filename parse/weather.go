@@ -83,7 +83,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && r.isWord(&c.items[i-1], "forecast", "bright") {
 		return false // "rain forecast for Sunday"
 	}
-	if !r.lists.in(ambiguousSkies, text) {
+	if !r.inList(ambiguousSkies, text) {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf)) {
 			return false
 		}
