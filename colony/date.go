@@ -64,7 +64,7 @@ func (d Date) String() string {
 	if d.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day)
+	return d.Time().Format(time.DateOnly)
 }
 
 // MarshalText writes yyyy-mm-dd.

@@ -59,9 +59,8 @@ func (f *Field) check(path, text string) error {
 type meaning struct {
 	yes    bool
 	whole  int
-	number float64 // of whole numbers, too
-	day    Date
-	time   time.Time
+	number float64   // of whole numbers, too
+	time   time.Time // of days, too
 }
 
 // read returns what text means in the field, and whether it can stand there.
@@ -77,7 +76,7 @@ func (f *Field) read(text string) (m meaning, ok bool) {
 	case Number:
 		m.number, err = strconv.ParseFloat(text, 64)
 	case Day:
-		m.day, err = ParseDate(text)
+		m.time, err = time.Parse(time.DateOnly, text)
 	case Time:
 		m.time, err = time.Parse(time.RFC3339, text)
 	case Text:

@@ -149,7 +149,7 @@ func (r *route) set(holder place, text string, m *meaning, room *Room) {
 	case Number:
 		*in[float64](at) = m.number
 	case Day:
-		*in[Date](at) = m.day
+		*in[Date](at) = DateOf(m.time)
 	case Time:
 		*in[time.Time](at) = m.time
 	default:
