@@ -161,6 +161,9 @@ func (a *Address) Field() Field {
 	return f
 }
 
+// IsItem reports whether the leaf says that a list has an item, or has not.
+func (a *Address) IsItem() bool { return a.route.item }
+
 // findRoute follows a leaf's path through the record's types. Where there is
 // none, it returns nil, and an error if there is more to say.
 func findRoute(here reflect.Type, leaf string) (*route, error) {

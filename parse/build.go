@@ -195,12 +195,11 @@ func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int,
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 }
 
-// write sets the leaves, a group or an item of a list before what is told of it.
+// write sets the leaves, the items of lists before what is told of them.
 func (b *builder) write(ins *colony.Inspection, in *kept) {
-	spans, deepest := len(b.spans), 0
+	spans := len(b.spans)
 	for i := range b.entries {
 		spans += len(b.entries[i].spans)
-		deepest = max(deepest, b.entries[i].depth)
 	}
 	if spans > 0 {
 		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
@@ -212,10 +211,10 @@ func (b *builder) write(ins *colony.Inspection, in *kept) {
 			ins.Evidence[path] = copies[n:len(copies):len(copies)]
 		}
 	}
-	for depth := 0; depth <= deepest; depth++ {
+	for _, items := range []bool{true, false} {
 		for i := range b.entries {
 			e := &b.entries[i]
-			if e.depth != depth {
+			if e.item != items {
 				continue
 			}
 			usual, err := false, e.err

@@ -2,7 +2,6 @@ package parse
 
 import (
 	"strconv"
-	"strings"
 
 	"barwise/colony"
 )
@@ -11,8 +10,8 @@ import (
 type leafPath struct {
 	id      int32
 	text    string
-	depth   int // how many dots it has
 	address colony.Address
+	item    bool  // whether the leaf says that a list has an item
 	err     error // that no leaf has the path: a fault of the rules
 }
 
@@ -75,8 +74,10 @@ func (p *paths) written() string {
 }
 
 func (p *paths) add(text string) *leafPath {
-	added := &leafPath{id: int32(len(p.known)), text: text, depth: strings.Count(text, ".")}
-	added.address, added.err = colony.AddressOf(text)
+	added := &leafPath{id: int32(len(p.known)), text: text}
+	if added.address, added.err = colony.AddressOf(text); added.err == nil {
+		added.item = added.address.IsItem()
+	}
 	p.known[text] = added
 	return added
 }
