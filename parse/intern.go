@@ -18,10 +18,21 @@ const mostInterned = 1 << 13
 
 // lower is text in lower case.
 func (n *interned) lower(text string) string {
-	if n.scratch = lowerCase(n.scratch, text); string(n.scratch) == text {
+	if isLower(text) {
 		return text
 	}
+	n.scratch = lowerCase(n.scratch, text)
 	return n.kept()
+}
+
+// isLower reports whether text is ASCII without capitals, as most words are.
+func isLower(text string) bool {
+	for i := range len(text) {
+		if c := text[i]; c >= utf8.RuneSelf || 'A' <= c && c <= 'Z' {
+			return false
+		}
+	}
+	return true
 }
 
 func (n *interned) kept() string {
