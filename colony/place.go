@@ -46,14 +46,20 @@ type list struct {
 func listAt(p place, items *shape) list { return list{in[[]struct{}](p), items} }
 
 func (l list) len() int { return len(*l.slice) }
+func (l list) cap() int { return cap(*l.slice) }
 
 // item is the place of the item of that index.
 func (l list) item(i int) place {
 	return place{unsafe.Pointer(unsafe.SliceData(*l.slice))}.plus(uintptr(i) * l.items.size)
 }
 
-// move has the n items from that place on be those of the list.
-func (l list) move(first place, n int) { *l.slice = unsafe.Slice(in[struct{}](first), n) }
+// lengthen has the list hold one item more of those that it has room for.
+func (l list) lengthen() { *l.slice = (*l.slice)[:len(*l.slice)+1] }
+
+// move has the list lie at that place, where there is room for so many items.
+func (l list) move(first place, room int) {
+	*l.slice = unsafe.Slice(in[struct{}](first), room)[:len(*l.slice)]
+}
 
 // value is the list for reflection.
 func (l list) value() reflect.Value { return placeOf(l.slice).value(l.items.slice) }

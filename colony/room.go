@@ -70,16 +70,23 @@ func (r *Room) take(s *shape, n int) place {
 // lengthen puts a zero item behind the last of the list and returns its place.
 func (r *Room) lengthen(l list) place {
 	n := l.len()
-	b, row := r.slab(l.items)
-	if n > 0 && b.used > 0 && b.used < row.len() && l.item(n-1) == row.item(b.used-1) {
-		b.used++
-		l.move(l.item(0), n+1)
+	if n < l.cap() {
+		l.lengthen()
+		l.value().Index(n).SetZero() // what was deleted may lie there
 		return l.item(n)
 	}
-	first := r.take(l.items, n+1)
-	if n > 0 {
-		reflect.Copy(row.value().Slice(b.used-n-1, b.used), l.value())
+	b, row := r.slab(l.items)
+	if n > 0 && b.used > 0 && b.used < row.len() && l.item(n-1) == row.item(b.used-1) {
+		b.used++ // the list ends where the next value lies
+		l.move(l.item(0), n+1)
+	} else {
+		room := n + n/2 + 1
+		first := r.take(l.items, room)
+		if n > 0 {
+			reflect.Copy(row.value().Slice(b.used-room, b.used), l.value())
+		}
+		l.move(first, room)
 	}
-	l.move(first, n+1)
+	l.lengthen()
 	return l.item(n)
 }

@@ -1,6 +1,7 @@
 package colony
 
 import (
+	"fmt"
 	"reflect"
 	"testing"
 
@@ -111,6 +112,34 @@ func leavesOfAll(all []Inspection) (out [][]Leaf) {
 		out = append(out, Leaves(&all[i]))
 	}
 	return out
+}
+
+// Two long lists that grow by turns, of items of one type, are not copied for each.
+func TestLongListSeldomMoves(t *testing.T) {
+	var ins Inspection
+	var room Room
+	moved, first := 0, (*Task)(nil)
+	for n := range 1000 {
+		for _, path := range []string{"actions.inspect", "plans.inspect"} {
+			if n > 0 {
+				path = fmt.Sprintf("%s#%d", path, n+1)
+			}
+			a, err := AddressOf(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if _, err := a.Set(&ins, "yes", &room); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if first != &ins.Actions[0] {
+			first = &ins.Actions[0]
+			moved++
+		}
+	}
+	if moved > 30 {
+		t.Errorf("a list of 1000 deeds was moved %d times", moved)
+	}
 }
 
 func TestDeniedEventIsAffirmed(t *testing.T) {
