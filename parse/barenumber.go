@@ -173,7 +173,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.counts():
 		return false
-	case n.fronted():
+	case n.fronted(), n.bracketed():
 		return true
 	case n.prev != nil && n.prev.is(kOn) && n.ends() && countedBefore(r, before):
 		return false // "capped honey on seven bars, pollen on two"
@@ -255,6 +255,12 @@ func (n *bareNumber) fronted() bool {
 	}
 	return n.back(2).is(kBe) && n.back(3).any(kShe, kQueen) ||
 		n.isWord(n.prev, "on") && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
+}
+
+// bracketed: "sealed brood (7, 8)" where bars are numbered.
+func (n *bareNumber) bracketed() bool {
+	at := n.items[n.i].start
+	return n.listing && n.prev != nil && n.prev.is(kContent) && at > 0 && n.text[at-1] == '('
 }
 
 // placed reports whether the words right before the number make it a place, in a

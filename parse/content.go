@@ -281,7 +281,7 @@ func (s *scan) sealedOn(i int) bool {
 	if bars != nil && bars.is(kOn) && bars.pause == none {
 		bars = s.at(i + 2)
 	}
-	if bars == nil || !bars.is(kBars) || bars.pause > none || s.r.cellTalk {
+	if bars == nil || !bars.is(kBars) || bars.pause > none && !s.r.inBrackets(bars) || s.r.cellTalk {
 		return false
 	}
 	if prev := s.at(i - 1); prev != nil && !prev.any(kBars, kAnd) && s.at(i).pause == none {

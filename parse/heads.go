@@ -18,6 +18,9 @@ func (r *reader) heads(items []item, i int) bool {
 		return true
 	}
 	prev := &items[i-1]
+	if items[i].pause == comma && prev.anyOf(hangsThere) && r.inBrackets(&items[i]) {
+		return false // "2 charged (b5)"
+	}
 	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)) {
 		return true // "brood is there bar seven …"
 	}
@@ -309,4 +312,9 @@ func (r *reader) deedBefore(items []item, k int) bool {
 		}
 	}
 	return false
+}
+
+// inBrackets reports whether brackets hold the item and nothing else.
+func (r *reader) inBrackets(it *item) bool {
+	return it.start > 0 && int(it.end) < len(r.text) && r.text[it.start-1] == '(' && r.text[it.end] == ')'
 }
