@@ -31,6 +31,10 @@ func (r *reader) answers(items []item) []item {
 		if k+1 < len(items) {
 			items[k+1].pause = max(items[k+1].pause, comma)
 		}
+		if yes && from == k-1 && items[from].is(kQueen) { // "Queen: yes" is that she was seen
+			items[k].kinds, items[k].rules, items[k].pause = setOf(kSeen), r.ruleNamed("seen"), none
+			continue
+		}
 		if yes {
 			items = append(items[:k], items[k+1:]...)
 			k--

@@ -38,13 +38,17 @@ func (s *splitter) symbol(r rune, size int) {
 		s.dash(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
+	case '+':
+		e := s.words.find(s.plusOrTick())
+		s.emit(e.id, e.lists, from, s.at, cased)
+		return
 	case '/':
 		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)
 			break
 		}
 		fallthrough
-	case '%', '°', '#', '+', '&', '=', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+	case '%', '°', '#', '&', '=', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		e := s.words.find(string(r))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
@@ -90,6 +94,9 @@ func (s *splitter) dash(from int) {
 	next := s.peek(0)
 	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.rangesTo(1)
 	switch {
+	case s.text[from] == '-' && s.answers(from):
+		e := s.words.find("✗")
+		s.emit(e.id, e.lists, from, s.at, cased)
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
 		s.emit(idDash, 0, from, s.at, cased)
 	case tight && s.text[from] == '-':
@@ -101,6 +108,31 @@ func (s *splitter) dash(from int) {
 	default:
 		s.breakAt(comma)
 	}
+}
+
+// answers reports whether the sign that ends at the next byte stands close behind
+// one or two letters and ends a phrase: "Q+", "E-".
+func (s *splitter) answers(from int) bool {
+	if s.spaced || len(s.out) == s.head {
+		return false
+	}
+	prev := &s.out[len(s.out)-1]
+	size := int(prev.end - prev.start)
+	if next := s.peek(0); size > 2 || prev.has(digits) || int(prev.end) != s.base+from {
+		return false
+	} else if next == ' ' {
+		return prev.has(capital) && s.at+1 < len(s.text) && isASCIILetter(s.text[s.at+1])
+	} else {
+		return next == 0 || next == ',' || next == '.' || next == ';' || next == ')'
+	}
+}
+
+// plusOrTick is a plus sign, or the tick that it stands for: "Q+, E+".
+func (s *splitter) plusOrTick() string {
+	if s.answers(s.at - 1) {
+		return "✓"
+	}
+	return "+"
 }
 
 // afterHive reports whether the token before is the name of a hive: "Hive 5 - 31 kg".
