@@ -450,6 +450,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return r.rule(it, kDo).Form == "done" && !needs && !it.any5(kQueenIs, kState, kStage, kSeen, kComb) && !prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum)
 	case it.is(kStores) && prev.any(kBars, kContent) && it.pause == none && i+1 < len(items) && items[i+1].any(kBe, kStored):
 		return true // "capped brood on bar three stores are low"
+	case it.is(kFixture) && it.is(kPlace) && it.pause == comma && prev.is(kContent) && (i+1 == len(items) || items[i+1].pause >= comma):
+		return false // "drone brood, bottom"
 	case it.is(kBees), it.is(kFixture), it.is(kStores):
 		return !needs && it.pause > none
 	case it.is(kDate): // "bees are quiet in ten days we will check again"

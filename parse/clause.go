@@ -73,8 +73,12 @@ func (r *reader) judge(list []clause) {
 		asked = last[len(last)-1].asked
 	}
 	tag := len(list) > 1 && len(list[len(list)-1].items) <= 6 && !hasKind(list[0].items[:1], kAsk)
-	if asked && !tag && !r.selfAnswered(list) {
-		all = unasked
+	if asked && !tag {
+		if r.selfAnswered(list) {
+			list[0].doubt = "?"
+		} else {
+			all = unasked
+		}
 	}
 	for i := range list {
 		c := &list[i]
@@ -119,6 +123,7 @@ func (r *reader) judge(list []clause) {
 			carried, cue = c.mood, c.cue
 		}
 	}
+	r.takeBackUntold(list)
 	// a condition that trails its plan takes it back
 	for i := len(list) - 1; i > 0; i-- {
 		if list[i].mood == unasked && list[i].items[0].pause == none && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
@@ -126,6 +131,23 @@ func (r *reader) judge(list []clause) {
 		}
 	}
 }
+
+// takeBackUntold: "bar 8 nectar or syrup, couldn't tell" asserts neither.
+func (r *reader) takeBackUntold(list []clause) {
+	for i := 1; i < len(list); i++ {
+		c, told := &list[i], &list[i-1]
+		first := &c.items[0]
+		if c.mood != unasked || !first.is(kUnsure) || first.pause != comma || told.mood != asserted || told.kinds.meet(surely) {
+			continue
+		}
+		if len(c.items) == 1 || len(c.items) == 2 && r.isWord(&c.items[1], "which", "which one", "really", "either", "for sure") {
+			told.mood, told.cue = unasked, c.cue
+		}
+	}
+}
+
+// surely are the kinds of what is known, whatever else in the clause is not.
+var surely = setOf(kDo, kQueen, kTemper, kNo)
 
 // visitTold: "I visited my two hives yesterday" in the opening words tells when
 // the inspection was.
@@ -359,6 +381,8 @@ func (r *reader) cues(c *clause) {
 			continue
 		case it.is(kWill) && c.mood == asserted && r.mightDo(c, k):
 			c.mood, c.cue, c.doubt = planned, words, words
+		case it.is(kWill) && c.mood == asserted && k > 0 && k+1 < len(c.items) && r.isWord(&c.items[k-1], "i", "we") && r.isWord(it, "might", "may") && c.items[k+1].is(kWord):
+			c.mood, c.cue = unasked, words // "I might read up on the sugar roll"
 		case it.is(kTo) && k == 0 && it.pause >= stop && c.mood == asserted && len(c.items) > 1 && c.items[1].is(kDo) && r.rule(&c.items[1], kDo).Form == "todo":
 			c.mood, c.cue = planned, words // "To inspect again on Tuesday."
 		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):

@@ -23,7 +23,7 @@ func (s *scan) empty(i int) bool {
 	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {
 		return false
 	}
-	if s.combSpoken {
+	if s.combSpoken || r.sameSentence && (r.tells(bars[0], "comb.old") || r.tells(bars[0], "comb.new") || r.tells(bars[0], "comb.drawn")) {
 		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: "empty", present: true, at: i, items: s.r.these(it), rule: "empty-comb", bars: bars, located: true}))
 		return true
 	}

@@ -108,7 +108,11 @@ func (f *fitting) moveBar() bool {
 	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) {
 		return false // "must bring a spare bar"
 	}
-	if hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo) || f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") {
+	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
+	if !follower && f.lastFixture == "follower" && len(f.args) > 0 { // "Follower: behind bar 12; moved to bar 10"
+		follower = f.isWord(&f.args[0], "it") || len(f.pre) == 0 && f.args[0].any(kTo, kAfter)
+	}
+	if follower {
 		f.d.do = "move_follower"
 		return true
 	}

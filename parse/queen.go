@@ -288,9 +288,22 @@ func endsOnHer(c *clause, noun int) bool {
 	return noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
 }
 
-// alsoHer: "comb 4 eggs and queen, unmarked".
+// alsoHer: "comb 4 eggs and queen, unmarked", "Bar 5: eggs; queen, green dot".
 func (r *reader) alsoHer(c *clause, noun int) bool {
-	return noun == 1 && c.items[0].is(kAnd) && endsOnHer(c, noun) && r.headedBars && r.sameSentence && len(r.bars) == 1
+	if !r.headedBars || !r.sameSentence || len(r.bars) != 1 || !endsOnHer(c, noun) {
+		return false
+	}
+	return noun == 1 && c.items[0].is(kAnd) || noun == 0 && !c.items[0].colon && c.items[0].pause <= colon && carriedOnly(c.items[1:])
+}
+
+// carriedOnly reports whether the items tell of nothing but what the queen carries.
+func carriedOnly(items []item) bool {
+	for k := range items {
+		if !items[k].any6(kQueenIs, kDot, kColour, kAdv, kArt, kHave) {
+			return false
+		}
+	}
+	return true
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {

@@ -246,6 +246,8 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
+		case it.is(kNum) && r.queenSentence == r.sentenceNo && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
+			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
 		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || r.isWord(&c.items[0], "which")):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
 			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
@@ -262,6 +264,15 @@ func (r *reader) afterthoughts(c *clause) {
 			}
 		}
 	}
+}
+
+// raisedIn reports whether the words before a year tell of a birth: "raised", "bred in".
+func raisedIn(items []item) bool {
+	switch items[0].text {
+	case "raised", "reared", "bred", "born", "hatched", "from":
+		return len(items) == 1 || len(items) == 2 && items[1].is(kOn)
+	}
+	return false
 }
 
 // guesses reports whether nothing but a hedge and little words stand there: "pollen
