@@ -32,7 +32,7 @@ func (r *reader) answers(items []item) []item {
 			items[k+1].pause = max(items[k+1].pause, comma)
 		}
 		if yes && from == k-1 && items[from].is(kQueen) { // "Queen: yes" is that she was seen
-			items[k].kinds, items[k].rules, items[k].pause = setOf(kSeen), r.ruleNamed("seen"), none
+			items[k].kinds, items[k].says, items[k].pause = setOf(kSeen), r.seen, none
 			continue
 		}
 		if yes {
