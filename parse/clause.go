@@ -391,7 +391,7 @@ func (r *reader) cues(c *clause) {
 			c.mood, c.cue, c.alone = unasked, words, true
 		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
 			c.mood, c.cue = past, words
-		case it.is(kPast) && (r.thisMonth(it) || r.monthAhead(c, it)):
+		case it.is(kPast) && (r.thisMonth(it) || r.monthAhead(c, it) || r.sinceThen(c, k)):
 		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
 			c.mood, c.cue = past, words
 		}
@@ -419,6 +419,19 @@ func (r *reader) mightDo(c *clause, k int) bool {
 		return false
 	}
 	return r.rule(&c.items[k+1], kDo).Form == "todo" || r.twofold(&c.items[k+1])
+}
+
+// sinceThen: "her mark has rubbed off over the winter" tells how it is now.
+func (r *reader) sinceThen(c *clause, k int) bool {
+	if !strings.HasPrefix(c.items[k].text, "over ") && !strings.HasPrefix(c.items[k].text, "since ") {
+		return false
+	}
+	for i := range k {
+		if text := c.items[i].text; text == "has" || text == "have" || text == "'ve" || strings.Contains(text, " has ") {
+			return true
+		}
+	}
+	return false
 }
 
 // thisMonth: "wasps already, in June" said in June is said of now.

@@ -1,8 +1,9 @@
 package parse
 
 import (
-	"barwise/colony"
 	"strings"
+
+	"barwise/colony"
 )
 
 // earlierEvents are the deeds that count as events of an earlier day.

@@ -113,7 +113,7 @@ func (r *reader) inPlace(items []item, bar int) int {
 // bareFood reads "so she got half a litre of syrup", "care given: 1 kg
 // fondant": an amount of food in a clause without another verb was fed.
 func (r *reader) bareFood(c *clause) {
-	if c.mood != asserted || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
+	if c.mood != asserted && c.mood != past || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
 		return
 	}
 	for i := range c.items {
@@ -121,11 +121,23 @@ func (r *reader) bareFood(c *clause) {
 		if d == nil {
 			d = r.measured(c, i)
 		}
-		if d != nil {
+		switch {
+		case d == nil:
+			continue
+		case r.fedThen(c):
+			d.due = c.when
+			r.earlierDeed(c, d)
+		default:
 			r.write("actions", c, d)
-			return
 		}
+		return
 	}
+}
+
+// fedThen reports whether food in a clause without a verb of feeding was given on an
+// earlier day: "they had two litres on Tuesday".
+func (r *reader) fedThen(c *clause) bool {
+	return c.mood == past || c.when != nil && c.when.weekday && !r.opening && c.mood == asserted
 }
 
 // measured is the deed that a food or medicine at item i and an amount right
@@ -191,6 +203,9 @@ func (r *reader) moreFood(c *clause) {
 			it.used = true
 		}
 		switch {
+		case list == "actions" && r.fedThen(c):
+			d.due = c.when
+			r.earlierDeed(c, d)
 		case list != "earlier":
 			r.write(list, c, d)
 		case d.due.today:

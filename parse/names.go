@@ -82,6 +82,9 @@ func (p properNames) hives(byWord bool) map[string]bool {
 		}
 	}
 	if len(names) == 0 && !byWord {
+		p.ofARound(names)
+	}
+	if len(names) == 0 && !byWord {
 		if name := p.likeliest(); name != "" {
 			names[name] = true
 		}
@@ -92,6 +95,19 @@ func (p properNames) hives(byWord bool) map[string]bool {
 		}
 	}
 	return names
+}
+
+// ofARound adds the names of a round of visits where there are several: "Walnut first",
+// "now Damson, …".
+func (p properNames) ofARound(names map[string]bool) {
+	for name, n := range p {
+		if n.hinted && n.weight >= enough-1 {
+			names[name] = true
+		}
+	}
+	if len(names) == 1 {
+		clear(names)
+	}
 }
 
 // letters is a set of letters, a bit each. It may hold more than was put in, since
@@ -206,7 +222,7 @@ func (r *reader) inTurn(toks []token, end int) bool {
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
 // matter".
 func (r *reader) thenComes(toks []token, i, end int) bool {
-	return i > 0 && r.says(toks[i-1], "then") && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
+	return i > 0 && (r.says(toks[i-1], "then") || r.says(toks[i-1], "now") || r.says(toks[i-1], "finally") || r.says(toks[i-1], "lastly")) && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
 }
 
 // beginsWithIn reports whether a sentence begins with "in", "with" or "from" and
@@ -282,6 +298,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	}
 	prev, before := i-1, i-2
 	switch {
+	case r.ownedElsewhere(toks, end):
+		return -2 * enough
 	case is(prev, "to") && (is(before, "thanks") || is(before, "thank")):
 		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
@@ -326,6 +344,20 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		}
 	}
 	return 0
+}
+
+// ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's
+// bees over the road".
+func (r *reader) ownedElsewhere(toks []token, end int) bool {
+	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees") && !r.says(toks[end+1], "hives") && toks[end+1].id != r.hiveID {
+		return false
+	}
+	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
+		if r.kindOf[n] == kTheirs {
+			return true
+		}
+	}
+	return false
 }
 
 // hiveBefore reports whether a hive is spoken of in the words before a comma, with no

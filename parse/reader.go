@@ -45,7 +45,8 @@ type reader struct {
 	saidBar        int
 	sameSentence   bool // the bars in hand were named in this sentence
 	stepped        bool
-	askedOnly      bool // the last clause was a question
+	askedOnly      bool   // the last clause was a question
+	told           []item // the sentence
 	sentenceNo     int
 	temperSentence int
 	deedSentence   int

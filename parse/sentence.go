@@ -7,6 +7,7 @@ import (
 // sentence reads one sentence: its clauses in order, each with its mood.
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
+	r.told = items
 	r.sentenceNo++
 	r.mendedBars = nil
 	r.labelled = nil
@@ -60,7 +61,7 @@ func (r *reader) followFixture(c *clause) {
 func (r *reader) enter(c *clause, plansNext bool) {
 	for k := 0; c.has(kName) && k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
+		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && !r.ofAList(it) && (c.mood != unasked || k == 0 && it.colon) {
 			r.goTo(it)
 			break
 		}
@@ -74,6 +75,24 @@ func (r *reader) enter(c *clause, plansNext bool) {
 		r.openingDay(c)
 		r.openingClock(c)
 	}
+}
+
+// ofAList reports whether a name stands in a sentence that ends with a list of names:
+// "Two colonies, North and South."
+func (r *reader) ofAList(name *item) bool {
+	items := r.told
+	k := 0
+	for k < len(items) && items[k].start != name.start {
+		k++
+	}
+	from, to := k, k+1
+	for from > 1 && items[from-1].is(kAnd) && items[from-2].is(kName) {
+		from -= 2
+	}
+	for to+1 < len(items) && items[to].is(kAnd) && items[to+1].is(kName) {
+		to += 2
+	}
+	return to-from > 1 && to == len(items) && from > 0
 }
 
 // setOut: "starting at the back" counts the bars down, from the front up.

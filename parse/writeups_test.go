@@ -37,6 +37,18 @@ func TestWriteUps(t *testing.T) {
 		{"Was there any chalkbrood? Not a trace.", "signs.chalkbrood=no"},
 		{"Did I see hive beetles? Three of the brutes.", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=3"},
 		{"Did they like me? They did not. Is it my fault?", ""},
+		// days gone by, and what is general or somebody else's
+		{"Hive 4 is light. Three litres of syrup went in. They had two litres of syrup on Tuesday as well.", "hive=4 stores.word=light actions.feed=yes actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup earlier.fed=yes earlier.fed.on=2026-05-12 earlier.fed.amount=2 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"The queen was on bar 4; her mark has rubbed off over the winter.", "queen.seen=yes queen.bar=4 queen.marked=no queen.worn=yes"},
+		{"BIAS still on five bars.", "contents.eggs=yes contents.eggs.bars=5 contents.open_brood=yes contents.open_brood.bars=5 contents.capped_brood=yes contents.capped_brood.bars=5"},
+		{"Half a cup is reckoned as 300 bees, and anything over nine mites in a wash is said to be too many.", ""},
+		{"Ash is weak. Stan's bees over the road have foulbrood.", "hive=ash strength.word=weak"},
+		{"Hive 4 is calm. Your own bees sound fierce, my dear, four stings and all.", "hive=4 temper.score=4"},
+		{"Hive 4. I kept the lid on, so nothing to say of the brood.", "hive=4"},
+		// hives of a round
+		{"Lodge: calm.\nNumber 6: eggs.\nPaddock: no eggs.", "hive=lodge temper.score=4 / hive=6 contents.eggs=yes / hive=paddock contents.eggs=no"},
+		{"Walnut first. They are bursting.\nNow Damson, of which I am less proud. I saw the queen on bar 3.", "hive=walnut strength.word=strong / hive=damson queen.seen=yes queen.bar=3"},
+		{"Two colonies, North and South. 24C and no wind.\n\nNORTH: calm.\n\nSOUTH: no eggs.", "hive=north weather.temp_c=24 weather.wind=calm temper.score=4 / hive=south weather.temp_c=24 weather.wind=calm contents.eggs=no"},
 		// hives without the word
 		{"The colony known as Bracken covers six bars.", "hive=bracken strength.bars_of_bees=6"},
 		{"Not a breath of wind, and Biscuit was bearding.", "hive=biscuit weather.wind=calm signs.bearding=yes"},
