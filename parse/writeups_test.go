@@ -38,7 +38,7 @@ func TestWriteUps(t *testing.T) {
 		{"Did I see hive beetles? Three of the brutes.", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=3"},
 		{"Did they like me? They did not. Is it my fault?", ""},
 		// days gone by, and what is general or somebody else's
-		{"Hive 4 is light. Three litres of syrup went in. They had two litres of syrup on Tuesday as well.", "hive=4 stores.word=light actions.feed=yes actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup earlier.fed=yes earlier.fed.on=2026-05-12 earlier.fed.amount=2 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"Hive 4 is calm. Three litres of syrup went in. They had two litres of syrup on Tuesday as well.", "hive=4 temper.score=4 actions.feed=yes actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup earlier.fed=yes earlier.fed.on=2026-05-12 earlier.fed.amount=2 earlier.fed.unit=l earlier.fed.what=syrup"},
 		{"The queen was on bar 4; her mark has rubbed off over the winter.", "queen.seen=yes queen.bar=4 queen.marked=no queen.worn=yes"},
 		{"BIAS still on five bars.", "contents.eggs=yes contents.eggs.bars=5 contents.open_brood=yes contents.open_brood.bars=5 contents.capped_brood=yes contents.capped_brood.bars=5"},
 		{"Half a cup is reckoned as 300 bees, and anything over nine mites in a wash is said to be too many.", ""},
