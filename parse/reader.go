@@ -107,6 +107,7 @@ type desk struct {
 	paths    *paths
 	kept     kept
 	fit      fitting
+	opener   opener
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder
 }

@@ -1,0 +1,310 @@
+package parse
+
+import (
+	"math/bits"
+	"strings"
+)
+
+// An item opens a statement of its own, or does not, by the kinds that it is of and
+// by what stands around it. The rules of opensBy are asked in their order, each only
+// of an item of its kinds, until one knows.
+
+// opener is an item that may open a statement.
+type opener struct {
+	*item
+	items []item
+	i     int   // its place in them
+	prev  *item // before it
+	needs bool  // prev needs more behind it, which so opens nothing
+}
+
+// next is the item k places behind, or one of no kind.
+func (o *opener) next(k int) *item {
+	if o.i+k >= len(o.items) {
+		return &noItem
+	}
+	return &o.items[o.i+k]
+}
+
+// verdict is what a rule says of an item.
+type verdict uint8
+
+const (
+	unknown verdict = iota
+	doesOpen
+	doesNot
+)
+
+func verdictOf(opens bool) verdict {
+	if opens {
+		return doesOpen
+	}
+	return doesNot
+}
+
+// opensBy are the rules by which an item opens a statement or does not.
+var opensBy = [...]struct {
+	of  kinds // only an item of one of these kinds is asked
+	ask func(*reader, *opener) verdict
+}{
+	{setOf(kAsk), (*reader).opensAsking},
+	{setOf(kUndone), (*reader).opensUndone},
+	{setOf(kThere, kNo), (*reader).opensThere},
+	{setOf(kLeaf), (*reader).opensLeaf},
+	{setOf(kYes), (*reader).opensYes},
+	{setOf(kOn), (*reader).opensOnDay},
+	{setOf(kState), (*reader).opensState},
+	{setOf(kSeen), (*reader).opensSeen},
+	{setOf(kPlan, kWill, kMaybe), (*reader).opensPlan},
+	{setOf(kPlan, kIf, kUnsure, kSay, kTheirs, kUndone), (*reader).opensCue},
+	{setOf(kPron), (*reader).opensSubject},
+	{setOf(kShe), (*reader).opensShe},
+	{setOf(kQueen), (*reader).opensQueen},
+	{setOf(kMaybe), (*reader).opensMaybe},
+	{setOf(kDo), (*reader).opensDeed},
+	{setOf(kBees, kFixture, kStores), (*reader).opensNoun},
+	{setOf(kDate), (*reader).opensDay},
+	{setOf(kBrood, kContent), (*reader).opensBrood},
+}
+
+// openers are the kinds of words that a statement can open with.
+var openers = func() (all kinds) {
+	for _, o := range opensBy {
+		all = all.or(o.of)
+	}
+	return all
+}()
+
+// askedOf are the rules of opensBy that a word of each kind is asked, a bit each.
+var askedOf = func() (of [kindCount]uint32) {
+	for i, o := range opensBy {
+		for k := range o.of.each() {
+			of[k] |= 1 << i
+		}
+	}
+	return of
+}()
+
+// incomplete words need more behind them, which so opens nothing.
+var incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
+
+// opens reports whether the item can begin a statement of its own.
+func (r *reader) opens(items []item, i int, prev *item) bool {
+	it := &items[i]
+	if !it.anyOf(openers) {
+		return false
+	}
+	o := &r.opener
+	*o = opener{it, items, i, prev, it.pause == none && prev.anyOf(incomplete)}
+	if o.needs && prev.any(kOn, kUndone) && r.isWord(it, "i", "we", "they") {
+		o.needs = false // "and beetles inside I will feed them": a subject is no object
+	}
+	due := uint32(0)
+	for k := range it.kinds.each() {
+		due |= askedOf[k]
+	}
+	for ; due != 0; due &= due - 1 {
+		if v := opensBy[bits.TrailingZeros32(due)].ask(r, o); v != unknown {
+			return v == doesOpen
+		}
+	}
+	return false
+}
+
+func (r *reader) opensAsking(o *opener) verdict {
+	return verdictOf(o.pause > none || !o.prev.anyOf(notAsked))
+}
+
+// notAsked are the kinds of words behind which a verb asks nothing.
+var notAsked = setOf(kPron, kShe, kWill, kBe, kThere, kBars, kQueen, kBees, kContent, kCell, kFixture, kStores, kWord, kThen, kSeen, kSign)
+
+func (r *reader) opensUndone(o *opener) verdict {
+	if o.prev.is(kDo) && o.pause == none {
+		return doesNot
+	}
+	return unknown
+}
+
+func (r *reader) opensThere(o *opener) verdict {
+	if o.pause > none {
+		return unknown
+	}
+	there := strings.HasPrefix(o.text, "there") && !o.needs
+	switch {
+	case there && o.is(kThere) && r.placedAhead(o.items, o.i):
+		return doesOpen // "bar three has pollen there's a few eggs on bar four"
+	case o.is(kNo) && r.bareNo(o.item) && o.next(1).is(kSign) && r.afterOthers(o.items, o.i):
+		return doesOpen // "my neighbour's bees had foulbrood no foulbrood here"
+	case there && r.signAhead(o.items, o.i) && !(o.prev.is(kBars) && o.i > 1 && o.items[o.i-2].is(kOn) && r.frontedBar(o.items, o.i-2)):
+		return doesOpen // "bar eight nectar there are ants on the wire"
+	case there && o.is(kThere) && r.broughtAhead(o.items, o.i):
+		return doesOpen // "I didn't open that one there's pollen going in"
+	}
+	return unknown
+}
+
+func (r *reader) opensLeaf(o *opener) verdict {
+	if o.pause == none && r.isWord(o.prev, "it", "them") {
+		return doesOpen
+	}
+	return unknown
+}
+
+func (r *reader) opensYes(o *opener) verdict {
+	return verdictOf(o.pause > none || !o.prev.any(kFixture, kContent))
+}
+
+func (r *reader) opensOnDay(o *opener) verdict {
+	if o.pause == none && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) {
+		return doesOpen
+	}
+	return unknown
+}
+
+func (r *reader) opensState(o *opener) verdict {
+	switch {
+	case !o.is(kDo) || o.needs:
+	case o.prev.is(kFixture) && o.next(1).is(kFixture) && strings.HasPrefix(o.next(1).text, "the "):
+		return doesOpen // "closed the floor reduced the entrance"
+	case !o.prev.any6(kBe, kFixture, kPron, kHave, kAdv, kAnd) && r.fixtureBehind(o.items, o.i):
+		return doesOpen
+	}
+	return unknown
+}
+
+func (r *reader) opensSeen(o *opener) verdict {
+	switch {
+	case o.is(kPast):
+		return verdictOf(!o.prev.any7(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv)) // "no sign of the queen last saw her on the 2nd"
+	case !o.needs && !o.prev.anyOf(seers) && r.seesHer(o.items, o.i):
+		return doesOpen
+	case o.prev.is(kAnd) && o.i > 1 && o.items[o.i-2].any5(kContent, kCell, kSide, kPlace, kPattern) && r.seesHer(o.items, o.i):
+		return doesOpen // "emerging brood and see the queen is here"
+	}
+	return unknown
+}
+
+// seers are the kinds of words that a verb of seeing belongs to.
+var seers = setOf(kPron, kShe, kHave, kBe, kQueen, kAnd, kAdv, kWill, kNo, kThere)
+
+func (r *reader) opensPlan(o *opener) verdict {
+	switch {
+	case r.toBeDone(o.items, o.i):
+		return doesNot
+	case !o.is(kPlan) || o.pause > none:
+		return unknown
+	case r.isWord(o.item, "next time", "next visit", "next week", "next inspection") && r.deedSince(o.items, o.i) && o.prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
+		return doesNot // "mark the queen next time"
+	case strings.HasSuffix(o.text, "planned"):
+		return doesNot // "treatment with thymol planned for the twentieth"
+	}
+	return unknown
+}
+
+func (r *reader) opensCue(o *opener) verdict {
+	if o.pause > none {
+		return doesOpen
+	}
+	if o.is(kTheirs) && (r.isWord(o.prev, "than") || strings.HasPrefix(o.text, "in ")) {
+		return doesNot
+	}
+	return verdictOf(!o.prev.any4(kPron, kShe, kWill, kBe))
+}
+
+// opensSubject: "I", "we" or "they" opens a statement unless what they did has its
+// object before it.
+func (r *reader) opensSubject(o *opener) verdict {
+	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
+	switch {
+	case r.leadIn(items, i), close && prev.is(kQueen), r.isWord(prev, "whom", "that", "what"):
+		return doesNot
+	case close && prev.is(kDate) && i > 1 && items[i-2].is(kOn) && prev.pause == none && !r.deedSince(items, i-2):
+		return doesNot
+	case close && prev.is(kFixture) && r.ownDeed(items, i+1):
+		return doesNot // "the entrance I've reduced"
+	case close && r.barsFirst(items, i):
+		return doesNot // "bars eleven and twelve both I have removed"
+	case close && prev.is(kContent) && (o.next(1).is(kBring) || o.next(1).is(kBe) && o.next(2).is(kBring)):
+		return doesNot // "yellow pollen they are bringing"
+	case close && prev.any3(kCell, kContent, kSign) && o.next(1).is(kHave) && o.next(2).is(kSeen) && r.objectless(items, i+2):
+		return doesNot // "two empty cups I have found"
+	case prev.any4(kCell, kContent, kSign, kLeaf) && r.lookedInVain(items, i):
+		return doesNot // "wasps I have not seen any"
+	case prev.is(kAmount) && strings.HasSuffix(prev.text, " of"):
+		return doesNot // "and plenty of it"
+	case prev.is(kState) && i > 1 && items[i-2].is(kBe):
+		return doesOpen // "the floor was closed i opened it"
+	}
+	return verdictOf(!close || !o.needs && !prev.is(kHave))
+}
+
+func (r *reader) opensShe(o *opener) verdict {
+	return verdictOf(!o.needs && !o.prev.any6(kSeen, kBe, kHave, kQueenIs, kDot, kColour) && o.next(1).any6(kBe, kHave, kSeen, kUnseen, kQueenIs, kWill))
+}
+
+func (r *reader) opensQueen(o *opener) verdict {
+	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev))))
+}
+
+func (r *reader) opensMaybe(o *opener) verdict {
+	next, close := o.next(1), o.pause == none
+	if close && (o.i+1 == len(o.items) || next.pause >= stop) {
+		return doesNot // "foulbrood could not be ruled out"
+	}
+	if close && o.prev.any4(kContent, kCell, kBrood, kWhole) && next.any6(kOn, kPlace, kBars, kPattern, kNum, kFull) {
+		return doesNot // "two supersedure cells I reckon on bar five"
+	}
+	return verdictOf(!o.needs && !o.prev.any3(kPron, kBe, kHave))
+}
+
+func (r *reader) opensDeed(o *opener) verdict {
+	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
+	switch {
+	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):
+		return doesOpen
+	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && r.takesBars(r.rule(o.item, kDo).Value) && barsAtHead(items, i):
+		return doesNot // "12 empty comb, removed"
+	case close && prev.is(kSubstance) && r.objectless(items, i):
+		return doesNot // "1 litre of syrup fed today"
+	case close && prev.is(kContent) && i > 2 && items[i-2].is(kOf) && items[i-3].is(kBar):
+		return doesNot // "two bars of honey taken"
+	case close && prev.is(kContent) && r.isWord(o.item, "left"):
+		return doesNot // "a little brood left on bar eight"
+	case close && prev.is(kFixture):
+		return doesNot
+	case close && prev.is(kBars) && prev.pause >= stop && r.objectless(items, i):
+		return doesNot // "bar nine removed"
+	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):
+		return doesNot
+	}
+	return verdictOf(r.rule(o.item, kDo).Form == "done")
+}
+
+// leadToOrders are the kinds of words behind which a verb is no order to oneself.
+var leadToOrders = setOf(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAdv, kArt, kOf, kSubstance)
+
+func (r *reader) opensNoun(o *opener) verdict {
+	if o.is(kStores) && o.pause == none && o.prev.any(kBars, kContent) && o.next(1).any(kBe, kStored) {
+		return doesOpen // "capped brood on bar three stores are low"
+	}
+	if o.is(kFixture) && o.is(kPlace) && o.pause == comma && o.prev.is(kContent) && (o.i+1 == len(o.items) || o.next(1).pause >= comma) {
+		return doesNot // "drone brood, bottom"
+	}
+	return verdictOf(!o.needs && o.pause > none)
+}
+
+// opensDay: "bees are quiet in ten days we will check again".
+func (r *reader) opensDay(o *opener) verdict {
+	return verdictOf(o.pause == none && o.day.ahead && r.weWill(o.items, o.i+1) && !o.prev.any(kPlan, kDo))
+}
+
+func (r *reader) opensBrood(o *opener) verdict {
+	switch {
+	case o.pause > none || !o.prev.any(kSubstance, kDate):
+		return doesNot
+	case o.is(kBrood):
+		return doesOpen
+	}
+	// "I'll treat next week with thymol brood's on bars three to seven"
+	return verdictOf(o.next(1).is(kBe) && o.next(2).any(kOn, kBars) && r.deedSince(o.items, o.i))
+}
