@@ -32,7 +32,7 @@ func (d *dates) calendar(text string, toks []token, i, end int, ref colony.Date)
 		}
 		q, k := d.numbers.single(text, toks, j+1)
 		if n := int(q.lo); k > j+1 && q.whole() && !q.article && n >= 1 && n <= 31 && (q.ordinal || k == j+2 || n > 20) {
-			return d.inYear(text, toks, n, d.of(toks[i]).value, k, i, ref)
+			return d.inYear(text, toks, n, d.of(toks[i].id).value, k, i, ref)
 		}
 		return day{}, i
 	}
@@ -49,7 +49,7 @@ func (d *dates) calendar(text string, toks []token, i, end int, ref colony.Date)
 		m++
 	}
 	if d.follows(toks, m, monthWord) {
-		return d.inYear(text, toks, n, d.of(toks[m]).value, m+1, i, ref)
+		return d.inYear(text, toks, n, d.of(toks[m].id).value, m+1, i, ref)
 	}
 	if d.follows(toks, m, thisWord) && d.is(toks, m+1, spanWord) && m > k {
 		return ofMonth(n, ref), m + 2
@@ -67,7 +67,7 @@ func (d *dates) dayOfMonth(text string, toks []token, i int, ref colony.Date) (d
 	if k == i+1 || !q.ordinal || q.lo < 1 || q.lo > 31 {
 		return day{}, quantity{}, i
 	}
-	if d.numbers.is(toks, k, ofWord) && (d.is(toks, k+1, theWord) || d.is(toks, k+1, thisWord)) && d.is(toks, k+2, spanWord) && d.of(toks[k+2]).value == -1 {
+	if d.numbers.is(toks, k, ofWord) && (d.is(toks, k+1, theWord) || d.is(toks, k+1, thisWord)) && d.is(toks, k+2, spanWord) && d.of(toks[k+2].id).value == -1 {
 		k += 3 // "the 3rd of the month"
 	}
 	return ofMonth(int(q.lo), ref), q, k

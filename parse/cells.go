@@ -437,7 +437,7 @@ func (s *scan) severalEggs(i int) {
 // allOf takes the number of "all three queen cells".
 func (s *scan) allOf(i int) {
 	last := s.r.mended[s.at(i).to-1]
-	w := s.r.numbers.of(last)
+	w := s.r.numbers.of(last.id)
 	if w.kind == unitWord && w.value > 1 && s.cellAhead(i) >= 0 {
 		s.num, s.numAt = &quantity{lo: w.value}, i
 	}

@@ -46,17 +46,17 @@ func (c *clause) hasAny(list ...kind) bool {
 // to out. Punctuation may be missing: a bar, a subject with its verb, a deed or a
 // cue begins one.
 func (r *reader) clauses(items []item, out []clause) []clause {
-	from := 0
-	for i := 1; i < len(items); i++ {
-		if items[i].pause == none && !items[i].anyOf(beginners) && !items[i-1].is(kBars) && !r.askAll {
-			continue // as most words
+	from, met := 0, gist{}
+	for i := range items {
+		it := &items[i]
+		mayBegin := it.pause > none || it.anyOf(beginners) || i > 0 && items[i-1].is(kBars) || r.askAll // most words cannot
+		if mayBegin && i > 0 && r.begins(items, i) {
+			out = append(out, clause{items: items[from:i], gist: met})
+			from, met = i, gist{}
 		}
-		if r.begins(items, i) {
-			out = append(out, newClause(items[from:i]))
-			from = i
-		}
+		met.add(it)
 	}
-	return append(out, newClause(items[from:]))
+	return append(out, clause{items: items[from:], gist: met})
 }
 
 // judge gives each clause its mood. Questions, conditions and hearsay reach on
@@ -436,14 +436,14 @@ func (r *reader) sinceThen(c *clause, k int) bool {
 
 // thisMonth: "wasps already, in June" said in June is said of now.
 func (r *reader) thisMonth(it *item) bool {
-	w := r.dates.of(r.mended[it.to-1])
+	w := r.dates.of(r.mended[it.to-1].id)
 	return it.to-it.from == 2 && w.kind == monthWord && w.value == int(r.today.Month)
 }
 
 // monthAhead: "treat in December" is to come; only a deed done or a sighting
 // puts a bare month behind us.
 func (r *reader) monthAhead(c *clause, it *item) bool {
-	if r.dates.of(r.mended[it.to-1]).kind != monthWord {
+	if r.dates.of(r.mended[it.to-1].id).kind != monthWord {
 		return false
 	}
 	for k := range c.items {

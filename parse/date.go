@@ -88,15 +88,15 @@ type dates struct {
 	orders  wordSet // words that tell what is to be done
 }
 
-func (d *dates) of(t token) dateWord {
-	if int(t.id) < len(d.kinds) {
-		return d.kinds[t.id]
+func (d *dates) of(id wordID) dateWord {
+	if int(id) < len(d.kinds) {
+		return d.kinds[id]
 	}
 	return dateWord{}
 }
 
 func (d *dates) is(toks []token, i int, k dateKind) bool {
-	return i < len(toks) && d.of(toks[i]).kind == k
+	return i < len(toks) && d.of(toks[i].id).kind == k
 }
 
 // follows reports whether token i is of the kind and no pause separates it.
@@ -119,7 +119,7 @@ func (d *dates) duration(text string, toks []token, i int) (span, int) {
 // length reads a duration whose number, if any, stands from token i to j.
 func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if j == i {
-		if d.is(toks, i, spanWord) && d.of(toks[i]).value == fortnight {
+		if d.is(toks, i, spanWord) && d.of(toks[i].id).value == fortnight {
 			return span{days: fortnight}, i + 1
 		}
 		return span{}, i
@@ -133,7 +133,7 @@ func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if !d.is(toks, j, spanWord) && !d.shortSpan(toks, i, j) {
 		return span{}, i
 	}
-	return d.lengthOf(q, d.of(toks[j]).value), j + 1
+	return d.lengthOf(q, d.of(toks[j].id).value), j + 1
 }
 
 // shortSpan reports whether the letter at j stands for a span behind the number
@@ -142,7 +142,7 @@ func (d *dates) shortSpan(toks []token, i, j int) bool {
 	if !d.is(toks, j, shortSpanWord) {
 		return false
 	}
-	return toks[j].has(glued) && d.of(toks[j]).value > 0 || i > 0 && (toks[i-1].id == d.slashID || d.is(toks, i-1, inWord))
+	return toks[j].has(glued) && d.of(toks[j].id).value > 0 || i > 0 && (toks[i-1].id == d.slashID || d.is(toks, i-1, inWord))
 }
 
 func (d *dates) lengthOf(q quantity, unit int) span {
@@ -163,10 +163,10 @@ func (s span) from(ref colony.Date, sign int) colony.Date {
 // mayBegin reports whether a day can begin at token i: with a word of dates, or
 // with a number, up to token end, behind which one stands.
 func (d *dates) mayBegin(toks []token, i, end int) bool {
-	if id := toks[i].id; id == idISODate || id == idSlashDate || d.of(toks[i]).kind != notDate {
+	if id := toks[i].id; id == idISODate || id == idSlashDate || d.of(toks[i].id).kind != notDate {
 		return true
 	}
-	return end < len(toks) && (toks[end].id == idDash || d.of(toks[end]).kind != notDate || d.numbers.is(toks, end, ofWord))
+	return end < len(toks) && (toks[end].id == idDash || d.of(toks[end].id).kind != notDate || d.numbers.is(toks, end, ofWord))
 }
 
 // read reads the day that starts at token i, or returns i where there is none.
@@ -202,7 +202,7 @@ func both(d colony.Date) day { return day{past: d, future: d} }
 // relative reads today, yesterday, "three weeks ago", "in ten days", "a week
 // from Saturday", "a fortnight last Tuesday", "next week".
 func (d *dates) relative(text string, toks []token, i int, q quantity, end int, ref colony.Date) (day, int) {
-	w := d.of(toks[i])
+	w := d.of(toks[i].id)
 	switch w.kind {
 	case todayWord:
 		at := both(ref)
@@ -251,7 +251,7 @@ func (d *dates) relative(text string, toks []token, i int, q quantity, end int, 
 
 // nextButOne reads "day before yesterday" and "day after tomorrow".
 func (d *dates) nextButOne(toks []token, i int, ref colony.Date) (day, int) {
-	if !d.is(toks, i, spanWord) || d.of(toks[i]).value != 1 {
+	if !d.is(toks, i, spanWord) || d.of(toks[i].id).value != 1 {
 		return day{}, i
 	}
 	switch {
@@ -277,10 +277,10 @@ func (d *dates) monthEnd(toks []token, i, j int, ref colony.Date) (day, int) {
 	first := colony.Date{Year: ref.Year, Month: ref.Month, Day: 1}
 	switch {
 	case d.is(toks, j, monthWord):
-		first.Month = time.Month(d.of(toks[j]).value)
+		first.Month = time.Month(d.of(toks[j].id).value)
 	case d.is(toks, j, theWord), d.is(toks, j, thisWord):
 		j++
-		if !d.is(toks, j, spanWord) || d.of(toks[j]).value != -1 {
+		if !d.is(toks, j, spanWord) || d.of(toks[j].id).value != -1 {
 			return day{}, i
 		}
 	default:
@@ -307,7 +307,7 @@ func weekend(ref colony.Date) day {
 // skipTime passes the "time" of "in three weeks time" and "from now".
 func (d *dates) skipTime(toks []token, j int) int {
 	for j < len(toks) && toks[j].pause == none {
-		switch d.of(toks[j]).kind {
+		switch d.of(toks[j].id).kind {
 		case timeWord:
 			j++
 			continue
@@ -329,13 +329,13 @@ func (d *dates) distance(text string, toks []token, i int, q quantity, end int, 
 	if j == i || s.hours || !joined(toks, j) {
 		return day{}, i
 	}
-	switch d.of(toks[j]).kind {
+	switch d.of(toks[j].id).kind {
 	case agoWord:
 		at := both(s.from(ref, -1))
 		at.ago = true
 		// "two weeks ago Friday": the Friday of that week
 		if d.follows(toks, j+1, weekdayWord) {
-			w := d.of(toks[j+1]).value
+			w := d.of(toks[j+1].id).value
 			at = both(at.past.AddDays(w - isoDay(at.past)))
 			at.ago = true
 			return at, j + 2
@@ -379,8 +379,8 @@ func (d *dates) named(toks []token, i int, ref colony.Date) (day, int) {
 	if !joined(toks, i+1) {
 		return day{}, i
 	}
-	kind := d.of(toks[i]).kind
-	w := d.of(toks[i+1])
+	kind := d.of(toks[i].id).kind
+	w := d.of(toks[i+1].id)
 	monday := ref.AddDays(1 - isoDay(ref))
 	switch w.kind {
 	case weekdayWord:

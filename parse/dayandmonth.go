@@ -46,7 +46,7 @@ func (l *lexer) datesVisit(i int) bool {
 	hive := i+1 < len(l.toks) && l.hiveWords.has(l.toks[i+1].id)
 	for _, t := range l.toks[:i] {
 		hive = hive || l.hiveWords.has(t.id)
-		if !l.hiveWords.has(t.id) && t.id != idNumber && t.id != idDash && l.dates.of(t).kind != weekdayWord {
+		if !l.hiveWords.has(t.id) && t.id != idNumber && t.id != idDash && l.dates.of(t.id).kind != weekdayWord {
 			return false
 		}
 	}

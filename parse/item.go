@@ -122,12 +122,15 @@ type gist struct {
 func gistOf(items []item) gist {
 	var g gist
 	for i := range items {
-		it := &items[i]
-		g.kinds = g.kinds.or(it.kinds)
-		g.lists |= it.lists
-		g.asked = g.asked || it.asked
+		g.add(&items[i])
 	}
 	return g
+}
+
+func (g *gist) add(it *item) {
+	g.kinds = g.kinds.or(it.kinds)
+	g.lists |= it.lists
+	g.asked = g.asked || it.asked
 }
 
 // everything is the gist for which no question is passed by.
@@ -261,7 +264,7 @@ func (l *lexer) numeric(it *item, i, end int) int {
 
 // numbersBars reports whether token i is a word for bars and their number follows.
 func (l *lexer) numbersBars(i int) bool {
-	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1]).kind == unitWord
+	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1].id).kind == unitWord
 }
 
 // detail keeps the details of an item.
@@ -338,7 +341,7 @@ func (l *lexer) figure(i int, out *figure) (j int) {
 // nothing more: no unit, length of time, month or the like follows, and no day
 // begins with it.
 func (l *lexer) plainNumber(i, end int) bool {
-	if first := l.toks[i]; first.id == idISODate || first.id == idSlashDate || l.dates.of(first).kind != notDate {
+	if first := l.toks[i]; first.id == idISODate || first.id == idSlashDate || l.dates.of(first.id).kind != notDate {
 		return false
 	}
 	if end >= len(l.toks) || l.toks[end].pause > comma {
@@ -348,11 +351,11 @@ func (l *lexer) plainNumber(i, end int) bool {
 	if next.id < firstWordID {
 		return next.id == idUnknown
 	}
-	if l.dates.of(next).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
+	if l.dates.of(next.id).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
 		return true // "add 1 bar from H12 Wed."
 	}
-	k := l.numbers.of(next).kind
-	return l.dates.of(next).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
+	k := l.numbers.of(next.id).kind
+	return l.dates.of(next.id).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
 }
 
 // queenCups: "two cups" without "of" are queen cups, not a measure.

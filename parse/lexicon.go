@@ -129,7 +129,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.numbers.combWords = l.words.addAll("bar", "frame", "comb")
 	l.barNouns = l.words.addAll("bar", "bars", "comb", "combs", "frame", "frames")
 	l.numbers.barWords = l.words.addAll("bar", "bars", "b", "frame", "frames", "comb", "combs", "hive", "h")
-	l.numbers.months = func(t token) bool { return l.dates.of(t).kind == monthWord }
+	l.numbers.months = func(t token) bool { return l.dates.of(t.id).kind == monthWord }
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hiveWords = l.words.addAll("hive", "h", "hv")
 	l.numberedWords = l.words.addAll("hive", "hives", "h", "hv", "beehive", "colony", "colonies", "nuc", "stock", "box", "bar", "bars", "comb", "combs", "frame", "frames", "queen", "apiary", "site", "stand")
@@ -200,7 +200,7 @@ func (l *lexicon) markWords() {
 	}
 	for id := firstWordID; int(id) < len(l.words.words); id++ {
 		t := token{id: id}
-		number, date := l.numbers.of(t).kind, l.dates.of(t)
+		number, date := l.numbers.of(t.id).kind, l.dates.of(t.id)
 		if number.begins() || date.stands() {
 			l.words.mark(id, numeral)
 		} else if date.leads() {
@@ -261,7 +261,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			if len(c.words) == 0 || len(c.said) == 0 {
 				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
 			}
-			c.number = l.numbers.of(token{id: c.said[0]}).kind == unitWord
+			c.number = l.numbers.of(c.said[0]).kind == unitWord
 			first := c.words[0]
 			l.mishearings = grown(l.mishearings, first)
 			l.mishearings[first].add(c)
@@ -318,7 +318,7 @@ func (c *context) fits(l *lexicon, t *token, edge, pausedOff bool) bool {
 	if !c.number {
 		return false
 	}
-	k := l.numbers.of(*t).kind
+	k := l.numbers.of(t.id).kind
 	return t.id == idNumber || k == unitWord || k == tensWord
 }
 
@@ -383,7 +383,7 @@ func (l *lexicon) countsBar(toks []token, i int) bool {
 	if i < 2 || !l.numbers.combWords.has(toks[i-1].id) || toks[i-1].pause > none {
 		return false
 	}
-	switch k := l.numbers.of(toks[i-2]).kind; {
+	switch k := l.numbers.of(toks[i-2].id).kind; {
 	case k == articleWord:
 		return true
 	case k == unitWord || toks[i-2].id == idNumber: // not of "bar one bar to"
@@ -419,7 +419,7 @@ candidates:
 		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
 			continue
 		}
-		if h.number && l.numbers.of(toks[i]).kind == toWord && l.countsBar(toks, i) {
+		if h.number && l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) {
 			continue
 		}
 		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {

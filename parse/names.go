@@ -116,6 +116,14 @@ type letters uint32
 
 func (s letters) has(c byte) bool { return c >= utf8.RuneSelf || s>>(c&31)&1 != 0 }
 
+// lettersOf is the set of the letters in a word.
+func lettersOf(word string) (s letters) {
+	for i := range len(word) {
+		s |= 1 << (word[i] & 31)
+	}
+	return s
+}
+
 // initialsOf is the set of the letters that names begin with.
 func initialsOf(names map[string]bool) (s letters) {
 	for name := range names {
@@ -178,12 +186,12 @@ func (r *reader) hiveNameAt(toks []token, i int) bool {
 		return true // "Hive no. 12"
 	}
 	letter := t.end-t.start == 1 && t.has(capital) && r.text[t.start] != 'I'
-	return t.has(digits) || letter || r.numbers.of(t).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
+	return t.has(digits) || letter || r.numbers.of(t.id).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
 }
 
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
-	if t.lists.has(noNames) || r.numbers.of(t).kind != notNumber || r.dates.of(t).kind != notDate {
+	if t.lists.has(noNames) || r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
 		return false
 	}
 	return t.id == idUnknown || r.plantOrColour(t) || r.lex.matcher.longest([]token{t}, 0, nil).end == 0
@@ -266,7 +274,7 @@ func (r *reader) mayName(toks []token, i int) bool {
 	if t.lists&unnamed != 0 || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
-	if r.dates.of(t).kind != notDate || r.numbers.of(t).kind != notNumber {
+	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {
 		return false
 	}
 	if t.id == idUnknown {

@@ -66,15 +66,15 @@ type numbers struct {
 	months    func(token) bool
 }
 
-func (n *numbers) of(t token) numberWord {
-	if int(t.id) < len(n.kinds) {
-		return n.kinds[t.id]
+func (n *numbers) of(id wordID) numberWord {
+	if int(id) < len(n.kinds) {
+		return n.kinds[id]
 	}
 	return numberWord{}
 }
 
 func (n *numbers) is(toks []token, i int, k numberKind) bool {
-	return i < len(toks) && n.of(toks[i]).kind == k
+	return i < len(toks) && n.of(toks[i].id).kind == k
 }
 
 // joined reports whether token i continues the number before it: no
@@ -84,7 +84,7 @@ func joined(toks []token, i int) bool { return i < len(toks) && toks[i].pause ==
 // read reads the quantity that starts at token i and returns it with the index
 // behind it, or i itself where there is none.
 func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
-	if i >= len(toks) || toks[i].id >= firstWordID && n.of(toks[i]).kind == notNumber {
+	if i >= len(toks) || toks[i].id >= firstWordID && n.of(toks[i].id).kind == notNumber {
 		return quantity{}, i
 	}
 	if n.endsAt(toks, i+1) {
@@ -126,7 +126,7 @@ func (n *numbers) endsAt(toks []token, i int) bool {
 		return true
 	}
 	next := toks[i]
-	return (next.id >= firstWordID || next.id == idUnknown) && n.of(next).kind == notNumber
+	return (next.id >= firstWordID || next.id == idUnknown) && n.of(next.id).kind == notNumber
 }
 
 // plain is the number of a token with no other part: in digits, or a word such as
@@ -135,7 +135,7 @@ func (n *numbers) plain(text string, t token) (quantity, bool) {
 	if t.id == idNumber {
 		return quantity{lo: figures(text[t.start:t.end]), bare: true}, true
 	}
-	switch w := n.of(t); w.kind {
+	switch w := n.of(t.id); w.kind {
 	case unitWord, tensWord:
 		return quantity{lo: w.value, bare: true}, true
 	case articleWord:
@@ -149,7 +149,7 @@ func (n *numbers) upTo(text string, toks []token, q quantity, j int) (quantity, 
 	if !joined(toks, j) || j+1 >= len(toks) || toks[j+1].pause != none {
 		return q, j
 	}
-	sep := n.of(toks[j]).kind
+	sep := n.of(toks[j].id).kind
 	if toks[j].id != idDash && sep != toWord && sep != orWord {
 		return q, j
 	}
@@ -243,7 +243,7 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 func (n *numbers) ofBars(toks []token, i int) bool {
 	for ; i > 0 && joined(toks, i); i-- {
 		before := toks[i-1]
-		if k := n.of(before).kind; before.id != idNumber && before.id != idDash && k != toWord && k != andWord {
+		if k := n.of(before.id).kind; before.id != idNumber && before.id != idDash && k != toWord && k != andWord {
 			return n.barWords.has(before.id)
 		}
 	}
@@ -273,14 +273,14 @@ func fraction(s string) (float64, bool) {
 
 // spoken reads number words.
 func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
-	w := n.of(toks[i])
+	w := n.of(toks[i].id)
 	switch w.kind {
 	case ordinalWord:
 		return quantity{lo: w.value, ordinal: true}, i + 1
 	case partWord:
 		if w.value == 0.5 { // half a dozen, half
 			if n.is(toks, i+1, articleWord) && n.is(toks, i+2, groupWord) && joined(toks, i+1) && joined(toks, i+2) {
-				return quantity{lo: n.of(toks[i+2]).value / 2}, n.skipOf(toks, i+3)
+				return quantity{lo: n.of(toks[i+2].id).value / 2}, n.skipOf(toks, i+3)
 			}
 			return quantity{lo: 0.5, share: true}, i + 1
 		}
@@ -300,7 +300,7 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 	}
 	v, j := n.cardinal(toks, i)
 	if joined(toks, j) && !(i > 0 && joined(toks, i) && n.barWords.has(toks[i-1].id)) { // "bar one half drawn"
-		next := n.of(toks[j])
+		next := n.of(toks[j].id)
 		if next.kind == ordinalWord && w.kind == tensWord && next.value < 10 && j == i+1 {
 			return quantity{lo: v + next.value, ordinal: true}, j + 1
 		}
@@ -322,7 +322,7 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 
 // year reads "twenty twenty three".
 func (n *numbers) year(toks []token, i int) (quantity, int) {
-	if n.of(toks[i]).value != 20 || !joined(toks, i+1) || n.of(toks[i+1]).kind != tensWord || n.of(toks[i+1]).value != 20 {
+	if n.of(toks[i].id).value != 20 || !joined(toks, i+1) || n.of(toks[i+1].id).kind != tensWord || n.of(toks[i+1].id).value != 20 {
 		return quantity{}, i
 	}
 	v, j := n.belowHundred(toks, i+1)
@@ -335,7 +335,7 @@ func isPart(w numberWord) bool { return w.kind == partWord && w.value < 1 }
 // the number one and says so.
 func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
 	if joined(toks, i+1) {
-		switch w := n.of(toks[i+1]); w.kind {
+		switch w := n.of(toks[i+1].id); w.kind {
 		case groupWord:
 			return quantity{lo: w.value}, n.skipOf(toks, i+2)
 		case scaleWord:
@@ -356,7 +356,7 @@ func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
 
 // aHundred reads "a hundred", "a hundred and one", "a hundred and twenty".
 func (n *numbers) aHundred(toks []token, i int) (quantity, int) {
-	scale, j := n.of(toks[i]).value, i+1
+	scale, j := n.of(toks[i].id).value, i+1
 	if joined(toks, j) && n.is(toks, j, andWord) && joined(toks, j+1) {
 		if more, end := n.belowHundred(toks, j+1); end > j+1 {
 			return quantity{lo: scale + more}, end
@@ -378,7 +378,7 @@ func (n *numbers) cardinal(toks []token, i int) (float64, int) {
 	v, j := n.belowHundred(toks, i)
 	total := 0.0
 	for joined(toks, j) && n.is(toks, j, scaleWord) {
-		total += v * n.of(toks[j]).value
+		total += v * n.of(toks[j].id).value
 		j++
 		k := j
 		if n.is(toks, k, andWord) && joined(toks, k) {
@@ -403,13 +403,13 @@ func (n *numbers) belowHundred(toks []token, i int) (float64, int) {
 	if i >= len(toks) {
 		return 0, i
 	}
-	w := n.of(toks[i])
+	w := n.of(toks[i].id)
 	switch w.kind {
 	case unitWord:
 		return w.value, i + 1
 	case tensWord:
 		if joined(toks, i+1) {
-			if u := n.of(toks[i+1]); u.kind == unitWord && u.value > 0 && u.value < 10 {
+			if u := n.of(toks[i+1].id); u.kind == unitWord && u.value > 0 && u.value < 10 {
 				return w.value + u.value, i + 2
 			}
 		}
@@ -419,8 +419,8 @@ func (n *numbers) belowHundred(toks []token, i int) (float64, int) {
 }
 
 func (n *numbers) decimals(toks []token, v float64, j int) (quantity, int) {
-	for place := 0.1; n.is(toks, j, unitWord) && n.of(toks[j]).value < 10 && joined(toks, j); place /= 10 {
-		v += n.of(toks[j]).value * place
+	for place := 0.1; n.is(toks, j, unitWord) && n.of(toks[j].id).value < 10 && joined(toks, j); place /= 10 {
+		v += n.of(toks[j].id).value * place
 		j++
 	}
 	return quantity{lo: v}, j

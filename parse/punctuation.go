@@ -191,9 +191,9 @@ func (s *splitter) abbreviated() bool {
 	}
 	next := s.peek(0)
 	switch {
-	case strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
+	case len(word) == 2 && strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
 		return s.digitNext() && (prev.end == 0 || last.pause > none || s.numbered.has(prev.id)) || next == ':'
-	case strings.EqualFold(word, "b"): // "b. 4", but "Hive B. 3 bars"
+	case word == "b", word == "B": // "b. 4", but "Hive B. 3 bars"
 		return s.digitNext() && !s.afterHive()
 	}
 	initials := len(word) == 1 && prev.has(respelt) && prev.end-prev.start == 1 // "s. h. beetle"

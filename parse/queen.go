@@ -5,17 +5,20 @@ import (
 	"strings"
 )
 
+// ofHer are the kinds of words that tell of a queen.
+var ofHer = setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour)
+
 // queen reads whether she was seen, where, and what she carries.
 func (r *reader) queen(c *clause) {
 	if r.notToday(c) {
 		r.leaf("queen.seen", "no", "queen", "", c.doubt, &c.items[1])
 		return
 	}
-	if !c.hasAny(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour) && r.queenWaits != r.sentenceNo-1 {
+	if !c.kinds.meet(ofHer) && r.queenWaits != r.sentenceNo-1 {
 		return
 	}
 	r.markIs(c)
-	r.markLast = c.hasAny(kDot, kQueenIs)
+	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := -1, -1
 	for i := range c.items {
@@ -140,7 +143,7 @@ func (r *reader) queenNoun(c *clause) (int, bool) {
 func (r *reader) herself(c *clause) bool {
 	for i := range c.items {
 		it := &c.items[i]
-		if r.isWord(it, "whom", "who") && r.queenSentence == r.sentenceNo {
+		if r.queenSentence == r.sentenceNo && r.isWord(it, "whom", "who") {
 			return true
 		}
 		if !it.is(kShe) || it.used {

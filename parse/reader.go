@@ -41,7 +41,7 @@ type reader struct {
 	lastDeed   string
 	pauses     []int32 // offsets behind which a timed silence follows
 
-	saidOf         map[int][]*finding // what was said of each bar
+	saidOf         talk
 	saidBar        int
 	sameSentence   bool // the bars in hand were named in this sentence
 	stepped        bool
@@ -122,7 +122,7 @@ func (r *reader) clear() {
 		r.spare = append(r.spare, b)
 	}
 	clear(r.byHive)
-	clear(r.saidOf)
+	r.saidOf.forget()
 	r.spans.reset()
 	r.refs.reset()
 	r.findings.reset()
@@ -185,7 +185,7 @@ func (r *reader) read() {
 		if top == 0 {
 			r.names = r.properNames(r.toks)
 			r.initials = initialsOf(r.names)
-			r.severalSpoken = slices.ContainsFunc(r.toks, func(t token) bool { return t.id == r.hivesID || t.id == r.coloniesID })
+			r.severalSpoken = r.speaksOfSeveral(r.toks)
 		}
 		for i := 0; i < len(r.rows); i++ {
 			row := r.rows[i]
@@ -196,6 +196,16 @@ func (r *reader) read() {
 			r.line(r.toks[row.from:row.to], row.first)
 		}
 	}
+}
+
+// speaksOfSeveral reports whether words speak of hives, not of one.
+func (r *reader) speaksOfSeveral(toks []token) bool {
+	for i := range toks {
+		if id := toks[i].id; id == r.hivesID || id == r.coloniesID {
+			return true
+		}
+	}
+	return false
 }
 
 // asks reports whether a row is a label alone, and makes the short row below it

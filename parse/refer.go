@@ -304,7 +304,14 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 // dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar
 // three to bar seven".
 func (r *reader) dashOrTo(it *item) bool {
-	return it.pause == none && (it.is(kTo) || r.isWord(it, "down to", "back to", "on to") || r.isWord(it, "-", "–", "through", "thru", "until", "till"))
+	if it.pause > none || it.is(kTo) {
+		return it.pause == none
+	}
+	switch it.text {
+	case "-", "–", "through", "thru", "until", "till", "down to", "back to", "on to":
+		return true
+	}
+	return false
 }
 
 // pairOfBars: "took out bar fifteen and bar sixteen" is a list; "eggs on bar

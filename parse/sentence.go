@@ -181,7 +181,7 @@ func (r *reader) hiveLeaf(it *item) {
 func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
 	r.lastFind, r.saidBar = nil, 0
-	clear(r.saidOf)
+	r.saidOf.forget()
 	r.sheLast, r.cellTalk, r.miteMethod = false, false, ""
 	r.heading = asserted
 	r.sameSentence = false

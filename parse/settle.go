@@ -39,7 +39,7 @@ func (s *scan) settle(waiting []*finding) {
 
 // onlyHers reports whether the bar in hand was named for the queen alone.
 func (r *reader) onlyHers() bool {
-	return !r.headedBars && len(r.bars) == 1 && r.queenSentence == r.sentenceNo && len(r.saidOf[r.bars[0]]) == 0
+	return !r.headedBars && len(r.bars) == 1 && r.queenSentence == r.sentenceNo && len(r.saidOf.about(r.bars[0])) == 0
 }
 
 // aboutHive reports whether a sign is one of the hive, whatever bar is in hand:

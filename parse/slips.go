@@ -1,5 +1,7 @@
 package parse
 
+import "math/bits"
+
 // shortestSlip is the length of the shortest word that is looked at for a slip
 // of the finger: shorter ones are too often another word.
 const shortestSlip = 4
@@ -11,15 +13,21 @@ const longestSlip = 24
 // missing, too many or wrong, or two that changed places. The first letter is
 // taken for right, so that few words are to be compared.
 type slips struct {
-	meant [1 << 8][]wordID // by first letter, in the order of the vocabulary
-	words []string         // by wordID
+	meant [1 << 8][]meant // by first letter, in the order of the vocabulary
+}
+
+// meant is a word of the trade, and the letters in it.
+type meant struct {
+	word    string
+	id      wordID
+	letters letters
 }
 
 func newSlips(v *vocabulary, l lists) *slips {
-	s := &slips{words: v.words}
+	s := &slips{}
 	for id, word := range v.words {
 		if l[word].has(oftenMisspelt) {
-			s.meant[word[0]] = append(s.meant[word[0]], wordID(id))
+			s.meant[word[0]] = append(s.meant[word[0]], meant{word, wordID(id), lettersOf(word)})
 		}
 	}
 	return s
@@ -31,10 +39,14 @@ func (s *slips) find(unknown string) wordID {
 	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
 		return idUnknown
 	}
-	for _, id := range s.meant[unknown[0]] {
-		word := s.words[id]
-		if d := len(word) - len(unknown); d >= -1 && d <= 1 && oneSlip(word, unknown) {
-			return id
+	of := lettersOf(unknown)
+	for i := range s.meant[unknown[0]] {
+		m := &s.meant[unknown[0]][i]
+		if bits.OnesCount32(uint32(m.letters^of)) > 2 {
+			continue // more than one letter is another
+		}
+		if d := len(m.word) - len(unknown); d >= -1 && d <= 1 && oneSlip(m.word, unknown) {
+			return m.id
 		}
 	}
 	return idUnknown

@@ -2,6 +2,7 @@ package parse
 
 import (
 	"math/bits"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -53,7 +54,7 @@ type token struct {
 	flags      mark
 }
 
-func (t token) has(f mark) bool { return t.flags&f != 0 }
+func (t *token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
 type splitter struct {
@@ -124,7 +125,13 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
-	s.out = append(s.out, token{id: id, lists: lists, start: int32(s.base + from), end: int32(s.base + to), pause: s.before, flags: f | s.flags | s.words.marks[id]})
+	if len(s.out) == cap(s.out) {
+		s.out = slices.Grow(s.out, 1)
+	}
+	s.out = s.out[:len(s.out)+1]
+	t := &s.out[len(s.out)-1] // filled in where it stands: this is done for every word
+	t.id, t.lists, t.start, t.end = id, lists, int32(s.base+from), int32(s.base+to)
+	t.pause, t.flags = s.before, f|s.flags|s.words.marks[id]
 	s.before, s.flags, s.spaced = none, 0, false
 }
 

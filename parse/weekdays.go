@@ -8,12 +8,12 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 	if !d.is(toks, j, weekdayWord) {
 		return day{}, i
 	}
-	w := d.of(toks[j]).value
+	w := d.of(toks[j].id).value
 	if toks[j].end-toks[j].start == 3 && (w >= 6 || w == 3) && !d.plainShort(toks, j) {
 		return day{}, i
 	}
 	j++
-	if d.follows(toks, j, spanWord) && d.of(toks[j]).value == 7 {
+	if d.follows(toks, j, spanWord) && d.of(toks[j].id).value == 7 {
 		at := both(ahead(ref, w).AddDays(7))
 		at.ahead = true
 		return at, j + 1
@@ -26,7 +26,7 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 // a phrase with its capital: "feed 1 L syrup Sun".
 func (d *dates) plainShort(toks []token, j int) bool {
 	if j > 0 && toks[j].pause == none {
-		switch d.of(toks[j-1]).kind {
+		switch d.of(toks[j-1].id).kind {
 		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
 			return true
 		}
@@ -35,7 +35,7 @@ func (d *dates) plainShort(toks []token, j int) bool {
 		if d.endsPhrase(toks, j) {
 			return true
 		}
-	} else if j > 0 && toks[j-1].has(coloned) && toks[j].has(capital) && d.of(toks[j]).value != sunday && toks[j+1].pause == none {
+	} else if j > 0 && toks[j-1].has(coloned) && toks[j].has(capital) && d.of(toks[j].id).value != sunday && toks[j+1].pause == none {
 		return true // "To do: Sat feed them", but "Weather: Sun and cloud"
 	}
 	return toks[j].has(coloned) || toks[j].pause >= stop && j+1 < len(toks) && (toks[j+1].pause >= comma || toks[j+1].has(digits))
@@ -46,10 +46,10 @@ func (d *dates) endsPhrase(toks []token, j int) bool {
 	if j == 0 {
 		return false
 	}
-	prev, number := toks[j-1], d.numbers.of(toks[j-1]).kind
+	prev, number := toks[j-1], d.numbers.of(toks[j-1].id).kind
 	switch {
 	case toks[j].pause == comma:
-		return toks[j].has(capital) && d.of(toks[j]).value != sunday || d.ordered(toks, j) // "To do: add two bars, Sat."
+		return toks[j].has(capital) && d.of(toks[j].id).value != sunday || d.ordered(toks, j) // "To do: add two bars, Sat."
 	case toks[j].pause > comma:
 		return false
 	case prev.id == d.againID:
@@ -57,7 +57,7 @@ func (d *dates) endsPhrase(toks []token, j int) bool {
 	case toks[j].has(capital) && (prev.id == idNumber && d.numbers.ofBars(toks, j-1) || prev.id >= firstWordID && number == notNumber && prev.end-prev.start > 1):
 		return true // "add 1 bar from H12 Wed."
 	}
-	return d.of(prev).kind == notDate && number == notNumber && d.ordered(toks, j)
+	return d.of(prev.id).kind == notDate && number == notNumber && d.ordered(toks, j)
 }
 
 // ordered reports whether the phrase that token j ends gives an order: "todo add 2

@@ -18,7 +18,7 @@ func (s *scan) bar(i int) {
 		r.mendedBars = append(r.mendedBars, it.bars...)
 	}
 	if as := s.at(i - 1); as != nil && s.r.isWord(as, "as") && s.headed && i >= 2 && s.at(i-2).is(kBars) {
-		s.copyFrom(s.r.saidOf[it.bars[0]], as) // "bar six: as bar five"
+		s.copyFrom(s.r.saidOf.about(it.bars[0]), as) // "bar six: as bar five"
 		return
 	}
 	waiting := s.found[s.bound:]
@@ -355,7 +355,7 @@ func (s *scan) same(i int) {
 			s.step(k) // "same again on the next one"
 		}
 		if ref.is(kBars) {
-			from = r.saidOf[ref.bars[0]]
+			from = r.saidOf.about(ref.bars[0])
 			ref.used, ref.taken = true, true
 		}
 	}
@@ -432,7 +432,7 @@ func (s *scan) shareOfBefore() {
 		return
 	}
 	for _, b := range r.bars {
-		said := r.saidOf[b]
+		said := r.saidOf.about(b)
 		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
 			continue
 		}
@@ -447,15 +447,36 @@ const fewSaid = 2
 // remember keeps what was said of a bar for "same again".
 func (r *reader) remember(f *finding) {
 	for _, b := range f.bars {
+		said := r.saidOf.about(b)
 		if r.saidBar != b {
-			if len(r.saidOf[b]) == 0 || r.inHand != thisLine {
-				r.saidOf[b] = r.said.take(fewSaid)[:0]
+			if len(said) == 0 || r.inHand != thisLine {
+				said = r.said.take(fewSaid)[:0]
 			}
 			r.saidBar = b
 		}
-		r.saidOf[b] = append(r.saidOf[b], f)
+		r.lastFind = append(said, f)
+		r.saidOf.keep(b, r.lastFind)
 	}
-	if len(f.bars) > 0 {
-		r.lastFind = r.saidOf[f.bars[len(f.bars)-1]]
+}
+
+// talk is what was said of each bar, by its number.
+type talk [][]*finding
+
+func (t talk) about(bar int) []*finding {
+	if bar < len(t) {
+		return t[bar]
 	}
+	return nil
+}
+
+func (t *talk) keep(bar int, said []*finding) {
+	for len(*t) <= bar {
+		*t = append(*t, nil)
+	}
+	(*t)[bar] = said
+}
+
+func (t *talk) forget() {
+	clear(*t)
+	*t = (*t)[:0]
 }
