@@ -213,7 +213,8 @@ func (l *lexer) items(toks []token, out []item) []item {
 // item fills in the item that begins at token i and returns the index behind
 // it.
 func (l *lexer) item(i int, it *item) int {
-	*it = item{says: senseless, details: &noDetails}
+	*it = item{}
+	it.says, it.details = senseless, &noDetails
 	best := l.matcher.longest(l.toks, i, l)
 	if best.end > i+1 && l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
@@ -244,6 +245,10 @@ func (l *lexer) item(i int, it *item) int {
 // begins at i, or one as long that is what the words mean. It returns the index
 // behind it.
 func (l *lexer) numeric(it *item, i, end int) int {
+	if n, ok := l.loneNumber(i); ok && end <= i+1 && !it.any3(kColour, kSeen, kNo) { // as most are
+		it.says, it.kinds, it.n, it.details = senseless, numberKinds(n), n, &noDetails
+		return i + 1
+	}
 	var alt figure
 	j := l.figure(i, &alt)
 	switch {
@@ -284,11 +289,25 @@ type figure struct {
 }
 
 func (f *figure) kinds() kinds {
-	set := setOf(f.kind)
-	if f.kind == kNum && f.n.article {
-		set.add(kArt)
+	if f.kind == kNum {
+		return numberKinds(f.n)
 	}
-	return set
+	return setOf(f.kind)
+}
+
+func numberKinds(n quantity) kinds {
+	if n.article {
+		return two(kNum, kArt)
+	}
+	return setOf(kNum)
+}
+
+// loneNumber reads a number of a single token that nothing goes on with.
+func (l *lexer) loneNumber(i int) (quantity, bool) {
+	if i+1 < len(l.toks) && l.toks[i+1].has(following) || l.dates.of(l.toks[i].id).kind != notDate {
+		return quantity{}, false
+	}
+	return l.numbers.plain(l.text, &l.toks[i])
 }
 
 // endsName reports whether token i is the word hive behind a name of its own.

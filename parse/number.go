@@ -88,7 +88,7 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 		return quantity{}, i
 	}
 	if n.endsAt(toks, i+1) {
-		if q, ok := n.plain(text, toks[i]); ok { // as most are
+		if q, ok := n.plain(text, &toks[i]); ok { // as most are
 			return q, i + 1
 		}
 	}
@@ -131,7 +131,7 @@ func (n *numbers) endsAt(toks []token, i int) bool {
 
 // plain is the number of a token with no other part: in digits, or a word such as
 // "twelve" or "a".
-func (n *numbers) plain(text string, t token) (quantity, bool) {
+func (n *numbers) plain(text string, t *token) (quantity, bool) {
 	if t.id == idNumber {
 		return quantity{lo: figures(text[t.start:t.end]), bare: true}, true
 	}

@@ -95,7 +95,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		return false
 	}
 	o := &r.opener
-	*o = opener{it, items, i, prev, it.pause == none && prev.anyOf(incomplete)}
+	o.item, o.items, o.i, o.prev = it, items, i, prev
+	o.needs = it.pause == none && prev.anyOf(incomplete)
 	if o.needs && prev.any(kOn, kUndone) && r.isWord(it, "i", "we", "they") {
 		o.needs = false // "and beetles inside I will feed them": a subject is no object
 	}

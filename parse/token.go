@@ -76,6 +76,7 @@ type splitter struct {
 // tokens appends the tokens of a line to out; base is the offset of the line in
 // the note, first the pause before the first token.
 func (s *splitter) tokens(out []token, text string, base int, first pause) []token {
+	out = slices.Grow(out, len(text)+1) // a line has no more tokens, even if all its words are cut in two
 	s.text, s.base, s.at, s.out, s.head = text, base, 0, out, len(out)
 	s.before, s.flags, s.spaced = first, 0, true
 	for s.at < len(s.text) {
@@ -125,11 +126,9 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
-	if len(s.out) == cap(s.out) {
-		s.out = slices.Grow(s.out, 1)
-	}
-	s.out = s.out[:len(s.out)+1]
-	t := &s.out[len(s.out)-1] // filled in where it stands: this is done for every word
+	n := len(s.out)
+	s.out = s.out[:n+1]
+	t := &s.out[n] // filled in where it stands: this is done for every word
 	t.id, t.lists, t.start, t.end = id, lists, int32(s.base+from), int32(s.base+to)
 	t.pause, t.flags = s.before, f|s.flags|s.words.marks[id]
 	s.before, s.flags, s.spaced = none, 0, false
