@@ -73,6 +73,24 @@ func (w dateWord) leads() bool {
 	return false
 }
 
+// mayLead reports whether a date can begin with a word that leads, where another
+// follows.
+func (d *dates) mayLead(first, next *token) bool {
+	if !next.has(dating) {
+		return false
+	}
+	behind := d.of(next.id).kind
+	switch d.of(first.id).kind {
+	case inWord:
+		return next.has(numeral)
+	case theWord:
+		return next.has(numeral) || behind == endWord || behind == spanWord
+	case nextWord, lastWord, thisWord:
+		return behind == weekdayWord || behind == weekendWord || behind == spanWord || behind == dayPartWord
+	}
+	return true
+}
+
 // sunday is the value of that weekday, the last of the week.
 const sunday = 7
 

@@ -230,7 +230,7 @@ func (l *lexer) item(i int, it *item) int {
 			it.details = l.detail(details{dur: with.dur, size: with.size})
 		}
 	}
-	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.toks[i+1].has(dating) {
+	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.dates.mayLead(&l.toks[i], &l.toks[i+1]) {
 		end = l.numeric(it, i, end)
 	}
 	if end == i {
@@ -304,7 +304,7 @@ func numberKinds(n quantity) kinds {
 
 // loneNumber reads a number of a single token that nothing goes on with.
 func (l *lexer) loneNumber(i int) (quantity, bool) {
-	if i+1 < len(l.toks) && l.toks[i+1].has(following) || l.dates.of(l.toks[i].id).kind != notDate {
+	if i+1 < len(l.toks) && (l.toks[i+1].has(dating) || l.measures.unit(l.toks, i+1) != "") || l.dates.of(l.toks[i].id).kind != notDate {
 		return quantity{}, false
 	}
 	return l.numbers.plain(l.text, &l.toks[i])
