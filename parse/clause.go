@@ -1,8 +1,9 @@
 package parse
 
 import (
-	"barwise/colony"
 	"strings"
+
+	"barwise/colony"
 )
 
 // mood says how a clause is meant.
@@ -131,23 +132,6 @@ func (r *reader) judge(list []clause) {
 		}
 	}
 }
-
-// takeBackUntold: "bar 8 nectar or syrup, couldn't tell" asserts neither.
-func (r *reader) takeBackUntold(list []clause) {
-	for i := 1; i < len(list); i++ {
-		c, told := &list[i], &list[i-1]
-		first := &c.items[0]
-		if c.mood != unasked || !first.is(kUnsure) || first.pause != comma || told.mood != asserted || told.kinds.meet(surely) {
-			continue
-		}
-		if len(c.items) == 1 || len(c.items) == 2 && r.isWord(&c.items[1], "which", "which one", "really", "either", "for sure") {
-			told.mood, told.cue = unasked, c.cue
-		}
-	}
-}
-
-// surely are the kinds of what is known, whatever else in the clause is not.
-var surely = setOf(kDo, kQueen, kTemper, kNo)
 
 // visitTold: "I visited my two hives yesterday" in the opening words tells when
 // the inspection was.

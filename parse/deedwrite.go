@@ -12,6 +12,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.inEach(c, d)
 		return
 	}
+	r.namedBefore(d)
 	undone := c.undone && r.undoneAt(c, d.at)
 	then := c.mood == past && strings.Contains(c.cue, "last") || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
@@ -33,6 +34,30 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 			return
 		}
 		r.write("actions", c, d)
+	}
+}
+
+// namedBefore takes the food or medicine, and the day behind it, that the sentence
+// named before it came to the deed: "formic acid's gone in, treated today", "thymol on
+// Wednesday instead, I'll treat them then".
+func (r *reader) namedBefore(d *deed) {
+	if d.what != "" || d.do != "feed" && d.do != "treat" {
+		return
+	}
+	for k := range r.told {
+		it := &r.told[k]
+		if it.start >= d.items[0].start {
+			return
+		}
+		if !it.is(kSubstance) || it.used || k > 0 && r.told[k-1].is(kNo) || r.rule(it, kSubstance).Value != d.do {
+			continue
+		}
+		d.what, d.items = r.substance(it), append(d.items, it)
+		if k+2 < len(r.told) && r.told[k+1].is(kOn) && r.told[k+2].is(kDate) && d.due == nil {
+			d.due = &r.told[k+2].day
+			d.items = append(d.items, &r.told[k+2])
+		}
+		return
 	}
 }
 

@@ -148,6 +148,13 @@ func TestAbbreviations(t *testing.T) {
 // it belongs to, or looks like what it is not.
 func TestTellings(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
+		{"moved bars six seven and ate to hive two\nadded for new bars after bar five", "actions.move_bar=yes? actions.move_bar.count=3 actions.move_bar.bars=6,7,8 actions.move_bar.to_hive=2 actions.add_bar=yes? actions.add_bar.count=4 actions.add_bar.to=5"},
+		{"hive five calm\nnow willow hive two bars of honey", "hive=5 temper.score=4 / hive=willow contents.honey=yes contents.honey.bars=2"},
+		{"bar seven might be nectar might be water i couldn't tell you", ""},
+		{"thought i had the queen on bar six but that was the light so no queen seen", "queen.seen=no"},
+		{"hive one no queen cells gentle\nhive two no eggs", "hive=1 queen_cells.any=no temper.score=4 / hive=2 contents.eggs=no"},
+		{"hive four calm, no wasps\nformic acid's gone in, treated today", "hive=4 temper.score=4 signs.wasps=no actions.treat=yes actions.treat.what=formic acid"},
+		{"drones present not counted", "drones=yes"},
 		{"On bar three, brood and on bar four pollen.", "bars.3.brood=yes bars.4.pollen=yes"},
 		{"The first comb is bare. On the second I saw the queen, and there are eggs on the third.", "bars.1.comb.size=bare queen.seen=yes queen.bar=2 bars.3.eggs=yes"},
 		{"bar three eggs\nskip one because it's stuck to the wall\nbar five honey", "bars.3.eggs=yes bars.4.comb.attached=wall bars.5.honey=yes"},

@@ -233,5 +233,6 @@ func (r *reader) headsName(before []item, back int) bool {
 	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}
-	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article
+	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
+		prev.is(kNow) && prev.pause >= stop || r.isWord(prev, "one") // "now willow hive", "the little one shed hive"
 }

@@ -157,6 +157,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	if c.items[i].pause == comma && i == len(c.items)-1 && c.items[0].is(kName) && !r.weatherNear(c, i) {
 		return true // "Hive 4: brood on five bars, calm"
 	}
+	if i == len(c.items)-1 && c.items[i].kinds == setOf(kTemper) && c.items[0].is(kName) && c.has(kCell) {
+		return true // "hive one no queen cells gentle"
+	}
 	if r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
 		return true // "BIAS, queen not seen, calm, 7 seams"
 	}

@@ -1,0 +1,42 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// takeBackUntold: "bar 8 nectar or syrup, couldn't tell" asserts neither, and "thought
+// I had the queen but that was a drone" no queen.
+func (r *reader) takeBackUntold(list []clause) {
+	for i := 1; i < len(list); i++ {
+		c, told := &list[i], &list[i-1]
+		switch {
+		case told.mood == asserted && c.items[0].is(kBut) && strings.HasPrefix(told.items[0].text, "thought"):
+			told.mood, told.cue = unasked, told.items[0].text
+		case c.mood == unasked && c.items[0].pause <= comma && r.untold(c.items):
+			for k := i - 1; k >= 0 && list[k].mood == asserted && !list[k].kinds.meet(surely); k-- {
+				list[k].mood, list[k].cue = unasked, c.cue
+				if !list[k].items[0].any(kMaybe, kOr) {
+					break
+				}
+			}
+		}
+	}
+}
+
+// untold reports whether nothing is said but that one could not tell.
+func (r *reader) untold(items []item) bool {
+	if items[0].is(kPron) {
+		items = items[1:]
+	}
+	if len(items) == 0 || !items[0].is(kUnsure) || !slices.ContainsFunc(tellings, func(verb string) bool { return strings.Contains(items[0].text, verb) }) {
+		return false // "drones present, not counted"
+	}
+	return len(items) == 1 || len(items) == 2 && r.isWord(&items[1], "you", "which", "which one", "really", "either", "for sure")
+}
+
+// tellings are the verbs of what nobody could tell.
+var tellings = []string{"tell", "say", "sure", "idea", "make out", "judge", "know"}
+
+// surely are the kinds of what is known, whatever else in the clause is not.
+var surely = setOf(kDo, kQueen, kTemper, kNo)
