@@ -44,6 +44,12 @@ func (r *reader) rowNumber(items []item) bool {
 	if len(items) < 2 {
 		return false
 	}
+	if r.dotted(items) {
+		if !barNumber(&items[0]) || items[1].colon || !items[1].any5(kContent, kComb, kFull, kAmount, kPattern) || gistOf(items).kinds.meet(elsewhere) {
+			return false // "1. Eggs: bars 4 and 5", "2. Honey coming in"
+		}
+		items[1].pause = comma // "1. honey, capped"
+	}
 	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && (barNumber(&items[0]) || hashNumber(items, 0)) && !countsNext(items) {
 		r.row, r.listed = int(items[0].n.lo), true
 		return true // "#4 eggs" has its number behind the sign
@@ -58,6 +64,15 @@ func (r *reader) rowNumber(items []item) bool {
 		}
 	}
 	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
+}
+
+// elsewhere are the kinds of words that a line of a list of bars has not.
+var elsewhere = setOf(kBar, kHive, kBring)
+
+// dotted reports whether a line of a list has a full stop behind its number.
+func (r *reader) dotted(items []item) bool {
+	_, found := slices.BinarySearch(r.numbered, items[0].start)
+	return found && items[1].pause == stop && r.text[items[0].end] == '.'
 }
 
 // shortestList is how many lines in a row that each begin with the next number
@@ -120,6 +135,9 @@ func leadingNumbers(line string) (at, lo, hi int) {
 				hi, end = n, end+len(to)+far
 			}
 		}
+	}
+	if end+1 < len(line) && line[end] == '.' && line[end+1] == ' ' {
+		end++
 	}
 	if end == len(line) || max(lo, hi) > maxBar || line[end] != ' ' && line[end] != '\t' && line[end] != ':' && line[end] != '-' {
 		return at, 0, 0

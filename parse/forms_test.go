@@ -27,6 +27,8 @@ func TestForms(t *testing.T) {
 		{"a table of hives", "hive\tqueen\teggs\n1\tseen\tyes\n2\tnot seen\tno", "hive=1 queen.seen=yes contents.eggs=yes / hive=2 queen.seen=no contents.eggs=no"},
 		{"a drawn table", "Hive 2\n| bar | content |\n|---|---|\n| 1 | honey |\n| 2 | pollen |", "hive=2 bars.1.honey=yes bars.2.pollen=yes"},
 		{"a list by number, from the back", "Hive 3\n14 bare\n13 just started\n12 nectar", "hive=3 bars.12.nectar=yes bars.13.comb.size=started bars.14.comb.size=bare"},
+		{"a list with full stops", "Hive 3\n1. honey, capped\n2. eggs/larvae\n3. new comb, palm sized", "hive=3 bars.1.capped_honey=yes bars.2.eggs=yes bars.2.open_brood=yes bars.3.comb.size=small bars.3.comb.new=yes"},
+		{"paragraphs with full stops", "1. Eggs: bars 4 and 5\n2. Nectar coming in\n3. Stores: fair", "bars.4.eggs=yes bars.5.eggs=yes incoming.nectar=yes stores.word=fair"},
 		{"a list with number signs", "Hive 3\n#1-2 honey\n#3 pollen\n#4 eggs", "hive=3 bars.1.honey=yes bars.2.honey=yes bars.3.pollen=yes bars.4.eggs=yes"},
 		{"counts that fall by chance", "Hive 3\n5 frames of bees\n4 frames of brood\n3 frames of honey", "hive=3 contents.brood=yes contents.brood.bars=4 contents.honey=yes contents.honey.bars=3 strength.bars_of_bees=5"},
 		{"columns of a comb's sides", "Hive 4\nbar | front | back\n1 | pollen | pollen\n2 | eggs, patchy | larvae 30%\n3 | | nectar", "hive=4 bars.1.pollen=yes bars.1.pollen.side=both bars.2.eggs=yes bars.2.eggs.side=front bars.2.eggs.pattern=patchy bars.2.open_brood=yes bars.2.open_brood.side=back bars.2.open_brood.cover=0.3 bars.3.nectar=yes bars.3.nectar.side=back"},
