@@ -285,8 +285,8 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	d.items = append(d.items, it)
 	text := prev.text
 	switch {
-	case d.do == "inspect" && r.byHive[it.name] != nil && it.name != r.cur.hive:
-		d.hives = []string{it.name} // "I'll look at hive three again"
+	case r.byHive[it.name] != nil && it.name != r.cur.hive && r.wholeOf(d, prev):
+		d.hives = []string{it.name}
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
 		d.fromHive = it.name
@@ -306,6 +306,20 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && r.isWord(&c.items[i], "given", "gave", "give", "donated")) {
 		d.do = "move_bar"
 	}
+}
+
+// wholeOf reports whether a deed on another hive takes the hive itself for its object:
+// "I'll look at hive three again", "feed hive two", "harvest from Primrose".
+func (r *reader) wholeOf(d *deed, prev *item) bool {
+	switch d.do {
+	case "inspect":
+		return true
+	case "feed", "treat", "requeen", "split":
+		return prev.is(kDo)
+	case "harvest":
+		return prev.is(kFrom)
+	}
+	return false
 }
 
 // substance is the name of a food or medicine in the record: that of its rule,

@@ -124,7 +124,17 @@ func (f *fitting) harvest() bool {
 		return false
 	}
 	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
-		strings.Contains(f.text, "honey") || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
+		strings.Contains(f.text, "honey") || f.hiveAndDay() || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
+}
+
+// hiveAndDay reports whether nothing but a hive and a day follow the verb.
+func (f *fitting) hiveAndDay() bool {
+	for k := range f.args {
+		if !f.args[k].any5(kFrom, kName, kDate, kOn, kAdv) {
+			return false
+		}
+	}
+	return true
 }
 
 // feed: to fill, top up, leave or pour is to feed only where food or the

@@ -276,6 +276,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "the side of the plum hive"
 	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
 		return true // "three bars from hive eight went in"
+	case prev.is(kFrom) && r.byHive[items[i].name] != nil && r.planBefore(items, k):
+		return true // "harvest from hive 2 next week", said of hive 3
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
 	}
@@ -287,9 +289,30 @@ func (r *reader) argument(items []item, i int) bool {
 		case "unite":
 			return true
 		case "inspect", "open", "treat", "feed", "requeen", "split":
-			return false
+			return r.toBeDoneTo(items, i, prev)
 		}
 		return true
+	}
+	return false
+}
+
+// toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
+// for its object: "must feed hive 2 on Sunday", said of hive 3.
+func (r *reader) toBeDoneTo(items []item, i int, verb *item) bool {
+	return r.byHive[items[i].name] != nil && r.rule(verb, kDo).Form == "todo" && !r.twofold(verb)
+}
+
+// planBefore reports whether a harvest that is to come is told before item k.
+func (r *reader) planBefore(items []item, k int) bool {
+	harvest := false
+	for k--; k >= 0; k-- {
+		harvest = harvest || items[k].is(kDo) && r.rule(&items[k], kDo).Value == "harvest"
+		if items[k].any(kPlan, kWill) {
+			return harvest
+		}
+		if items[k].pause >= stop {
+			return false
+		}
 	}
 	return false
 }

@@ -192,7 +192,7 @@ func (s *splitter) abbreviated() bool {
 	next := s.peek(0)
 	switch {
 	case len(word) == 2 && strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
-		return s.digitNext() && (prev.end == 0 || last.pause > none || s.numbered.has(prev.id)) || next == ':'
+		return s.digitNext() && (prev.end == 0 || last.pause > none || last.has(capital) || s.numbered.has(prev.id)) || next == ':'
 	case word == "b", word == "B": // "b. 4", but "Hive B. 3 bars"
 		return s.digitNext() && !s.afterHive()
 	}

@@ -21,6 +21,7 @@ type reader struct {
 	pre           []entry         // weather said before the first hive, which holds for each
 	named         bool            // a hive has been named
 	severalSpoken bool            // the note speaks of hives, not of one
+	byNumber      bool            // it tells its hives by numbers alone: "No. 4"
 	names         map[string]bool // proper names that the note uses for hives
 	initials      letters         // that they begin with
 	smallNames    bool            // some are written in lower case
@@ -186,6 +187,7 @@ func (r *reader) read() {
 			r.names = r.properNames(r.toks)
 			r.initials = initialsOf(r.names)
 			r.severalSpoken = r.speaksOfSeveral(r.toks)
+			r.byNumber = r.numbersHives(r.toks)
 		}
 		for i := 0; i < len(r.rows); i++ {
 			row := r.rows[i]

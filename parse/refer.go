@@ -30,7 +30,7 @@ func (r *reader) refer(items []item) []item {
 // mayRefer reports whether a reference can begin at item i; at
 // most words it cannot.
 func (r *reader) mayRefer(items []item, i int) bool {
-	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken || r.askAll
+	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken || r.byNumber || r.askAll
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
@@ -48,6 +48,10 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	if i+1 < len(items) && items[i+1].is(kNum) && r.namesHives(items, i) {
 		ref, next = r.severalHives(items, i)
 		return ref, 0, next
+	}
+	if r.byNumber && r.numbersHive(items, i) {
+		ref = r.merged(items, i, i+2, nil)
+		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
 	}
 	if (r.severalSpoken || len(r.names) > 0 && items[i].pause >= line) && r.numberedColony(items, i) {
 		ref = r.merged(items, i, i+2, nil)

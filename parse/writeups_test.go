@@ -46,6 +46,10 @@ func TestWriteUps(t *testing.T) {
 		{"Hive 4 is calm. Your own bees sound fierce, my dear, four stings and all.", "hive=4 temper.score=4"},
 		{"Hive 4. I kept the lid on, so nothing to say of the brood.", "hive=4"},
 		// hives of a round
+		{"No. 4 first. QNS.\nNo. 7. Got stung once.\nNo. 4 again: no eggs. Must feed No. 7 on Sunday.", "hive=4 queen.seen=no contents.eggs=no / hive=7 temper.stings=1 plans.feed=yes plans.feed.due=2026-05-17"},
+		{"In the hive number one I have seen the queen.\nIn the number two I have not seen her.", "hive=1 queen.seen=yes / hive=2 queen.seen=no"},
+		{"Hive 2 is calm. Hive 3: no eggs. I must feed hive 2 on Sunday.", "hive=2 temper.score=4 plans.feed=yes plans.feed.due=2026-05-17 / hive=3 contents.eggs=no"},
+		{"Hive 2 is calm. Hive 3: no eggs. I am going to harvest from hive 2 again next week.", "hive=2 temper.score=4 plans.harvest=yes plans.harvest.due=2026-05-21 / hive=3 contents.eggs=no"},
 		{"Lodge: calm.\nNumber 6: eggs.\nPaddock: no eggs.", "hive=lodge temper.score=4 / hive=6 contents.eggs=yes / hive=paddock contents.eggs=no"},
 		{"Walnut first. They are bursting.\nNow Damson, of which I am less proud. I saw the queen on bar 3.", "hive=walnut strength.word=strong / hive=damson queen.seen=yes queen.bar=3"},
 		{"Two colonies, North and South. 24C and no wind.\n\nNORTH: calm.\n\nSOUTH: no eggs.", "hive=north weather.temp_c=24 weather.wind=calm temper.score=4 / hive=south weather.temp_c=24 weather.wind=calm contents.eggs=no"},
