@@ -29,7 +29,7 @@ func Get(ins *Inspection, path string) (string, bool) {
 	if err != nil {
 		return "", false
 	}
-	holder, err := a.follow(ins, a.route.steps, nil)
+	holder, err := a.follow(ins, a.route.steps, false)
 	if err != nil {
 		return "", false
 	}
@@ -48,25 +48,25 @@ func Set(ins *Inspection, path, value string) error {
 	if !slices.IsSortedFunc(ins.Bars, byNumber) {
 		slices.SortStableFunc(ins.Bars, byNumber)
 	}
-	_, err = a.Set(ins, value, new(Room))
+	_, err = a.Set(ins, value)
 	return err
 }
 
 // Set writes the leaf as [Set] does, for a caller that writes the same leaf into
-// one inspection after another; the bars stand in order of number already, and what
-// is made lies in the room. It reports also whether the value is plausible.
-func (a *Address) Set(ins *Inspection, value string, room *Room) (plausible bool, err error) {
+// one inspection after another; the bars stand in order of number already. It
+// reports also whether the value is plausible.
+func (a *Address) Set(ins *Inspection, value string) (plausible bool, err error) {
 	field := &a.route.field
 	m, ok := field.read(value)
 	if !ok {
 		return false, field.refusal(a.path, value)
 	}
-	holder, err := a.follow(ins, a.route.steps, room)
+	holder, err := a.follow(ins, a.route.steps, true)
 	if err != nil {
 		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
 		return false, err
 	}
-	a.route.set(holder, value, &m, room)
+	a.route.set(holder, value, &m)
 	return !field.bounded() || field.holds(m.number), nil
 }
 
@@ -89,71 +89,63 @@ func Delete(ins *Inspection, path string) {
 }
 
 func (a *Address) deleteLeaf(ins *Inspection) error {
-	holder, err := a.follow(ins, a.route.steps, nil)
+	holder, err := a.follow(ins, a.route.steps, false)
 	if err != nil {
 		return err
 	}
-	holder.plus(a.route.leaf.offset).value(a.route.leaf.typ).SetZero()
+	holder.Field(a.route.leaf).SetZero()
 	return nil
 }
 
 // deleteItem removes the item of a list whose presence the leaf is.
 func (a *Address) deleteItem(ins *Inspection) error {
 	last := len(a.route.steps) - 1
-	owner, err := a.follow(ins, a.route.steps[:last], nil)
+	owner, err := a.follow(ins, a.route.steps[:last], false)
 	if err != nil {
 		return err
 	}
 	step := &a.route.steps[last]
-	at := owner.plus(step.offset)
-	i, _ := step.list.find(listAt(at, step.of), a.itemNth)
-	if i >= 0 {
-		list := at.value(step.typ)
+	list := owner.Field(step.index)
+	if i, _ := step.list.find(list, a.itemNth); i >= 0 {
 		list.Set(reflect.AppendSlice(list.Slice(0, i), list.Slice(i+1, list.Len())))
 	}
 	return nil
 }
 
 // text is the leaf as it stands in its holder.
-func (r *route) text(holder place) (string, bool) {
-	if r.leaf.typ == nil {
-		return "yes", true
-	}
-	v := holder.plus(r.leaf.offset).value(r.leaf.typ)
+func (r *route) text(holder reflect.Value) (string, bool) {
 	if r.item {
-		return presenceText(v), true
+		return presenceText(holder), true
 	}
-	return scalarText(v)
+	return scalarText(holder.Field(r.leaf))
 }
 
 // set writes a value that was read from text.
-func (r *route) set(holder place, text string, m *meaning, room *Room) {
-	if r.leaf.typ == nil {
+func (r *route) set(holder reflect.Value, text string, m *meaning) {
+	if r.leaf == absent {
 		return // that the deed is there says it
 	}
-	at := holder.plus(r.leaf.offset)
-	if r.leaf.of != nil {
-		pointer := in[place](at)
-		if r.item && m.yes {
-			*pointer = place{} // an item that is there and not denied says nothing
-			return
-		}
-		at = room.take(r.leaf.of, 1)
-		*pointer = at
-	}
+	at := holder.Field(r.leaf)
 	switch r.field.Kind {
 	case Bool:
-		*in[bool](at) = m.yes
+		switch {
+		case at.Kind() == reflect.Bool:
+			at.SetBool(m.yes)
+		case r.item && m.yes:
+			at.SetZero() // an item that is there and not denied says nothing
+		default:
+			at.Set(reflect.ValueOf(new(m.yes)))
+		}
 	case Int:
-		*in[int](at) = m.whole
+		at.Set(reflect.ValueOf(new(m.whole)))
 	case Number:
-		*in[float64](at) = m.number
+		at.Set(reflect.ValueOf(new(m.number)))
 	case Day:
-		*in[Date](at) = DateOf(m.time)
+		at.Set(reflect.ValueOf(DateOf(m.time)))
 	case Time:
-		*in[time.Time](at) = m.time
+		at.Set(reflect.ValueOf(m.time))
 	default:
-		*in[string](at) = text
+		at.SetString(text)
 	}
 }
 
@@ -177,8 +169,8 @@ func keyText(v reflect.Value) string {
 	return v.String()
 }
 
-// presenceText is what an item's field Present says, where it has one.
-func presenceText(p reflect.Value) string {
+func presenceText(item reflect.Value) string {
+	p := item.FieldByName("Present")
 	if !p.IsValid() || p.Kind() == reflect.Pointer && p.IsNil() {
 		return "yes"
 	}
@@ -247,7 +239,7 @@ func walkList(list reflect.Value, key, path string, out *[]Leaf) {
 		}
 		at := join(path, name)
 		if key != "bar" {
-			*out = append(*out, Leaf{at, presenceText(item.FieldByName("Present"))})
+			*out = append(*out, Leaf{at, presenceText(item)})
 		}
 		from := len(*out)
 		walkStruct(item, at, out)

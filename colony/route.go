@@ -18,22 +18,24 @@ import (
 type route struct {
 	field Field  // without its path
 	steps []step // down to what holds the leaf
-	leaf  part   // of what holds it; without a type for the presence of an item that is never denied
+	leaf  int    // the leaf's field there; absent for the presence of an item that is never denied
 	item  bool   // whether the leaf is the presence of a list's item
-	keyed int    // which part of the path is the key of a list's item, -1 for none
+	keyed int    // which part of the path is the key of a list's item, absent for none
 }
+
+const absent = -1
 
 // step leads into a group or to an item of a keyed list.
 type step struct {
-	part
-	list *keyedList // nil for a group
+	index int        // of the group or list among the fields
+	list  *keyedList // nil for a group
 }
 
 // keyedList is a list with the item that a route passes.
 type keyedList struct {
-	key     uintptr // the offset of the item's key
+	key     int // the field that holds the item's key
 	word    string
-	present part // in the item; without a type where it is never denied
+	present int // the field that says whether the item was denied; absent where it is never denied
 }
 
 // Address is the path of a leaf taken apart: its route, and which bar and which of
@@ -167,7 +169,7 @@ func (a *Address) IsItem() bool { return a.route.item }
 // findRoute follows a leaf's path through the record's types. Where there is
 // none, it returns nil, and an error if there is more to say.
 func findRoute(here reflect.Type, leaf string) (*route, error) {
-	r := &route{keyed: -1}
+	r := &route{keyed: absent}
 	rest := strings.Split(leaf, ".")
 	for {
 		m, ok := memberNamed(here, rest[0])
@@ -176,38 +178,38 @@ func findRoute(here reflect.Type, leaf string) (*route, error) {
 		} else if m, ok = inlineList(here); !ok {
 			return nil, nil
 		}
-		at := here.Field(m.index)
+		at := here.Field(m.index).Type
 		switch {
 		case m.key != "":
 			if len(rest) == 0 || m.name == "bars" {
 				return nil, nil
 			}
-			list, err := listOf(at.Type.Elem(), m, rest[0])
+			list, err := listOf(at.Elem(), m, rest[0])
 			if err != nil {
 				return nil, err
 			}
 			r.keyed = strings.Count(leaf, ".") - len(rest) + 1
-			r.steps = append(r.steps, step{partOf(at), list})
-			here, rest = at.Type.Elem(), rest[1:]
+			r.steps = append(r.steps, step{m.index, list})
+			here, rest = at.Elem(), rest[1:]
 			if len(rest) == 0 {
 				r.leaf, r.item = list.present, true
-				r.field = presenceField(list.present.typ != nil)
+				r.field = presenceField(list.present != absent)
 				return r, nil
 			}
 			if rest[0] == m.key || rest[0] == "present" {
 				return nil, nil
 			}
-		case isGroup(at.Type):
+		case isGroup(at):
 			if len(rest) == 0 {
 				return nil, nil
 			}
-			r.steps = append(r.steps, step{part: partOf(at)})
-			here = at.Type.Elem()
+			r.steps = append(r.steps, step{index: m.index})
+			here = at.Elem()
 		default:
 			if len(rest) > 0 {
 				return nil, nil
 			}
-			r.leaf, r.field = partOf(at), scalarField(m, at.Type)
+			r.leaf, r.field = m.index, scalarField(m, at)
 			return r, nil
 		}
 	}
@@ -219,9 +221,9 @@ func listOf(item reflect.Type, m member, word string) (*keyedList, error) {
 	if !slices.Contains(key.values, word) {
 		return nil, fmt.Errorf("%q is none of %s", word, strings.Join(key.values, ", "))
 	}
-	list := &keyedList{key: item.Field(key.index).Offset, word: word}
+	list := &keyedList{key: key.index, word: word, present: absent}
 	if present, ok := memberNamed(item, "present"); ok {
-		list.present = partOf(item.Field(present.index))
+		list.present = present.index
 	}
 	return list, nil
 }
@@ -259,44 +261,46 @@ func scalarField(m member, t reflect.Type) Field {
 	return f
 }
 
-// follow goes down some steps, from the bar if the path names one; with room for it,
-// it makes what is missing on the way.
-func (a *Address) follow(ins *Inspection, steps []step, room *Room) (place, error) {
-	holder := placeOf(ins)
+// follow goes down some steps, from the bar if the path names one; with create it
+// makes what is missing on the way.
+func (a *Address) follow(ins *Inspection, steps []step, create bool) (reflect.Value, error) {
+	holder := reflect.ValueOf(ins)
 	if a.ofBar {
-		bar, err := a.barOf(ins, room)
+		bar, err := a.barOf(ins, create)
 		if err != nil {
 			return holder, err
 		}
-		holder = placeOf(bar)
+		holder = reflect.ValueOf(bar)
 	}
+	holder = holder.Elem()
 	for i := range steps {
 		s := &steps[i]
-		at := holder.plus(s.offset)
+		at := holder.Field(s.index)
 		if s.list != nil {
 			var err error
-			if holder, err = s.list.item(listAt(at, s.of), a.itemNth, room); err != nil {
+			if holder, err = s.list.item(at, a.itemNth, create); err != nil {
 				return holder, a.unknown(err)
 			}
 			continue
 		}
-		group := in[place](at)
-		if *group == (place{}) {
-			if room == nil {
+		if at.IsNil() {
+			if !create {
 				return holder, a.unknown(nil)
 			}
-			*group = room.take(s.of, 1)
+			at.Set(reflect.New(at.Type().Elem()))
 		}
-		holder = *group
+		holder = at.Elem()
 	}
 	return holder, nil
 }
 
-var barShape = shapeOf(reflect.TypeFor[Bar]())
+// fewBars is the number of bars that room is made for at a time: a visit seldom
+// tells of one alone.
+const fewBars = 6
 
 // barOf is the bar that the address means, kept in order of number where it is
 // made.
-func (a *Address) barOf(ins *Inspection, room *Room) (*Bar, error) {
+func (a *Address) barOf(ins *Inspection, create bool) (*Bar, error) {
 	found := 0
 	for i := range ins.Bars {
 		if ins.Bars[i].Bar == a.bar {
@@ -305,41 +309,48 @@ func (a *Address) barOf(ins *Inspection, room *Room) (*Bar, error) {
 			}
 		}
 	}
-	if room == nil || found < a.barNth-1 {
+	if !create || found < a.barNth-1 {
 		return nil, a.unknown(fmt.Errorf("%d is not there", a.bar))
 	}
 	at := len(ins.Bars)
 	for at > 0 && ins.Bars[at-1].Bar > a.bar {
 		at--
 	}
-	room.lengthen(listAt(placeOf(&ins.Bars), barShape))
-	copy(ins.Bars[at+1:], ins.Bars[at:])
-	ins.Bars[at] = Bar{Bar: a.bar}
+	if len(ins.Bars) == cap(ins.Bars) {
+		ins.Bars = slices.Grow(ins.Bars, fewBars)
+	}
+	ins.Bars = slices.Insert(ins.Bars, at, Bar{Bar: a.bar})
 	return &ins.Bars[at], nil
 }
 
-// item finds the nth item of the key in the list; with room for it, the item after
-// the last of its key is made, and no other.
-func (l *keyedList) item(of list, nth int, room *Room) (place, error) {
-	i, before := l.find(of, nth)
+// item finds the nth item of the key in the list; with create the item after the
+// last of its key is made, and no other.
+func (l *keyedList) item(list reflect.Value, nth int, create bool) (reflect.Value, error) {
+	i, before := l.find(list, nth)
 	if i >= 0 {
-		return of.item(i), nil
+		return list.Index(i), nil
 	}
-	if room == nil || before < nth-1 {
-		return place{}, fmt.Errorf("%q is not there", l.word)
+	if !create || before < nth-1 {
+		return list, fmt.Errorf("%q is not there", l.word)
 	}
-	item := room.lengthen(of)
-	*in[string](item.plus(l.key)) = l.word
-	if l.present.typ != nil && l.present.of == nil {
-		*in[bool](item.plus(l.present.offset)) = true
+	n := list.Len()
+	list.Grow(1)
+	list.SetLen(n + 1)
+	item := list.Index(n)
+	item.SetZero() // what was deleted may lie there
+	item.Field(l.key).SetString(l.word)
+	if l.present != absent {
+		if p := item.Field(l.present); p.Kind() == reflect.Bool {
+			p.SetBool(true)
+		}
 	}
 	return item, nil
 }
 
 // find returns the index of the nth item of the key, or -1 and how many there are.
-func (l *keyedList) find(of list, nth int) (index, before int) {
-	for i := range of.len() {
-		if *in[string](of.item(i).plus(l.key)) == l.word {
+func (l *keyedList) find(list reflect.Value, nth int) (index, before int) {
+	for i := range list.Len() {
+		if list.Index(i).Field(l.key).String() == l.word {
 			if before++; before == nth {
 				return i, before - 1
 			}

@@ -1,8 +1,7 @@
 package parse
 
-// arena hands out values that last until it is reset, as by a reader that turns to
-// the next note: then their place is used again. What goes into the record must be
-// copied.
+// arena hands out values that last until the reader turns to the next note;
+// then their place is used again. What goes into the record must be copied.
 type arena[T any] struct {
 	chunk []T // made last
 	free  []T // the rest of it

@@ -179,24 +179,18 @@ type source struct {
 	doubts    []string
 }
 
-// kept is memory for what outlives the reading.
-type kept struct {
-	room  colony.Room
-	spans arena[colony.Span] // never reset
-}
-
 // inspection fills in the record; implausible values are kept and flagged.
-func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int, in *kept) {
+func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int) {
 	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: append([]string(nil), b.remarks...),
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
-	b.write(ins, in)
+	b.write(ins)
 	ins.Check = append(ins.Check, b.checks...)
 	ins.Check = append(ins.Check, beyond(ins)...)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 }
 
 // write sets the leaves, the items of lists before what is told of them.
-func (b *builder) write(ins *colony.Inspection, in *kept) {
+func (b *builder) write(ins *colony.Inspection) {
 	spans := len(b.spans)
 	for i := range b.entries {
 		spans += len(b.entries[i].spans)
@@ -204,7 +198,7 @@ func (b *builder) write(ins *colony.Inspection, in *kept) {
 	if spans > 0 {
 		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
 	}
-	copies := in.spans.take(spans)[:0]
+	copies := make([]colony.Span, 0, spans)
 	keep := func(path string, of []colony.Span) {
 		if n := len(copies); len(of) > 0 {
 			copies = append(copies, of...)
@@ -219,7 +213,7 @@ func (b *builder) write(ins *colony.Inspection, in *kept) {
 			}
 			usual, err := false, e.err
 			if err == nil {
-				usual, err = e.address.Set(ins, e.value, &in.room)
+				usual, err = e.address.Set(ins, e.value)
 			}
 			if err != nil {
 				// A rule that names a leaf wrongly is a fault of the rules, which

@@ -48,7 +48,7 @@ func (p *Parser) Parse(note *colony.Note) []colony.Inspection {
 	r.read()
 	out := make([]colony.Inspection, len(r.all))
 	for i, b := range r.all {
-		b.inspection(&out[i], note, i+1, &r.kept)
+		b.inspection(&out[i], note, i+1)
 	}
 	return out
 }

@@ -106,7 +106,6 @@ type desk struct {
 	barLists arena[int]
 	strings  interned
 	paths    *paths
-	kept     kept
 	fit      fitting
 	opener   opener
 	askAll   bool // for tests: nothing is passed by

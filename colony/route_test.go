@@ -2,7 +2,9 @@ package colony
 
 import (
 	"fmt"
+	"maps"
 	"reflect"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -69,9 +71,10 @@ func TestEveryLeafStandsAlone(t *testing.T) {
 	}
 }
 
-// TestRoomSharesNoValue writes the same leaves in any order into inspections that
-// share a room and into others that share nothing, and changes some again.
-func TestRoomSharesNoValue(t *testing.T) {
+// TestLeavesInAnyOrder writes and deletes leaves in any order and keeps by itself
+// which there are: what was deleted does not come back with an item that is made
+// in its place.
+func TestLeavesInAnyOrder(t *testing.T) {
 	paths := everyLeaf(reflect.TypeFor[Inspection](), "")
 	for _, path := range everyLeaf(reflect.TypeFor[Bar](), "bars.2") {
 		if path != "bars.2.bar" {
@@ -79,45 +82,55 @@ func TestRoomSharesNoValue(t *testing.T) {
 		}
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		var room Room
-		var together, alone [3]Inspection
+		var ins Inspection
+		want := map[string]string{}
 		for range rapid.IntRange(1, 300).Draw(t, "steps") {
-			i := rapid.IntRange(0, 2).Draw(t, "inspection")
 			path := rapid.SampledFrom(paths).Draw(t, "path")
-			if rapid.IntRange(0, 9).Draw(t, "delete") == 0 {
-				Delete(&together[i], path)
-				Delete(&alone[i], path)
-				continue
-			}
 			a, err := AddressOf(path)
 			if err != nil {
 				t.Fatal(err)
 			}
+			if rapid.IntRange(0, 9).Draw(t, "delete") == 0 {
+				Delete(&ins, path)
+				maps.DeleteFunc(want, func(at, _ string) bool {
+					return at == path || a.IsItem() && strings.HasPrefix(at, path+".")
+				})
+				continue
+			}
 			value := rapid.SampledFrom(valuesOf(a.Field())).Draw(t, "value")
-			if _, err := a.Set(&together[i], value, &room); err != nil {
+			if _, err := a.Set(&ins, value); err != nil {
 				t.Fatal(err)
 			}
-			if err := Set(&alone[i], path, value); err != nil {
-				t.Fatal(err)
+			if item, ok := itemOf(&a); ok && want[item] == "" {
+				want[item] = "yes"
 			}
+			want[path] = value
 		}
-		if !reflect.DeepEqual(together, alone) {
-			t.Fatalf("got  %v\nwant %v", leavesOfAll(together[:]), leavesOfAll(alone[:]))
+		got := map[string]string{}
+		for _, l := range Leaves(&ins) {
+			got[l.Path] = l.Value
+		}
+		if !maps.Equal(got, want) {
+			t.Fatalf("got  %v\nwant %v", got, want)
 		}
 	})
 }
 
-func leavesOfAll(all []Inspection) (out [][]Leaf) {
-	for i := range all {
-		out = append(out, Leaves(&all[i]))
+// itemOf is the path of the item that the leaf belongs to.
+func itemOf(a *Address) (string, bool) {
+	if a.route.keyed == absent {
+		return "", false
 	}
-	return out
+	parts := a.route.keyed + 1
+	if a.ofBar {
+		parts += 2
+	}
+	return strings.Join(strings.Split(a.path, ".")[:parts], "."), true
 }
 
 // Two long lists that grow by turns, of items of one type, are not copied for each.
 func TestLongListSeldomMoves(t *testing.T) {
 	var ins Inspection
-	var room Room
 	moved, first := 0, (*Task)(nil)
 	for n := range 1000 {
 		for _, path := range []string{"actions.inspect", "plans.inspect"} {
@@ -128,7 +141,7 @@ func TestLongListSeldomMoves(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if _, err := a.Set(&ins, "yes", &room); err != nil {
+			if _, err := a.Set(&ins, "yes"); err != nil {
 				t.Fatal(err)
 			}
 		}
