@@ -53,10 +53,10 @@ func (r *reader) begins(items []item, i int) bool {
 // with what the bars just named are.
 func (r *reader) pointsBack(items []item, i int) bool {
 	be := i + 1
-	if be < len(items) && r.isWord(&items[be], "one", "ones") {
+	if be < len(items) && !items[be].is(kBe) && r.isWord(&items[be], "one", "ones") {
 		be++
 	}
-	return be+1 < len(items) && r.isWord(&items[i], "these", "those", "this", "that") && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull)
+	return be+1 < len(items) && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull) && r.isWord(&items[i], "these", "those", "this", "that")
 }
 
 // toldBefore reports whether the statement that a word of the past ends has a verb

@@ -319,6 +319,10 @@ func (r *reader) twofold(it *item) bool {
 // cueing are the kinds of words that can be a clause's cue.
 var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast, kTo, kWill)
 
+// swaying are the kinds of words without which a sentence is asserted, unless it is a
+// question or below a heading.
+var swaying = cueing.or(setOf(kDo))
+
 // cues reads the clause's own cues.
 func (r *reader) cues(c *clause) {
 	for k := range c.items {

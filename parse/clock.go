@@ -36,7 +36,6 @@ func (r *reader) openingClock(c *clause) {
 // clockAt reads a time of day at a number: its minutes since midnight and how
 // many items say it, 0 where none does.
 func (r *reader) clockAt(items []item, i int) (int, int) {
-	at := i > 0 && r.isWord(&items[i-1], "at", "around", "about")
 	if i+2 < len(items) && items[i+2].is(kNum) && r.isWord(&items[i+1], "past", "to") && items[i+2].pause == none {
 		return r.pastHour(items, i)
 	}
@@ -44,7 +43,7 @@ func (r *reader) clockAt(items []item, i int) (int, int) {
 	if hour < 0 {
 		return 0, 0
 	}
-	n := 1
+	n, at := 1, i > 0 && r.isWord(&items[i-1], "at", "around", "about")
 	if i+1 < len(items) && items[i+1].pause == none {
 		switch items[i+1].text {
 		case "am":

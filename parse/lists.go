@@ -42,6 +42,7 @@ const (
 	oftenMisspelt
 	speltRight
 	scales
+	swarming
 	faring
 	labels
 	measured
@@ -90,6 +91,7 @@ var listNames = [listCount]string{
 	speltRight:         "spelt right",
 	faring:             "faring",
 	scales:             "scales",
+	swarming:           "swarming",
 	labels:             "labels",
 	measured:           "measured",
 }

@@ -79,6 +79,9 @@ func (r *reader) queen(c *clause) {
 // markIs reads the colour of a mark just spoken of: "her dot is half gone but it's
 // yellow still".
 func (r *reader) markIs(c *clause) {
+	if !r.markLast || !c.has(kColour) || !c.has(kBe) {
+		return
+	}
 	colour := -1
 	for k := range c.items {
 		switch it := &c.items[k]; {
@@ -88,7 +91,7 @@ func (r *reader) markIs(c *clause) {
 			return
 		}
 	}
-	if _, told := r.cur.get("queen.colour"); colour < 1 || told || !c.has(kBe) || !r.markLast || r.queenSentence != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
+	if _, told := r.cur.get("queen.colour"); colour < 1 || told || r.queenSentence != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
 		return
 	}
 	r.leaf("queen.colour", r.value(&c.items[colour], kColour), "queen-colour", "", c.doubt, &c.items[colour])
@@ -314,6 +317,9 @@ func (r *reader) closesHere(c *clause, k int) bool {
 }
 
 func (r *reader) shePlaced(c *clause) bool {
+	if !c.has(kBars) {
+		return false
+	}
 	for i := range c.items {
 		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && r.isWord(&c.items[i], "who") {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
@@ -452,7 +458,7 @@ func (r *reader) attributes(c *clause, noun int) {
 			r.queenColour(c, i, noun, dotted)
 		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
-		case r.isWord(it, "this year", "last year", "this season", "last season") && i+2 < len(c.items) && r.isWord(&c.items[i+1], "'s") && c.items[i+2].is(kQueen) && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
+		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && r.isWord(it, "this year", "last year", "this season", "last season") && r.isWord(&c.items[i+1], "'s") && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
 			year := r.today.Year
 			if strings.HasPrefix(it.text, "last") {
 				year--

@@ -19,7 +19,10 @@ func (r *reader) sentence(items []item) {
 		kinds = kinds.or(r.list[i].kinds)
 	}
 	r.wholeSentence, r.miteSentence = kinds.has(kBrood), kinds.has(kMite)
-	r.judge(r.list)
+	r.askedOnly = false
+	if kinds.meet(swaying) || r.heading != asserted || items[len(items)-1].asked || r.askAll { // else all is asserted
+		r.judge(r.list)
+	}
 	for i := range r.list {
 		c := &r.list[i]
 		r.enter(c, i+1 < len(r.list) && r.list[i+1].mood == planned)
@@ -257,7 +260,7 @@ var readings = []string{"said", "says", "showed", "shows", "stood", "stands", "r
 func (r *reader) afterthoughts(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
-		if it.used {
+		if it.used || !it.any4(kNum, kColour, kPlant, kMeasure) {
 			continue
 		}
 		switch {
@@ -321,9 +324,12 @@ func (r *reader) nowQueen(c *clause) {
 
 // swarmed is always told of an earlier day, or of today's.
 func (r *reader) swarmed(c *clause) {
+	if !c.lists.has(swarming) && !r.askAll {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
-		if it.text == "swarmed" && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
+		if it.lists.has(swarming) && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
 			r.earlier(c, "swarmed", "swarmed", nil, it)
 		}
 	}
