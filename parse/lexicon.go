@@ -338,10 +338,9 @@ func (l *lexicon) numbersBars(toks []token, i int) bool {
 func (l *lexicon) mend(toks []token, room *[]token) []token {
 	out := (*room)[:0]
 	from := 0 // of the tokens that are not yet handed on
-	for i := 0; i < len(toks); {
-		if !toks[i].has(doubtful) || !l.mishearings[toks[i].id].mayBegin(toks, i) {
-			i++
-			continue
+	for i := 0; i < len(toks); i++ {
+		if t := &toks[i]; !t.has(doubtful) || !l.mishearings[t.id].mayBegin(toks, i) {
+			continue // as most words
 		}
 		var before *token
 		if i > from {
@@ -351,7 +350,6 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 		}
 		h := l.misheardAt(toks, i, before)
 		if h == nil {
-			i++
 			continue
 		}
 		out = append(out, toks[from:i]...)
@@ -367,8 +365,8 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 			}
 			out = append(out, t)
 		}
-		i += n
-		from = i
+		from = i + n
+		i = from - 1
 	}
 	if from == 0 {
 		return toks

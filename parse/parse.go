@@ -83,7 +83,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 }
 
 func newReader(l *lexicon) *reader {
-	r := &reader{lexicon: l, byHive: map[string]*builder{}}
+	r := &reader{lexicon: l, memory: memory{byHive: map[string]*builder{}}}
 	r.paths = newPaths()
 	r.split.words, r.split.slips, r.split.hives, r.split.numbered = l.words, l.slips, l.hiveWords, l.numberedWords
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}

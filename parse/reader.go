@@ -12,6 +12,11 @@ import (
 type reader struct {
 	*lexicon
 	desk
+	memory
+}
+
+// memory is what a reader knows of the note in hand.
+type memory struct {
 	text  string
 	today colony.Date // of the inspection
 
@@ -131,7 +136,9 @@ func (r *reader) clear() {
 	r.detailed.reset()
 	r.barLists.reset()
 	r.paths.reset()
-	*r = reader{lexicon: r.lexicon, desk: r.desk, all: r.all[:0], byHive: r.byHive, saidOf: r.saidOf}
+	all, byHive, saidOf := r.all[:0], r.byHive, r.saidOf
+	r.memory = memory{}
+	r.all, r.byHive, r.saidOf = all, byHive, saidOf
 }
 
 // mostSpare is the number of inspections of a note above which what they took
@@ -435,7 +442,11 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 
 // these lists items, with room for a few more.
 func (r *reader) these(items ...*item) []*item {
-	return append(r.refs.take(len(items) + 3)[:0], items...)
+	out := r.refs.take(len(items) + 3)[:len(items)]
+	for i, it := range items { // few, so that a copy of memory would cost more
+		out[i] = it
+	}
+	return out
 }
 
 func (r *reader) newFinding(f finding) *finding {

@@ -8,29 +8,29 @@ import (
 // refer replaces the words that name bars and hives by references, and gives
 // bare numbers in a list of bars their noun.
 func (r *reader) refer(items []item) []item {
-	out := items[:0]
-	for i := 0; i < len(items); {
+	n := 0 // items that are kept, at the head of the list
+	for i := 0; i < len(items); n++ {
 		if r.mayRefer(items, i) {
-			if it, back, next := r.reference(items, i, out); next > i {
-				out = append(out[:len(out)-back], *it)
+			if it, back, next := r.reference(items, i, items[:n]); next > i {
+				n -= back
+				items[n] = *it
 				i = next
 				continue
 			}
 		}
-		if len(out) == i {
-			out = items[:i+1] // in its place already
-		} else {
-			out = append(out, items[i])
+		if n < i {
+			items[n] = items[i]
 		}
 		i++
 	}
-	return out
+	return items[:n]
 }
 
 // mayRefer reports whether a reference can begin at item i; at
 // most words it cannot.
 func (r *reader) mayRefer(items []item, i int) bool {
-	return items[i].anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || items[i].text == "#" || r.severalSpoken || r.byNumber || r.askAll
+	it := &items[i]
+	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || r.severalSpoken || r.byNumber || r.askAll
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
