@@ -4,7 +4,7 @@ package parse
 // then their place is used again. What goes into the record must be copied.
 type arena[T any] struct {
 	chunk []T // made last
-	free  []T // the rest of it
+	used  int // of it
 }
 
 // chunkSize is how many values are made at a time.
@@ -12,13 +12,17 @@ const chunkSize = 256
 
 // take returns n values, which hold what was there before.
 func (a *arena[T]) take(n int) []T {
-	if len(a.free) < n {
-		a.chunk = make([]T, max(n, chunkSize))
-		a.free = a.chunk
+	if len(a.chunk)-a.used < n {
+		a.more(n)
 	}
-	out := a.free[:n:n]
-	a.free = a.free[n:]
-	return out
+	from := a.used
+	a.used += n
+	return a.chunk[from:a.used:a.used]
 }
 
-func (a *arena[T]) reset() { a.free = a.chunk }
+// more is seldom called, and so has no part in the code of those who take.
+//
+//go:noinline
+func (a *arena[T]) more(n int) { a.chunk, a.used = make([]T, max(n, chunkSize)), 0 }
+
+func (a *arena[T]) reset() { a.used = 0 }

@@ -84,7 +84,7 @@ func (s *scan) cell(i int) {
 		}
 		stage := r.value(it, kStage)
 		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
-			s.found = append(s.found, s.r.newFinding(finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))
+			s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))
 			s.num = nil
 			return
 		}
@@ -153,7 +153,7 @@ func (s *scan) cellAhead(i int) int {
 
 // holdCell keeps a count and stage whose noun is still to come.
 func (s *scan) holdCell(i int) {
-	f := s.r.newFinding(finding{class: ofCells, what: s.stageAt, present: true, at: i - 1, items: s.r.these(s.stageItem), rule: s.r.rule(s.stageItem, kStage).ID})
+	f := s.r.newFinding(&finding{class: ofCells, what: s.stageAt, present: true, at: i - 1, items: s.r.these(s.stageItem), rule: s.r.rule(s.stageItem, kStage).ID})
 	if s.stageNum != nil {
 		f.count, f.hasCount = *s.stageNum, true
 	}
@@ -203,7 +203,7 @@ func (s *scan) cellNoun(i int) {
 	r.cellTalk = true
 	r.cellsSentence = r.sentenceNo
 	denied := s.denies(i)
-	f := s.r.newFinding(finding{class: ofCells, what: what, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, kind: s.kindAt})
+	f := s.r.newFinding(&finding{class: ofCells, what: what, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, kind: s.kindAt})
 	if s.stageItem != nil {
 		f.items = append(f.items, s.stageItem)
 	}
@@ -317,7 +317,7 @@ func (s *scan) sign(i int) {
 	if !s.joins(i) {
 		s.list++
 	}
-	f := s.r.newFinding(finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
+	f := s.r.newFinding(&finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
 	if denied {
 		f.cue = s.noCue
 		f.items = append(f.items, s.denier)
@@ -428,9 +428,9 @@ func (s *scan) severalEggs(i int) {
 		return
 	}
 	if strings.Contains(r.text[it.start:it.end], "egg") || strings.Contains(r.text[it.start:it.end], "ex") {
-		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: "eggs", present: true, at: i, items: s.r.these(it), rule: rule.ID}))
+		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: "eggs", present: true, at: i, items: s.r.these(it), rule: rule.ID}))
 	}
-	s.found = append(s.found, s.r.newFinding(finding{class: ofSign, what: rule.Value, present: true, at: i, items: s.r.these(it), rule: rule.ID}))
+	s.found = append(s.found, s.r.newFinding(&finding{class: ofSign, what: rule.Value, present: true, at: i, items: s.r.these(it), rule: rule.ID}))
 	s.num = nil
 }
 

@@ -19,7 +19,7 @@ func (s *scan) toldApart(i int) bool {
 		return false
 	}
 	s.r.cellsSentence = s.r.sentenceNo
-	stage := s.r.newFinding(finding{class: ofCells, what: s.r.value(s.at(i), kStage), kind: of.kind, present: true, bars: of.bars, located: of.located || !here,
+	stage := s.r.newFinding(&finding{class: ofCells, what: s.r.value(s.at(i), kStage), kind: of.kind, present: true, bars: of.bars, located: of.located || !here,
 		count: n, hasCount: n.lo > 0, rest: of.countLeft() - n.lo, at: i, items: s.r.these(s.at(i)), rule: s.r.rule(s.at(i), kStage).ID})
 	s.num = nil
 	switch {

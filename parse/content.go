@@ -24,7 +24,7 @@ func (s *scan) empty(i int) bool {
 		return false
 	}
 	if s.combSpoken || r.sameSentence && (r.tells(bars[0], "comb.old") || r.tells(bars[0], "comb.new") || r.tells(bars[0], "comb.drawn")) {
-		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: "empty", present: true, at: i, items: s.r.these(it), rule: "empty-comb", bars: bars, located: true}))
+		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: "empty", present: true, at: i, items: s.r.these(it), rule: "empty-comb", bars: bars, located: true}))
 		return true
 	}
 	r.comb(bars, "size", "bare", r.why("comb-bare", "", it))
@@ -64,7 +64,7 @@ func (s *scan) content(i int) {
 		s.list--
 	}
 	for what := range strings.FieldsSeq(rule.Value) {
-		f := s.r.newFinding(finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
+		f := s.r.newFinding(&finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
 		s.describe(f, i)
 		if f.side == "" && s.sideFirst != "both" {
 			f.side = s.sideFirst
@@ -251,7 +251,7 @@ func (s *scan) near(from, to int) bool {
 func (s *scan) noneAtAll(i int) {
 	it := s.at(i)
 	if on, bars, f := s.at(i+1), s.at(i+2), s.lastFound(i); bars != nil && f != nil && on.is(kOn) && bars.is(kBars) && f.class == ofComb {
-		s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: f.what, at: i, items: s.r.these(it), rule: f.rule, cue: it.text}))
+		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: f.what, at: i, items: s.r.these(it), rule: f.rule, cue: it.text}))
 		return // "eggs on bar four, absent on bar six"
 	}
 	if s.headed && i == len(s.c.items)-1 && i <= 1 && len(s.r.bars) > 0 {
@@ -303,7 +303,7 @@ func (s *scan) stagedBrood(i int) {
 	if what == "" {
 		return
 	}
-	f := s.r.newFinding(finding{class: ofComb, what: what, present: true, at: i, items: s.r.these(it), rule: s.r.rule(it, kStage).ID, list: s.list})
+	f := s.r.newFinding(&finding{class: ofComb, what: what, present: true, at: i, items: s.r.these(it), rule: s.r.rule(it, kStage).ID, list: s.list})
 	s.describe(f, i)
 	s.found = append(s.found, f)
 	s.before = modifiers{}

@@ -112,7 +112,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 		return nil
 	}
 	for rule := range r.senses(&c.items[i]) {
-		d := r.newDeed(deed{do: rule.Value, at: i, items: r.these(&c.items[i]), rule: rule.ID})
+		d := r.newDeed(&deed{do: rule.Value, at: i, items: r.these(&c.items[i]), rule: rule.ID})
 		if r.fits(c, d, i, end, rule) {
 			r.argue(c, d, i, end)
 			r.thatOneTaken(c, d, i)

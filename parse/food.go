@@ -21,7 +21,7 @@ func (r *reader) moreBars(c *clause) {
 		if next := i + 1; !counted && next < len(c.items) && c.items[next].pause == none && c.items[next].is(kWord) {
 			continue // "another story"
 		}
-		d := r.newDeed(deed{do: "add_bar", at: i, items: r.these(it), rule: "add-done", count: &quantity{lo: 1}})
+		d := r.newDeed(&deed{do: "add_bar", at: i, items: r.these(it), rule: "add-done", count: &quantity{lo: 1}})
 		it.used = true
 		for k := i + 1; k < len(c.items) && k <= i+5; k++ {
 			if ref := &c.items[k]; ref.is(kBars) && c.items[k-1].is(kAfter) {
@@ -45,7 +45,7 @@ func (r *reader) followerWent(c *clause) {
 		if !it.is(kFixture) || r.value(it, kFixture) != "follower" || i+2 >= len(c.items) || !r.isWord(&c.items[i+1], "back", "forward", "forwards") || !barNumber(&c.items[i+2]) {
 			continue
 		}
-		d := r.newDeed(deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})
+		d := r.newDeed(&deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})
 		r.argue(c, d, i, len(c.items))
 		it.used = true
 		list := "actions"
@@ -76,7 +76,7 @@ func (r *reader) barsIn(c *clause) {
 		if at < 0 {
 			continue
 		}
-		d := r.newDeed(deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]})
+		d := r.newDeed(&deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]})
 		for j := i; j <= at; j++ {
 			c.items[j].used = true
 			d.items = append(d.items, &c.items[j])
@@ -168,7 +168,7 @@ func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
 		return nil
 	}
 	size := it.size
-	return r.newDeed(deed{do: do, at: i, items: r.these(it, &c.items[k]), rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])})
+	return r.newDeed(&deed{do: do, at: i, items: r.these(it, &c.items[k]), rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])})
 }
 
 func (r *reader) givenWord(c *clause) bool {
@@ -225,7 +225,7 @@ func (r *reader) oneMore(c *clause, i int, do string) *deed {
 	if r.rule(it, kSubstance).Value != do {
 		return nil
 	}
-	return r.newDeed(deed{do: do, at: i, items: r.these(it), rule: r.rule(it, kSubstance).ID, what: r.substance(it)})
+	return r.newDeed(&deed{do: do, at: i, items: r.these(it), rule: r.rule(it, kSubstance).ID, what: r.substance(it)})
 }
 
 // dated gives a helping the day that follows it: "a quart on Monday and a quart

@@ -32,7 +32,7 @@ func (r *reader) headings() {
 		it := &items[0]
 		it.kinds = kinds{}
 		it.kinds.add(kName)
-		it.details = r.lex.detail(details{name: name})
+		it.details = r.lex.detail(&details{name: name})
 		r.headed = true
 		it.end = last.end
 		for k := 1; k < len(items); k++ {

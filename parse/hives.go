@@ -19,7 +19,7 @@ func (r *reader) severalHives(items []item, i int) (*item, int) {
 	for _, n := range list {
 		names = append(names, formatNumber(float64(n)))
 	}
-	ref.details = r.lex.detail(details{hives: names})
+	ref.details = r.lex.detail(&details{hives: names})
 	return ref, next
 }
 
@@ -131,7 +131,7 @@ func (r *reader) numberedColony(items []item, i int) bool {
 func (r *reader) asHive(ref *item, name string) *item {
 	ref.kinds = kinds{}
 	ref.kinds.add(kName)
-	ref.details = r.lex.detail(details{name: name})
+	ref.details = r.lex.detail(&details{name: name})
 	return ref
 }
 

@@ -27,7 +27,7 @@ func (s *scan) moreCells(i int) bool {
 	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
 		return false
 	}
-	s.found = append(s.found, s.r.newFinding(finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
+	s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
 	return true
 }
 
@@ -214,6 +214,6 @@ func (s *scan) elsewhereToo(i int, amount string) bool {
 	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !s.r.sameSentence {
 		return false
 	}
-	s.found = append(s.found, s.r.newFinding(finding{class: ofComb, what: f.what, present: true, extent: extent{amount: amount}, at: i, items: s.r.these(s.at(i)), rule: f.rule}))
+	s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: f.what, present: true, extent: extent{amount: amount}, at: i, items: s.r.these(s.at(i)), rule: f.rule}))
 	return true
 }

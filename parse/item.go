@@ -227,7 +227,7 @@ func (l *lexer) item(i int, it *item) int {
 		it.says, it.kinds = best.sense, best.kinds
 		if with := best.with; with != nil {
 			it.n = with.n
-			it.details = l.detail(details{dur: with.dur, size: with.size})
+			it.details = l.detail(&details{dur: with.dur, size: with.size})
 		}
 	}
 	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.dates.mayLead(&l.toks[i], &l.toks[i+1]) {
@@ -262,7 +262,7 @@ func (l *lexer) numeric(it *item, i, end int) int {
 	it.says, it.kinds = senseless, alt.kinds()
 	it.n, it.details = alt.n, &noDetails
 	if alt.kind != kNum {
-		it.details = l.detail(details{dur: alt.dur, size: alt.size, day: alt.day})
+		it.details = l.detail(&details{dur: alt.dur, size: alt.size, day: alt.day})
 	}
 	return j
 }
@@ -273,9 +273,9 @@ func (l *lexer) numbersBars(i int) bool {
 }
 
 // detail keeps the details of an item.
-func (l *lexer) detail(d details) *details {
+func (l *lexer) detail(d *details) *details {
 	place := &l.ref.detailed.take(1)[0]
-	*place = d
+	*place = *d
 	return place
 }
 

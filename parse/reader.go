@@ -449,14 +449,14 @@ func (r *reader) these(items ...*item) []*item {
 	return out
 }
 
-func (r *reader) newFinding(f finding) *finding {
+func (r *reader) newFinding(f *finding) *finding {
 	place := &r.findings.take(1)[0]
-	*place = f
+	*place = *f
 	return place
 }
 
-func (r *reader) newDeed(d deed) *deed {
+func (r *reader) newDeed(d *deed) *deed {
 	place := &r.acts.take(1)[0]
-	*place = d
+	*place = *d
 	return place
 }

@@ -80,16 +80,19 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 	s.text, s.base, s.at, s.out, s.head = text, base, 0, out, len(out)
 	s.before, s.flags, s.spaced = first, 0, true
 	for s.at < len(s.text) {
-		if c := s.text[s.at]; c == ' ' {
-			s.spaced = true
-			s.at++
-			continue
-		} else if lowered[c] != 0 {
+		if lowered[s.text[s.at]] != 0 {
 			s.word()
+			if s.peek(0) == ' ' { // as behind most words
+				s.spaced = true
+				s.at++
+			}
 			continue
 		}
 		r, size := utf8.DecodeRuneInString(s.text[s.at:])
 		switch {
+		case r == ' ':
+			s.spaced = true
+			s.at++
 		case isDigit(s.text[s.at]):
 			s.number()
 		case isLetter(r):
