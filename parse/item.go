@@ -68,17 +68,17 @@ func (s kinds) each() iter.Seq[kind] {
 }
 
 // item is a run of tokens with one role, or several where the words alone do
-// not tell.
+// not tell. It fills two lines of the processor's cache: items are gone through
+// again and again.
 type item struct {
 	kinds    kinds
 	says     *sense  // whose rules its words match; never nil
 	text     string  // its words, lower case
 	lists    listSet // in which the text stands
-	from, to int32   // tokens
 	start    int32   // bytes of the note
 	end      int32
-	was      int32 // where the words it replaced began
-	pause    pause // before it
+	from, to uint16 // tokens of the line: a row of a table has at most twice the bytes of the longest line
+	pause    pause  // before it
 	misheard bool
 	misspelt bool
 	mended   bool // a repair put it here
@@ -414,7 +414,7 @@ func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
 // are.
 func (l *lexer) place(it *item, i, end int) {
 	first := &l.toks[i]
-	it.from, it.to = int32(i), int32(end)
+	it.from, it.to = uint16(i), uint16(end)
 	it.start, it.end = first.start, l.toks[end-1].end
 	it.pause = first.pause
 	if end == i+1 && first.flags&^(wordMarks|glued) == 0 { // as most words are

@@ -129,7 +129,6 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	fresh.mended = true
 	fresh.pause, fresh.bullet = old.pause, old.bullet
-	fresh.was = old.start
 	if (s == kBars || s == kName) && r.findingAhead(items, to+1) {
 		return append(items[:at], append([]item{fresh}, items[to+1:]...)...), true
 	}
