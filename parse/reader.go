@@ -442,11 +442,7 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 
 // these lists items, with room for a few more.
 func (r *reader) these(items ...*item) []*item {
-	out := r.refs.take(len(items) + 3)[:len(items)]
-	for i, it := range items { // few, so that a copy of memory would cost more
-		out[i] = it
-	}
-	return out
+	return append(r.refs.take(len(items) + 3)[:0], items...)
 }
 
 func (r *reader) newFinding(f *finding) *finding {
