@@ -26,6 +26,7 @@ var questions = [...][]question{
 		{(*reader).fixtures, setOf(kFixture)},
 		{(*reader).followerNow, setOf(kAfter)},
 		{(*reader).stores, setOf(kStores)},
+		{(*reader).hefted, setOf(kStored)},
 		{(*reader).plainLeaves, setOf(kLeaf)},
 		{(*reader).temper, setOf(kTemper)},
 		{(*reader).strength, setOf(kStrength)},

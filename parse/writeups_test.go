@@ -45,6 +45,7 @@ func TestWriteUps(t *testing.T) {
 		{"Ash is weak. Stan's bees over the road have foulbrood.", "hive=ash strength.word=weak"},
 		{"Hive 4 is calm. Your own bees sound fierce, my dear, four stings and all.", "hive=4 temper.score=4"},
 		{"Hive 4. I kept the lid on, so nothing to say of the brood.", "hive=4"},
+		{"Hive 6 is a bit light. Hive 7 is light on bees.", "hive=6 stores.word=light? / hive=7 strength.word=weak"},
 		// hives of a round
 		{"No. 4 first. QNS.\nNo. 7. Got stung once.\nNo. 4 again: no eggs. Must feed No. 7 on Sunday.", "hive=4 queen.seen=no contents.eggs=no / hive=7 temper.stings=1 plans.feed=yes plans.feed.due=2026-05-17"},
 		{"In the hive number one I have seen the queen.\nIn the number two I have not seen her.", "hive=1 queen.seen=yes / hive=2 queen.seen=no"},
