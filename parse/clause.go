@@ -253,6 +253,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	if carried == past && first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil {
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
 	}
+	if carried == past && first.is(kAnd) && len(c.items) > 2 && c.items[1].is(kShe) && r.isWord(&c.items[2], "is", "'s") {
+		return true // "put a queen in ten days ago and she's laying on bar four"
+	}
 	if carried == past && first.is(kAnd) && r.standsSo(c.items, 1) || carried == past && nowThere(c.items) {
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
 	}

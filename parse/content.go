@@ -296,6 +296,20 @@ func (s *scan) sealedOn(i int) bool {
 	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood")
 }
 
+// amongBrood: "eggs and larvae and capped", "bar five capped, patchy" tell of brood.
+func (s *scan) amongBrood(i int) bool {
+	prev, next := s.at(i-1), s.at(i+1)
+	if prev == nil || s.cellAhead(i) >= 0 || next != nil && next.pause == none && !next.any6(kPattern, kSide, kBars, kAnd, kFull, kPlace) {
+		return false
+	}
+	if prev.is(kBars) && s.headed && len(s.found) == 0 {
+		return next != nil && next.is(kPattern) && next.pause <= comma
+	}
+	last := s.lastFound(i)
+	joined := prev.is(kAnd) && last != nil && last.at == i-2 || s.at(i).pause == comma && last != nil && last.at == i-1
+	return joined && last.class == ofComb && last.present && (last.what == "eggs" || last.what == "open_brood")
+}
+
 // stagedBrood reads "sealed" below a heading that says brood.
 func (s *scan) stagedBrood(i int) {
 	it := s.at(i)

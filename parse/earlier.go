@@ -19,6 +19,9 @@ func (r *reader) earlierDeed(c *clause, d *deed) {
 	}
 	path := r.earlier(c, event, d.rule, d.due, d.items...)
 	r.lastDeed = "earlier." + d.do
+	if d.do == "requeen" { // "requeened ten days ago. She's marked green"
+		r.sheLast, r.queenSentence = true, r.sentenceNo
+	}
 	why := source{spans: r.spanOf(d.items...), rule: d.rule}
 	if d.count != nil && d.do == "add_bar" {
 		r.putCount(path, *d.count, why)

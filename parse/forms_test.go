@@ -156,6 +156,8 @@ func TestTellings(t *testing.T) {
 		{"thought i had the queen on bar six but that was the light so no queen seen", "queen.seen=no"},
 		{"hive one no queen cells gentle\nhive two no eggs", "hive=1 queen_cells.any=no temper.score=4 / hive=2 contents.eggs=no"},
 		{"hive four calm, no wasps\nformic acid's gone in, treated today", "hive=4 temper.score=4 signs.wasps=no actions.treat=yes actions.treat.what=formic acid"},
+		{"bar six eggs and larvae and capped bar five capped patchy", "bars.6.eggs=yes bars.6.open_brood=yes bars.6.capped_brood=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy"},
+		{"we put a new queen in ten days ago\nshe's marked green", "earlier.requeened=yes earlier.requeened.on=2026-05-04 queen.marked=yes queen.colour=green"},
 		{"drones present not counted", "drones=yes"},
 		{"On bar three, brood and on bar four pollen.", "bars.3.brood=yes bars.4.pollen=yes"},
 		{"The first comb is bare. On the second I saw the queen, and there are eggs on the third.", "bars.1.comb.size=bare queen.seen=yes queen.bar=2 bars.3.eggs=yes"},

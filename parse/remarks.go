@@ -22,7 +22,7 @@ func (r *reader) remark(items []item) {
 }
 
 // telling are the kinds of words that mean something alone.
-var telling = setOf(kWord, kContent, kCell, kSign, kQueen, kDo, kSubstance, kPlant, kName, kBars, kTemper, kComb, kMite, kMeasure, kIf, kAsk, kSay, kUnsure, kTheirs, kPast, kDate, kStrength)
+var telling = setOf(kWord, kContent, kCell, kSign, kQueen, kDo, kSubstance, kPlant, kName, kBars, kTemper, kComb, kMite, kMeasure, kIf, kAsk, kSay, kUnsure, kTheirs, kPast, kDate, kStrength, kStage)
 
 func (r *reader) keep(items []item) {
 	start, end := items[0].start, items[len(items)-1].end

@@ -139,7 +139,7 @@ func (s *scan) item(i int) {
 		s.noneAtAll(i)
 	case it.is(kStage) && s.restage(i):
 	case it.is(kStage) && s.toldApart(i):
-	case it.is(kStage) && (r.topic == "brood" || s.sealedOn(i)):
+	case it.is(kStage) && (r.topic == "brood" || s.sealedOn(i) || s.amongBrood(i)):
 		s.stagedBrood(i)
 	case it.is(kEach):
 		it.used = true
