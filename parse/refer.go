@@ -132,6 +132,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		if len(bars) == 0 {
 			return nil, i
 		}
+		r.listing = true // "eggs on five and six", then "four has sealed brood"
 		return r.merged(items, i, next, bars), next
 	}
 	return nil, i
