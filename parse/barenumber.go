@@ -401,16 +401,16 @@ func (r *reader) follows(n int, before []item) bool {
 		if before[i].any3(kNext, kPrev, kSkip) {
 			steps++
 		}
-		if i > 0 && r.isWord(&before[i-1], "as") {
+		if !before[i].is(kBars) || i > 0 && r.isWord(&before[i-1], "as") {
 			continue // "same as five" counts nothing
 		}
-		if before[i].is(kBars) && len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {
+		if len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {
 			return true // "two to six except four brood, four is pollen, seven has nectar"
 		}
-		if before[i].is(kBars) && i < len(before)-1 && leftOut(before[i].bars, n) {
+		if i < len(before)-1 && leftOut(before[i].bars, n) {
 			return true // "two to eight except five, and five is all pollen"
 		}
-		if before[i].is(kBars) && len(before[i].bars) > 0 && !near {
+		if len(before[i].bars) > 0 && !near {
 			near = true
 			lo, hi = slices.Min(before[i].bars)+steps*r.step, slices.Max(before[i].bars)+steps*r.step
 		}

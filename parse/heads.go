@@ -24,7 +24,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)) {
 		return true // "brood is there bar seven …"
 	}
-	if r.isWord(prev, "as") && i > 1 && items[i-2].is(kSame) {
+	if i > 1 && items[i-2].is(kSame) && r.isWord(prev, "as") {
 		return false // "the same as five"
 	}
 	if items[i].pause == none && (prev.is(kSame) && strings.Contains(prev.text, "so ") || r.exceptAt(prev) && prev.text != "but") {

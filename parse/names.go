@@ -76,6 +76,9 @@ type properName struct {
 // hives are the names that are those of hives.
 func (p properNames) hives(byWord bool) map[string]bool {
 	names := map[string]bool{}
+	if len(p) == 0 {
+		return names
+	}
 	for name, n := range p {
 		if n.weight >= enough {
 			names[name] = true

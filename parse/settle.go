@@ -109,8 +109,8 @@ func (s *scan) leansBack() bool {
 
 // compared: "less nectar than next door" is said of the colony.
 func (s *scan) compared() bool {
-	for k := range s.c.items {
-		if s.r.isWord(s.at(k), "than") && !s.headed {
+	for k := 0; !s.headed && k < len(s.c.items); k++ {
+		if s.r.isWord(s.at(k), "than") {
 			return true
 		}
 	}
