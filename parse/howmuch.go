@@ -136,12 +136,20 @@ func (s *scan) full(i int) {
 	}
 	if !s.before.hasCover || s.before.at != i-1 {
 		s.before.cover, s.before.hasCover = 1, true
+		wall = wall || s.broodAhead(i)
 	}
 	if wall {
 		s.before.pattern = "solid"
 	}
 	s.before.items = append(s.before.items, it)
 	s.before.at = i
+}
+
+// broodAhead reports whether brood, and not eggs, is what a comb is said to be full
+// of at item i.
+func (s *scan) broodAhead(i int) bool {
+	to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage)
+	return to != nil && strings.HasSuffix(s.r.value(to, kContent), "brood")
 }
 
 // wholeOfBefore: "that's sealed brood", and in a clause of its own "it goes wall to

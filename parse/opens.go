@@ -227,6 +227,8 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot // "bars eleven and twelve both I have removed"
 	case close && prev.is(kContent) && (o.next(1).is(kBring) || o.next(1).is(kBe) && o.next(2).is(kBring)):
 		return doesNot // "yellow pollen they are bringing"
+	case close && o.next(1).anyOf(carrying) && r.plantBefore(items, i):
+		return doesNot // "from the lime trees they are bringing in nectar"
 	case close && prev.any3(kCell, kContent, kSign) && o.next(1).is(kHave) && o.next(2).is(kSeen) && r.objectless(items, i+2):
 		return doesNot // "two empty cups I have found"
 	case prev.any4(kCell, kContent, kSign, kLeaf) && r.lookedInVain(items, i):
@@ -237,6 +239,26 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesOpen // "the floor was closed i opened it"
 	}
 	return verdictOf(!close || !o.needs && !prev.is(kHave))
+}
+
+// carrying are the kinds of verbs of what bees bring home.
+var carrying = setOf(kBe, kBring, kForage)
+
+// plantBefore reports whether the words before item i, back to the last pause, tell
+// only from which plant something comes.
+func (r *reader) plantBefore(items []item, i int) bool {
+	plant := false
+	for k := i - 1; k >= 0; k-- {
+		switch {
+		case items[k].is(kPlant):
+			plant = true
+		case items[k].is(kFrom), r.isWord(&items[k], "off"):
+			return plant
+		case !items[k].any(kArt, kAdv, kWord, kPlace) || items[k].pause > none:
+			return false
+		}
+	}
+	return false
 }
 
 func (r *reader) opensShe(o *opener) verdict {

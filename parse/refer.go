@@ -267,7 +267,10 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 				return bars, j // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
 			}
 			k, closing = j+1, true
-			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, j) {
+			if r.barWithArticle(items, k) {
+				k++ // "the bar four and the bar five"
+			}
+			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, k-1) {
 				plural = true
 				k++
 			}
@@ -334,6 +337,13 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
 	return and+2 < len(items) && barNumber(&items[and+2])
+}
+
+// barWithArticle reports whether "the bar five" stands at item k, and no verb of its own
+// behind it.
+func (r *reader) barWithArticle(items []item, k int) bool {
+	return k+2 < len(items) && r.isWord(&items[k], "the") && items[k+1].is(kBar) && items[k+1].pause == none &&
+		!(k+3 < len(items) && r.isWord(&items[k+3], "is", "has", "was", "had", "holds", "looks", "contains"))
 }
 
 // risingTo: "bar four five and six" is a list although the noun is singular.

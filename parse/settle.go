@@ -26,6 +26,8 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand == thisLine && r.sameSentence:
 			f.bars = r.bars
+		case r.inHand != noBar && s.allThose():
+			f.bars = r.bars
 		case r.inHand == thisLine && f.present && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the sentence before")
@@ -105,6 +107,26 @@ func (s *scan) leansBack() bool {
 	first := s.at(0)
 	text := first.text
 	return first.is(kAnd) || text == "it" || text == "also"
+}
+
+// allThose reports whether the clause begins with bars named before, as many as it
+// tells: "We took bars 8 and 9. Both were capped honey", "they were full of pollen".
+func (s *scan) allThose() bool {
+	r, first, next := s.r, s.at(0), s.at(1)
+	if len(r.bars) < 2 || next == nil || next.pause > none || !next.any3(kBe, kHave, kFull) {
+		return false
+	}
+	switch {
+	case r.isWord(first, "they", "these", "those"): // the bees have honey, but are not honey
+		after := s.at(2)
+		return r.deedSentence == r.sentenceNo-1 && next.is(kBe) && after != nil && after.any4(kFull, kContent, kAmount, kAdv)
+	case r.isWord(first, "both", "both of them"):
+		return len(r.bars) == 2
+	case first.is(kEach):
+		n := r.numbers.of(r.mended[first.to-1].id)
+		return n.kind != unitWord || int(n.value) == len(r.bars)
+	}
+	return false
 }
 
 // compared: "less nectar than next door" is said of the colony.

@@ -193,10 +193,10 @@ func (s *scan) afterTurn(waiting []*finding) []*finding {
 }
 
 // pastHer leaves out what a pause parts from the queen, where the place is hers:
-// "all stages of brood, and the queen on bar 6".
+// "all stages of brood, and the queen on bar 6", "eggs on five bars, QS on bar 6".
 func (s *scan) pastHer(waiting []*finding, i int) []*finding {
 	for k := i - 1; k >= 0; k-- {
-		if !s.at(k).is(kQueen) {
+		if !s.at(k).is(kQueen) && !s.at(k).lists.has(queenInView) {
 			continue
 		}
 		for n, f := range waiting {

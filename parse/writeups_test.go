@@ -72,6 +72,29 @@ func TestWriteUps(t *testing.T) {
 		{"Mass 31.8 kg, stores judged adequate.", "weight_kg=31.8 stores.word=fair"},
 		{"The combs weighed six pounds.", ""},
 		{"Hive 2, which was split last month, has eggs on bar three.", "hive=2 bars.3.eggs=yes earlier.split=yes"},
+		{"Bars six and eight are full of sealed brood.", "bars.6.capped_brood=yes bars.6.capped_brood.cover=1 bars.6.capped_brood.pattern=solid bars.8.capped_brood=yes bars.8.capped_brood.cover=1 bars.8.capped_brood.pattern=solid"},
+		{"Bar six is half full of sealed brood.", "bars.6.capped_brood=yes bars.6.capped_brood.cover=0.5"},
+		{"I took bars 8 and 9 for the kitchen.\nBoth were full of honey.", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=8,9 bars.8.honey=yes bars.8.honey.cover=1 bars.9.honey=yes bars.9.honey.cover=1"},
+		{"Harvested bars 9 and 10.\nThey were capped honey on the front.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 bars.9.capped_honey=yes bars.9.capped_honey.side=front bars.10.capped_honey=yes bars.10.capped_honey.side=front"},
+		{"Harvested bars 9 and 10.\nThey have plenty of honey.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 contents.honey=yes contents.honey.amount=much"},
+		{"Bars 2 to 5 have pollen.\nAll three had eggs.", "bars.2.pollen=yes bars.3.pollen=yes bars.4.pollen=yes bars.5.pollen=yes contents.eggs=yes"},
+		{"Sealed brood on six bars, QS on b4.", "contents.capped_brood=yes contents.capped_brood.bars=6 queen.seen=yes queen.bar=4"},
+		{"Saw her stroll off along bar 7.\nNo eggs yet.", "queen.seen=yes queen.bar=7 contents.eggs=no"},
+		{"Gentle enough that the gloves stayed in the shed.", "temper.score=4"},
+		{"Calm enough.", "temper.score=3"},
+		// conditions by the order of words
+		{"Had there been sealed cells I would have made a split.", ""},
+		{"Were there to be eggs on bar four I would be surprised.", ""},
+		{"Had they been short of stores I would have fed them.", ""},
+		// plans that name the hive inside
+		{"We are going to clean the floor of the yard hive on Sunday.", "hive=yard plans.clean_floor=yes plans.clean_floor.due=2026-05-17"},
+		{"I must look into the yard hive again next Tuesday.", "hive=yard plans.inspect=yes plans.inspect.due=2026-05-19"},
+		// word order from other tongues
+		{"The bar two and the bar three are full of pollen.", "bars.2.pollen=yes bars.2.pollen.cover=1 bars.3.pollen=yes bars.3.pollen.cover=1"},
+		{"Eggs on bar two and the bar three is full of pollen.", "bars.2.eggs=yes bars.3.pollen=yes bars.3.pollen.cover=1"},
+		{"From the acacia trees they are bringing in nectar.", "incoming.nectar=yes incoming.nectar.plant=acacia"},
+		{"They are a very strong people, on nine bars sit the bees.", "strength.word=strong strength.bars_of_bees=9"},
+		{"The comb on the bar eight is new and white.", "bars.8.comb.new=yes"},
 		{"It has eggs on bar three, and was bringing in hazel pollen.", "bars.3.eggs=yes incoming.pollen=yes incoming.pollen.plant=hazel"},
 	} {
 		readsAs(t, "write-up", c.said, c.want)
