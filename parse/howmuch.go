@@ -146,8 +146,11 @@ func (s *scan) full(i int) {
 }
 
 // broodAhead reports whether brood, and not eggs, is what a comb is said to be full
-// of at item i.
+// of at item i. "All sealed brood" tells what is on it and nothing of gaps.
 func (s *scan) broodAhead(i int) bool {
+	if !strings.Contains(s.at(i).text, "full") {
+		return false
+	}
 	to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage)
 	return to != nil && strings.HasSuffix(s.r.value(to, kContent), "brood")
 }
