@@ -95,11 +95,14 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 func (r *reader) numbersHives(toks []token) bool {
 	first := ""
 	for i := 0; i+1 < len(toks); i++ {
-		t, n := toks[i], toks[i+1]
-		if n.pause > none || !n.has(digits) && r.numbers.of(n.id).kind != unitWord || !r.says(t, "number") && !r.says(t, "no") && !r.says(t, "nr") {
+		t, n := &toks[i], &toks[i+1]
+		if n.pause > none || !n.has(digits|numeral) { // as most words are
 			continue
 		}
-		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
+		if !n.has(digits) && r.numbers.of(n.id).kind != unitWord || !r.says(*t, "number") && !r.says(*t, "no") && !r.says(*t, "nr") {
+			continue
+		}
+		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
 			continue // "no 4 bars", "bar no. 4"
 		}
 		switch number := r.text[n.start:n.end]; first {
