@@ -181,7 +181,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.listed:
 		return true
-	case n.pairOpens():
+	case n.pairOpens(), n.rangeOpens():
 		return true
 	case n.tellsCells():
 		return false
@@ -221,6 +221,13 @@ func (n *bareNumber) back(k int) *item {
 func (n *bareNumber) ends() bool { return n.next == nil || n.next.pause >= comma }
 
 func (n *bareNumber) ranged() bool { return n.items[n.i].n.hi > n.items[n.i].n.lo }
+
+// rangeOpens: a sentence that begins "4-8 brood".
+func (n *bareNumber) rangeOpens() bool {
+	it := &n.items[n.i]
+	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && n.next.any3(kContent, kComb, kFull) && !strings.Contains(n.next.text, "egg") &&
+		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
+}
 
 // pairOpens: a line that begins "13 + 14 empty comb".
 func (n *bareNumber) pairOpens() bool {
@@ -285,7 +292,7 @@ func (n *bareNumber) bracketed() bool {
 // list of bars or not.
 func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
-	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any5(kContent, kQueen, kSeen, kCell, kComb):
+	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any7(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot):
 		return true
 	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.any3(kPattern, kSide, kPlace):
 		return true // "capped brood six to nine good and solid"

@@ -202,7 +202,7 @@ func (s *scan) cellNoun(i int) {
 	}
 	r.cellTalk = true
 	r.cellsSentence = r.sentenceNo
-	denied := s.denies(i)
+	denied := s.denies(i) || s.countsNone(i)
 	f := s.r.newFinding(&finding{class: ofCells, what: what, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, kind: s.kindAt})
 	if s.stageItem != nil {
 		f.items = append(f.items, s.stageItem)
@@ -241,6 +241,16 @@ func (s *scan) cellNoun(i int) {
 	if !f.present {
 		s.colonyWide(f)
 	}
+}
+
+// countsNone: "QCs 0" denies them.
+func (s *scan) countsNone(i int) bool {
+	n, next := s.at(i+1), s.at(i+2)
+	if n == nil || !n.is(kNum) || n.n.lo > 0 || n.n.hi > 0 || n.n.article || n.pause > none || next != nil && next.pause == none {
+		return false
+	}
+	s.denier, s.noCue = n, n.text
+	return true
 }
 
 // cellsOnBar: "three cells on bar six" counts queen cells; nobody counts others.

@@ -290,8 +290,8 @@ func (s *scan) sealedOn(i int) bool {
 	last := s.r.prevBrood
 	if n := len(s.found); n > 0 {
 		last = s.found[n-1]
-	} else if !s.r.sameSentence {
-		return false
+	} else if !s.r.sameSentence && !(i == 0 && s.at(i).pause >= line) {
+		return false // but "Larvae: bars 4, 5", and below it "Capped: bars 3, 6"
 	}
 	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood")
 }

@@ -139,6 +139,12 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(it.text, "between"):
 		d.to = int(it.n.lo)
 		use()
+	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.any(kAfter, kTo) && barNumber(it):
+		d.to = int(it.n.lo)
+		use()
+	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kFrom) && it.n.hi > it.n.lo:
+		d.to = int(it.n.hi) // "from 10 to 12"
+		use()
 	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
 		q := it.n
 		d.count = &q
@@ -161,9 +167,6 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:
 		d.count = &quantity{lo: howManyOf(it.text)}
-		use()
-	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kAfter) && barNumber(it):
-		d.to = int(it.n.lo)
 		use()
 	case d.do == "move_follower" && r.isWord(it, "back", "backwards", "forward", "forwards", "up", "in", "out", "towards", "rearward"):
 		if d.direction == "" {
