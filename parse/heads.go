@@ -63,6 +63,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
 		return false
 	}
+	if items[i].pause == none && prev.is(kContent) && r.postposed(items, i) && r.eachBehind(items, i) {
+		return false // "eggs bar three open brood bars three and four"
+	}
 	if items[i].pause >= colon {
 		return true
 	}
@@ -168,6 +171,22 @@ func (r *reader) postposed(items []item, i int) bool {
 		first--
 	}
 	return first > 0 && items[first].pause == none && items[first-1].any4(kContent, kCell, kSeen, kQueen)
+}
+
+// eachBehind reports whether from item i on every reference to bars stands behind a
+// content, and the last of them ends the phrase.
+func (r *reader) eachBehind(items []item, i int) bool {
+	for k := i; k < len(items) && (k == i || items[k].pause == none); k++ {
+		switch {
+		case !items[k].is(kBars):
+			continue
+		case !items[k-1].is(kContent):
+			return false
+		case r.closed(items, k) || items[k+1].is(kBrood):
+			return true
+		}
+	}
+	return false
 }
 
 // closed reports whether a reference to bars ends its phrase.

@@ -532,7 +532,7 @@ func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
 			near = true
 		}
 		if c.items[k].any3(kContent, kForage, kBring) && k > i {
-			if k == i+1 {
+			if k == i+1 && !(i > 0 && c.items[i-1].any(kQueenIs, kDot)) { // but "marked yellow eggs on bar four"
 				return
 			}
 			break

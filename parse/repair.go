@@ -80,10 +80,13 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	if bare && to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
 		from, to = from+1, to+1 // "on seven, no, on eight"
 	}
+	if bare && r.sheIsOn(items, from) {
+		from, to = from+3, to+3 // "the queen's on bar six, no, she's on bar eight"
+	}
 	if told := r.toldRight(items, from); told > from && !bare {
 		to = told
 	}
-	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut) {
+	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break
 		}
@@ -134,6 +137,11 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	items[at] = fresh
 	return slices.Delete(items, cue, to+1), true
+}
+
+// sheIsOn reports whether "she is on" and bars stand at item i.
+func (r *reader) sheIsOn(items []item, i int) bool {
+	return i+3 < len(items) && items[i].is(kShe) && items[i+1].is(kBe) && items[i+2].is(kOn) && items[i+3].is(kBars)
 }
 
 // toldRight is the item behind "that's" where a correction first says why: "no
