@@ -127,13 +127,19 @@ func (s *scan) inCell(i int) bool {
 	for with > last.at && s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) {
 		with--
 	}
-	if with != last.at+1 || !s.r.isWord(s.at(with), "with", "containing", "contains") {
+	if with != last.at+1 && !s.endsIn(i, last.at, with) || !s.r.isWord(s.at(with), "with", "containing", "contains") {
 		return false
 	}
 	last.what = "charged"
 	last.items = append(last.items, s.at(i))
 	s.num, s.before = nil, modifiers{}
 	return true
+}
+
+// endsIn: "a cup on bar nine with eggs in" ends on what the cell has in it.
+func (s *scan) endsIn(i, cell, with int) bool {
+	in, after := s.at(i+1), s.at(i+2)
+	return in != nil && s.r.isWord(in, "in") && (after == nil || after.pause > none) && s.onlyBetween(cell, with, kOn, kArt, kBars)
 }
 
 // staged applies a stage said apart from its noun: "sealed and open brood".
@@ -278,6 +284,9 @@ func (s *scan) restage(i int) bool {
 // sealedOn: "eggs in two, larvae in three, sealed in four" tells of brood.
 func (s *scan) sealedOn(i int) bool {
 	bars := s.at(i + 1)
+	if s.sealedBehind(i) {
+		return true
+	}
 	if bars != nil && bars.is(kOn) && bars.pause == none {
 		bars = s.at(i + 2)
 	}
@@ -294,6 +303,15 @@ func (s *scan) sealedOn(i int) bool {
 		return false // but "Larvae: bars 4, 5", and below it "Capped: bars 3, 6"
 	}
 	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood")
+}
+
+// sealedBehind: "frame four eggs, frame five grubs, frame six sealed".
+func (s *scan) sealedBehind(i int) bool {
+	bars, next, last := s.at(i-1), s.at(i+1), s.r.prevBrood
+	if bars == nil || !bars.is(kBars) || bars.pause < comma || s.at(i).pause > none || next != nil && next.pause < comma || len(s.found) > 0 {
+		return false
+	}
+	return s.r.sameSentence && !s.r.cellTalk && last != nil && (last.what == "eggs" || last.what == "open_brood")
 }
 
 // amongBrood: "eggs and larvae and capped", "bar five capped, patchy" tell of brood.

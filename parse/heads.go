@@ -262,10 +262,10 @@ func (r *reader) findingBehind(items []item, i int) bool {
 }
 
 // lookedAt: "I'll look at hive three again", "clean the floor of the yard hive on
-// Sunday" name the hive inside the plan.
+// Sunday", "take honey from the yard hive on Sunday" name the hive inside the plan.
 func (r *reader) lookedAt(items []item, i int) bool {
 	k := i - 1
-	for k >= 0 && (items[k].any(kArt, kOn) || r.isWord(&items[k], "into")) && items[k+1].pause == none {
+	for k >= 0 && (items[k].any3(kArt, kOn, kFrom) || r.isWord(&items[k], "into")) && items[k+1].pause == none {
 		k--
 	}
 	if k > 1 && items[k].is(kOf) && items[k-1].is(kFixture) && items[k].pause == none && items[k+1].pause == none {

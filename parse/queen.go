@@ -152,7 +152,7 @@ func (r *reader) herself(c *clause) bool {
 		if !it.is(kShe) || it.used {
 			continue
 		}
-		if i+1 < len(c.items) && r.isWord(&c.items[i+1], "found", "saw", "spotted", "noticed") {
+		if i+1 < len(c.items) && c.items[i+1].pause == none && r.isWord(&c.items[i+1], "found", "saw", "spotted", "noticed") {
 			continue // who finds is no queen
 		}
 		if r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
@@ -274,6 +274,9 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}
+	if k := noun + 1; k < len(c.items) && r.isWord(&c.items[k], "somewhere") {
+		return false // "there is a queen somewhere, for I found eggs"
+	}
 	if noun >= 3 && c.items[noun-1].is(kArt) {
 		noun--
 	}
@@ -326,7 +329,7 @@ func (r *reader) shePlaced(c *clause) bool {
 				if c.items[k].any3(kContent, kCell, kHave) {
 					break
 				}
-				if c.items[k].is(kBars) && c.items[k-1].any3(kOn, kBe, kArt) {
+				if c.items[k].is(kBars) && (c.items[k-1].any3(kOn, kBe, kArt) || c.items[k-1].is(kOf) && c.items[k-2].any3(kSide, kOther, kPlace)) {
 					return true
 				}
 			}

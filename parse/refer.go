@@ -246,6 +246,12 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 			}
 		case sep.is(kBar) && sep.pause <= comma && r.shortList(items, j):
 			k = j + 1
+		case r.dashOrTo(sep) && r.fromTheTo(items, j):
+			bars = spread(bars, quantity{lo: float64(bars[0]), hi: items[j+3].n.lo})
+			j += 4
+			continue
+		case r.onBoth(items, j) > 0:
+			k, plural = r.onBoth(items, j), true
 		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
 			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
 			opens := j < 3 || !items[j-3].any4(kDo, kOf, kArt, kTo)
@@ -337,6 +343,39 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
 	return and+2 < len(items) && barNumber(&items[and+2])
+}
+
+// fromTheTo reports whether the bars between two with articles of their own are meant,
+// the second named behind item j: "from the bar three to the bar seven".
+func (r *reader) fromTheTo(items []item, j int) bool {
+	if j < 3 || j+3 >= len(items) || !r.isWord(&items[j+1], "the") || !items[j+2].is(kBar) || !barNumber(&items[j+3]) {
+		return false
+	}
+	from := &items[j-3]
+	if from.is(kArt) && j > 3 {
+		from = &items[j-4]
+	}
+	return from.is(kFrom) && items[j-2].is(kBar) && items[j+3].n.lo > items[j-1].n.lo
+}
+
+// onBoth is where the second of two bars is named that what follows is on, 0 where it
+// is not: "On bar three and on the bar four are eggs".
+func (r *reader) onBoth(items []item, and int) int {
+	first, k := and-2, and+2
+	if first > 0 && items[first-1].is(kArt) {
+		first--
+	}
+	if k < len(items) && items[k].is(kArt) {
+		k++
+	}
+	if first < 1 || k+2 >= len(items) || !items[and].is(kAnd) || !items[first-1].is(kOn) || !items[and+1].is(kOn) || !items[k].is(kBar) {
+		return 0
+	}
+	opens := first == 1 || items[first-1].pause >= comma
+	if !opens || !barNumber(&items[k+1]) || !r.isWord(&items[k+2], "are", "were") {
+		return 0
+	}
+	return k + 1
 }
 
 // barWithArticle reports whether "the bar five" stands at item k, and no verb of its own

@@ -17,6 +17,9 @@ func (s *scan) side(i int) {
 	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
 		return // "bars 11 and 12 both empty comb"
 	}
+	if next := s.at(i + 1); s.r.isWord(it, "both") && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
+		return // "bars 3 and 4 are honey, both capped"
+	}
 	if prev := s.at(i - 1); s.r.isWord(it, "both") && prev != nil && prev.is(kOn) && len(s.r.bars) == 2 {
 		it.used = true
 		return // "bars 10 and 11, there's nectar in both"
