@@ -33,6 +33,9 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			it.used = true
 			d.items = append(d.items, it)
 		case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.barsAhead(c.items[k+1:i]):
+			if part := partOf(c.items, k); part != nil {
+				it.used, it = true, part
+			}
 			q := it.n
 			d.count = &q
 			it.used = true
@@ -212,6 +215,15 @@ func (r *reader) takesCount(do string) bool {
 		return true
 	}
 	return false
+}
+
+// partOf is the number that were taken out of those counted at item k: "two of the
+// five cells were cut out".
+func partOf(items []item, k int) *item {
+	if k < 3 || !items[k-1].is(kArt) || !items[k-2].is(kOf) || !items[k-3].is(kNum) || items[k-3].n.share {
+		return nil
+	}
+	return &items[k-3]
 }
 
 // countHere: a number counts the object only where it stands with it.

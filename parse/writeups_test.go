@@ -94,6 +94,7 @@ func TestWriteUps(t *testing.T) {
 		{"Bars 2 and 3 are honey, both capped.", "bars.2.capped_honey=yes bars.3.capped_honey=yes"},
 		{"The colony has shrunk to three bars.", "strength.word=weak strength.bars_of_bees=3"},
 		{"Bars nine and ten are joined by a bridge of comb.", "bars.9.comb.attached=bar bars.10.comb.attached=bar"},
+		{"Two of the five cells on bar seven were cut out.", "actions.cut_cells=yes actions.cut_cells.bar=7 actions.cut_cells.count=2"},
 		// asides that say nothing
 		{"BIAS, as you modern folk would put it, and QNS.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes queen.seen=no"},
 		{"Chalkbrood, I am sorry to say, on bar six.", "signs.chalkbrood=yes signs.chalkbrood.bar=6"},

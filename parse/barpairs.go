@@ -1,0 +1,44 @@
+package parse
+
+// Bars named each with an article or a place of its own, as people do whose first
+// language is another: "the bar four and the bar five".
+
+// barWithArticle reports whether "the bar five" stands at item k, and no verb of its own
+// behind it.
+func (r *reader) barWithArticle(items []item, k int) bool {
+	return k+2 < len(items) && r.isWord(&items[k], "the") && items[k+1].is(kBar) && items[k+1].pause == none &&
+		!(k+3 < len(items) && r.isWord(&items[k+3], "is", "has", "was", "had", "holds", "looks", "contains"))
+}
+
+// fromTheTo reports whether the bars between two with articles of their own are meant,
+// the second named behind item j: "from the bar three to the bar seven".
+func (r *reader) fromTheTo(items []item, j int) bool {
+	if j < 3 || j+3 >= len(items) || !r.isWord(&items[j+1], "the") || !items[j+2].is(kBar) || !barNumber(&items[j+3]) {
+		return false
+	}
+	from := &items[j-3]
+	if from.is(kArt) && j > 3 {
+		from = &items[j-4]
+	}
+	return from.is(kFrom) && items[j-2].is(kBar) && items[j+3].n.lo > items[j-1].n.lo
+}
+
+// onBoth is where the second of two bars is named that what follows is on, 0 where it
+// is not: "On bar three and on the bar four are eggs".
+func (r *reader) onBoth(items []item, and int) int {
+	first, k := and-2, and+2
+	if first > 0 && items[first-1].is(kArt) {
+		first--
+	}
+	if k < len(items) && items[k].is(kArt) {
+		k++
+	}
+	if first < 1 || k+2 >= len(items) || !items[and].is(kAnd) || !items[first-1].is(kOn) || !items[and+1].is(kOn) || !items[k].is(kBar) {
+		return 0
+	}
+	opens := first == 1 || items[first-1].pause >= comma
+	if !opens || !barNumber(&items[k+1]) || !r.isWord(&items[k+2], "are", "were") {
+		return 0
+	}
+	return k + 1
+}
