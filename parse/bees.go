@@ -151,7 +151,10 @@ func (r *reader) strength(c *clause) {
 		if r.inList(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
-		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1]))
+		if strings.Contains(text, "numbers") && hasKind(c.items[:i], kSign) {
+			continue // "wasps in great numbers"
+		}
+		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}

@@ -25,6 +25,8 @@ func (r *reader) begins(items []item, i int) bool {
 	switch {
 	case it.pause >= colon:
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.any(kBring, kPast))
+	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
+		return false // "bars nine to twelve in Primrose are capped honey"
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i)
 	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):
@@ -208,7 +210,7 @@ func (r *reader) soMuch(items []item, i int) bool {
 
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
-	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].any7(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb)
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && (items[i+1].any7(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb) || items[i+1].is(kMeasure))
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin

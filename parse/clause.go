@@ -345,6 +345,8 @@ func (r *reader) cues(c *clause) {
 			}
 		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
 			continue // "it is a strong colony with plenty of brood" speaks of this one
+		case it.is(kSay) && it.pause < stop && it.text == "thanks to":
+			continue // "we found it open, thanks to the wind, and closed it"
 		case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
 			continue // "less honey than next door"
 		case it.is(kTheirs) && k+1 < len(c.items) && r.isWord(&c.items[k+1], "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):

@@ -227,7 +227,7 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // inTurn reports whether a name is followed by its place in a round of visits:
 // "Dolly first, then".
 func (r *reader) inTurn(toks []token, end int) bool {
-	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next")) && (end+1 == len(toks) || toks[end+1].pause > none)
+	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) && (end+1 == len(toks) || toks[end+1].pause > none)
 }
 
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
@@ -315,6 +315,12 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end)
+	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
+		return enough - 1 // "Medlar is another story", "fed Medlar"
+	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
+		return enough - 1 // "Right, Juniper, …"
+	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
+		return enough // "Then Medlar, the new one"
 	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
 		return enough // "the Orchard lot"
 	case is(prev, "how") && beFollows(toks, end) == end:
@@ -411,6 +417,9 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.saysOfHive(toks, end) {
 			return enough // "Maple - BIAS on five bars"
 		}
+		if k := labelEnd(toks, end); k > 0 && r.saysOfHive(toks, k) {
+			return enough // "Gasworks, top end of the yard: heavy on stores"
+		}
 	}
 	if end == len(toks) {
 		return 0
@@ -418,14 +427,14 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end)) && r.paragraphOfHive(toks, end) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
-	if r.says(toks[end], "first") || r.says(toks[end], "next") {
+	if r.says(toks[end], "first") || r.says(toks[end], "next") || r.inTurn(toks, end) {
 		return enough - 1
 	}
 	k := beFollows(toks, end)
 	if k < 0 {
 		return 0
 	}
-	if next := k + 1; next < len(toks) && (toks[next].lists.has(faring) || next+1 < len(toks) && toks[next].pause == none && r.says(toks[next], "a") && toks[next+1].lists.has(faring)) {
+	if r.fares(toks, end) {
 		return enough // "Juniper is doing well", "Juniper is a different matter"
 	}
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
@@ -481,17 +490,4 @@ func (r *reader) weighSaid(toks []token, k int) int {
 		return enough
 	}
 	return 0
-}
-
-// linesAfter reports whether a text follows a line that is only a name: a
-// heading has one, a signature has not.
-func linesAfter(toks []token, end int) bool {
-	n := 0
-	for k := end; k < len(toks); k++ {
-		if k > end && toks[k].pause >= line {
-			break
-		}
-		n++
-	}
-	return n >= 5
 }

@@ -236,7 +236,7 @@ func (r *reader) weighed(c *clause) {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}
 		}
-		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any4(kName, kAdv, kBe, kTo) || i > 3 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) {
+		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any6(kName, kAdv, kBe, kTo, kHave, kBut) || i > 4 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) && !(c.items[0].is(kArt) && c.items[1].is(kName)) {
 			continue
 		}
 		if kg, ok := it.size.kg(); ok && kg >= 10 {

@@ -22,8 +22,12 @@ func (r *reader) temper(c *clause) {
 		rule := r.rule(it, kTemper)
 		score := rule.Value
 		if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used {
-			score = r.deniedTemper(score)
 			c.items[i-1].used = true
+			if r.temperSentence == r.sentenceNo {
+				it.used = true // "nervous but not evil"
+				continue
+			}
+			score = r.deniedTemper(score)
 		}
 		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any3(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
 			continue

@@ -13,6 +13,8 @@ func (r *reader) takeBackUntold(list []clause) {
 		switch {
 		case told.mood == asserted && c.items[0].is(kBut) && strings.HasPrefix(told.items[0].text, "thought"):
 			told.mood, told.cue = unasked, told.items[0].text
+		case told.mood == asserted && c.items[0].pause == comma && r.heardOf(c.items):
+			told.mood, told.cue = unasked, c.items[0].text
 		case c.mood == unasked && c.items[0].pause <= comma && r.untold(c.items):
 			for k := i - 1; k >= 0 && list[k].mood == asserted && !list[k].kinds.meet(surely); k-- {
 				list[k].mood, list[k].cue = unasked, c.cue
@@ -22,6 +24,12 @@ func (r *reader) takeBackUntold(list []clause) {
 			}
 		}
 	}
+}
+
+// heardOf reports whether nothing is said but that one has it from others: "…, I hear".
+func (r *reader) heardOf(items []item) bool {
+	return len(items) == 1 && r.isWord(&items[0], "i hear", "we hear", "i'm told", "they say", "so they say", "i gather") ||
+		len(items) == 2 && r.isWord(&items[0], "i", "we") && r.isWord(&items[1], "hear", "gather")
 }
 
 // untold reports whether nothing is said but that one could not tell.
