@@ -130,7 +130,7 @@ func (f *fitting) harvest() bool {
 // hiveAndDay reports whether nothing but a hive and a day follow the verb.
 func (f *fitting) hiveAndDay() bool {
 	for k := range f.args {
-		if !f.args[k].any5(kFrom, kName, kDate, kOn, kAdv) {
+		if !f.args[k].any6(kFrom, kArt, kName, kDate, kOn, kAdv) {
 			return false
 		}
 	}

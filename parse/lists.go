@@ -44,6 +44,7 @@ const (
 	scales
 	swarming
 	faring
+	verdicts
 	labels
 	measured
 	listCount
@@ -90,6 +91,7 @@ var listNames = [listCount]string{
 	oftenMisspelt:      "often misspelt",
 	speltRight:         "spelt right",
 	faring:             "faring",
+	verdicts:           "verdicts",
 	scales:             "scales",
 	swarming:           "swarming",
 	labels:             "labels",

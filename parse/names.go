@@ -35,7 +35,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 		n := found[name]
 		n.weight += r.weigh(toks, i, end, byWord)
-		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end))
+		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end))
 		found[name] = n
 		i = end - 1
 	}
@@ -103,12 +103,14 @@ func (p properNames) hives(byWord bool) map[string]bool {
 // ofARound adds the names of a round of visits where there are several: "Walnut first",
 // "now Damson, …".
 func (p properNames) ofARound(names map[string]bool) {
+	best := 0
 	for name, n := range p {
-		if n.hinted && n.weight >= enough-1 {
+		if n.hinted && n.weight > 0 {
 			names[name] = true
+			best = max(best, n.weight)
 		}
 	}
-	if len(names) == 1 {
+	if len(names) == 1 || best < enough-1 {
 		clear(names)
 	}
 }
@@ -227,7 +229,8 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // inTurn reports whether a name is followed by its place in a round of visits:
 // "Dolly first, then".
 func (r *reader) inTurn(toks []token, end int) bool {
-	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) && (end+1 == len(toks) || toks[end+1].pause > none)
+	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) &&
+		(end+1 == len(toks) || toks[end+1].pause > none || r.says(toks[end+1], "this") || r.says(toks[end+1], "today"))
 }
 
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
@@ -260,10 +263,13 @@ func beFollows(toks []token, end int) int {
 // name: capitals, and no word of the trade or of grammar.
 func (r *reader) properRun(toks []token, i int) int {
 	end := i
+	if r.placeName(toks, i) {
+		end = i + 1 // "Top Terrace"
+	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
 		end++
 	}
-	if end == i+1 && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
+	if end == i+1 && r.mayName(toks, i) && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
 		end++ // "Lemon tree: quiet"
 	}
 	return end
@@ -319,6 +325,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough - 1 // "Medlar is another story", "fed Medlar"
 	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
 		return enough - 1 // "Right, Juniper, …"
+	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
+		return 1 // "The Sundial is weak"
+	case is(prev, "the") && !r.plural(toks[end-1]) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
+		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
 		return enough // "Then Medlar, the new one"
 	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
@@ -424,11 +434,14 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
-	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end)) && r.paragraphOfHive(toks, end) {
+	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
 	if r.says(toks[end], "first") || r.says(toks[end], "next") || r.inTurn(toks, end) {
 		return enough - 1
+	}
+	if r.says(toks[end], "swarmed") {
+		return enough
 	}
 	k := beFollows(toks, end)
 	if k < 0 {
@@ -447,7 +460,8 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 
 // doneTo reports whether the speaker's deed follows a name: "Juniper I split".
 func (r *reader) doneTo(toks []token, end int) bool {
-	return end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "i") || r.says(toks[end], "we")) && r.weighSaid(toks, end+1) == enough
+	return end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "i") || r.says(toks[end], "we")) &&
+		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found") || r.says(toks[end+1], "left") || r.says(toks[end+1], "saved"))
 }
 
 // paragraphOfHive reports whether the paragraph that goes on at k soon speaks of

@@ -19,8 +19,52 @@ func (r *reader) fares(toks []token, end int) bool {
 	if next == 0 || next >= len(toks) {
 		return false
 	}
-	return toks[next].lists.has(faring) || next+1 < len(toks) && toks[next].pause == none && r.says(toks[next], "a") && toks[next+1].lists.has(faring)
+	if toks[next].lists.has(faring) {
+		return true
+	}
+	if !r.says(toks[next], "a") || toks[next].pause > none {
+		return false
+	}
+	for k := next + 1; k < len(toks) && k <= next+2 && toks[k].pause == none; k++ {
+		if toks[k].lists.has(faring) || toks[k].lists.has(verdicts) {
+			return true // "a different matter", "a sadder tale"
+		}
+	}
+	return false
 }
+
+// theNamed reports whether "the" or "to the" begins a sentence before a name: "The Sundial
+// is weak", "To the Quince at noon".
+func (r *reader) theNamed(toks []token, i, end int) bool {
+	k := i - 1
+	if k < 0 || r.plural(toks[end-1]) || toks[i].pause > none || !r.says(toks[k], "the") {
+		return false
+	}
+	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "to") {
+		k--
+	}
+	return k == 0 || toks[k].pause >= stop
+}
+
+// plural reports whether a name ends as that of a family does: "the Dawsons".
+func (r *reader) plural(last token) bool { return r.text[last.end-1] == 's' }
+
+// placeName reports whether a word of place begins a name of two: "Top Terrace".
+func (r *reader) placeName(toks []token, i int) bool {
+	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) || toks[i].lists&unnamed != 0 {
+		return false
+	}
+	best := r.lex.matcher.longest(toks[:i+1], i, nil)
+	for _, n := range best.rules {
+		if !placed.has(r.kindOf[n]) {
+			return false
+		}
+	}
+	return best.end > i
+}
+
+// placed are the kinds of words that can begin the name of a place.
+var placed = setOf(kPlace, kSide, kFixture, kStrength, kComb, kFull)
 
 // tended reports whether a name is the object of what is done to a hive: "fed Medlar",
 // "must treat Medlar".

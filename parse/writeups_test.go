@@ -47,6 +47,10 @@ func TestWriteUps(t *testing.T) {
 		{"Hive 4. I kept the lid on, so nothing to say of the brood.", "hive=4"},
 		{"Hive 6 is a bit light. Hive 7 is light on bees.", "hive=6 stores.word=light? / hive=7 strength.word=weak"},
 		// hives of a round
+		{"To the Sundial after breakfast. Bar one has honey.\nTo the Quince at noon. No eggs. I must harvest from the Sundial on Thursday.", "hive=sundial bars.1.honey=yes plans.harvest=yes plans.harvest.due=2026-05-21 / hive=quince contents.eggs=no"},
+		{"Rook first this time, since you asked. No eggs.\nClementine swarmed on Thursday. Bar 2 is bare.", "hive=rook contents.eggs=no / hive=clementine earlier.swarmed=yes earlier.swarmed.on=2026-05-07 bars.2.comb.size=bare"},
+		{"Pump was opened first. No eggs.\nTop Terrace was a sadder tale. Bar 2 is bare.", "hive=pump contents.eggs=no / hive=top terrace bars.2.comb.size=bare"},
+		{"The Beekeeper is tired. Hive 4 is calm.", "hive=4 temper.score=4"},
 		{"The apple hive is calm.\nThen Medlar, the new one behind the shed.\nNo eggs. I must feed Medlar again in ten days.", "hive=apple temper.score=4 / hive=medlar contents.eggs=no plans.feed=yes plans.feed.due=2026-05-24"},
 		{"Gasworks, top end of the yard: heavy on stores.\nBakehouse: no eggs.", "hive=gasworks stores.word=heavy / hive=bakehouse contents.eggs=no"},
 		{"Night off. Gasworks only. No eggs.", "hive=gasworks contents.eggs=no"},
