@@ -1,71 +1,9 @@
 package parse
 
 import (
-	"iter"
-	"math/bits"
 	"slices"
 	"strings"
 )
-
-// kinds is a set of kinds, a bit each. It is a struct and no array since the
-// compiler keeps a struct in registers: asking for a kind that is known when
-// the program is built then costs a single test, and the parser asks hundreds
-// of times per word.
-type kinds struct{ low, high uint64 }
-
-// setOf is the set of some kinds. Where an item is asked for many kinds, or very
-// often, the set is made once and not by [item.any] each time.
-func setOf(list ...kind) kinds {
-	var set kinds
-	for _, k := range list {
-		set.add(k)
-	}
-	return set
-}
-
-// add puts a kind into the set. A shift by 64 or more leaves nothing, and so does
-// one by a number below zero, which wraps around: only one half changes.
-func (s *kinds) add(k kind) {
-	s.low |= 1 << k
-	s.high |= 1 << (k - 64)
-}
-
-// has reports whether a kind is in the set; again only one half can answer.
-func (s kinds) has(k kind) bool { return (s.low>>k|s.high>>(k-64))&1 != 0 }
-
-func (s kinds) hasOne(list []kind) bool {
-	for _, k := range list {
-		if s.has(k) {
-			return true
-		}
-	}
-	return false
-}
-
-// two is the set of two kinds.
-func two(a, b kind) kinds { return kinds{1<<a | 1<<b, 1<<(a-64) | 1<<(b-64)} }
-
-func (s kinds) or(t kinds) kinds      { return kinds{s.low | t.low, s.high | t.high} }
-func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t.high} }
-
-// meet reports whether two sets have a kind in common.
-func (s kinds) meet(t kinds) bool { return s.low&t.low|s.high&t.high != 0 }
-
-// each goes through the kinds of a set.
-func (s kinds) each() iter.Seq[kind] {
-	return func(yield func(kind) bool) {
-		for half := s.low; half != 0; half &= half - 1 {
-			if !yield(kind(bits.TrailingZeros64(half))) {
-				return
-			}
-		}
-		for half := s.high; half != 0; half &= half - 1 {
-			if !yield(kind(64 + bits.TrailingZeros64(half))) {
-				return
-			}
-		}
-	}
-}
 
 // item is a run of tokens with one role, or several where the words alone do
 // not tell. It fills two lines of the processor's cache: items are gone through
@@ -127,12 +65,6 @@ func gistOf(items []item) gist {
 	return g
 }
 
-func (g *gist) add(it *item) {
-	g.kinds = g.kinds.or(it.kinds)
-	g.lists |= it.lists
-	g.asked = g.asked || it.asked
-}
-
 // everything is the gist for which no question is passed by.
 var everything = gist{everyKind, ^listSet(0), true}
 
@@ -151,15 +83,19 @@ func (it *item) any(a, b kind, more ...kind) bool {
 func (it *item) any3(a, b, c kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)) != 0
 }
+
 func (it *item) any4(a, b, c, d kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)) != 0
 }
+
 func (it *item) any5(a, b, c, d, e kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)) != 0
 }
+
 func (it *item) any6(a, b, c, d, e, f kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)) != 0
 }
+
 func (it *item) any7(a, b, c, d, e, f, g kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f|1<<g)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)|1<<(g-64)) != 0
 }
@@ -286,13 +222,6 @@ type figure struct {
 	dur  span
 	size measure
 	day  day
-}
-
-func (f *figure) kinds() kinds {
-	if f.kind == kNum {
-		return numberKinds(f.n)
-	}
-	return setOf(f.kind)
 }
 
 func numberKinds(n quantity) kinds {

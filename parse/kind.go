@@ -1,6 +1,10 @@
 package parse
 
-import "fmt"
+import (
+	"fmt"
+	"iter"
+	"math/bits"
+)
 
 // kind says what role an item plays.
 type kind uint8
@@ -137,3 +141,77 @@ func (k *kind) UnmarshalText(text []byte) error {
 // grammatical kinds hold words together; they are listed without phrases of
 // their own, since every phrase tests them.
 func (k kind) grammatical() bool { return k < kBars || k == kHive || k == kUnit }
+
+// kinds is a set of kinds, a bit each. It is a struct and no array since the
+// compiler keeps a struct in registers: asking for a kind that is known when
+// the program is built then costs a single test, and the parser asks hundreds
+// of times per word.
+type kinds struct{ low, high uint64 }
+
+// setOf is the set of some kinds. Where an item is asked for many kinds, or very
+// often, the set is made once and not by [item.any] each time.
+func setOf(list ...kind) kinds {
+	var set kinds
+	for _, k := range list {
+		set.add(k)
+	}
+	return set
+}
+
+// add puts a kind into the set. A shift by 64 or more leaves nothing, and so does
+// one by a number below zero, which wraps around: only one half changes.
+func (s *kinds) add(k kind) {
+	s.low |= 1 << k
+	s.high |= 1 << (k - 64)
+}
+
+// has reports whether a kind is in the set; again only one half can answer.
+func (s kinds) has(k kind) bool { return (s.low>>k|s.high>>(k-64))&1 != 0 }
+
+func (s kinds) hasOne(list []kind) bool {
+	for _, k := range list {
+		if s.has(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// two is the set of two kinds.
+func two(a, b kind) kinds { return kinds{1<<a | 1<<b, 1<<(a-64) | 1<<(b-64)} }
+
+func (s kinds) or(t kinds) kinds { return kinds{s.low | t.low, s.high | t.high} }
+
+func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t.high} }
+
+// meet reports whether two sets have a kind in common.
+func (s kinds) meet(t kinds) bool { return s.low&t.low|s.high&t.high != 0 }
+
+// each goes through the kinds of a set.
+func (s kinds) each() iter.Seq[kind] {
+	return func(yield func(kind) bool) {
+		for half := s.low; half != 0; half &= half - 1 {
+			if !yield(kind(bits.TrailingZeros64(half))) {
+				return
+			}
+		}
+		for half := s.high; half != 0; half &= half - 1 {
+			if !yield(kind(64 + bits.TrailingZeros64(half))) {
+				return
+			}
+		}
+	}
+}
+
+func (g *gist) add(it *item) {
+	g.kinds = g.kinds.or(it.kinds)
+	g.lists |= it.lists
+	g.asked = g.asked || it.asked
+}
+
+func (f *figure) kinds() kinds {
+	if f.kind == kNum {
+		return numberKinds(f.n)
+	}
+	return setOf(f.kind)
+}

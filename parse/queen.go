@@ -76,27 +76,6 @@ func (r *reader) queen(c *clause) {
 	}
 }
 
-// markIs reads the colour of a mark just spoken of: "her dot is half gone but it's
-// yellow still".
-func (r *reader) markIs(c *clause) {
-	if !r.markLast || !c.has(kColour) || !c.has(kBe) {
-		return
-	}
-	colour := -1
-	for k := range c.items {
-		switch it := &c.items[k]; {
-		case it.is(kColour) && colour < 0:
-			colour = k
-		case !it.any4(kBut, kAnd, kBe, kAdv) && !r.isWord(it, "it", "that"):
-			return
-		}
-	}
-	if _, told := r.cur.get("queen.colour"); colour < 1 || told || r.queenSentence != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
-		return
-	}
-	r.leaf("queen.colour", r.value(&c.items[colour], kColour), "queen-colour", "", c.doubt, &c.items[colour])
-}
-
 // notToday: "saw the queen on 19 April but not today".
 func (r *reader) notToday(c *clause) bool {
 	items := c.items
@@ -199,22 +178,6 @@ func (r *reader) lately(c *clause, i int) bool {
 	return next.any3(kDur, kPast, kDate) || r.isWord(next, "within", "this week", "this", "lately", "recently", "until", "till", "up to", "in")
 }
 
-// onlyAttributes: a clause right behind the queen's that holds nothing but
-// what she carries ("blue dot", "not clipped").
-func (r *reader) onlyAttributes(c *clause) bool {
-	some := false
-	for i := range c.items {
-		it := &c.items[i]
-		switch {
-		case it.any(kQueenIs, kDot):
-			some = true
-		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any4(kQueenIs, kDot, kColour, kState):
-			return some
-		}
-	}
-	return some
-}
-
 func (r *reader) queenDenied(c *clause, noun int) bool {
 	if noun < 1 {
 		if noun == 0 && len(c.items) > 1 {
@@ -303,16 +266,6 @@ func (r *reader) alsoHer(c *clause, noun int) bool {
 		return false
 	}
 	return noun == 1 && c.items[0].is(kAnd) || noun == 0 && !c.items[0].colon && c.items[0].pause <= colon && carriedOnly(c.items[1:])
-}
-
-// carriedOnly reports whether the items tell of nothing but what the queen carries.
-func carriedOnly(items []item) bool {
-	for k := range items {
-		if !items[k].any6(kQueenIs, kDot, kColour, kAdv, kArt, kHave) {
-			return false
-		}
-	}
-	return true
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {
@@ -433,122 +386,5 @@ func (r *reader) queenBar(c *clause, from int) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}
-	}
-}
-
-// attributes reads her mark, its colour, clipping, year.
-func (r *reader) attributes(c *clause, noun int) {
-	dotted := false
-	for i := range c.items {
-		it := &c.items[i]
-		if it.is(kDot) {
-			dotted = true
-		}
-	}
-	for i := range c.items {
-		it := &c.items[i]
-		if it.used && !it.is(kQueenIs) {
-			continue
-		}
-		switch {
-		case it.is(kQueenIs) && !it.used:
-			r.queenIs(c, i)
-		case it.is(kDot) && !it.used:
-			if v, ok := r.cur.get("queen.marked"); !ok || v == "yes" {
-				r.markedBy(c, i)
-			}
-		case it.is(kColour):
-			r.queenColour(c, i, noun, dotted)
-		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
-			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
-		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && r.isWord(it, "this year", "last year", "this season", "last season") && r.isWord(&c.items[i+1], "'s") && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
-			year := r.today.Year
-			if strings.HasPrefix(it.text, "last") {
-				year--
-			}
-			it.used = true
-			r.leaf("queen.year", strconv.Itoa(year), "queen-year", "", c.doubt, it)
-		}
-	}
-}
-
-// yearHere: a year stands with the queen, not with a date.
-func (r *reader) yearHere(c *clause, i int) bool {
-	return c.items[i].end-c.items[i].start >= 4
-}
-
-func (r *reader) queenIs(c *clause, i int) {
-	it := &c.items[i]
-	for _, n := range it.says.rules {
-		rule := &r.rules[n]
-		if rule.Kind != kQueenIs || rule.Needs == "dot" && !hasKind(c.items[:i], kDot) {
-			continue
-		}
-		r.setQueen(c, i, rule)
-	}
-}
-
-func (r *reader) setQueen(c *clause, i int, rule *rule) {
-	it := &c.items[i]
-	k := i - 1
-	for k > 0 && (c.items[k].is(kAdv) || r.isWord(&c.items[k], "yet", "been")) {
-		k--
-	}
-	denied := k >= 0 && c.items[k].any(kNo, kUndone)
-	for _, leaf := range splitLeaves(rule.Value) {
-		value := leaf[1]
-		if denied {
-			value = map[string]string{"yes": "no", "no": "yes"}[value]
-		}
-		if _, painted := r.cur.get("actions.mark_queen"); painted && leaf[0] == "marked" && value == "no" {
-			it.used = true
-			continue // "no mark, so I marked her": as she was before
-		}
-		r.leaf("queen."+leaf[0], value, rule.ID, "", c.doubt, it)
-	}
-}
-
-func (r *reader) markedBy(c *clause, i int) {
-	it := &c.items[i]
-	k := i - 1
-	for k > 0 && c.items[k].any3(kHave, kArt, kColour) {
-		k--
-	}
-	if k >= 0 && c.items[k].is(kNo) {
-		r.leaf("queen.marked", "no", "unmarked", "", c.doubt, it, &c.items[i-1])
-		return
-	}
-	r.leaf("queen.marked", "yes", "dot", "", c.doubt, it)
-}
-
-var markColours = map[string]bool{"white": true, "yellow": true, "red": true, "green": true, "blue": true}
-
-func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
-	it := &c.items[i]
-	value := r.value(it, kColour)
-	if !markColours[value] || it.used {
-		return
-	}
-	near := false
-	for k := max(0, i-4); k < len(c.items) && k <= i+3; k++ {
-		if k != i && c.items[k].any(kDot, kQueenIs) {
-			near = true
-		}
-		if c.items[k].any3(kContent, kForage, kBring) && k > i {
-			if k == i+1 && !(i > 0 && c.items[i-1].any(kQueenIs, kDot)) { // but "marked yellow eggs on bar four"
-				return
-			}
-			break
-		}
-	}
-	if !near && !(noun >= 0 && (i >= noun && i-noun <= 4 || i == noun-1)) && !(len(c.items) <= 2 && r.sheLast) {
-		return
-	}
-	if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].any3(kContent, kHive, kWord) && !c.items[i+1].is(kDot) && !near {
-		return
-	}
-	r.leaf("queen.colour", value, "queen-colour", "", c.doubt, it)
-	if _, ok := r.cur.get("queen.marked"); !ok {
-		r.leaf("queen.marked", "yes", "queen-colour", "", c.doubt, it)
 	}
 }

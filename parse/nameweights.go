@@ -1,0 +1,306 @@
+package parse
+
+import "strings"
+
+// linesAfter reports whether a text follows a line that is only a name: a
+// heading has one, a signature has not.
+func linesAfter(toks []token, end int) bool {
+	n := 0
+	for k := end; k < len(toks); k++ {
+		if k > end && toks[k].pause >= line {
+			break
+		}
+		n++
+	}
+	return n >= 5
+}
+
+// fares reports whether it is told how the one of a name is doing.
+func (r *reader) fares(toks []token, end int) bool {
+	next := beFollows(toks, end) + 1
+	if next == 0 || next >= len(toks) {
+		return false
+	}
+	if toks[next].lists.has(faring) {
+		return true
+	}
+	if !r.says(toks[next], "a") || toks[next].pause > none {
+		return false
+	}
+	for k := next + 1; k < len(toks) && k <= next+2 && toks[k].pause == none; k++ {
+		if toks[k].lists.has(faring) || toks[k].lists.has(verdicts) {
+			return true // "a different matter", "a sadder tale"
+		}
+	}
+	return false
+}
+
+// theNamed reports whether "the" or "to the" begins a sentence before a name: "The Sundial
+// is weak", "To the Quince at noon".
+func (r *reader) theNamed(toks []token, i, end int) bool {
+	k := i - 1
+	if k < 0 || r.plural(toks[end-1]) || toks[i].pause > none || !r.says(toks[k], "the") {
+		return false
+	}
+	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "to") {
+		k--
+	}
+	return k == 0 || toks[k].pause >= stop
+}
+
+// plural reports whether a name ends as that of a family does: "the Dawsons".
+func (r *reader) plural(last token) bool { return r.text[last.end-1] == 's' }
+
+// placeName reports whether a word of place begins a name of two: "Top Terrace".
+func (r *reader) placeName(toks []token, i int) bool {
+	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) || toks[i].lists&unnamed != 0 {
+		return false
+	}
+	best := r.lex.matcher.longest(toks[:i+1], i, nil)
+	for _, n := range best.rules {
+		if !placed.has(r.kindOf[n]) {
+			return false
+		}
+	}
+	return best.end > i
+}
+
+// placed are the kinds of words that can begin the name of a place.
+var placed = setOf(kPlace, kSide, kFixture, kStrength, kComb, kFull)
+
+// tended reports whether a name is the object of what is done to a hive: "fed Medlar",
+// "must treat Medlar".
+func (r *reader) tended(toks []token, i int) bool {
+	if i == 0 || toks[i].pause > none {
+		return false
+	}
+	for _, n := range r.lex.matcher.longest(toks[:i], i-1, nil).rules {
+		if r.kindOf[n] != kDo {
+			continue
+		}
+		switch r.rules[n].Value {
+		case "feed", "treat", "split", "requeen", "inspect", "unite":
+			return true
+		}
+	}
+	return false
+}
+
+// oneOf reports whether "the new one" or the like stands behind a name and a comma.
+func (r *reader) oneOf(toks []token, end int) bool {
+	return end+2 < len(toks) && toks[end].pause == comma && r.says(toks[end], "the") && r.says(toks[end+2], "one")
+}
+
+// labelEnd is the token behind the colon of a label that goes on in an aside behind its
+// name: "Gasworks, top end of the yard: heavy"; 0 where there is none.
+func labelEnd(toks []token, end int) int {
+	if toks[end].pause != comma {
+		return 0
+	}
+	for k := end; k+1 < len(toks) && k < end+8 && (k == end || toks[k].pause < comma); k++ {
+		if toks[k].has(coloned) {
+			return k + 1
+		}
+	}
+	return 0
+}
+
+// weigh adds up what the words around a run say for a hive's name.
+func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
+	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
+	is := func(k int, word string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], word) }
+	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
+		return -2 * enough
+	}
+	prev, before := i-1, i-2
+	switch {
+	case r.ownedElsewhere(toks, end):
+		return -2 * enough
+	case is(prev, "to") && (is(before, "thanks") || is(before, "thank")):
+		return -2 * enough
+	case (i == 0 || toks[i].pause >= stop) && !byWord:
+		return r.weighSubject(toks, i, end)
+	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
+		return enough - 1 // "Medlar is another story", "fed Medlar"
+	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
+		return enough - 1 // "Right, Juniper, …"
+	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
+		return 1 // "The Sundial is weak"
+	case is(prev, "the") && !r.plural(toks[end-1]) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
+		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
+	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
+		return enough // "Then Medlar, the new one"
+	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
+		return enough // "the Orchard lot"
+	case is(prev, "how") && beFollows(toks, end) == end:
+		return enough // "how Juniper was"
+	case r.thenComes(toks, i, end):
+		return enough - 1
+	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
+		return enough // "the strongest hive, Juniper, …"
+	case is(prev, "with") && (is(before, "day") || is(before, "trouble")):
+		return enough // "no trouble with Juniper"
+	case is(prev, "after") && (is(before, "asked") || is(before, "ask")):
+		return enough - 1 // "you asked after Juniper"
+	case in(prev, meetings):
+		return enough - 1
+	case in(prev, openings):
+		return enough
+	case in(before, namings) && in(prev, namedOnes):
+		return enough // "we call her Juniper"
+	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && (is(before, "with") || is(before, "of") || is(before, "the")):
+		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
+	case is(prev, "came") && (is(before, "next") || is(before, "then") || is(before, "last") || is(before, "first")):
+		return enough // "next came Juniper"
+	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
+		return enough - 1 // "as for Juniper", "walked down to Juniper"
+	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) == enough:
+		return enough - 1 // "no wind, and Juniper was bearding"
+	case is(prev, "of") && in(before, hiveParts):
+		return enough // "the roof of Juniper"
+	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
+		return enough - 1
+	case is(prev, "had") && is(end, "open"):
+		return enough // "had Juniper open"
+	case in(prev, visitLinks):
+		for k := before; k >= 0 && k >= i-4; k-- {
+			if in(k, visits) {
+				return enough // "had a look in at Juniper"
+			}
+		}
+	}
+	return 0
+}
+
+// ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's
+// bees over the road".
+func (r *reader) ownedElsewhere(toks []token, end int) bool {
+	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees") && !r.says(toks[end+1], "hives") && toks[end+1].id != r.hiveID {
+		return false
+	}
+	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
+		if r.kindOf[n] == kTheirs {
+			return true
+		}
+	}
+	return false
+}
+
+// hiveBefore reports whether a hive is spoken of in the words before a comma, with no
+// verb since: "the hive by the far gate, Juniper, …".
+func (r *reader) hiveBefore(toks []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		if toks[k].id == r.hiveID || toks[k].id == r.colonyID {
+			return true
+		}
+		if toks[k].pause >= comma || toks[k].lists.has(being) {
+			return false
+		}
+	}
+	return false
+}
+
+// walkedBefore reports whether the way to somewhere is told right before token i:
+// "strolled over to", "turned next to".
+func (r *reader) walkedBefore(toks []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
+		for _, verb := range []string{"walked", "went", "strolled", "wandered", "turned", "moved", "proceeded", "passed", "came", "down", "on"} {
+			if r.says(toks[k], verb) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// weighSubject weighs a name that begins a sentence by what is said of it: a
+// heading of its own, or a verb of being and a word for bees.
+func (r *reader) weighSubject(toks []token, i, end int) int {
+	if toks[i].pause >= line && end < len(toks) {
+		if toks[end-1].has(coloned) && end-i <= 2 {
+			return enough
+		}
+		if toks[end].pause >= line && linesAfter(toks, end) {
+			return enough
+		}
+		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.saysOfHive(toks, end) {
+			return enough // "Maple - BIAS on five bars"
+		}
+		if k := labelEnd(toks, end); k > 0 && r.saysOfHive(toks, k) {
+			return enough // "Gasworks, top end of the yard: heavy on stores"
+		}
+	}
+	if end == len(toks) {
+		return 0
+	}
+	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
+		return enough // "Aspen is the one to watch. I found three queen cells …"
+	}
+	if r.says(toks[end], "first") || r.says(toks[end], "next") || r.inTurn(toks, end) {
+		return enough - 1
+	}
+	if r.says(toks[end], "swarmed") {
+		return enough
+	}
+	k := beFollows(toks, end)
+	if k < 0 {
+		return 0
+	}
+	if r.fares(toks, end) {
+		return enough // "Juniper is doing well", "Juniper is a different matter"
+	}
+	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+		if w := r.weighSaid(toks, k); w > 0 {
+			return w
+		}
+	}
+	return 0
+}
+
+// doneTo reports whether the speaker's deed follows a name: "Juniper I split".
+func (r *reader) doneTo(toks []token, end int) bool {
+	return end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "i") || r.says(toks[end], "we")) &&
+		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found") || r.says(toks[end+1], "left") || r.says(toks[end+1], "saved"))
+}
+
+// paragraphOfHive reports whether the paragraph that goes on at k soon speaks of
+// what is found in a hive.
+func (r *reader) paragraphOfHive(toks []token, k int) bool {
+	for last := k + 30; k < len(toks) && k < last && toks[k].pause < line; k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// saysOfHive reports whether the words from k to the end of the sentence speak of
+// what is found in a hive.
+func (r *reader) saysOfHive(toks []token, k int) bool {
+	for last := k + 8; k < len(toks) && k < last && (toks[k].pause < stop || k == last-8); k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// weighSaid weighs what begins at a word that is said of a name.
+func (r *reader) weighSaid(toks []token, k int) int {
+	for _, n := range r.lex.matcher.longest(toks, k, nil).rules {
+		switch r.kindOf[n] {
+		case kTemper, kStrength, kStores, kBees, kDo, kSign:
+			return enough
+		case kQueen, kContent, kMite:
+			return enough - 1
+		case kLeaf:
+			if id := r.rules[n].ID; id != "stung-once" && id != "stung-twice" && id != "no-stings" && id != "drones" {
+				return enough
+			}
+		}
+	}
+	if r.says(toks[k], "weighed") || r.says(toks[k], "weighs") {
+		return enough
+	}
+	return 0
+}
