@@ -37,6 +37,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return !prev.any4(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
+	case it.is(kThen) && r.whichAreOn(items, i):
+		return false // "two cells which hang on bar 9"
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
@@ -227,6 +229,15 @@ func (r *reader) backToNow(items []item, i int) bool {
 		}
 	}
 	return false
+}
+
+// whichAreOn reports whether a relative clause tells no more than the bars that what
+// stands before it is on.
+func (r *reader) whichAreOn(items []item, i int) bool {
+	if i+3 >= len(items) || !r.isWord(&items[i], "which", "that") || !items[i-1].any(kCell, kContent, kSign) || !items[i+2].is(kOn) || !items[i+3].is(kBars) {
+		return false
+	}
+	return items[i+1].is(kBe) || r.isWord(&items[i+1], "hang", "hangs", "hung", "sit", "sits", "sat")
 }
 
 // notOnly: "not only eggs but larvae" is one statement.

@@ -45,6 +45,8 @@ const (
 	swarming
 	faring
 	verdicts
+	moving
+	keeping
 	labels
 	measured
 	listCount
@@ -92,6 +94,8 @@ var listNames = [listCount]string{
 	speltRight:         "spelt right",
 	faring:             "faring",
 	verdicts:           "verdicts",
+	moving:             "moving",
+	keeping:            "keeping",
 	scales:             "scales",
 	swarming:           "swarming",
 	labels:             "labels",

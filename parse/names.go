@@ -35,7 +35,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 		n := found[name]
 		n.weight += r.weigh(toks, i, end, byWord)
-		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end))
+		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end) || r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
 		found[name] = n
 		i = end - 1
 	}
@@ -236,13 +236,16 @@ func (r *reader) inTurn(toks []token, end int) bool {
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
 // matter".
 func (r *reader) thenComes(toks []token, i, end int) bool {
+	if i > 0 && r.says(toks[i-1], "then") && toks[i-1].pause == comma && (end >= len(toks) || toks[end].pause >= stop) {
+		return true // "Quarry first, then Larch."
+	}
 	return i > 0 && (r.says(toks[i-1], "then") || r.says(toks[i-1], "now") || r.says(toks[i-1], "finally") || r.says(toks[i-1], "lastly")) && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
 }
 
-// beginsWithIn reports whether a sentence begins with "in", "with" or "from" and
+// beginsWithIn reports whether a sentence begins with "in", "at", "with" or "from" and
 // the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "with") || r.says(toks[i-1], "from"))
+	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "at") || r.says(toks[i-1], "with") || r.says(toks[i-1], "from"))
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an

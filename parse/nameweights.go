@@ -49,7 +49,9 @@ func (r *reader) theNamed(toks []token, i, end int) bool {
 }
 
 // plural reports whether a name ends as that of a family does: "the Dawsons".
-func (r *reader) plural(last token) bool { return r.text[last.end-1] == 's' }
+func (r *reader) plural(last token) bool {
+	return r.text[last.end-1] == 's' && r.text[last.end-2] != 's'
+}
 
 // placeName reports whether a word of place begins a name of two: "Top Terrace".
 func (r *reader) placeName(toks []token, i int) bool {
@@ -132,7 +134,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough // "Then Medlar, the new one"
 	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
 		return enough // "the Orchard lot"
-	case is(prev, "how") && beFollows(toks, end) == end:
+	case (is(prev, "how") || is(prev, "whether")) && beFollows(toks, end) == end:
 		return enough // "how Juniper was"
 	case r.thenComes(toks, i, end):
 		return enough - 1
@@ -233,6 +235,15 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
+	if r.headsParagraph(toks, i, end) {
+		return enough - 1
+	}
+	if r.calledColony(toks, end) {
+		return enough // "Juno, my one and only colony"
+	}
+	if r.ofMine(toks, i, end) {
+		return enough - 1
+	}
 	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
@@ -243,8 +254,8 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 		return enough
 	}
 	k := beFollows(toks, end)
-	if k < 0 {
-		return 0
+	if k < 0 || r.plural(toks[end-1]) && (r.says(toks[k], "are") || r.says(toks[k], "were")) {
+		return 0 // "Onions are in, and the bees …"
 	}
 	if r.fares(toks, end) {
 		return enough // "Juniper is doing well", "Juniper is a different matter"
@@ -303,4 +314,49 @@ func (r *reader) weighSaid(toks []token, k int) int {
 		return enough
 	}
 	return 0
+}
+
+// ofMine reports whether a line begins with a name and what its bees did to the writer,
+// or the writer with them: "Sorrel went for me", "Heron I did not open".
+func (r *reader) ofMine(toks []token, i, end int) bool {
+	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > none || toks[end].lists.has(handles) || r.plural(toks[end-1]) {
+		return false
+	}
+	mine := (r.says(toks[end], "i") || r.says(toks[end], "we")) && end+1 < len(toks) && toks[end+1].lists.has(keeping)
+	for k := end + 1; k < len(toks) && k <= end+2 && toks[k].pause == none && toks[end].lists.has(moving); k++ {
+		mine = mine || r.says(toks[k], "me") || r.says(toks[k], "us")
+	}
+	if !mine {
+		return false
+	}
+	for k, last := end, end+25; k < len(toks) && k < last && toks[k].pause < blank; k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// headsParagraph reports whether a name is a sentence at the head of a paragraph about a
+// hive, behind its number in a list or not: "2. Mill Race. Requeened on Tuesday."
+func (r *reader) headsParagraph(toks []token, i, end int) bool {
+	if end >= len(toks) || toks[end].pause != stop {
+		return false
+	}
+	head := i == 0 || toks[i].pause >= line || toks[i-1].has(digits) && (i == 1 || toks[i-1].pause >= line)
+	return head && r.paragraphOfHive(toks, end)
+}
+
+// calledColony reports whether an aside behind a name says that it is a colony's: "Juno,
+// my one and only colony".
+func (r *reader) calledColony(toks []token, end int) bool {
+	if toks[end].pause != comma {
+		return false
+	}
+	for k := end; k < len(toks) && k < end+8 && (k == end || toks[k].pause < comma); k++ {
+		if toks[k].id == r.hiveID || toks[k].id == r.colonyID {
+			return true
+		}
+	}
+	return false
 }

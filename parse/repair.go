@@ -14,6 +14,8 @@ func (r *reader) repair(items []item) []item {
 		case items[k].is(kScratch):
 			items = r.scratch(items, k)
 			k = -1
+		case items[k].text == "hang on" && cellsHang(items, k):
+			items[k].kinds, items[k].says = setOf(kOn), senseless
 		case items[k].is(kRepair) && r.answersSelf(items, k):
 			items[k].kinds, items[k].says = setOf(kYes), senseless
 		case items[k].is(kRepair):
@@ -29,6 +31,12 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
+}
+
+// cellsHang reports whether item k tells where queen cells are and takes nothing back:
+// "two sealed cells hang on bar 9".
+func cellsHang(items []item, k int) bool {
+	return k > 0 && k+1 < len(items) && items[k].pause == none && items[k+1].pause == none && items[k+1].is(kBars) && items[k-1].any3(kCell, kThen, kPron)
 }
 
 // answersSelf reports whether "no it's" answers a question of the same sentence, and
