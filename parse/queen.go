@@ -78,14 +78,10 @@ func (r *reader) queen(c *clause) {
 
 // notToday: "saw the queen on 19 April but not today".
 func (r *reader) notToday(c *clause) bool {
-	items := c.items
-	if len(items) == 3 && items[0].is(kBut) {
-		items = items[1:]
-	}
-	if len(items) != 2 || !items[0].is(kNo) || r.queenSentence != r.sentenceNo {
+	if len(c.items) != 3 || !c.items[0].is(kBut) || !c.items[1].is(kNo) || r.queenSentence != r.sentenceNo {
 		return false
 	}
-	last := &items[1]
+	last := &c.items[2]
 	return last.is(kNow) || last.is(kDate) && last.day.today
 }
 
