@@ -45,7 +45,7 @@ func (r *reader) rowNumber(items []item) bool {
 		return false
 	}
 	if r.dotted(items) {
-		if !barNumber(&items[0]) || items[1].colon || !items[1].any5(kContent, kComb, kFull, kAmount, kPattern) || gistOf(items).kinds.meet(elsewhere) {
+		if !barNumber(&items[0]) || items[1].colon || !items[1].any5(kContent, kComb, kFull, kAmount, kPattern) || gistOf(items).kinds.meet(notInRows) {
 			return false // "1. Eggs: bars 4 and 5", "2. Honey coming in"
 		}
 		items[1].pause = comma // "1. honey, capped"
@@ -66,8 +66,8 @@ func (r *reader) rowNumber(items []item) bool {
 	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
 }
 
-// elsewhere are the kinds of words that a line of a list of bars has not.
-var elsewhere = setOf(kBar, kHive, kBring)
+// notInRows are the kinds of words that a line of a list of bars has not.
+var notInRows = setOf(kBar, kHive, kBring)
 
 // dotted reports whether a line of a list has a full stop behind its number.
 func (r *reader) dotted(items []item) bool {

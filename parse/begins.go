@@ -234,10 +234,11 @@ func (r *reader) backToNow(items []item, i int) bool {
 // whichAreOn reports whether a relative clause tells no more than the bars that what
 // stands before it is on.
 func (r *reader) whichAreOn(items []item, i int) bool {
-	if i+3 >= len(items) || !r.isWord(&items[i], "which", "that") || !items[i-1].any(kCell, kContent, kSign) || !items[i+2].is(kOn) || !items[i+3].is(kBars) {
-		return false
+	on := i + 1
+	if on < len(items) && (items[on].is(kBe) || r.isWord(&items[on], "hangs", "hung", "sit", "sits", "sat")) {
+		on++
 	}
-	return items[i+1].is(kBe) || r.isWord(&items[i+1], "hang", "hangs", "hung", "sit", "sits", "sat")
+	return on+1 < len(items) && items[on].is(kOn) && items[on+1].is(kBars) && items[i-1].any3(kCell, kContent, kSign) && r.isWord(&items[i], "which", "that")
 }
 
 // notOnly: "not only eggs but larvae" is one statement.

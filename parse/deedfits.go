@@ -127,8 +127,11 @@ func (f *fitting) harvest() bool {
 		strings.Contains(f.text, "honey") || f.hiveAndDay() || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
 
-// hiveAndDay reports whether nothing but a hive and a day follow the verb.
+// hiveAndDay reports whether a hive and at most a day follow the verb.
 func (f *fitting) hiveAndDay() bool {
+	if !f.has(kName) {
+		return false
+	}
 	for k := range f.args {
 		if !f.args[k].any6(kFrom, kArt, kName, kDate, kOn, kAdv) {
 			return false

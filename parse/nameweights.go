@@ -60,15 +60,15 @@ func (r *reader) placeName(toks []token, i int) bool {
 	}
 	best := r.lex.matcher.longest(toks[:i+1], i, nil)
 	for _, n := range best.rules {
-		if !placed.has(r.kindOf[n]) {
+		if !ofPlaces.has(r.kindOf[n]) {
 			return false
 		}
 	}
 	return best.end > i
 }
 
-// placed are the kinds of words that can begin the name of a place.
-var placed = setOf(kPlace, kSide, kFixture, kStrength, kComb, kFull)
+// ofPlaces are the kinds of words that can begin the name of a place.
+var ofPlaces = setOf(kPlace, kSide, kFixture, kStrength, kComb, kFull)
 
 // tended reports whether a name is the object of what is done to a hive: "fed Medlar",
 // "must treat Medlar".

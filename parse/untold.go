@@ -37,14 +37,14 @@ func (r *reader) untold(items []item) bool {
 	if items[0].is(kPron) {
 		items = items[1:]
 	}
-	if len(items) == 0 || !items[0].is(kUnsure) || !slices.ContainsFunc(tellings, func(verb string) bool { return strings.Contains(items[0].text, verb) }) {
+	if len(items) == 0 || !items[0].is(kUnsure) || !slices.ContainsFunc(tellVerbs, func(verb string) bool { return strings.Contains(items[0].text, verb) }) {
 		return false // "drones present, not counted"
 	}
 	return len(items) == 1 || len(items) == 2 && r.isWord(&items[1], "you", "which", "which one", "really", "either", "for sure")
 }
 
-// tellings are the verbs of what nobody could tell.
-var tellings = []string{"tell", "say", "sure", "idea", "make out", "judge", "know"}
+// tellVerbs are the verbs of what nobody could tell.
+var tellVerbs = []string{"tell", "say", "sure", "idea", "make out", "judge", "know"}
 
 // surely are the kinds of what is known, whatever else in the clause is not.
 var surely = setOf(kDo, kQueen, kTemper, kNo)

@@ -46,7 +46,7 @@ func TestWriteUps(t *testing.T) {
 		{"Hive 4 is calm. Your own bees sound fierce, my dear, four stings and all.", "hive=4 temper.score=4"},
 		{"Hive 4. I kept the lid on, so nothing to say of the brood.", "hive=4"},
 		{"Hive 6 is a bit light. Hive 7 is light on bees.", "hive=6 stores.word=light? / hive=7 strength.word=weak"},
-		{"Two sealed queen cells hang on bar 9. There are two charged cells which are on bar 4.", "bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=2 bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=2"},
+		{"Two sealed queen cells hang on bar 9. There are two charged cells which hang on bar 4.", "bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=2 bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=2"},
 		{"Rook was grumpy. I shall look into Rook again in a fortnight and leave them to it until then.", "hive=rook temper.score=2 plans.inspect=yes plans.inspect.due=2026-05-28"},
 		{"Charlie: this is the colony from the split. No eggs.", "hive=charlie contents.eggs=no"},
 		// hives of a round
