@@ -18,21 +18,21 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			day := it.day
 			d.due = &day
 			d.items = append(d.items, it)
-		case it.is(kBars) && len(d.bars) == 0 && r.takesBars(d.do) && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
+		case it.is(kBars) && len(d.bars) == 0 && d.traits().bars && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
 			d.bars = it.bars
 			d.items = append(d.items, it)
-		case it.is(kMeasure) && d.size == nil && r.takesAmount(d.do) && !it.used:
+		case it.is(kMeasure) && d.size == nil && d.traits().amount && !it.used:
 			if _, length := it.size.mm(); !length {
 				size := it.size
 				d.size = &size
 				it.used = true
 				d.items = append(d.items, it)
 			}
-		case it.is(kSubstance) && d.what == "" && (d.do == "feed" || d.do == "treat") && k >= i-3:
+		case it.is(kSubstance) && d.what == "" && d.traits().substance && k >= i-3:
 			d.what = r.substance(it)
 			it.used = true
 			d.items = append(d.items, it)
-		case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.barsAhead(c.items[k+1:i]):
+		case it.is(kNum) && d.count == nil && d.traits().count && r.barsAhead(c.items[k+1:i]):
 			if part := partOf(c.items, k); part != nil {
 				it.used, it = true, part
 			}
@@ -40,7 +40,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.count = &q
 			it.used = true
 			d.items = append(d.items, it)
-		case r.emptyBar(it) && d.count == nil && r.takesCount(d.do) && strings.HasPrefix(it.text, "a"):
+		case r.emptyBar(it) && d.count == nil && d.traits().count && strings.HasPrefix(it.text, "a"):
 			d.count = &quantity{lo: 1} // "an empty bar was put in"
 			it.used = true
 			d.items = append(d.items, it)
@@ -82,14 +82,6 @@ func (r *reader) barsAhead(items []item) bool {
 	return bars
 }
 
-func (r *reader) takesBars(do string) bool {
-	switch do {
-	case "remove_bar", "move_bar", "harvest", "cut_cells", "straighten", "trim_comb", "free_comb", "add_bar":
-		return true
-	}
-	return false
-}
-
 func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	it := &c.items[k]
 	if it.used && !it.is(kBars) {
@@ -111,20 +103,20 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		use()
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
-	case it.is(kMeasure) && k+2 < len(c.items) && c.items[k+1].is(kOf) && c.items[k+2].is(kSubstance) && r.takesAmount(d.do) && d.do != "harvest" && r.substanceIn(c.items[k+2:k+3], d.do) == nil: // of food, not of medicine
+	case it.is(kMeasure) && k+2 < len(c.items) && c.items[k+1].is(kOf) && c.items[k+2].is(kSubstance) && d.traits().amount && d.do != "harvest" && r.substanceIn(c.items[k+2:k+3], d.do) == nil: // of food, not of medicine
 	case d.what != "" && it.is(kMeasure) && prev.is(kAnd) && k+1 < len(c.items) && c.items[k+1].any(kOf, kSubstance): // of another food
-	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && r.takesAmount(d.do):
+	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && d.traits().amount:
 		if _, length := it.size.mm(); !length {
 			size := it.size
 			d.size = &size
 			use()
 		}
-	case it.is(kSubstance) && (d.do == "feed" || d.do == "treat") && d.what == "":
+	case it.is(kSubstance) && d.traits().substance && d.what == "":
 		d.what = r.substance(it)
 		use()
 	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
 		use()
-	case it.is(kContent) && (d.do == "harvest" || d.do == "move_bar" || d.do == "add_bar" || d.do == "remove_bar" || d.do == "inspect" || d.do == "feed" || d.do == "unite" || d.do == "smoke"):
+	case it.is(kContent) && d.traits().content:
 		if d.do == "inspect" && c.mood != past || d.do != "inspect" && (d.size == nil || k < i+6) {
 			use()
 		}
@@ -148,11 +140,11 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kFrom) && it.n.hi > it.n.lo:
 		d.to = int(it.n.hi) // "from 10 to 12"
 		use()
-	case it.is(kNum) && d.count == nil && r.takesCount(d.do) && r.countHere(c, d, k):
+	case it.is(kNum) && d.count == nil && d.traits().count && r.countHere(c, d, k):
 		q := it.n
 		d.count = &q
 		use()
-	case r.emptyBar(it) && r.takesCount(d.do):
+	case r.emptyBar(it) && d.traits().count:
 		if d.count == nil {
 			d.count = &quantity{lo: 1}
 		}
@@ -160,7 +152,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kEach) && d.do == "harvest" && len(d.bars) == 0 && d.count == nil && r.inHand == thisLine:
 		d.bars = slices.Clone(r.bars)
 		use()
-	case it.is(kBar) && r.takesCount(d.do):
+	case it.is(kBar) && d.traits().count:
 		if k > 0 && prev.is(kNum) && prev.n.article && d.count == nil {
 			d.count = &quantity{lo: 1}
 		}
@@ -203,18 +195,6 @@ func howManyOf(text string) float64 {
 		return 6
 	}
 	return 0
-}
-
-func (r *reader) takesAmount(do string) bool {
-	return do == "feed" || do == "treat" || do == "harvest"
-}
-
-func (r *reader) takesCount(do string) bool {
-	switch do {
-	case "add_bar", "remove_bar", "move_bar", "harvest", "cut_cells", "move_follower":
-		return true
-	}
-	return false
 }
 
 // partOf is the number that were taken out of those counted at item k: "two of the
@@ -272,7 +252,7 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 		d.to = slices.Min(it.bars) - 1
 		it.taken = true
 		d.items = append(d.items, it)
-	case r.takesBars(d.do) && len(d.bars) == 0:
+	case d.traits().bars && len(d.bars) == 0:
 		if d.do == "add_bar" && !c.has(kName) {
 			return
 		}
@@ -300,7 +280,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	d.items = append(d.items, it)
 	text := prev.text
 	switch {
-	case r.byHive[it.name] != nil && it.name != r.cur.hive && r.wholeOf(d, prev):
+	case r.byHive[it.name] != nil && it.name != r.cur.hive && d.doneToHive(prev):
 		d.hives = []string{it.name}
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
@@ -323,15 +303,15 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	}
 }
 
-// wholeOf reports whether a deed on another hive takes the hive itself for its object:
-// "I'll look at hive three again", "feed hive two", "harvest from Primrose".
-func (r *reader) wholeOf(d *deed, prev *item) bool {
-	switch d.do {
-	case "inspect":
+// doneToHive reports whether a deed on another hive takes the hive itself for its
+// object: "I'll look at hive three again", "feed hive two", "harvest from Primrose".
+func (d *deed) doneToHive(prev *item) bool {
+	switch d.traits().hive {
+	case lookedInto:
 		return true
-	case "feed", "treat", "requeen", "split":
+	case tendedTo:
 		return prev.is(kDo)
-	case "harvest":
+	case robbedOf:
 		return prev.is(kFrom)
 	}
 	return false

@@ -13,11 +13,12 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		return
 	}
 	r.namedBefore(d)
+	event := d.traits().event
 	undone := c.undone && r.undoneAt(c, d.at)
 	then := c.mood == past && strings.Contains(c.cue, "last") || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
-	case earlierEvents[d.do] != "" && ((undone || before == kNo) && then || before == kNo && c.mood == past):
-		r.toldOfThen(c, earlierEvents[d.do], "no", d.rule, d.due, d.items...)
+	case event != "" && ((undone || before == kNo) && then || before == kNo && c.mood == past):
+		r.toldOfThen(c, event, "no", d.rule, d.due, d.items...)
 	case undone, before == kUndone, before == kNo, r.toNone(c, d.at):
 		it.used = true
 		return
@@ -41,7 +42,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 // named before it came to the deed: "formic acid's gone in, treated today", "thymol on
 // Wednesday instead, I'll treat them then".
 func (r *reader) namedBefore(d *deed) {
-	if d.what != "" || d.do != "feed" && d.do != "treat" {
+	if d.what != "" || !d.traits().substance {
 		return
 	}
 	for k := range r.told {
@@ -221,8 +222,7 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 	if r.cur.deeds[key] == 0 {
 		return "", false
 	}
-	switch d.do {
-	case "feed", "treat", "move_bar", "add_bar", "remove_bar", "harvest", "cut_cells", "straighten", "trim_comb", "free_comb":
+	if d.traits().twice {
 		what, _ := r.cur.get(r.paths.under(key, "what"))
 		amount, _ := r.cur.get(r.paths.under(key, "amount"))
 		bar, _ := r.cur.get(r.paths.under(key, "bar"))
@@ -237,7 +237,7 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 func (r *reader) details(path, list string, c *clause, d *deed) {
 	b := r.cur
 	why := source{spans: r.spanOf(d.items...), rule: d.rule}
-	if d.do == "mark_queen" || d.do == "clip_queen" || d.do == "requeen" || d.do == "release_queen" {
+	if d.traits().ofQueen {
 		d.bars, d.count = nil, nil
 	}
 	if len(d.bars) == 0 && d.count == nil {

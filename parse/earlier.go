@@ -6,12 +6,9 @@ import (
 	"barwise/colony"
 )
 
-// earlierEvents are the deeds that count as events of an earlier day.
-var earlierEvents = map[string]string{"feed": "fed", "treat": "treated", "add_bar": "bar_added", "split": "split", "requeen": "requeened", "inspect": "inspected"}
-
 func (r *reader) earlierDeed(c *clause, d *deed) {
-	event, ok := earlierEvents[d.do]
-	if !ok {
+	event := d.traits().event
+	if event == "" {
 		return
 	}
 	if d.do == "inspect" && !r.lastLooked(c, d.at) {

@@ -185,7 +185,7 @@ func (r *reader) givenWord(c *clause) bool {
 func (r *reader) moreFood(c *clause) {
 	list, do, _ := strings.Cut(r.lastDeed, ".")
 	do, _, _ = strings.Cut(do, "#")
-	if do != "feed" && do != "treat" {
+	if !deedTraits[do].substance {
 		return
 	}
 	for i := range c.items {

@@ -304,19 +304,18 @@ func (r *reader) argument(items []item, i int) bool {
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
 	}
-	if prev.is(kDo) && !r.named && r.rule(prev, kDo).Value != "unite" {
+	if !prev.is(kDo) {
 		return false
 	}
-	if prev.is(kDo) {
-		switch r.rule(prev, kDo).Value {
-		case "unite":
-			return true
-		case "inspect", "open", "treat", "feed", "requeen", "split":
-			return r.toBeDoneTo(items, i, prev)
-		}
+	switch hive := deedTraits[r.rule(prev, kDo).Value].hive; {
+	case hive == joinedTo:
 		return true
+	case !r.named:
+		return false
+	case hive == lookedInto, hive == tendedTo, hive == openedAt:
+		return r.toBeDoneTo(items, i, prev)
 	}
-	return false
+	return true
 }
 
 // toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
@@ -345,10 +344,10 @@ func (r *reader) deedBefore(items []item, k int) bool {
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
 			for rule := range r.senses(&items[k]) {
-				switch rule.Value {
-				case "add_bar", "move_bar", "remove_bar", "unite":
+				switch {
+				case deedTraits[rule.Value].carries:
 					return true
-				case "split":
+				case rule.Value == "split":
 					return into
 				}
 			}

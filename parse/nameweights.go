@@ -80,8 +80,8 @@ func (r *reader) tended(toks []token, i int) bool {
 		if r.kindOf[n] != kDo {
 			continue
 		}
-		switch r.rules[n].Value {
-		case "feed", "treat", "split", "requeen", "inspect", "unite":
+		switch deedTraits[r.rules[n].Value].hive {
+		case tendedTo, lookedInto, joinedTo:
 			return true
 		}
 	}

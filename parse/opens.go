@@ -285,7 +285,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 	switch {
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):
 		return doesOpen
-	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && r.takesBars(r.rule(o.item, kDo).Value) && barsAtHead(items, i):
+	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && deedTraits[r.rule(o.item, kDo).Value].bars && barsAtHead(items, i):
 		return doesNot // "12 empty comb, removed"
 	case close && prev.is(kSubstance) && r.objectless(items, i):
 		return doesNot // "1 litre of syrup fed today"

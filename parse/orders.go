@@ -35,8 +35,5 @@ func (r *reader) orders(c *clause, i int) bool {
 		return false // "Check eggs: none"
 	}
 	rule := r.rule(it, kDo)
-	return rule.Form == "todo" && !r.twofold(it) && !slices.Contains(nounDeeds, rule.Value)
+	return rule.Form == "todo" && !r.twofold(it) && !deedTraits[rule.Value].noun
 }
-
-// nounDeeds are deeds whose verb is as often a noun.
-var nounDeeds = []string{"harvest", "treat", "split", "requeen"}

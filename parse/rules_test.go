@@ -105,6 +105,26 @@ func TestRulePhrases(t *testing.T) {
 	}
 }
 
+// TestEveryDeedIsKnown holds that the code knows the deeds that the rules name, and
+// keeps no traits of others.
+func TestEveryDeedIsKnown(t *testing.T) {
+	named := map[string]bool{"move_follower": true} // made of move_bar
+	rules := mustNew(t).lexicon.rules
+	for i := range rules {
+		if r := &rules[i]; r.Kind == kDo {
+			named[r.Value] = true
+			if fitsBy[r.Value] == nil {
+				t.Errorf("rules/%s: rule %q: unknown deed %q", r.file, r.ID, r.Value)
+			}
+		}
+	}
+	for do := range deedTraits {
+		if !named[do] {
+			t.Errorf("traits of %q, which no rule names", do)
+		}
+	}
+}
+
 // TestMishearingPhrases holds every mishearing to its own phrases.
 func TestMishearingPhrases(t *testing.T) {
 	p := mustNew(t)
