@@ -77,8 +77,8 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if word == "h" || word == "stock" {
 		return nil, 0, i
 	}
-	if i+2 < len(items) && r.isWord(&items[i+1], "no", "nr", "#", "number") && items[i+1].pause == none && (items[i+2].pause == none || items[i+1].colon && items[i+2].pause == colon) && barNumber(&items[i+2]) {
-		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3 // "hive no. 4"
+	if r.labelledNumber(items, i) {
+		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3
 	}
 	if name, back := r.nameBefore(before, it); back > 0 {
 		ref := &r.ref
@@ -88,47 +88,6 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		return r.asHive(ref, name), back, i + 1
 	}
 	return nil, 0, i
-}
-
-// numbersHives reports whether the note tells hives apart by number alone: "No. 4: calm",
-// "in the number two".
-func (r *reader) numbersHives(toks []token) bool {
-	first := ""
-	for i := 0; i+1 < len(toks); i++ {
-		t, n := &toks[i], &toks[i+1]
-		if n.pause > none || !n.has(digits|numeral) { // as most words are
-			continue
-		}
-		if !n.has(digits) && r.numbers.of(n.id).kind != unitWord || !r.says(*t, "number") && !r.says(*t, "no") && !r.says(*t, "nr") {
-			continue
-		}
-		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
-			continue // "no 4 bars", "bar no. 4"
-		}
-		switch number := r.text[n.start:n.end]; first {
-		case "", number:
-			first = number
-		default:
-			return true
-		}
-	}
-	return false
-}
-
-// numbersHive reports whether the number of a hive begins at item i.
-func (r *reader) numbersHive(items []item, i int) bool {
-	if !r.isWord(&items[i], "no", "nr", "number") || i+1 == len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
-		return false
-	}
-	if i > 0 && items[i].pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) || i+2 < len(items) && items[i+2].is(kOf) {
-		return false
-	}
-	return r.text[items[i].end] == '.' || items[i+1].colon || items[i].text == "number"
-}
-
-// numberedColony: "Number two: …" in a note that speaks of hives.
-func (r *reader) numberedColony(items []item, i int) bool {
-	return items[i].text == "number" && items[i].pause >= stop && i+2 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none && (items[i+1].colon || items[i+2].is(kBe))
 }
 
 func (r *reader) asHive(ref *item, name string) *item {

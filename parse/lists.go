@@ -49,6 +49,7 @@ const (
 	keeping
 	labels
 	measured
+	numberSigns
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -100,6 +101,7 @@ var listNames = [listCount]string{
 	swarming:           "swarming",
 	labels:             "labels",
 	measured:           "measured",
+	numberSigns:        "number signs",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -155,45 +155,6 @@ func (p properNames) likeliest() string {
 	return name
 }
 
-// namedByWord reports whether the note names its hives with the word hive
-// ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
-// sentence is no hive's.
-func (r *reader) namedByWord(toks []token) bool {
-	for i, t := range toks {
-		switch t.id {
-		case r.hiveID, r.colonyID:
-			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
-				return true
-			}
-		case r.hvID:
-			if r.hiveNameAt(toks, i+1) {
-				return true
-			}
-		case r.hID:
-			if i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// hiveNameAt reports whether a hive's number, letter or name stands at token i.
-func (r *reader) hiveNameAt(toks []token, i int) bool {
-	if i >= len(toks) || toks[i].pause > comma {
-		return false
-	}
-	if toks[i].pause == comma && i+1 < len(toks) && toks[i+1].pause == none {
-		return false // "a small colony, 5 seams"
-	}
-	t := toks[i]
-	if (r.says(t, "no") || r.says(t, "nr") || r.says(t, "number")) && i+1 < len(toks) && toks[i+1].has(digits) {
-		return true // "Hive no. 12"
-	}
-	letter := t.end-t.start == 1 && t.has(capital) && r.text[t.start] != 'I'
-	return t.has(digits) || letter || r.numbers.of(t.id).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
-}
-
 // wordNames reports whether a word before "hive" names it.
 func (r *reader) wordNames(t token) bool {
 	if t.lists.has(noNames) || r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {

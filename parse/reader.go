@@ -193,7 +193,7 @@ func (r *reader) read() {
 			r.names = r.properNames(r.toks)
 			r.initials = initialsOf(r.names)
 			r.severalSpoken = r.speaksOfSeveral(r.toks)
-			r.byNumber = r.numbersHives(r.toks)
+			r.byNumber = r.tellsByNumber(r.toks)
 		}
 		for i := 0; i < len(r.rows); i++ {
 			row := r.rows[i]

@@ -49,11 +49,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 		ref, next = r.severalHives(items, i)
 		return ref, 0, next
 	}
-	if r.byNumber && r.numbersHive(items, i) {
-		ref = r.merged(items, i, i+2, nil)
-		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
-	}
-	if (r.severalSpoken || len(r.names) > 0 && items[i].pause >= line) && r.numberedColony(items, i) {
+	if r.loneNumber(items, i) {
 		ref = r.merged(items, i, i+2, nil)
 		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
 	}

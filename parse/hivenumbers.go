@@ -1,0 +1,99 @@
+package parse
+
+// A hive is told by its number behind the word for it, "hive 4", "Hive no. 4", "H4",
+// and by its number alone in a note that tells its hives apart so: "No. 4: calm". Which
+// of the two a note does is settled on its first page.
+
+// namedByWord reports whether the note names its hives with the word hive
+// ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
+// sentence is no hive's.
+func (r *reader) namedByWord(toks []token) bool {
+	for i, t := range toks {
+		switch t.id {
+		case r.hiveID, r.colonyID:
+			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
+				return true
+			}
+		case r.hvID:
+			if r.hiveNameAt(toks, i+1) {
+				return true
+			}
+		case r.hID:
+			if i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// hiveNameAt reports whether a hive's number, letter or name stands at token i.
+func (r *reader) hiveNameAt(toks []token, i int) bool {
+	if i >= len(toks) || toks[i].pause > comma {
+		return false
+	}
+	if toks[i].pause == comma && i+1 < len(toks) && toks[i+1].pause == none {
+		return false // "a small colony, 5 seams"
+	}
+	t := toks[i]
+	if t.lists.has(numberSigns) && i+1 < len(toks) && toks[i+1].has(digits) {
+		return true // "Hive no. 12"
+	}
+	letter := t.end-t.start == 1 && t.has(capital) && r.text[t.start] != 'I'
+	return t.has(digits) || letter || r.numbers.of(t.id).kind == unitWord || t.has(capital) && t.pause == none && r.mayName(toks, i)
+}
+
+// tellsByNumber reports whether the note tells hives apart by number alone: "No. 4: calm",
+// "in the number two".
+func (r *reader) tellsByNumber(toks []token) bool {
+	first := ""
+	for i := 0; i+1 < len(toks); i++ {
+		t, n := &toks[i], &toks[i+1]
+		if n.pause > none || !n.has(digits|numeral) { // as most words are
+			continue
+		}
+		if !t.lists.has(numberSigns) || !n.has(digits) && r.numbers.of(n.id).kind != unitWord {
+			continue
+		}
+		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
+			continue // "no 4 bars", "bar no. 4"
+		}
+		switch number := r.text[n.start:n.end]; first {
+		case "", number:
+			first = number
+		default:
+			return true
+		}
+	}
+	return false
+}
+
+// labelledNumber reports whether a number with its sign stands behind the word for a
+// hive at item i: "hive no. 4".
+func (r *reader) labelledNumber(items []item, i int) bool {
+	if i+2 >= len(items) || !barNumber(&items[i+2]) {
+		return false
+	}
+	sign, number := &items[i+1], &items[i+2]
+	return (sign.lists.has(numberSigns) || sign.text == "#") && sign.pause == none && (number.pause == none || sign.colon && number.pause == colon)
+}
+
+// loneNumber reports whether the number of a hive begins at item i without the word for
+// one: in a note that tells its hives so, and at the head of a sentence in one that
+// speaks of several, "Number two: …".
+func (r *reader) loneNumber(items []item, i int) bool {
+	sign := &items[i]
+	if !sign.lists.has(numberSigns) || i+1 == len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return false
+	}
+	spelt, labels, behind := sign.text == "number", items[i+1].colon, &noItem
+	if i+2 < len(items) {
+		behind = &items[i+2]
+	}
+	ofOther := i > 0 && sign.pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) || behind.is(kOf)
+	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.') {
+		return true
+	}
+	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
+	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe))
+}
