@@ -133,9 +133,9 @@ func (l *lexer) measureAt(i int) (measure, int) {
 	return l.measures.of(l.text, l.toks, i, q, j)
 }
 
-// items appends the items of the tokens to out[:0].
+// items appends the items of the tokens to out.
 func (l *lexer) items(toks []token, out []item) []item {
-	l.toks, l.numberOf, out = toks, 0, out[:0]
+	l.toks, l.numberOf = toks, 0
 	for i := 0; i < len(toks); {
 		if len(out) == cap(out) {
 			out = slices.Grow(out, 1)

@@ -333,10 +333,10 @@ func (l *lexicon) numbersBars(toks []token, i int) bool {
 }
 
 // mend returns the tokens with what was meant, flagged, in place of misheard
-// words. Most lines have none, and come back as they are; others are written to
+// words. Most lines have none, and come back as they are; others are appended to
 // room.
 func (l *lexicon) mend(toks []token, room *[]token) []token {
-	out := (*room)[:0]
+	start, out := len(*room), *room
 	from := 0 // of the tokens that are not yet handed on
 	for i := 0; i < len(toks); i++ {
 		if t := &toks[i]; !t.has(doubtful) || !l.mishearings[t.id].mayBegin(toks, i) {
@@ -345,7 +345,7 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 		var before *token
 		if i > from {
 			before = &toks[i-1]
-		} else if len(out) > 0 {
+		} else if len(out) > start {
 			before = &out[len(out)-1]
 		}
 		h := l.misheardAt(toks, i, before)
@@ -372,7 +372,7 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 		return toks
 	}
 	*room = append(out, toks[from:]...)
-	return *room
+	return (*room)[start:]
 }
 
 // countsBar reports whether "a bar" or "one bar" stands before token i, which then

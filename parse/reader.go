@@ -94,8 +94,10 @@ type desk struct {
 	split  splitter
 	toks   []token // of the page
 	rows   []row
-	mended []token // of the line in hand
-	room   []token // for them where they are not as they were heard
+	lexed  []lexedRow // some of them
+	lexing []item     // theirs
+	room   []token    // for their tokens that are not as they were heard
+	mended []token    // of the line in hand
 	items  []item
 	ref    item     // the reference read last
 	cuts   [][2]int // its sentences
@@ -195,15 +197,70 @@ func (r *reader) read() {
 			r.severalSpoken = r.speaksOfSeveral(r.toks)
 			r.byNumber = r.tellsByNumber(r.toks)
 		}
-		for i := 0; i < len(r.rows); i++ {
-			row := r.rows[i]
-			if i+1 < len(r.rows) && r.asks(row, r.rows[i+1]) {
-				i++
-				row.to = r.rows[i].to
+		for i := 0; i < len(r.rows); {
+			today := r.today
+			r.lexRows(i)
+			for k := range r.lexed {
+				r.line(&r.lexed[k])
+				if i = r.lexed[k].next; r.today != today {
+					break // days were reckoned from another one
+				}
 			}
-			r.line(r.toks[row.from:row.to], row.first)
 		}
 	}
+}
+
+// lexedRow is a row as items.
+type lexedRow struct {
+	toks  []token // as they were meant
+	items []item
+	met   gist  // of the items
+	first pause // before it
+	next  int   // the row behind it
+}
+
+// rowsAtOnce is the number of rows that are lexed, before they are read one by one:
+// each of the two takes so much code that the processor's cache would have to be
+// filled anew for it at every line. (Measured: more rows push one another's items
+// out of the cache.)
+const rowsAtOnce = 8
+
+// lexRows lexes the next rows from row i on.
+func (r *reader) lexRows(i int) {
+	r.lexed, r.lexing, r.room = r.lexed[:0], r.lexing[:0], r.room[:0]
+	for i < len(r.rows) && len(r.lexed) < rowsAtOnce {
+		row := r.rows[i]
+		if i++; i < len(r.rows) && r.asks(row, r.rows[i]) {
+			row.to = r.rows[i].to
+			i++
+		}
+		r.lexed = append(r.lexed, r.lexRow(row))
+		r.lexed[len(r.lexed)-1].next = i
+	}
+}
+
+// lexRow turns a row into items.
+func (r *reader) lexRow(row row) lexedRow {
+	toks := r.toks[row.from:row.to]
+	r.addPauses(toks)
+	toks = r.mend(toks, &r.room)
+	if r.askAll {
+		markAll(toks)
+	}
+	from := len(r.lexing)
+	r.lexing = r.lex.items(toks, r.lexing)
+	items := r.lexing[from:len(r.lexing):len(r.lexing)]
+	met := gistOf(items)
+	if r.askAll {
+		met = everything
+	}
+	if met.kinds.has(kFill) {
+		items = dropFillers(items)
+	}
+	if met.kinds.has(kPron) && met.kinds.has(kBe) {
+		items = r.possessive(items)
+	}
+	return lexedRow{toks: toks, items: items, met: met, first: row.first}
 }
 
 // speaksOfSeveral reports whether words speak of hives, not of one.
@@ -287,26 +344,13 @@ func cutAt(s string) int {
 	return end
 }
 
-func (r *reader) line(toks []token, first pause) {
-	r.addPauses(toks)
-	r.mended = r.mend(toks, &r.room)
-	if r.askAll {
-		markAll(r.mended)
-	}
+// line reads a row.
+func (r *reader) line(l *lexedRow) {
+	r.mended, r.items = l.toks, l.items
+	first, met := l.first, &l.met
 	r.topic = ""
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
-	}
-	r.items = r.lex.items(r.mended, r.items)
-	met := gistOf(r.items)
-	if r.askAll {
-		met = everything
-	}
-	if met.kinds.has(kFill) {
-		r.items = dropFillers(r.items)
-	}
-	if met.kinds.has(kPron) && met.kinds.has(kBe) {
-		r.items = r.possessive(r.items)
 	}
 	if len(r.items) > 0 {
 		r.items[0].pause = max(r.items[0].pause, first)
