@@ -8,8 +8,8 @@ package parse
 // ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
 // sentence is no hive's.
 func (r *reader) namedByWord(toks []token) bool {
-	for i, t := range toks {
-		switch t.id {
+	for i := range toks {
+		switch t := &toks[i]; t.id {
 		case r.hiveID, r.colonyID:
 			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
 				return true
@@ -49,10 +49,7 @@ func (r *reader) tellsByNumber(toks []token) bool {
 	first := ""
 	for i := 0; i+1 < len(toks); i++ {
 		t, n := &toks[i], &toks[i+1]
-		if n.pause > none || !n.has(digits|numeral) { // as most words are
-			continue
-		}
-		if !t.lists.has(numberSigns) || !n.has(digits) && r.numbers.of(n.id).kind != unitWord {
+		if !t.lists.has(numberSigns) || n.pause > none || !n.has(digits) && r.numbers.of(n.id).kind != unitWord {
 			continue
 		}
 		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {

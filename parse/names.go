@@ -15,7 +15,7 @@ const enough = 3
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
 	lines := r.lineNames(toks)
-	if lines == nil && !slices.ContainsFunc(toks, func(t token) bool { return t.has(capital) }) {
+	if lines == nil && !anyCapital(toks) {
 		return nil
 	}
 	byWord := r.namedByWord(toks)
@@ -23,7 +23,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		lines = nil
 	}
 	r.smallNames = len(lines) > 0
-	found := properNames{}
+	var found properNames
 	for i := 0; i < len(toks); i++ {
 		if !toks[i].has(capital) {
 			continue
@@ -36,14 +36,29 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		n := found[name]
 		n.weight += r.weigh(toks, i, end, byWord)
 		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end) || r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
+		if found == nil {
+			found = properNames{}
+		}
 		found[name] = n
 		i = end - 1
+	}
+	if len(found) == 0 && len(lines) == 0 {
+		return nil
 	}
 	names := found.hives(byWord)
 	for _, name := range lines {
 		names[name] = true
 	}
 	return names
+}
+
+func anyCapital(toks []token) bool {
+	for i := range toks {
+		if toks[i].has(capital) {
+			return true
+		}
+	}
+	return false
 }
 
 // lineNames are the names in lower case that stand alone on lines which end in a
@@ -267,5 +282,5 @@ func (r *reader) mayName(toks []token, i int) bool {
 
 // says reports whether a token is the given word.
 func (r *reader) says(t token, word string) bool {
-	return strings.EqualFold(r.text[t.start:t.end], word)
+	return int(t.end-t.start) == len(word) && strings.EqualFold(r.text[t.start:t.end], word)
 }
