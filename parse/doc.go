@@ -7,7 +7,7 @@
 //	            of the finger in a word of the trade (slips.go); the rows of a
 //	            table with their headings (table.go)
 //	mending     misheard words and shorthand where the context makes sure of
-//	            them (lexicon.go)
+//	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (item.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included

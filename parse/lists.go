@@ -50,6 +50,16 @@ const (
 	labels
 	measured
 	numberSigns
+	looseWords
+	dimensions
+	oneComb
+	countedOff
+	orders
+	datedDeeds
+	deadlines
+	barNouns
+	hiveNouns
+	numberedThings
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -102,6 +112,16 @@ var listNames = [listCount]string{
 	labels:             "labels",
 	measured:           "measured",
 	numberSigns:        "number signs",
+	looseWords:         "loose words",
+	dimensions:         "dimensions",
+	oneComb:            "one comb",
+	countedOff:         "counted off",
+	orders:             "orders",
+	datedDeeds:         "dated deeds",
+	deadlines:          "deadlines",
+	barNouns:           "bar nouns",
+	hiveNouns:          "hive nouns",
+	numberedThings:     "numbered things",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why
@@ -110,6 +130,16 @@ type wordList struct {
 	Name  string   `toml:"name"`
 	Why   string   `toml:"why"`
 	Words []string `toml:"words"`
+}
+
+// wordsOf are the words of a list in the file.
+func (f *ruleFile) wordsOf(of list) []string {
+	for i := range f.List {
+		if f.List[i].Name == listNames[of] {
+			return f.List[i].Words
+		}
+	}
+	return nil
 }
 
 // listSet is a set of lists, a bit each.
