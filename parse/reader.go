@@ -47,45 +47,46 @@ type memory struct {
 	lastDeed   string
 	pauses     []int32 // offsets behind which a timed silence follows
 
-	saidOf         talk
-	saidBar        int
-	sameSentence   bool // the bars in hand were named in this sentence
-	stepped        bool
-	askedOnly      bool   // the last clause was a question
-	told           []item // the sentence
-	sentenceNo     int
-	temperSentence int
-	deedSentence   int
-	queenSentence  int
-	scaleSentence  int
-	headedBars     bool // the bars in hand head what is said, not just place one thing
-	beesSentence   int  // the last sentence that named the bees
-	cellTalk       bool // queen cells are being spoken of
-	miteMethod     string
-	miteSentence   bool // mites are spoken of in this sentence
-	lastFixture    string
-	hereColon      bool // "did the test on it:", the bar in hand goes on
-	cellsSentence  int
-	wholeSentence  bool // the sentence speaks of the colony as a whole
-	lastContent    *finding
-	lastCells      *finding
-	labelled       *finding // a content at the head of the sentence, with a colon
-	lastSign       string
-	theirSign      string // seen in somebody else's hive
-	theirSentence  int
-	flowering      string // a plant said to be out, for the load that follows
-	flowerSentence int
-	lastCargo      string   // what was last said to be carried in
-	row            int      // the number at the head of the line before, or 0
-	numbered       []int32  // where the lines of lists of bars begin
-	listed         bool     // this line is one of them
-	headed         bool     // a line that is only a name has headed a hive
-	topic          string   // of a line that begins with "Brood:"
-	prevBrood      *finding // the brood named last
-	subject        kind     // kBees or kQueen, whichever was spoken of last
-	queenWaits     int      // the sentence that named her and said no more
-	planDay        *day
-	table          table
+	saidOf          talk
+	saidBar         int
+	sameSentence    bool // the bars in hand were named in this sentence
+	stepped         bool
+	askedOnly       bool   // the last clause was a question
+	told            []item // the sentence
+	sentenceNo      int
+	temperSentence  int
+	deedSentence    int
+	queenSentence   int
+	thatBarSentence int // that begins "on that bar"
+	scaleSentence   int
+	headedBars      bool // the bars in hand head what is said, not just place one thing
+	beesSentence    int  // the last sentence that named the bees
+	cellTalk        bool // queen cells are being spoken of
+	miteMethod      string
+	miteSentence    bool // mites are spoken of in this sentence
+	lastFixture     string
+	hereColon       bool // "did the test on it:", the bar in hand goes on
+	cellsSentence   int
+	wholeSentence   bool // the sentence speaks of the colony as a whole
+	lastContent     *finding
+	lastCells       *finding
+	labelled        *finding // a content at the head of the sentence, with a colon
+	lastSign        string
+	theirSign       string // seen in somebody else's hive
+	theirSentence   int
+	flowering       string // a plant said to be out, for the load that follows
+	flowerSentence  int
+	lastCargo       string   // what was last said to be carried in
+	row             int      // the number at the head of the line before, or 0
+	numbered        []int32  // where the lines of lists of bars begin
+	listed          bool     // this line is one of them
+	headed          bool     // a line that is only a name has headed a hive
+	topic           string   // of a line that begins with "Brood:"
+	prevBrood       *finding // the brood named last
+	subject         kind     // kBees or kQueen, whichever was spoken of last
+	queenWaits      int      // the sentence that named her and said no more
+	planDay         *day
+	table           table
 }
 
 // desk is what a reader works with and keeps from note to note.

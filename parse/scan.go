@@ -102,7 +102,7 @@ func (s *scan) item(i int) {
 	case it.is(kNum):
 		s.number(i)
 	case it.is(kBar) && i > 0 && r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
-		s.here = true
+		s.thatBar(i)
 	case it.is(kBar) && s.num != nil && s.numAt == i-1 && s.barsOfBefore(i):
 	case it.is(kBar) && s.num != nil && s.numAt == i-1:
 		s.bars, s.barsAt, s.num = s.num, i, nil
@@ -145,6 +145,16 @@ func (s *scan) item(i int) {
 		it.used = true
 		s.here = s.here || strings.HasPrefix(it.text, "in ") || strings.HasPrefix(it.text, "on ")
 		s.allOf(i)
+	}
+}
+
+// thatBar: the bar in hand is meant, and heads what follows where nothing was
+// said before it: "on the same bar there was no foul smell".
+func (s *scan) thatBar(i int) {
+	s.here = true
+	if r := s.r; len(r.bars) == 1 && r.inHand != noBar && i == 2 && s.at(0).is(kOn) {
+		s.headed, r.headedBars, r.sameSentence = true, true, true
+		r.inHand, r.thatBarSentence = thisLine, r.sentenceNo
 	}
 }
 

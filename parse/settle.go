@@ -51,7 +51,7 @@ func (s *scan) aboutHive(f *finding) bool {
 	switch {
 	case offComb[f.what]:
 		return true
-	case s.here && f.present && ofBar && f.what != "dead_bees":
+	case s.here && f.present && ofBar && f.what != "dead_bees", s.r.thatBarSentence == s.r.sentenceNo:
 		return false // "bar seven there's ants on it"
 	case f.what == "foul_smell" && !f.present:
 		return !ofBar

@@ -49,6 +49,10 @@ func TestWriteUps(t *testing.T) {
 		{"Two sealed queen cells hang on bar 9. There are two charged cells which hang on bar 4.", "bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=2 bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=2"},
 		{"Rook was grumpy. I shall look into Rook again in a fortnight and leave them to it until then.", "hive=rook temper.score=2 plans.inspect=yes plans.inspect.due=2026-05-28"},
 		{"Charlie: this is the colony from the split. No eggs.", "hive=charlie contents.eggs=no"},
+		{"The queen was not to be found.", "queen.seen=no"},
+		{"Bar 6 has not a shred of wax on it yet.", "bars.6.comb.size=bare"},
+		{"Bar 6 has sunken cappings.\nOn the same bar there was no foul smell and no ropy larva.", "signs.sunken_caps=yes signs.sunken_caps.bar=6 signs.foul_smell=no signs.foul_smell.bar=6 signs.ropy_larva=no signs.ropy_larva.bar=6"},
+		{"Bar 11 has nectar, nowhere near ready. Bar 12 is not full of honey.", "bars.11.nectar=yes bars.12.honey=yes"},
 		// hives of a round
 		{"Minutes of the meeting.\n1. Kestrel. Calm bees, no stings.\n2. Mill Race. No eggs.\n3. Biscuits: four pounds in the tin.", "hive=kestrel temper.score=4 temper.stings=0 / hive=mill race contents.eggs=no"},
 		{"Saffron was the easy one. No eggs.\nSorrel went for me before I had the roof off. Three stings.\nHeron I did not open. Pollen coming in.", "hive=saffron contents.eggs=no / hive=sorrel temper.score=1 temper.stings=3 / hive=heron incoming.pollen=yes"},
