@@ -84,7 +84,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 	if !f.present {
 		return
 	}
-	if f.hasCover {
+	if f.hasCover && len(f.bars) > 0 {
 		b.put(r.paths.under(path, "cover"), formatNumber(f.cover), why)
 	}
 	set := func(name, value string) {

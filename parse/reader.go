@@ -361,6 +361,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
+	if met.kinds.has(kPron) && met.kinds.has(kDo) {
+		r.fronted(r.items)
+	}
 	if met.kinds.has(kUnit) {
 		r.placedCups(r.items)
 	}

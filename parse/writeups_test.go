@@ -24,6 +24,11 @@ func TestWriteUps(t *testing.T) {
 		{"The comb on bar five was cut free of the wall.", "actions.free_comb=yes actions.free_comb.bar=5"},
 		{"A kilo of fondant has been laid on the bars.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
 		{"She was unmarked, so she was duly marked blue.", "queen.marked=yes queen.colour=blue actions.mark_queen=yes"},
+		// what was done stands first
+		{"Two further cells I pinched out.", "actions.cut_cells=yes actions.cut_cells.count=2"},
+		{"The other three cells I have cut down.", "actions.cut_cells=yes actions.cut_cells.count=3"},
+		{"Two more bars I added.", "actions.add_bar=yes actions.add_bar.count=2"},
+		{"Two cells I missed. Two bars I left alone.", ""},
 		// what one had to do, and turned phrases
 		{"I had to remove bar twelve.", "actions.remove_bar=yes actions.remove_bar.bar=12"},
 		{"I took the liberty of adding two bars.", "actions.add_bar=yes actions.add_bar.count=2"},

@@ -1,0 +1,50 @@
+package parse
+
+// fronted turns what I did to what stands before me into what was done to it: "two
+// further cells I pinched out", "the follower board I moved back".
+func (r *reader) fronted(items []item) {
+	from := 0 // where the phrase begins
+	for i := range items {
+		if items[i].pause > none {
+			from = i
+		}
+		if i > from && items[i].is(kPron) && r.isWord(&items[i], "i", "we") && objectPhrase(items[from:i]) && r.didIt(items, i+1) {
+			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
+		}
+	}
+}
+
+// didIt reports whether a verb for what is done follows at item i, with no object but
+// the one before it.
+func (r *reader) didIt(items []item, i int) bool {
+	if i < len(items) && items[i].is(kHave) {
+		i++
+	}
+	if i >= len(items) || !items[i].is(kDo) || items[i].any(kSeen, kStage) || items[i].pause > none || r.rule(&items[i], kDo).Form != "done" {
+		return false
+	}
+	return r.objectless(items, i)
+}
+
+// thing are the kinds of words for what deeds are done to, phrased those that
+// stand with them.
+var (
+	thing   = setOf(kBar, kCell)
+	phrased = setOf(kArt, kNum, kAdv, kOf, kContent, kCellKind, kStage, kMeasure, kComb, kWord, kAmount, kOn, kBars, kOther).or(thing)
+	fronts  = setOf(kArt, kNum, kCell, kOther)
+)
+
+// objectPhrase reports whether items are one phrase for what deeds are done to.
+func objectPhrase(items []item) bool {
+	if !items[0].anyOf(fronts) {
+		return false
+	}
+	things := false
+	for i := range items {
+		if !items[i].anyOf(phrased) || items[i].any(kDo, kBe) {
+			return false
+		}
+		things = things || items[i].anyOf(thing)
+	}
+	return things
+}
