@@ -342,7 +342,7 @@ func (s *scan) broodPattern(i int) {
 		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord) {
 			continue
 		}
-		if last := s.lastFound(i); last != nil && s.headed && last.brood() && last.pattern == "" && !strings.Contains(r.text[it.start:it.end], "verall") && !strings.Contains(r.text[it.start:it.end], "laying") && !s.whole && s.at(i).pause <= comma && len(s.found) > 0 {
+		if last := s.lastFound(i); last != nil && s.patternIsOf(last, i) {
 			last.pattern = r.patternOf(p)
 			last.items = append(last.items, it, p)
 			it.used, p.used = true, true
@@ -351,6 +351,18 @@ func (s *scan) broodPattern(i int) {
 		r.leaf("brood_pattern", r.patternOf(p), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
 		return
 	}
+}
+
+// patternIsOf reports whether the pattern at item i is that of brood found on bars:
+// those that head the clause, or whose pattern hangs on them, "the pattern being
+// tight".
+func (s *scan) patternIsOf(f *finding, i int) bool {
+	it, next := s.at(i), s.at(i+1)
+	text := s.r.text[it.start:it.end]
+	if !f.brood() || f.pattern != "" || s.whole || it.pause > comma || strings.Contains(text, "verall") || strings.Contains(text, "laying") {
+		return false
+	}
+	return s.headed || len(f.bars) > 0 && next != nil && s.r.isWord(next, "being")
 }
 
 // patternOf is the pattern that a word means behind "the brood pattern is": a poor one

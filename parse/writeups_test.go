@@ -24,6 +24,7 @@ func TestWriteUps(t *testing.T) {
 		{"The comb on bar five was cut free of the wall.", "actions.free_comb=yes actions.free_comb.bar=5"},
 		{"A kilo of fondant has been laid on the bars.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
 		{"She was unmarked, so she was duly marked blue.", "queen.marked=yes queen.colour=blue actions.mark_queen=yes"},
+		{"Sealed brood on bars 6 and 7, the pattern being tight.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid bars.7.capped_brood=yes bars.7.capped_brood.pattern=solid"},
 		// what was done stands first
 		{"Two further cells I pinched out.", "actions.cut_cells=yes actions.cut_cells.count=2"},
 		{"The other three cells I have cut down.", "actions.cut_cells=yes actions.cut_cells.count=3"},
