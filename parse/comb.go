@@ -288,7 +288,7 @@ func (s *scan) length(i int) {
 }
 
 // ofFixture reports whether a length is that of an entrance, floor or the like
-// named before it: "closed the entrance to a gap of 8 mm".
+// named before it: "closed the entrance to a gap of 8 mm", "and I reduced it to 40 mm".
 func (s *scan) ofFixture(i int) bool {
 	for k := i - 1; k >= 0; k-- {
 		switch it := s.at(k); {
@@ -298,7 +298,7 @@ func (s *scan) ofFixture(i int) bool {
 			return false
 		}
 	}
-	return false
+	return s.r.lastFixture != "" && s.c.has(kDo)
 }
 
 func byWord(it *item) bool {

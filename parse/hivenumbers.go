@@ -55,6 +55,9 @@ func (r *reader) tellsByNumber(toks []token) bool {
 		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
 			continue // "no 4 bars", "bar no. 4"
 		}
+		if r.namedNumber(toks, i) {
+			return true
+		}
 		switch number := r.text[n.start:n.end]; first {
 		case "", number:
 			first = number
@@ -63,6 +66,20 @@ func (r *reader) tellsByNumber(toks []token) bool {
 		}
 	}
 	return false
+}
+
+// namedNumber reports whether "Number" and the number behind it at token i are spoken
+// of as a hive's name is: with a capital amid the sentence, as in "gave Number 3 an
+// hour", or as one that fares well or ill.
+func (r *reader) namedNumber(toks []token, i int) bool {
+	end := i + 2
+	if !toks[i].has(capital) || !r.says(toks[i], "number") || end == len(toks) {
+		return false
+	}
+	if i > 0 && toks[i].pause == none || r.fares(toks, end) || r.inTurn(toks, end) {
+		return true
+	}
+	return toks[i].pause >= stop && toks[end].pause == comma && beFollows(toks, end) > end // "Number 4, by the compost, was observed"
 }
 
 // labelledNumber reports whether a number with its sign stands behind the word for a
@@ -87,7 +104,7 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if i+2 < len(items) {
 		behind = &items[i+2]
 	}
-	ofOther := i > 0 && sign.pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) || behind.is(kOf)
+	ofOther := i > 0 && sign.pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) && !items[i-1].is(kDo) || behind.is(kOf)
 	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.') {
 		return true
 	}

@@ -45,6 +45,9 @@ func (s *scan) share(i int, v float64) {
 		next.used = true
 		return
 	}
+	if s.judgedAt(i, v, next) {
+		return
+	}
 	if next != nil && s.r.isWord(next, "comb", "bar", "frame") && s.shareOfComb(i) {
 		return
 	}
@@ -61,6 +64,28 @@ func (s *scan) share(i int, v float64) {
 	}
 	s.before.cover, s.before.hasCover, s.before.at = v, true, i
 	s.before.items = append(s.before.items, it)
+}
+
+// judgedAt: "sealed brood on bars four and five, and on five I would put it at 85 per
+// cent of the comb" is the share of what was just said to be there.
+func (s *scan) judgedAt(i int, v float64, next *item) bool {
+	r := s.r
+	if len(s.found) > 0 || !s.c.has(kMaybe) || !r.sameSentence || len(r.bars) == 0 || next != nil && next.pause == none && !r.isWord(next, "comb", "it", "side") {
+		return false
+	}
+	for _, b := range r.bars {
+		said := r.saidOf.about(b)
+		if len(said) == 0 || said[len(said)-1].class != ofComb || said[len(said)-1].hasCover {
+			return false
+		}
+	}
+	w := r.why("share", "", s.at(i), next)
+	w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
+	for _, b := range r.bars {
+		said := r.saidOf.about(b)
+		r.cur.put(r.paths.under(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(v), w)
+	}
+	return true
 }
 
 // shareOfComb: "sealed brood, tight, about half the comb" is the share that the brood

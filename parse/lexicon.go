@@ -84,7 +84,7 @@ var numberKindNames = map[string]numberKind{"unit": unitWord, "tens": tensWord, 
 	"percent": percentWord, "of": ofWord, "or": orWord, "to": toWord, "point": pointWord, "between": betweenWord, "odd": oddWord}
 
 func (l *lexicon) addNumbers(parts []part) error {
-	l.numbers = &numbers{soID: l.words.add("so"), inID: l.words.add("in")}
+	l.numbers = &numbers{soID: l.words.add("so"), inID: l.words.add("in"), perID: l.words.add("per"), centID: l.words.add("cent")}
 	l.numbers.months = func(t token) bool { return l.dates.of(t.id).kind == monthWord }
 	return eachPart(parts, func(kindName, word string, value float64) bool {
 		k, ok := numberKindNames[kindName]
@@ -175,7 +175,7 @@ func (l *lexicon) markWords() {
 		} else if date.leads() {
 			l.words.mark(id, leading)
 		}
-		if number != notNumber || date.kind != notDate {
+		if number != notNumber || date.kind != notDate || id == l.numbers.perID {
 			l.words.mark(id, dating)
 		}
 		if number != notNumber || date.kind != notDate || l.measures.unit([]token{t}, 0) != "" || id == l.measures.moreID || l.graph.loose.has(id) {

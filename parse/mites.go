@@ -184,7 +184,7 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 	if method >= 0 {
 		for k := method + 1; k < len(c.items) && k <= method+8; k++ {
 			it := &c.items[k]
-			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) {
+			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) && !r.countedElse(c, k) {
 				return &it.n, it
 			}
 			if it.is(kNo) && r.bareNo(it) && k+1 >= len(c.items) || it.is(kNot) {
@@ -193,6 +193,13 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 		}
 	}
 	return nil, nil
+}
+
+// countedElse: the mites have been counted, and the number at item k is of something
+// else: "the wash being trouble enough for one evening".
+func (r *reader) countedElse(c *clause, k int) bool {
+	_, counted := r.cur.get("mites.count")
+	return counted && k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].is(kWord)
 }
 
 // beesCount: a number of bees in the sample, or of what else is counted.

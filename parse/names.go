@@ -203,10 +203,20 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 }
 
 // inTurn reports whether a name is followed by its place in a round of visits:
-// "Dolly first, then".
+// "Dolly first, then", "Dolly went first".
 func (r *reader) inTurn(toks []token, end int) bool {
-	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) &&
-		(end+1 == len(toks) || toks[end+1].pause > none || r.says(toks[end+1], "this") || r.says(toks[end+1], "today"))
+	if end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "went") || r.says(toks[end], "came") || r.says(toks[end], "was")) {
+		end++
+		if r.says(toks[end], "last") {
+			return r.endsTurn(toks, end)
+		}
+	}
+	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) && r.endsTurn(toks, end)
+}
+
+// endsTurn reports whether a word of order ends what is said of whose turn it is.
+func (r *reader) endsTurn(toks []token, k int) bool {
+	return k+1 == len(toks) || toks[k+1].pause > none || r.says(toks[k+1], "this") || r.says(toks[k+1], "today")
 }
 
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
@@ -255,11 +265,11 @@ func (r *reader) properRun(toks []token, i int) int {
 }
 
 // unnamed are the lists of words that stand in no name.
-const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles | 1<<plainWords
+const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles
 
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
-	if t.lists&unnamed != 0 || t.end-t.start < 3 && !r.says(t, "st") {
+	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause >= stop) || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
 	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {

@@ -150,6 +150,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough
 	case in(before, namings) && in(prev, namedOnes):
 		return enough // "we call her Juniper"
+	case is(prev, "gave") && r.givenTime(toks, end):
+		return enough - 1 // "gave Juniper half an hour"
+	case is(prev, "namely"), is(end, "on") && is(end+1, "the") && is(end+2, "label"):
+		return enough // "one colony, namely Juniper", "Juniper on the label"
 	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && (is(before, "with") || is(before, "of") || is(before, "the")):
 		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
 	case is(prev, "came") && (is(before, "next") || is(before, "then") || is(before, "last") || is(before, "first")):
@@ -172,6 +176,18 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		}
 	}
 	return 0
+}
+
+// givenTime reports whether a while or a look is what a name was given.
+func (r *reader) givenTime(toks []token, end int) bool {
+	for k := end; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
+		for _, word := range []string{"minutes", "hour", "hours", "look", "visit", "inspection"} {
+			if r.says(toks[k], word) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's

@@ -57,13 +57,14 @@ func (k numberKind) begins() bool {
 
 // numbers reads quantities from tokens.
 type numbers struct {
-	kinds     []numberWord // by wordID
-	soID      wordID
-	inID      wordID // the word "in", which may mean inches
-	dimension wordSet
-	combWords wordSet // comb, bar, frame
-	barWords  wordSet // bar, b, frame: a whole number follows
-	months    func(token) bool
+	kinds         []numberWord // by wordID
+	perID, centID wordID       // per cent
+	soID          wordID
+	inID          wordID // the word "in", which may mean inches
+	dimension     wordSet
+	combWords     wordSet // comb, bar, frame
+	barWords      wordSet // bar, b, frame: a whole number follows
+	months        func(token) bool
 }
 
 func (n *numbers) of(id wordID) numberWord {
@@ -126,7 +127,7 @@ func (n *numbers) endsAt(toks []token, i int) bool {
 		return true
 	}
 	next := toks[i]
-	return (next.id >= firstWordID || next.id == idUnknown) && n.of(next.id).kind == notNumber
+	return (next.id >= firstWordID || next.id == idUnknown) && next.id != n.perID && n.of(next.id).kind == notNumber
 }
 
 // plain is the number of a token with no other part: in digits, or a word such as
@@ -160,7 +161,7 @@ func (n *numbers) upTo(text string, toks []token, q quantity, j int) (quantity, 
 	if toks[j].id == idDash && !toks[j].has(glued) && k < len(toks) && n.months(toks[k]) {
 		return q, j // "hive 3 - 15 June"
 	}
-	if k == j+1 || far.ordinal || far.article || far.lo <= q.lo || far.share != q.share && !n.is(toks, k, percentWord) {
+	if k == j+1 || far.ordinal || far.article || far.lo <= q.lo || far.share != q.share && n.percentWords(toks, k) == 0 {
 		return q, j
 	}
 	q.hi, q.or, q.bare, q.share = far.lo, sep == orWord, false, far.share
@@ -182,11 +183,26 @@ func (n *numbers) between(text string, toks []token, i int) (quantity, int) {
 
 // percent turns "80 %" and "eighty per cent" into shares of one.
 func (n *numbers) percent(toks []token, q quantity, j int) (quantity, int) {
-	if n.is(toks, j, percentWord) && joined(toks, j) {
-		q.lo, q.hi, q.share = q.lo/100, q.hi/100, true
-		j++
+	words := n.percentWords(toks, j)
+	if words == 0 {
+		return q, j
 	}
-	return q, j
+	q.lo, q.hi, q.share = q.lo/100, q.hi/100, true
+	return q, j + words
+}
+
+// percentWords is the number of words that "percent" or "per cent" takes at token j; 0
+// where it does not stand there.
+func (n *numbers) percentWords(toks []token, j int) int {
+	switch {
+	case !joined(toks, j):
+		return 0
+	case n.is(toks, j, percentWord):
+		return 1
+	case toks[j].id == n.perID && joined(toks, j+1) && toks[j+1].id == n.centID:
+		return 2
+	}
+	return 0
 }
 
 // single reads one number without a range.

@@ -91,6 +91,7 @@ func TestNumbers(t *testing.T) {
 		{"twenty and three fifths", 20.6, 0, recognizers, ""},
 		{"three fifths", .6, 0, recognizers, ""},
 		{"eighty percent", .8, 0, recognizers, ""},
+		{"eighty per cent", .8, 0, recognizers, ""},
 		{"80%", .8, 0, recognizers, ""},
 
 		{"between 20 and 30", 20, 30, recognizers, "without the 30 there; as above"},

@@ -290,6 +290,9 @@ func (r *reader) afterthoughts(c *clause) {
 
 // raisedIn reports whether the words before a year tell of a birth: "raised", "bred in".
 func raisedIn(items []item) bool {
+	if len(items) > 1 && items[0].is(kPron) {
+		items = items[1:] // "the one I raised in 2025"
+	}
 	switch items[0].text {
 	case "raised", "reared", "bred", "born", "hatched", "from":
 		return len(items) == 1 || len(items) == 2 && items[1].is(kOn)
