@@ -433,8 +433,8 @@ func leftOut(bars []int, n int) bool {
 // countedBefore reports whether the sentence counts bars instead of naming
 // them.
 func countedBefore(r *reader, before []item) bool {
-	for k := len(before) - 1; k >= 0 && before[k].pause < stop; k-- {
-		if rule := r.rule(&before[k], kLeaf); rule != nil && rule.ID == "bars-total" {
+	for k := len(before) - 1; k >= 0 && (k+1 == len(before) || before[k+1].pause < stop); k-- {
+		if rule := r.rule(&before[k], kLeaf); rule != nil && (rule.ID == "bars-total" || rule.ID == "bars-of-bees" && strings.Contains(before[k].text, "bars")) {
 			return true
 		}
 		if before[k].is(kBars) {

@@ -13,10 +13,22 @@ func (s *scan) number(i int) {
 		return
 	}
 	s.num, s.numAt = &it.n, i
-	if on := s.at(i - 1); on != nil && on.is(kOn) && len(s.found) > 1 && (s.at(i+1) == nil || s.at(i+1).pause >= comma) {
-		if last := s.found[len(s.found)-1]; last.at == i-2 && s.found[len(s.found)-2].counted.lo > 0 {
-			last.counted = it.n
-		}
+	s.onAsMany(i)
+}
+
+// onAsMany: "brood on seven bars and honey on four", "bees on nine bars, eggs and
+// larvae on six" count the bars of what stands before a number alone.
+func (s *scan) onAsMany(i int) {
+	on, next := s.at(i-1), s.at(i+1)
+	if on == nil || !on.is(kOn) || len(s.found) == 0 || next != nil && next.pause < comma {
+		return
+	}
+	last := s.found[len(s.found)-1]
+	if last.at != i-2 || last.class != ofComb || !last.present {
+		return
+	}
+	if len(s.found) > 1 && s.found[len(s.found)-2].counted.lo > 0 || countedBefore(s.r, s.c.items[:i]) {
+		s.spreadBack(last, func(f *finding) { f.counted = s.at(i).n })
 	}
 }
 

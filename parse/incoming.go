@@ -138,6 +138,9 @@ func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 		it := &c.items[j]
 		if it.is(k) && !it.used {
 			v := r.value(it, k)
+			if k == kPlant {
+				v = onePlant(v)
+			}
 			if slices.Contains(values, v) {
 				it.used = true
 				continue
@@ -156,4 +159,19 @@ func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 		}
 		r.leaf(path+"."+name, strings.Join(values, ", "), "incoming", "", "", items...)
 	}
+}
+
+// onePlant is the name of a plant told as one: "the limes", "lime trees" and "daisies"
+// are lime and daisy.
+func onePlant(name string) string {
+	name = strings.TrimSuffix(strings.TrimSuffix(name, " trees"), " tree")
+	if stem, ok := strings.CutSuffix(name, "ies"); ok {
+		return stem + "y"
+	}
+	for _, one := range []string{"ss", "us", "is", "os"} { // crocus, iris, cosmos
+		if strings.HasSuffix(name, one) {
+			return name
+		}
+	}
+	return strings.TrimSuffix(name, "s")
 }

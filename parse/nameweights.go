@@ -166,8 +166,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 		return enough // "the roof of Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
-	case is(prev, "had") && is(end, "open"):
-		return enough // "had Juniper open"
+	case is(prev, "had") && is(end, "open"), is(prev, "off") && (is(before, "lid") || is(before, "roof") || is(before, "cover")):
+		return enough // "had Juniper open", "had the lid off Juniper"
 	case in(prev, visitLinks):
 		for k := before; k >= 0 && k >= i-4; k-- {
 			if in(k, visits) {
@@ -279,6 +279,9 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
 		if w := r.weighSaid(toks, k); w > 0 {
 			return w
+		}
+		if r.says(toks[k], "inspection") || r.says(toks[k], "examination") {
+			return enough - 1 // "Juniper had her first full inspection"
 		}
 	}
 	return 0

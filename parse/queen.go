@@ -73,6 +73,8 @@ func (r *reader) queen(c *clause) {
 		r.notSeen(c, noun, unseen)
 	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun) || r.alsoHer(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
+	case noun > 0 && r.value(&c.items[noun], kQueen) == "virgin=yes" && hasKind(c.items[:noun], kHave) && !c.has(kNo): // "the colony has a virgin queen"
+		r.leaf("queen.virgin", "yes", "virgin", "", c.doubt, &c.items[noun])
 	}
 }
 
