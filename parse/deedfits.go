@@ -49,6 +49,9 @@ func (f *fitting) addBar() bool {
 	if f.has(kFixture) || f.has(kMite) || f.c.placed {
 		return false
 	}
+	if f.text == "received" {
+		return f.looseBars(f.args) // "it received two bars from hive 2"
+	}
 	return f.looseBars(f.args) || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
 }
 
@@ -375,7 +378,7 @@ func (r *reader) itBar(args []item) bool {
 		if k > 2 {
 			break
 		}
-		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb", "both") {
+		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb", "both", "both of them", "the pair", "the pair of them") {
 			return true
 		}
 	}
