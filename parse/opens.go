@@ -295,7 +295,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "a little brood left on bar eight"
 	case close && prev.is(kFixture):
 		return doesNot
-	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && r.takesBars(r.rule(o.item, kDo).Value)):
+	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && deedTraits[r.rule(o.item, kDo).Value].bars):
 		return doesNot // "bar nine removed", "bars four and five moved to hive three"
 	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):
 		return doesNot
