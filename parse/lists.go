@@ -125,11 +125,14 @@ var listNames = [listCount]string{
 }
 
 // wordList is a list as the file has it: its words are those that do what Why
-// says.
+// says. It names phrases that are read otherwise without it and look-alikes that are
+// not; a test holds both.
 type wordList struct {
 	Name  string   `toml:"name"`
 	Why   string   `toml:"why"`
 	Words []string `toml:"words"`
+	Yes   []string `toml:"yes"`
+	No    []string `toml:"no"`
 }
 
 // wordsOf are the words of a list in the file.
@@ -164,8 +167,8 @@ func newLists(read []wordList) (lists, error) {
 	var seen listSet
 	for _, w := range read {
 		of, ok := byName[w.Name]
-		if !ok || seen.has(of) || len(w.Words) == 0 || w.Why == "" {
-			return nil, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why", w.Name)
+		if !ok || seen.has(of) || len(w.Words) == 0 || w.Why == "" || len(w.Yes) == 0 || len(w.No) == 0 {
+			return nil, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why, a yes and a no", w.Name)
 		}
 		seen |= 1 << of
 		for _, word := range w.Words {

@@ -172,8 +172,9 @@ func TestListsAreThoseTheCodeKnows(t *testing.T) {
 	}{
 		{"one is missing", all.List[1:], "is missing"},
 		{"one stands twice", append(all.List[:len(all.List):len(all.List)], all.List[0]), "twice"},
-		{"one is unknown", append(all.List[:len(all.List):len(all.List)], wordList{Name: "colours", Why: "are bright", Words: []string{"red"}}), `"colours"`},
-		{"one is empty", append([]wordList{{Name: all.List[0].Name, Why: "x"}}, all.List[1:]...), "empty"},
+		{"one is unknown", append(all.List[:len(all.List):len(all.List)], wordList{Name: "colours", Why: "are bright", Words: []string{"red"}, Yes: []string{"a red dot"}, No: []string{"a dot"}}), `"colours"`},
+		{"one is empty", append([]wordList{{Name: all.List[0].Name, Why: "x", Yes: []string{"x"}, No: []string{"y"}}}, all.List[1:]...), "empty"},
+		{"one has no phrases", append([]wordList{{Name: all.List[0].Name, Why: "x", Words: []string{"x"}}}, all.List[1:]...), "without a why, a yes and a no"},
 	} {
 		t.Run(c.what, func(t *testing.T) {
 			_, err := newLists(c.list)

@@ -125,6 +125,47 @@ func TestEveryDeedIsKnown(t *testing.T) {
 	}
 }
 
+// TestListPhrases holds every list of words to its own phrases: they are read
+// otherwise where its words stand in it no more.
+func TestListPhrases(t *testing.T) {
+	p := mustNew(t)
+	rules, err := loadRules()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range rules.List {
+		l := &rules.List[i]
+		t.Run(l.Name, func(t *testing.T) {
+			lame := withoutList(t, i)
+			for _, phrase := range l.Yes {
+				if reading(p, phrase, true) == reading(lame, phrase, true) {
+					t.Errorf("does not use the list: %q", phrase)
+				}
+			}
+			for _, phrase := range l.No {
+				if reading(p, phrase, false) != reading(lame, phrase, false) {
+					t.Errorf("uses the list, but must not: %q", phrase)
+				}
+			}
+		})
+	}
+}
+
+// withoutList is the parser that lacks the words of one list.
+func withoutList(tb testing.TB, list int) *Parser {
+	tb.Helper()
+	rules, err := loadRules()
+	if err != nil {
+		tb.Fatal(err)
+	}
+	rules.List[list].Words = []string{"nor this word"}
+	l, err := newLexicon(rules)
+	if err != nil {
+		tb.Fatal(err)
+	}
+	return parserOf(l, func(*lexicon) {})
+}
+
 // TestMishearingPhrases holds every mishearing to its own phrases.
 func TestMishearingPhrases(t *testing.T) {
 	p := mustNew(t)
