@@ -159,6 +159,8 @@ func TestTellings(t *testing.T) {
 		{"bar seven might be nectar might be water i couldn't tell you", ""},
 		{"thought i had the queen on bar six but that was the light so no queen seen", "queen.seen=no"},
 		{"hive one no queen cells gentle\nhive two no eggs", "hive=1 queen_cells.any=no temper.score=4 / hive=2 contents.eggs=no"},
+		{"hive six no supersedure cells quiet\nwillow hive no cups feisty", "hive=6 queen_cells.any=no temper.score=4 / hive=willow queen_cells.cup=no temper.score=2"},
+		{"hive three no queen cells quiet day", "hive=3 queen_cells.any=no"},
 		{"hive four calm, no wasps\nformic acid's gone in, treated today", "hive=4 temper.score=4 signs.wasps=no actions.treat=yes actions.treat.what=formic acid"},
 		{"bar six eggs and larvae and capped bar five capped patchy", "bars.6.eggs=yes bars.6.open_brood=yes bars.6.capped_brood=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy"},
 		{"we put a new queen in ten days ago\nshe's marked green", "earlier.requeened=yes earlier.requeened.on=2026-05-04 queen.marked=yes queen.colour=green"},
