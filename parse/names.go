@@ -34,8 +34,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		}
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 		n := found[name]
-		n.weight += r.weigh(toks, i, end, byWord)
-		n.hinted = n.hinted || !byWord && (r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end) || r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
+		about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
+		n.weight += r.weigh(toks, i, end, byWord, about)
+		n.hinted = n.hinted || about || !byWord && r.spokenOf(toks, i, end)
 		if found == nil {
 			found = properNames{}
 		}
@@ -50,6 +51,12 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		names[name] = true
 	}
 	return names
+}
+
+// spokenOf reports whether a name stands where that of a hive does in a note that names
+// its hives: "Lightning was another story", "In Marigold …", "Then Juniper, …".
+func (r *reader) spokenOf(toks []token, i, end int) bool {
+	return r.isSubject(toks, i, end) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
 }
 
 func anyCapital(toks []token) bool {

@@ -107,8 +107,9 @@ func labelEnd(toks []token, end int) int {
 	return 0
 }
 
-// weigh adds up what the words around a run say for a hive's name.
-func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
+// weigh adds up what the words around a run say for a hive's name; about tells that the
+// text behind it is about a hive.
+func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
 	is := func(k int, word string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], word) }
 	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
@@ -121,7 +122,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord bool) int {
 	case is(prev, "to") && (is(before, "thanks") || is(before, "thank")):
 		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
-		return r.weighSubject(toks, i, end)
+		return r.weighSubject(toks, i, end, about)
 	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
 		return enough - 1 // "Medlar is another story", "fed Medlar"
 	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
@@ -233,7 +234,7 @@ func (r *reader) walkedBefore(toks []token, i int) bool {
 
 // weighSubject weighs a name that begins a sentence by what is said of it: a
 // heading of its own, or a verb of being and a word for bees.
-func (r *reader) weighSubject(toks []token, i, end int) int {
+func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if toks[i].pause >= line && end < len(toks) {
 		if toks[end-1].has(coloned) && end-i <= 2 {
 			return enough
@@ -251,14 +252,11 @@ func (r *reader) weighSubject(toks []token, i, end int) int {
 	if end == len(toks) {
 		return 0
 	}
-	if r.headsParagraph(toks, i, end) {
+	if about {
 		return enough - 1
 	}
 	if r.calledColony(toks, end) {
 		return enough // "Juno, my one and only colony"
-	}
-	if r.ofMine(toks, i, end) {
-		return enough - 1
 	}
 	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
