@@ -267,56 +267,6 @@ func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 	}
 }
 
-func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
-	it := &c.items[k]
-	if !r.argument(c.items, k) && k == 0 {
-		return
-	}
-	prev := &c.items[k-1]
-	if prev.is(kArt) && k >= 2 {
-		prev = &c.items[k-2]
-	}
-	it.used = true
-	d.items = append(d.items, it)
-	text := prev.text
-	switch {
-	case r.byHive[it.name] != nil && it.name != r.cur.hive && d.doneToHive(prev):
-		d.hives = []string{it.name}
-	case it.name == r.cur.hive: // this hive itself
-	case prev.is(kFrom):
-		d.fromHive = it.name
-	case d.do == "unite" && prev.is(kDo):
-		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
-			d.fromHive = it.name
-		} else {
-			d.toHive = it.name
-		}
-	case prev.is(kTo) || text == "with" || text == "onto":
-		d.toHive = it.name
-	case d.do == "add_bar" && prev.is(kDo):
-		d.toHive = it.name
-	default:
-		d.toHive = it.name
-	}
-	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && r.isWord(&c.items[i], "given", "gave", "give", "donated")) {
-		d.do = "move_bar"
-	}
-}
-
-// doneToHive reports whether a deed on another hive takes the hive itself for its
-// object: "I'll look at hive three again", "feed hive two", "harvest from Primrose".
-func (d *deed) doneToHive(prev *item) bool {
-	switch d.traits().hive {
-	case lookedInto:
-		return true
-	case tendedTo:
-		return prev.is(kDo)
-	case robbedOf:
-		return prev.is(kFrom)
-	}
-	return false
-}
-
 // substance is the name of a food or medicine in the record: that of its rule,
 // else as it was said.
 func (r *reader) substance(it *item) string {

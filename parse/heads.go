@@ -11,98 +11,170 @@ var (
 	hangsThere = setOf(kContent, kCell, kSign, kQueen, kSeen, kUnseen, kComb, kShe, kDo, kNo, kMite, kPattern, kStage, kLeaf, kMaybe)
 )
 
+// barsAt is a reference to bars, with what stands around it.
+type barsAt struct {
+	*reader
+	items []item
+	i     int   // its place in them
+	prev  *item // before it
+}
+
+// next is the item k places behind, or one of no kind.
+func (b barsAt) next(k int) *item {
+	if b.i+k >= len(b.items) {
+		return &noItem
+	}
+	return &b.items[b.i+k]
+}
+
 // heads reports whether a reference to bars begins what is said of them; if
 // not, it says where something before it was.
 func (r *reader) heads(items []item, i int) bool {
 	if i == 0 {
 		return true
 	}
-	prev := &items[i-1]
-	if items[i].pause == comma && prev.anyOf(hangsThere) && r.inBrackets(&items[i]) {
+	b := barsAt{r, items, i, &items[i-1]}
+	it := &items[i]
+	switch {
+	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
 		return false // "2 charged (b5)"
-	}
-	if items[i].pause == none && prev.is(kAsk) && (r.isWord(prev, "shall we") || i > 1 && prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)) {
+	case it.pause == none && b.prev.is(kAsk) && (r.isWord(b.prev, "shall we") || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
 		return true // "brood is there bar seven …"
-	}
-	if i > 1 && items[i-2].is(kSame) && r.isWord(prev, "as") {
+	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"):
 		return false // "the same as five"
-	}
-	if items[i].pause == none && (prev.is(kSame) && strings.Contains(prev.text, "so ") || r.exceptAt(prev) && prev.text != "but") {
+	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
-	if prev.is(kYes) && i > 1 {
-		prev = &items[i-2]
+	if b.prev.is(kYes) && i > 1 {
+		b.prev = &items[i-2]
 	}
-	if prev.colon && prev.any6(kContent, kCell, kSign, kQueen, kSeen, kComb) && !r.findingBehind(items, i+1) {
-		return false // "larvae: bar six"
-	}
-	if prev.is(kBe) && i > 1 && items[i-2].any(kContent, kQueen) && r.closed(items, i) {
-		return false // "the brood nest is bars four to six"
-	}
-	if items[i].pause == none && prev.any3(kContent, kCell, kStage) && r.closed(items, i) && r.segmentFinding(items, i) {
-		return false // "eggs on bar four, sealed brood bars five and six", "eggs bar 4, sealed bars 5-6"
-	}
-	if items[i].pause == none && prev.is(kContent) && i+1 < len(items) && items[i+1].any3(kPattern, kSide, kPlace) && len(items[i].bars) > 2 && r.postposed(items, i) {
-		return false // "pollen on five then it's capped brood six to nine good and solid"
-	}
-	if items[i].pause == none && prev.is(kContent) && i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].any3(kArt, kQueen, kShe) && r.postposed(items, i) {
-		return false // "eggs on four and five sealed brood six through eight and the queen's on five"
-	}
-	if prev.any3(kCell, kSign, kContent) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && i > 0 {
-		return false // "one sealed cell, bar five."
-	}
-	if items[i].pause == none && prev.is(kContent) && howMuchBehind(items, i) && !r.barBefore(items, i) {
-		return false // "capped brood bars 7 and 8 both sides"
-	}
-	if prev.any(kStage, kCellKind) && items[i].pause == comma && r.closed(items, i) && !r.barBefore(items, i) && (labelledCells(items[:i]) || prev.pause == none && i > 1 && items[i-2].is(kCell)) {
-		return false // "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8"
-	}
-	if prev.any4(kSeen, kQueen, kQueenIs, kDot) && items[i].pause == comma && r.closed(items, i) {
-		return false // "queen still there, bar five, white mark"
-	}
-	if items[i].pause == none && prev.any(kContent, kCell) && r.shortRef(&items[i]) && r.postposed(items, i) {
+	if b.tellsWhere(placings[:]) {
 		return false
 	}
-	if items[i].pause == none && prev.is(kContent) && r.postposed(items, i) && r.eachBehind(items, i) {
-		return false // "eggs bar three open brood bars three and four"
-	}
-	if items[i].pause >= colon {
+	if it.pause >= colon {
 		return true
 	}
-	if prev.any5(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && items[i].pause == none {
-		if items[i-2].any(kDo, kBars) && prev.is(kArt) {
+	if b.prev.any5(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && it.pause == none {
+		switch before := &items[i-2]; {
+		case !b.prev.is(kArt):
+			return !b.prev.is(kAnd) || !before.is(kBars) || r.heads(items, i-2) || r.ownVerb(items, i) // "follower behind bar nine, and bar nine is bare"
+		case before.any(kDo, kBars):
 			return false
-		}
-		if prev.is(kAnd) && items[i-2].is(kBars) && !r.heads(items, i-2) {
-			return r.ownVerb(items, i) // "follower behind bar nine, and bar nine is bare"
-		}
-		if !prev.is(kArt) {
-			return true
-		}
-		if items[i-2].any(kOn, kFrom) {
+		case before.any(kOn, kFrom):
 			return r.frontedBar(items, i-2)
 		}
-		prev = &items[i-2]
+		b.prev = &items[i-2]
 	}
-	if prev.is(kComb) && items[i].pause == none && strings.HasSuffix(prev.text, "off") {
-		return false // "one comb had dropped off bar eight"
-	}
-	if items[i].pause == none && prev.is(kSeen) && endsOnPlace(prev.text) {
-		return false // "strolling across bar four"
-	}
-	if items[i].pause == none && prev.is(kSeen) && i+1 < len(items) && items[i+1].any5(kNo, kShe, kBees, kPron, kTemper) {
-		return false // "queen seen bar six no queen cells"
-	}
-	if items[i].pause == none && prev.anyOf(placedBehind) && r.closed(items, i) && !r.barBefore(items, i) {
+	switch {
+	case b.tellsWhere(closePlacings[:]):
 		return false
-	}
-	if r.isWord(prev, "back to", "on to") && !deedNear(items[:i-1]) {
+	case r.isWord(b.prev, "back to", "on to") && !deedNear(items[:i-1]):
 		return true // "bar one honey back to bar five"
-	}
-	if items[i].pause == none && prev.anyOf(leadToBars) {
-		return prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
+	case it.pause == none && b.prev.anyOf(leadToBars):
+		return b.prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// placing is a rule by which a reference to bars says where something before it was.
+type placing struct {
+	behind kinds // of the item before it
+	pause  pause // between the two
+	asks   func(barsAt) bool
+}
+
+// anyPause stands in a rule for whatever pause there is, and for none.
+const anyPause = blank + 1
+
+// placings are the rules that hold where a label or a sentence may end before the bars.
+var placings = [...]placing{
+	{setOf(kContent, kCell, kSign, kQueen, kSeen, kComb), anyPause, barsAt.answersLabel},
+	{setOf(kBe), anyPause, barsAt.areTheNest},
+	{setOf(kContent, kCell, kStage), none, barsAt.endsFinding},
+	{setOf(kContent), none, barsAt.listedWithPattern},
+	{setOf(kContent), none, barsAt.leadsToQueen},
+	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
+	{setOf(kContent), none, barsAt.leadsToMuch},
+	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
+	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
+	{setOf(kContent, kCell), none, barsAt.shortAndLast},
+	{setOf(kContent), none, barsAt.eachBehindContent},
+}
+
+// closePlacings are those that hold within a phrase, over an article as well.
+var closePlacings = [...]placing{
+	{setOf(kComb), none, barsAt.fellOff},
+	{setOf(kSeen), none, barsAt.seenAcross},
+	{placedBehind, none, barsAt.endsAnew},
+}
+
+// tellsWhere reports whether one of some rules holds.
+func (b barsAt) tellsWhere(by []placing) bool {
+	pause := b.next(0).pause
+	for k := range by {
+		p := &by[k]
+		if (p.pause == pause || p.pause == anyPause) && b.prev.anyOf(p.behind) && p.asks(b) {
+			return true
+		}
+	}
+	return false
+}
+
+// answersLabel: "larvae: bar six".
+func (b barsAt) answersLabel() bool { return b.prev.colon && !b.findingBehind(b.items, b.i+1) }
+
+// areTheNest: "the brood nest is bars four to six".
+func (b barsAt) areTheNest() bool {
+	return b.i > 1 && b.items[b.i-2].any(kContent, kQueen) && b.ends()
+}
+
+// ends: "queen still there, bar five, white mark".
+func (b barsAt) ends() bool { return b.closed(b.items, b.i) }
+
+// endsAnew: "one sealed cell, bar five", where no bars were named before.
+func (b barsAt) endsAnew() bool { return b.ends() && !b.barBefore(b.items, b.i) }
+
+// endsFinding: "eggs on bar four, sealed brood bars five and six", "eggs bar 4, sealed
+// bars 5-6".
+func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items, b.i) }
+
+// endsCells: "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8".
+func (b barsAt) endsCells() bool {
+	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.prev.pause == none && b.i > 1 && b.items[b.i-2].is(kCell))
+}
+
+// listedWithPattern: "pollen on five then it's capped brood six to nine good and solid".
+func (b barsAt) listedWithPattern() bool {
+	return b.next(1).any3(kPattern, kSide, kPlace) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
+}
+
+// leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on
+// five".
+func (b barsAt) leadsToQueen() bool {
+	return b.next(1).is(kAnd) && b.next(2).any3(kArt, kQueen, kShe) && b.postposed(b.items, b.i)
+}
+
+// leadsToMuch: "capped brood bars 7 and 8 both sides".
+func (b barsAt) leadsToMuch() bool {
+	return howMuchBehind(b.items, b.i) && !b.barBefore(b.items, b.i)
+}
+
+// shortAndLast: "E b3 CB b4", where the bars stand behind what they hold.
+func (b barsAt) shortAndLast() bool {
+	return b.shortRef(b.next(0)) && b.postposed(b.items, b.i)
+}
+
+// eachBehindContent: "eggs bar three open brood bars three and four".
+func (b barsAt) eachBehindContent() bool {
+	return b.postposed(b.items, b.i) && b.eachBehind(b.items, b.i)
+}
+
+// fellOff: "one comb had dropped off bar eight".
+func (b barsAt) fellOff() bool { return strings.HasSuffix(b.prev.text, "off") }
+
+// seenAcross: "strolling across bar four", "queen seen bar six no queen cells".
+func (b barsAt) seenAcross() bool {
+	return endsOnPlace(b.prev.text) || b.next(1).any5(kNo, kShe, kBees, kPron, kTemper)
 }
 
 // ownVerb reports whether the bar at item i is the subject of a verb that stands right
@@ -255,104 +327,6 @@ func (r *reader) findingBehind(items []item, i int) bool {
 			return true
 		}
 		if items[i].is(kBars) {
-			return false
-		}
-	}
-	return false
-}
-
-// lookedAt: "I'll look at hive three again", "clean the floor of the yard hive on
-// Sunday", "take honey from the yard hive on Sunday" name the hive inside the plan.
-func (r *reader) lookedAt(items []item, i int) bool {
-	k := i - 1
-	for k >= 0 && (items[k].any3(kArt, kOn, kFrom) || r.isWord(&items[k], "into")) && items[k+1].pause == none {
-		k--
-	}
-	if k > 1 && items[k].is(kOf) && items[k-1].is(kFixture) && items[k].pause == none && items[k+1].pause == none {
-		k -= 2
-	}
-	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
-}
-
-// argument reports whether a hive's name is part of what is said of another:
-// moved to hive two, united with hive nine, from hive six.
-func (r *reader) argument(items []item, i int) bool {
-	k := i - 1
-	for k >= 0 && items[k].any(kArt, kAdv) && items[k+1].pause == none {
-		k--
-	}
-	if k < 0 || items[k+1].pause >= stop {
-		return false
-	}
-	prev := &items[k]
-	text := prev.text
-	switch {
-	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
-		return true // "we will inspect hive 5 again on 7 June", of hive 5
-	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
-		return false
-	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
-		return false
-	case text == "than", text == "like":
-		return true
-	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
-		return false // "the side of the plum hive"
-	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
-		return true // "three bars from hive eight went in"
-	case prev.is(kFrom) && r.byHive[items[i].name] != nil && r.planBefore(items, k):
-		return true // "harvest from hive 2 next week", said of hive 3
-	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
-		return r.deedBefore(items, k)
-	}
-	if !prev.is(kDo) {
-		return false
-	}
-	switch hive := deedTraits[r.rule(prev, kDo).Value].hive; {
-	case hive == joinedTo:
-		return true
-	case !r.named:
-		return false
-	case hive == lookedInto, hive == tendedTo, hive == openedAt:
-		return r.toBeDoneTo(items, i, prev)
-	}
-	return true
-}
-
-// toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
-// for its object: "must feed hive 2 on Sunday", said of hive 3.
-func (r *reader) toBeDoneTo(items []item, i int, verb *item) bool {
-	return r.byHive[items[i].name] != nil && r.rule(verb, kDo).Form == "todo" && !r.twofold(verb)
-}
-
-// planBefore reports whether a harvest that is to come is told before item k.
-func (r *reader) planBefore(items []item, k int) bool {
-	harvest := false
-	for k--; k >= 0; k-- {
-		harvest = harvest || items[k].is(kDo) && r.rule(&items[k], kDo).Value == "harvest"
-		if items[k].any(kPlan, kWill) {
-			return harvest
-		}
-		if items[k].pause >= stop {
-			return false
-		}
-	}
-	return false
-}
-
-func (r *reader) deedBefore(items []item, k int) bool {
-	into := r.isWord(&items[k], "into")
-	for ; k >= 0; k-- {
-		if items[k].is(kDo) {
-			for rule := range r.senses(&items[k]) {
-				switch {
-				case deedTraits[rule.Value].carries:
-					return true
-				case rule.Value == "split":
-					return into
-				}
-			}
-		}
-		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].any(kDo, kArt)) {
 			return false
 		}
 	}

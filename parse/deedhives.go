@@ -1,0 +1,153 @@
+package parse
+
+// A hive that is named beside a deed is the one that it was done to, one that something
+// came from or went to, or begins what is said of itself.
+
+// lookedAt: "I'll look at hive three again", "clean the floor of the yard hive on
+// Sunday", "take honey from the yard hive on Sunday" name the hive inside the plan.
+func (r *reader) lookedAt(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && (items[k].any3(kArt, kOn, kFrom) || r.isWord(&items[k], "into")) && items[k+1].pause == none {
+		k--
+	}
+	if k > 1 && items[k].is(kOf) && items[k-1].is(kFixture) && items[k].pause == none && items[k+1].pause == none {
+		k -= 2
+	}
+	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
+}
+
+// argument reports whether a hive's name is part of what is said of another:
+// moved to hive two, united with hive nine, from hive six.
+func (r *reader) argument(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].any(kArt, kAdv) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || items[k+1].pause >= stop {
+		return false
+	}
+	prev := &items[k]
+	text := prev.text
+	switch {
+	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
+		return true // "we will inspect hive 5 again on 7 June", of hive 5
+	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
+		return false
+	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
+		return false
+	case text == "than", text == "like":
+		return true
+	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
+		return false // "the side of the plum hive"
+	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
+		return true // "three bars from hive eight went in"
+	case prev.is(kFrom) && r.byHive[items[i].name] != nil && r.planBefore(items, k):
+		return true // "harvest from hive 2 next week", said of hive 3
+	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
+		return r.deedBefore(items, k)
+	}
+	if !prev.is(kDo) {
+		return false
+	}
+	switch hive := deedTraits[r.rule(prev, kDo).Value].hive; {
+	case hive == joinedTo:
+		return true
+	case !r.named:
+		return false
+	case hive == lookedInto, hive == tendedTo, hive == openedAt:
+		return r.toBeDoneTo(items, i, prev)
+	}
+	return true
+}
+
+// toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
+// for its object: "must feed hive 2 on Sunday", said of hive 3.
+func (r *reader) toBeDoneTo(items []item, i int, verb *item) bool {
+	return r.byHive[items[i].name] != nil && r.rule(verb, kDo).Form == "todo" && !r.twofold(verb)
+}
+
+// planBefore reports whether a harvest that is to come is told before item k.
+func (r *reader) planBefore(items []item, k int) bool {
+	harvest := false
+	for k--; k >= 0; k-- {
+		harvest = harvest || items[k].is(kDo) && r.rule(&items[k], kDo).Value == "harvest"
+		if items[k].any(kPlan, kWill) {
+			return harvest
+		}
+		if items[k].pause >= stop {
+			return false
+		}
+	}
+	return false
+}
+
+func (r *reader) deedBefore(items []item, k int) bool {
+	into := r.isWord(&items[k], "into")
+	for ; k >= 0; k-- {
+		if items[k].is(kDo) {
+			for rule := range r.senses(&items[k]) {
+				switch {
+				case deedTraits[rule.Value].carries:
+					return true
+				case rule.Value == "split":
+					return into
+				}
+			}
+		}
+		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].any(kDo, kArt)) {
+			return false
+		}
+	}
+	return false
+}
+
+// hiveArgument takes the hive at item k into the deed of the verb at item i.
+func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
+	it := &c.items[k]
+	if !r.argument(c.items, k) && k == 0 {
+		return
+	}
+	prev := &c.items[k-1]
+	if prev.is(kArt) && k >= 2 {
+		prev = &c.items[k-2]
+	}
+	it.used = true
+	d.items = append(d.items, it)
+	text := prev.text
+	switch {
+	case r.byHive[it.name] != nil && it.name != r.cur.hive && d.doneToHive(prev):
+		d.hives = []string{it.name}
+	case it.name == r.cur.hive: // this hive itself
+	case prev.is(kFrom):
+		d.fromHive = it.name
+	case d.do == "unite" && prev.is(kDo):
+		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
+			d.fromHive = it.name
+		} else {
+			d.toHive = it.name
+		}
+	case prev.is(kTo) || text == "with" || text == "onto":
+		d.toHive = it.name
+	case d.do == "add_bar" && prev.is(kDo):
+		d.toHive = it.name
+	default:
+		d.toHive = it.name
+	}
+	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && r.isWord(&c.items[i], "given", "gave", "give", "donated")) {
+		d.do = "move_bar"
+	}
+}
+
+// doneToHive reports whether a deed on another hive takes the hive itself for its
+// object: "I'll look at hive three again", "feed hive two", "harvest from Primrose".
+func (d *deed) doneToHive(prev *item) bool {
+	switch d.traits().hive {
+	case lookedInto:
+		return true
+	case tendedTo:
+		return prev.is(kDo)
+	case robbedOf:
+		return prev.is(kFrom)
+	}
+	return false
+}
