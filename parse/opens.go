@@ -67,23 +67,12 @@ var opensBy = [...]struct {
 	{setOf(kBrood, kContent), (*reader).opensBrood},
 }
 
-// openers are the kinds of words that a statement can open with.
-var openers = func() (all kinds) {
-	for _, o := range opensBy {
-		all = all.or(o.of)
-	}
-	return all
-}()
-
-// askedOf are the rules of opensBy that a word of each kind is asked, a bit each.
-var askedOf = func() (of [kindCount]uint32) {
-	for i, o := range opensBy {
-		for k := range o.of.each() {
-			of[k] |= 1 << i
-		}
-	}
-	return of
-}()
+// openRules tells which rules of opensBy are for a word, and openers for which words
+// there are any.
+var (
+	openRules = byKindOf(len(opensBy), func(row int) kinds { return opensBy[row].of })
+	openers   = openRules.all()
+)
 
 // incomplete words need more behind them, which so opens nothing.
 var incomplete = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kTween, kFore, kWithX, kNo, kUndone, kPlan, kWill, kDo, kSay, kMaybe, kUnsure, kUnseen)
@@ -100,12 +89,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if o.needs && prev.any(kOn, kUndone) && r.isWord(it, "i", "we", "they") {
 		o.needs = false // "and beetles inside I will feed them": a subject is no object
 	}
-	due := uint32(0)
-	for k := range it.kinds.each() {
-		due |= askedOf[k]
-	}
-	for ; due != 0; due &= due - 1 {
-		if v := opensBy[bits.TrailingZeros32(due)].ask(r, o); v != unknown {
+	for due := openRules.due(it.kinds); due != 0; due &= due - 1 {
+		if v := opensBy[bits.TrailingZeros64(due)].ask(r, o); v != unknown {
 			return v == doesOpen
 		}
 	}

@@ -57,18 +57,10 @@ var questions = [...][]question{
 	},
 }
 
-// questionSet is a set of the questions of a mood, a bit each.
-type questionSet uint32
-
-// questionsOf are the questions of each mood for which a word of a kind can be the
-// answer.
-var questionsOf = func() (of [len(questions)][kindCount]questionSet) {
+// questionsOf tells which questions of each mood a word can be the answer to.
+var questionsOf = func() (of [len(questions)]*byKind) {
 	for mood, list := range questions {
-		for i, q := range list {
-			for k := range q.of.each() {
-				of[mood][k] |= 1 << i
-			}
-		}
+		of[mood] = byKindOf(len(list), func(row int) kinds { return list[row].of })
 	}
 	return of
 }()
@@ -80,20 +72,16 @@ func (r *reader) clause(c *clause) {
 	}
 	list := questions[c.mood] // an answer may change the mood
 	for due := r.due(c); due != 0; due &= due - 1 {
-		list[bits.TrailingZeros32(uint32(due))].ask(r, c)
+		list[bits.TrailingZeros64(due)].ask(r, c)
 	}
 }
 
-// due are the questions that a clause is to be asked.
-func (r *reader) due(c *clause) (due questionSet) {
+// due are the questions that a clause is to be asked, a bit each.
+func (r *reader) due(c *clause) uint64 {
 	if r.askAll {
 		return 1<<len(questions[c.mood]) - 1
 	}
-	of := &questionsOf[c.mood]
-	for k := range c.kinds.each() {
-		due |= of[k]
-	}
-	return due
+	return questionsOf[c.mood].due(c.kinds)
 }
 
 // finds reads what was found; nothing is in a clause that only says what was

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"math/bits"
+	"strings"
+)
 
 // scan reads what a clause found on the combs, from left to right.
 type scan struct {
@@ -73,79 +76,156 @@ func (s *scan) at(i int) *item {
 	return &s.c.items[i]
 }
 
-// scanned are the kinds that [scan.item] knows.
-var scanned = setOf(kBars, kState, kNext, kPrev, kSkip, kWhole, kSame, kNo, kEnd, kBut, kNum, kBar, kBrood, kFull, kContent, kCell, kCellKind,
-	kStage, kSign, kComb, kAmount, kPattern, kSide, kOther, kPlace, kMeasure, kLeaf, kThere, kNot, kEach)
+// scanBy are the rules by which the words of a clause are read: of the rules for its
+// kinds, in this order, a word is taken by the first that takes it.
+var scanBy = [...]struct {
+	of   kinds
+	take func(*scan, int) bool
+}{
+	{setOf(kBars), always((*scan).bar)},
+	{setOf(kState), (*scan).empty},
+	{setOf(kNext, kPrev, kSkip), always((*scan).step)},
+	{setOf(kWhole), always((*scan).wholeAt)},
+	{setOf(kSame), (*scan).sameAgain},
+	{setOf(kNo), (*scan).denial},
+	{setOf(kEnd), always((*scan).lastBar)},
+	{setOf(kBut), always((*scan).turn)},
+	{setOf(kNum), always((*scan).number)},
+	{setOf(kBar), (*scan).barNoun},
+	{setOf(kBrood), always((*scan).broodPattern)},
+	{setOf(kFull), (*scan).fullOf},
+	{setOf(kContent), always((*scan).content)},
+	{setOf(kCell, kCellKind), always((*scan).cell)},
+	{setOf(kStage), (*scan).stageOfCell},
+	{setOf(kSign), always((*scan).sign)},
+	{setOf(kComb), (*scan).comb},
+	{setOf(kAmount), always((*scan).amount)},
+	{setOf(kPattern), always((*scan).pattern)},
+	{setOf(kSide), always((*scan).side)},
+	{setOf(kOther), always((*scan).otherSide)},
+	{setOf(kPlace), always((*scan).place)},
+	{setOf(kMeasure), always((*scan).length)},
+	{setOf(kLeaf), (*scan).barsTotal},
+	{setOf(kThere), always((*scan).there)},
+	{setOf(kNot), always((*scan).noneAtAll)},
+	{setOf(kStage), (*scan).restage},
+	{setOf(kStage), (*scan).toldApart},
+	{setOf(kStage), (*scan).stageOfBrood},
+	{setOf(kEach), always((*scan).each)},
+}
+
+// always makes a rule of one that takes every word of its kinds.
+func always(read func(*scan, int)) func(*scan, int) bool {
+	return func(s *scan, i int) bool {
+		read(s, i)
+		return true
+	}
+}
+
+// scanRules tells which rules of scanBy are for a word, and scanned for which words
+// there are any.
+var (
+	scanRules = byKindOf(len(scanBy), func(row int) kinds { return scanBy[row].of })
+	scanned   = scanRules.all()
+)
 
 func (s *scan) item(i int) {
-	it := s.at(i)
-	r := s.r
-	switch {
-	case it.is(kBars):
-		s.bar(i)
-	case it.is(kState) && s.empty(i):
-	case it.any3(kNext, kPrev, kSkip):
-		s.step(i)
-	case it.is(kWhole):
-		s.wholeAt(i)
-	case it.is(kSame) && (!s.contentFollows(i) || s.at(i+1).is(kAnd) && s.headed):
-		s.same(i)
-	case it.is(kNo) && !it.is(kContent) && !it.is(kComb):
-		s.no, s.noLast, s.noCue = i, i, r.text[it.start:it.end]
-	case it.is(kEnd):
-		r.inHand = noBar
-	case it.is(kBut):
-		s.no = -1
-		if i == 0 && r.exceptAt(it) {
-			s.except()
+	for due := scanRules.due(s.at(i).kinds); due != 0; due &= due - 1 {
+		if scanBy[bits.TrailingZeros64(due)].take(s, i) {
+			return
 		}
-	case it.is(kNum):
-		s.number(i)
-	case it.is(kBar) && i > 0 && r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
-		s.thatBar(i)
-	case it.is(kBar) && s.num != nil && s.numAt == i-1 && s.barsOfBefore(i):
-	case it.is(kBar) && s.num != nil && s.numAt == i-1:
-		s.bars, s.barsAt, s.num = s.num, i, nil
-	case it.is(kBrood):
-		s.broodPattern(i)
-	case it.is(kFull) && !s.isState(i):
-		s.full(i)
-	case it.is(kContent):
-		s.content(i)
-	case it.any(kCell, kCellKind) || it.is(kStage) && s.stageMatters(i):
-		s.cell(i)
-	case it.is(kSign):
-		s.sign(i)
-	case it.is(kComb) && s.comb(i):
-	case it.is(kAmount):
-		s.amount(i)
-	case it.is(kPattern):
-		s.pattern(i)
-	case it.is(kSide):
-		s.side(i)
-	case it.is(kOther):
-		s.otherSide(i)
-	case it.is(kPlace):
-		s.place(i)
-	case it.is(kMeasure):
-		s.length(i)
-	case it.is(kLeaf) && r.rule(it, kLeaf).ID == "bars-total":
-		s.onSoMany(i)
-	case it.is(kThere):
-		if next := s.at(i + 1); !r.isWord(it, "there") || next == nil || !next.any3(kBe, kHave, kOn) {
-			s.here = true
-		}
-	case it.is(kNot):
-		s.noneAtAll(i)
-	case it.is(kStage) && s.restage(i):
-	case it.is(kStage) && s.toldApart(i):
-	case it.is(kStage) && (r.topic == "brood" || s.sealedOn(i) || s.amongBrood(i)):
-		s.stagedBrood(i)
-	case it.is(kEach):
-		it.used = true
-		s.here = s.here || strings.HasPrefix(it.text, "in ") || strings.HasPrefix(it.text, "on ")
-		s.allOf(i)
 	}
+}
+
+func (s *scan) sameAgain(i int) bool {
+	if s.contentFollows(i) && !(s.at(i+1).is(kAnd) && s.headed) {
+		return false
+	}
+	s.same(i)
+	return true
+}
+
+// denial puts itself in force: "no eggs".
+func (s *scan) denial(i int) bool {
+	it := s.at(i)
+	if it.any(kContent, kComb) {
+		return false
+	}
+	s.no, s.noLast, s.noCue = i, i, s.r.text[it.start:it.end]
+	return true
+}
+
+// lastBar: "that's the last one".
+func (s *scan) lastBar(int) { s.r.inHand = noBar }
+
+// turn ends a denial, and may except bars: "but", "except bar six".
+func (s *scan) turn(i int) {
+	s.no = -1
+	if i == 0 && s.r.exceptAt(s.at(i)) {
+		s.except()
+	}
+}
+
+// barNoun: "on that bar", "five bars of …".
+func (s *scan) barNoun(i int) bool {
+	switch {
+	case i > 0 && s.r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
+		s.thatBar(i)
+	case s.num == nil || s.numAt != i-1:
+		return false
+	case s.barsOfBefore(i):
+	default:
+		s.bars, s.barsAt, s.num = s.num, i, nil
+	}
+	return true
+}
+
+func (s *scan) fullOf(i int) bool {
+	if s.isState(i) {
+		return false
+	}
+	s.full(i)
+	return true
+}
+
+func (s *scan) stageOfCell(i int) bool {
+	if !s.stageMatters(i) {
+		return false
+	}
+	s.cell(i)
+	return true
+}
+
+func (s *scan) stageOfBrood(i int) bool {
+	if s.r.topic != "brood" && !s.sealedOn(i) && !s.amongBrood(i) {
+		return false
+	}
+	s.stagedBrood(i)
+	return true
+}
+
+// barsTotal: "eggs on five of them".
+func (s *scan) barsTotal(i int) bool {
+	if s.r.rule(s.at(i), kLeaf).ID != "bars-total" {
+		return false
+	}
+	s.onSoMany(i)
+	return true
+}
+
+// there means the bar in hand, but not in "there is".
+func (s *scan) there(i int) {
+	if next := s.at(i + 1); !s.r.isWord(s.at(i), "there") || next == nil || !next.any3(kBe, kHave, kOn) {
+		s.here = true
+	}
+}
+
+// each: "on both of them".
+func (s *scan) each(i int) {
+	it := s.at(i)
+	it.used = true
+	s.here = s.here || strings.HasPrefix(it.text, "in ") || strings.HasPrefix(it.text, "on ")
+	s.allOf(i)
 }
 
 // thatBar: the bar in hand is meant, and heads what follows where nothing was
