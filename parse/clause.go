@@ -38,6 +38,14 @@ func newClause(items []item) clause { return clause{items: items, gist: gistOf(i
 // has reports whether an item of the clause is of the kind.
 func (c *clause) has(k kind) bool { return c.kinds.has(k) }
 
+// next is the item behind that at k, or one of no kind.
+func (c *clause) next(k int) *item {
+	if k+1 == len(c.items) {
+		return &noItem
+	}
+	return &c.items[k+1]
+}
+
 // hasAny reports whether an item of the clause is of one of the kinds.
 func (c *clause) hasAny(list ...kind) bool {
 	return c.kinds.hasOne(list)

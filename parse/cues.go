@@ -1,9 +1,36 @@
 package parse
 
-import "strings"
+import (
+	"math/bits"
+	"strings"
+)
 
-// cueing are the kinds of words that can be a clause's cue.
-var cueing = setOf(kDate, kTheirs, kSay, kUnsure, kIf, kAsk, kUndone, kMaybe, kPlan, kSeen, kPast, kTo, kWill)
+// cuesBy are the rules by which a word is a cue of its clause: of the rules for its
+// kinds, in this order, the first that knows the word settles what it cues, if anything.
+var cuesBy = [...]struct {
+	of    kinds
+	knows func(*reader, *clause, int) bool
+}{
+	{setOf(kDate), (*reader).cueDay},
+	{setOf(kSay, kTheirs), (*reader).cueOthers},
+	{setOf(kUnsure), (*reader).cueUnsure},
+	{setOf(kIf), (*reader).cueCondition},
+	{setOf(kAsk), (*reader).cueQuestion},
+	{setOf(kUndone), (*reader).cueUndone},
+	{setOf(kMaybe), (*reader).cueMust},
+	{setOf(kWill), (*reader).cueMight},
+	{setOf(kTo), (*reader).cueTo},
+	{setOf(kPlan), (*reader).cuePlan},
+	{setOf(kSeen), (*reader).cueLastSeen},
+	{setOf(kPast), (*reader).cuePast},
+}
+
+// cueRules tells which rules of cuesBy are for a word, and cueing for which words there
+// are any.
+var (
+	cueRules = byKindOf(len(cuesBy), func(row int) kinds { return cuesBy[row].of })
+	cueing   = cueRules.all()
+)
 
 // cues reads the clause's own cues.
 func (r *reader) cues(c *clause) {
@@ -12,65 +39,163 @@ func (r *reader) cues(c *clause) {
 		if !it.anyOf(cueing) {
 			continue
 		}
-		words := r.text[it.start:it.end]
-		switch {
-		case it.is(kDate) && c.when == nil:
-			if it.day.ago && r.placedBefore(c, k) || k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s") {
-				continue
+		for due := cueRules.due(it.kinds); due != 0; due &= due - 1 {
+			if cuesBy[bits.TrailingZeros64(due)].knows(r, c, k) {
+				break
 			}
-			c.when = &it.day
-			if it.day.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
-				c.mood, c.cue = planned, words // "Back in six days to check that cell"
-			}
-		case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
-			continue // "it is a strong colony with plenty of brood" speaks of this one
-		case it.is(kSay) && it.pause < stop && it.text == "thanks to":
-			continue // "we found it open, thanks to the wind, and closed it"
-		case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
-			continue // "less honey than next door"
-		case it.is(kTheirs) && k+1 < len(c.items) && r.isWord(&c.items[k+1], "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
-			continue // "Mentor's report"
-		case it.is(kTheirs), it.is(kSay):
-			c.mood, c.cue = unasked, words
-			it.used = false
-		case it.is(kUnsure):
-			if r.value(it, kUnsure) == "queen" && !r.unseenOther(c, k) {
-				c.queenUnsure = true
-			} else {
-				c.mood, c.cue, c.alone = unasked, words, true
-			}
-		case it.is(kIf) && c.mood != unasked && !(it.is(kUnsure)):
-			if r.plainWhen(c, k) {
-				continue
-			}
-			c.mood, c.cue = unasked, words
-		case it.is(kAsk) && !it.is(kNot) && k <= 1 && c.mood == asserted && !(k == 1 && c.items[0].any(kPron, kShe, kQueen, kContent, kStores, kBees, kCell, kSign)):
-			c.mood, c.cue, c.asks = unasked, words, true
-		case it.is(kUndone) && r.doesFollow(c, k):
-			c.undone, c.cue = true, words
-		case it.is(kMaybe) && k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(it, "must be", "must"):
-			c.mood, c.cue = planned, words
-			continue
-		case it.is(kWill) && c.mood == asserted && r.mightDo(c, k):
-			c.mood, c.cue, c.doubt = planned, words, words
-		case it.is(kWill) && c.mood == asserted && k > 0 && k+1 < len(c.items) && r.isWord(&c.items[k-1], "i", "we") && r.isWord(it, "might", "may") && c.items[k+1].is(kWord):
-			c.mood, c.cue = unasked, words // "I might read up on the sugar roll"
-		case it.is(kTo) && k == 0 && it.pause >= stop && c.mood == asserted && len(c.items) > 1 && c.items[1].is(kDo) && r.rule(&c.items[1], kDo).Form == "todo":
-			c.mood, c.cue = planned, words // "To inspect again on Tuesday."
-		case it.is(kPlan) && c.mood == asserted && (r.hasDeed(c) || it.colon):
-			c.mood, c.cue = planned, words
-		case it.is(kPlan) && c.mood == asserted && r.sureFuture(it):
-			c.mood, c.cue, c.alone = unasked, words, true
-		case it.is(kSeen) && k > 0 && r.isWord(&c.items[k-1], "last", "last time i"):
-			c.mood, c.cue = past, words
-		case it.is(kPast) && (r.thisMonth(it) || r.monthAhead(c, it) || r.sinceThen(c, k)):
-		case it.is(kPast) && c.mood == asserted && !(k+1 < len(c.items) && r.isWord(&c.items[k+1], "'s", "s")):
-			c.mood, c.cue = past, words
 		}
-		if it.is(kMaybe) && c.doubt == "" {
-			c.doubt = words
+		if it.is(kMaybe) && c.doubt == "" && !r.mustBe(c, k) {
+			c.doubt = r.quote(it)
 		}
 	}
+}
+
+// quote is the text of an item as it stands in the note.
+func (r *reader) quote(it *item) string { return r.text[it.start:it.end] }
+
+// cueDay: the day that a clause tells of; "back in six days" is a plan.
+func (r *reader) cueDay(c *clause, k int) bool {
+	it := &c.items[k]
+	switch {
+	case c.when != nil:
+		return false
+	case it.day.ago && r.placedBefore(c, k), r.isWord(c.next(k), "'s"):
+		return true
+	}
+	c.when = &it.day
+	if it.day.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
+		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
+	}
+	return true
+}
+
+// cueOthers: what is said of hives at large, and of somebody else's.
+func (r *reader) cueOthers(c *clause, k int) bool {
+	it := &c.items[k]
+	switch {
+	case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
+		return true // "it is a strong colony with plenty of brood" speaks of this one
+	case it.is(kSay) && it.pause < stop && it.text == "thanks to":
+		return true // "we found it open, thanks to the wind, and closed it"
+	case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
+		return true // "less honey than next door"
+	case it.is(kTheirs) && r.isWord(c.next(k), "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
+		return true // "Mentor's report"
+	}
+	c.mood, c.cue = unasked, r.quote(it)
+	it.used = false
+	return true
+}
+
+// cueUnsure: "could not tell", of the queen or of all.
+func (r *reader) cueUnsure(c *clause, k int) bool {
+	it := &c.items[k]
+	if r.value(it, kUnsure) == "queen" && !r.unseenOther(c, k) {
+		c.queenUnsure = true
+	} else {
+		c.mood, c.cue, c.alone = unasked, r.quote(it), true
+	}
+	return true
+}
+
+func (r *reader) cueCondition(c *clause, k int) bool {
+	if c.mood == unasked {
+		return false
+	}
+	if !r.plainWhen(c, k) {
+		c.mood, c.cue = unasked, r.quote(&c.items[k])
+	}
+	return true
+}
+
+// cueQuestion: "should I feed them", at the head of a clause or behind one word.
+func (r *reader) cueQuestion(c *clause, k int) bool {
+	it := &c.items[k]
+	if it.is(kNot) || k > 1 || c.mood != asserted || k == 1 && c.items[0].any(kPron, kShe, kQueen, kContent, kStores, kBees, kCell, kSign) {
+		return false
+	}
+	c.mood, c.cue, c.asks = unasked, r.quote(it), true
+	return true
+}
+
+// cueUndone: "did not feed them".
+func (r *reader) cueUndone(c *clause, k int) bool {
+	if !r.doesFollow(c, k) {
+		return false
+	}
+	c.undone, c.cue = true, r.quote(&c.items[k])
+	return true
+}
+
+// cueMust: "bar nine must be removed" is a plan and no guess.
+func (r *reader) cueMust(c *clause, k int) bool {
+	if !r.mustBe(c, k) {
+		return false
+	}
+	c.mood, c.cue = planned, r.quote(&c.items[k])
+	return true
+}
+
+func (r *reader) mustBe(c *clause, k int) bool {
+	return k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(&c.items[k], "must be", "must")
+}
+
+// cueMight: "might split them" is a plan in doubt, "I might read up on it" none.
+func (r *reader) cueMight(c *clause, k int) bool {
+	it := &c.items[k]
+	switch {
+	case c.mood != asserted:
+		return false
+	case r.mightDo(c, k):
+		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it)
+		return true
+	case k > 0 && r.isWord(&c.items[k-1], "i", "we") && r.isWord(it, "might", "may") && c.next(k).is(kWord):
+		c.mood, c.cue = unasked, r.quote(it)
+		return true
+	}
+	return false
+}
+
+// cueTo: "To inspect again on Tuesday."
+func (r *reader) cueTo(c *clause, k int) bool {
+	it, next := &c.items[k], c.next(k)
+	if k > 0 || it.pause < stop || c.mood != asserted || !next.is(kDo) || r.rule(next, kDo).Form != "todo" {
+		return false
+	}
+	c.mood, c.cue = planned, r.quote(it)
+	return true
+}
+
+func (r *reader) cuePlan(c *clause, k int) bool {
+	it := &c.items[k]
+	switch {
+	case c.mood != asserted:
+		return false
+	case r.hasDeed(c) || it.colon:
+		c.mood, c.cue = planned, r.quote(it)
+		return true
+	case r.sureFuture(it):
+		c.mood, c.cue, c.alone = unasked, r.quote(it), true
+		return true
+	}
+	return false
+}
+
+// cueLastSeen: "last saw her on bar nine".
+func (r *reader) cueLastSeen(c *clause, k int) bool {
+	if k == 0 || !r.isWord(&c.items[k-1], "last", "last time i") {
+		return false
+	}
+	c.mood, c.cue = past, r.quote(&c.items[k])
+	return true
+}
+
+func (r *reader) cuePast(c *clause, k int) bool {
+	it := &c.items[k]
+	if c.mood == asserted && !r.thisMonth(it) && !r.monthAhead(c, it) && !r.sinceThen(c, k) && !r.isWord(c.next(k), "'s", "s") {
+		c.mood, c.cue = past, r.quote(it)
+	}
+	return true
 }
 
 // tellsOfThen: the clause goes on about the day that the one before told: "last
