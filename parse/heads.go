@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"math/bits"
+	"strings"
+)
 
 var (
 	// placedBehind are the kinds of what is told before the bars that it is on.
@@ -48,7 +51,7 @@ func (r *reader) heads(items []item, i int) bool {
 	if b.prev.is(kYes) && i > 1 {
 		b.prev = &items[i-2]
 	}
-	if b.tellsWhere(placings[:]) {
+	if b.tellsWhere(placings[:], placingsOf) {
 		return false
 	}
 	if it.pause >= colon {
@@ -66,7 +69,7 @@ func (r *reader) heads(items []item, i int) bool {
 		b.prev = &items[i-2]
 	}
 	switch {
-	case b.tellsWhere(closePlacings[:]):
+	case b.tellsWhere(closePlacings[:], closePlacingsOf):
 		return false
 	case r.isWord(b.prev, "back to", "on to") && !deedNear(items[:i-1]):
 		return true // "bar one honey back to bar five"
@@ -108,12 +111,18 @@ var closePlacings = [...]placing{
 	{placedBehind, none, barsAt.endsAnew},
 }
 
+// placingsOf and closePlacingsOf tell which of the rules are for an item.
+var (
+	placingsOf      = byKindOf(len(placings), func(row int) kinds { return placings[row].behind })
+	closePlacingsOf = byKindOf(len(closePlacings), func(row int) kinds { return closePlacings[row].behind })
+)
+
 // tellsWhere reports whether one of some rules holds.
-func (b barsAt) tellsWhere(by []placing) bool {
-	pause := b.next(0).pause
-	for k := range by {
-		p := &by[k]
-		if (p.pause == pause || p.pause == anyPause) && b.prev.anyOf(p.behind) && p.asks(b) {
+func (b barsAt) tellsWhere(by []placing, of *byKind) bool {
+	pause := b.items[b.i].pause
+	for due := of.due(b.prev.kinds); due != 0; due &= due - 1 {
+		p := &by[bits.TrailingZeros64(due)]
+		if (p.pause == pause || p.pause == anyPause) && p.asks(b) {
 			return true
 		}
 	}
