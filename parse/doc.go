@@ -11,7 +11,7 @@
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (item.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
-//	            (refer.go, barenumber.go, hives.go, names.go)
+//	            (refer.go, barlists.go, barenumber.go, hives.go, names.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
 //	            not" (selfasked.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)

@@ -138,3 +138,47 @@ func (s *scan) bareList(a, b *finding) bool {
 	}
 	return a.side == "" && a.place == "" && a.pattern == "" && !a.hasCover && a.amount == ""
 }
+
+// broodPattern reads the laying pattern of the colony as a whole, or of the
+// bars in hand where brood was just spoken of there.
+func (s *scan) broodPattern(i int) {
+	it, r := s.at(i), s.r
+	for _, k := range []int{i + 1, i + 2, i + 3, i + 4, i - 1, i - 2} {
+		p := s.at(k)
+		if p == nil || p.used || !p.is(kPattern) && !(k > i && r.isWord(p, "poor", "bad", "terrible", "dreadful")) {
+			continue
+		}
+		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord) {
+			continue
+		}
+		if last := s.lastFound(i); last != nil && s.patternIsOf(last, i) {
+			last.pattern = r.patternOf(p)
+			last.items = append(last.items, it, p)
+			it.used, p.used = true, true
+			return
+		}
+		r.leaf("brood_pattern", r.patternOf(p), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
+		return
+	}
+}
+
+// patternIsOf reports whether the pattern at item i is that of brood found on bars:
+// those that head the clause, or whose pattern hangs on them, "the pattern being
+// tight".
+func (s *scan) patternIsOf(f *finding, i int) bool {
+	it, next := s.at(i), s.at(i+1)
+	text := s.r.text[it.start:it.end]
+	if !f.brood() || f.pattern != "" || s.whole || it.pause > comma || strings.Contains(text, "verall") || strings.Contains(text, "laying") {
+		return false
+	}
+	return s.headed || len(f.bars) > 0 && next != nil && s.r.isWord(next, "being")
+}
+
+// patternOf is the pattern that a word means behind "the brood pattern is": a poor one
+// is patchy.
+func (r *reader) patternOf(it *item) string {
+	if it.is(kPattern) {
+		return r.value(it, kPattern)
+	}
+	return "patchy"
+}

@@ -1,0 +1,226 @@
+package parse
+
+import "slices"
+
+// Lists and ranges of bars: bars one to four, six and eight.
+
+// countedOn reports whether the number at item k counts what is on the bars behind
+// it: "one on b3", "1 sealed on b6", "1 capped (b6)".
+func (r *reader) countedOn(items []item, k int) bool {
+	if !items[k].is(kNum) {
+		return false
+	}
+	kind := k+1 < len(items) && items[k+1].any(kStage, kCellKind, kCell) && items[k+1].pause == none
+	if kind {
+		k++
+	}
+	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
+	if on {
+		k++
+	}
+	return (kind || on) && k+1 < len(items) && items[k+1].is(kBar) && (items[k+1].pause == none || kind && !on && r.text[items[k+1].start-1] == '(')
+}
+
+// numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
+// and eleven, two to six except four.
+func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
+	bars := spread(r.barLists.take(usualBars)[:0], items[j].n)
+	j++
+	closed, excepted := false, false // by an "and", by an "except"
+	for j < len(items) {
+		sep := &items[j]
+		k := j
+		closing := false
+		except := false
+		switch {
+		case sep.pause > comma, closed && !excepted && sep.pause == comma && barNumber(sep):
+			return bars, j // "nectar on 8 and 9, 10 half built"
+		case sep.is(kBut) && r.exceptAt(sep):
+			k, except = j+1, true
+			if k < len(items) && items[k].is(kBar) {
+				k++
+			}
+		case sep.is(kBar) && sep.pause <= comma && r.shortList(items, j):
+			k = j + 1
+		case r.dashOrTo(sep) && r.fromTheTo(items, j):
+			bars = spread(bars, quantity{lo: float64(bars[0]), hi: items[j+3].n.lo})
+			j += 4
+			continue
+		case r.onBoth(items, j) > 0:
+			k, plural = r.onBoth(items, j), true
+		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
+			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
+			opens := j < 3 || !items[j-3].any4(kDo, kOf, kArt, kTo)
+			if far < near && (r.isWord(sep, "-", "–") || len(bars) == 1 && opens && r.isWord(sep, "to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
+				near, far = far, near
+			}
+			if far <= near {
+				return bars, j
+			}
+			bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
+			j += 3
+			continue
+		case r.dashOrTo(sep) && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) < bars[len(bars)-1] && plural && len(bars) == 1 && !(j > 2 && items[j-3].is(kDo)):
+			bars = spread(nil, quantity{lo: items[j+1].n.lo, hi: float64(bars[0])}) // "three to one"
+			j += 2
+			continue
+		case sep.is(kAnd):
+			if closed && sep.pause == comma && j+1 < len(items) && (items[j+1].is(kBar) || excepted) {
+				return bars, j // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
+			}
+			k, closing = j+1, true
+			if r.barWithArticle(items, k) {
+				k++ // "the bar four and the bar five"
+			}
+			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, k-1) {
+				plural = true
+				k++
+			}
+		case barNumber(sep) && j > 1 && items[j-2].is(kOn) && sep.pause == none && j+1 < len(items) && items[j+1].any(kBe, kHave):
+			return bars, j // "she's on seven six is just eggs"
+		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
+			plural = true
+		default:
+			return bars, j
+		}
+		if k+1 < len(items) && (byWord(&items[k+1]) || r.countedOn(items, k)) {
+			return bars, j // "b7 22 x 18 cm", "one on b3 and two on b4"
+		}
+		if k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar {
+			return bars, j
+		}
+		if items[k].pause > comma || closing && items[k].pause != none {
+			return bars, j
+		}
+		if !r.listGoesOn(items, k, plural, closing, sep.pause == comma, bars) {
+			return bars, j
+		}
+		if slices.Contains(bars, int(items[k].n.lo)) != except {
+			return bars, j // "honey on ten and eleven but bar twelve is bare", "behind bar nine and bar nine is bare"
+		}
+		if except {
+			drop := spread(nil, items[k].n)
+			bars = slices.DeleteFunc(bars, func(b int) bool { return slices.Contains(drop, b) })
+		} else {
+			bars = spread(bars, items[k].n)
+		}
+		excepted = excepted || except
+		closed = closed || closing || except
+		j = k + 1
+	}
+	return bars, j
+}
+
+// dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar
+// three to bar seven".
+func (r *reader) dashOrTo(it *item) bool {
+	if it.pause > none || it.is(kTo) {
+		return it.pause == none
+	}
+	switch it.text {
+	case "-", "–", "through", "thru", "until", "till", "down to", "back to", "on to":
+		return true
+	}
+	return false
+}
+
+// pairOfBars: "took out bar fifteen and bar sixteen" is a list; "eggs on bar
+// four and bar five is capped" is not.
+func (r *reader) pairOfBars(items []item, and int) bool {
+	k := and - 2
+	for k >= 0 && items[k].any3(kBar, kNum, kAnd) {
+		k--
+	}
+	if items[and+1].plural && items[k+1].is(kBar) && !items[k+1].plural && !(k >= 0 && items[k].is(kDo)) {
+		return false // "cut two out of bar five and bars six and seven have …"
+	}
+	if k >= 0 && items[k].any(kOn, kAfter) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
+		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
+		return false // "on bar 6 and bar 7 are eggs" is of both
+	}
+	return and+2 < len(items) && barNumber(&items[and+2])
+}
+
+// risingTo: "bar four five and six" is a list although the noun is singular.
+func (r *reader) risingTo(items []item, j int, bars []int) bool {
+	n := bars[len(bars)-1]
+	for ; j < len(items) && barNumber(&items[j]) && items[j].pause == none && int(items[j].n.lo) == n+1; j++ {
+		n++
+	}
+	last := bars[len(bars)-1]
+	if n > last+1 && (j == len(items) || items[j].pause >= comma || items[j].any5(kContent, kComb, kFull, kPattern, kAmount)) {
+		return true // "capped brood bar 5 6 7.", "bar five six seven sealed brood"
+	}
+	return n > last && j+1 < len(items) && items[j].is(kAnd) && barNumber(&items[j+1]) && int(items[j+1].n.lo) == n+1
+}
+
+// shortList: "b5, b6." lists bars where a pause follows, and "b13, b12 nectar"
+// where nothing before them can be the first one's.
+func (r *reader) shortList(items []item, j int) bool {
+	if items[j].end-items[j].start != 1 || j+1 >= len(items) || !barNumber(&items[j+1]) || items[j+1].start != items[j].end {
+		return false
+	}
+	end := j + 2
+	for end+1 < len(items) && items[end].is(kBar) && items[end].pause <= comma && items[end].end-items[end].start == 1 && barNumber(&items[end+1]) {
+		end += 2 // "E b3 b4 b5."
+	}
+	if end >= len(items) || items[end].pause >= comma {
+		return true
+	}
+	if items[j].pause == none {
+		return false
+	}
+	first := j
+	for first > 0 && items[first].any(kBar, kNum) && (items[first-1].any(kBar, kNum)) {
+		first--
+	}
+	return items[first].pause >= colon || first == 0
+}
+
+func (r *reader) exceptAt(it *item) bool {
+	return r.isWord(it, "but", "except", "except for", "excepting", "apart from", "other than", "save for")
+}
+
+// listGoesOn tells whether the number at k is another bar of the list or
+// counts what follows it ("bar six and two queen cells").
+func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma bool, bars []int) bool {
+	n := items[k].n
+	if k+1 < len(items) && items[k+1].pause == none {
+		next := &items[k+1]
+		if next.any6(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
+			return false
+		}
+		if next.any4(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
+			return false
+		}
+		if next.is(kStage) && !next.is(kComb) && !closing && !afterComma && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {
+			return false // "b6 2 capped"
+		}
+		if next.is(kBar) && !(k+2 < len(items) && barNumber(&items[k+2])) {
+			return false // "bars three and four, two bars of honey"
+		}
+	}
+	if plural {
+		return true
+	}
+	// "bar four and five": singular, but rising by one is a list all the same.
+	return closing && len(bars) > 0 && int(n.lo) == bars[len(bars)-1]+1 && !afterComma
+}
+
+// usualBars is how many bars a list has at most, but for a few.
+const usualBars = 4
+
+func spread(bars []int, q quantity) []int {
+	lo, hi := int(q.lo), int(q.lo)
+	if q.hi > q.lo && !q.or {
+		hi = min(int(q.hi), lo+60)
+	} else if q.or {
+		hi = int(q.hi)
+	}
+	for b := lo; b <= hi; b++ {
+		if !slices.Contains(bars, b) {
+			bars = append(bars, b)
+		}
+	}
+	return bars
+}

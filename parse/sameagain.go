@@ -1,0 +1,215 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// What is said of one bar is said of another as well: the next one, the same again, so
+// is bar six.
+
+// step moves to the next bar in the direction of travel.
+func (s *scan) step(i int) {
+	it, r := s.at(i), s.r
+	back := it.is(kPrev) == (r.step > 0)
+	if r.last == 0 || back && r.last <= 1 || it.is(kSkip) && r.step < 0 && r.last <= 2 {
+		return // no bar hangs there
+	}
+	it.used = true
+	waiting := s.found[s.bound:]
+	there := waiting[len(waiting):]
+	if on := s.at(i - 1); on != nil && on.is(kOn) {
+		there = s.reaches(waiting, i)
+	}
+	s.settle(waiting[:len(waiting)-len(there)])
+	s.bound = len(s.found)
+	switch {
+	case it.is(kSkip) && !s.tellsWhy(i):
+		r.last += r.step
+		r.inHand = thisLine
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	case it.is(kPrev):
+		r.bars = []int{r.last - r.step}
+		r.last -= r.step
+	default:
+		r.bars = []int{r.last + r.step}
+		r.last += r.step
+	}
+	for _, f := range there { // "lots of larvae on the next one"
+		f.bars, f.located = r.bars, true
+	}
+	r.inHand = awaiting
+	if len(there) > 0 {
+		r.inHand = thisLine
+	}
+	r.stepped = true
+	s.headed, s.sideFirst = true, ""
+	s.no = -1
+	s.before = modifiers{}
+}
+
+// tellsWhy: "skip one because it's stuck to the wall" goes on about the bar that
+// is left out.
+func (s *scan) tellsWhy(i int) bool {
+	next := int(s.at(i).to)
+	if next >= len(s.r.mended) {
+		return false
+	}
+	switch s.r.words.words[s.r.mended[next].id] {
+	case "because", "cause", "cos", "since", "as", "which", "that", "it":
+		return s.r.mended[next].pause <= comma
+	}
+	return false
+}
+
+// except takes a bar out of what was just said of several: "bars one to three
+// capped honey except two".
+func (s *scan) except() {
+	f, next := s.r.lastContent, s.at(1)
+	if f == nil || next == nil || len(f.bars) < 2 {
+		return
+	}
+	out := next.bars
+	if barNumber(next) && next.is(kNum) {
+		out = []int{int(next.n.lo)}
+	}
+	for _, b := range out {
+		if slices.Contains(f.bars, b) {
+			s.r.cur.drop(s.r.barPath(b, f.what))
+			next.used, next.taken = true, true
+			s.r.take([]int{b}, true)
+			s.r.inHand = thisLine
+		}
+	}
+}
+
+func (s *scan) contentFollows(i int) bool {
+	for k := i + 1; k < len(s.c.items); k++ {
+		it := s.at(k)
+		if it.is(kContent) && !it.is(kSame) {
+			return true
+		}
+		if it.is(kBars) {
+			return false
+		}
+	}
+	return false
+}
+
+// same copies what was said of the bar before, or of the bar named after "as".
+func (s *scan) same(i int) {
+	it, r := s.at(i), s.r
+	ofBar := i > 0 && s.at(i-1).any3(kBars, kAdv, kBut) && s.onlyBetween(-1, i, kBars, kBe, kAdv, kBut) && s.headed // "bar five just the same, bless them"
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !r.isWord(next, "both", "as", "for", "again", "three") {
+		return // "the same day"
+	}
+	if strings.Contains(it.text, "so ") {
+		s.soAre(i)
+		return
+	}
+	from := s.saidLast()
+	it.used = true
+	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
+		ref := s.at(k)
+		if ref.any(kNext, kPrev) && s.onlyBetween(i, k, kAdv, kOn, kArt, kAnd) {
+			s.step(k) // "same again on the next one"
+		}
+		if ref.is(kBars) {
+			from = r.saidOf.about(ref.bars[0])
+			ref.used, ref.taken = true, true
+		}
+	}
+	s.copyFrom(from, it)
+}
+
+// soAre copies what was just said to the bars behind "and so are"; "and so do I"
+// copies nothing.
+func (s *scan) soAre(i int) {
+	it, next := s.at(i), s.at(i+1)
+	if next == nil || !next.is(kBars) {
+		return
+	}
+	s.settle(s.found[s.bound:])
+	from := s.saidLast()
+	it.used, next.used, next.taken = true, true, true
+	s.r.take(next.bars, len(next.bars) == 1)
+	s.copyFrom(from, it)
+}
+
+// saidLast is what was said of the bar that was spoken of last, in this clause or
+// before it.
+func (s *scan) saidLast() []*finding {
+	var here []*finding
+	for k := len(s.found) - 1; k >= 0; k-- {
+		f := s.found[k]
+		if len(f.bars) == 0 || len(here) > 0 && !slices.Equal(f.bars, here[0].bars) {
+			break
+		}
+		here = append(here, f)
+	}
+	if len(here) == 0 {
+		return s.r.lastFind
+	}
+	slices.Reverse(here)
+	return here
+}
+
+// copyFrom writes what was said of another bar to the bars in hand.
+func (s *scan) copyFrom(from []*finding, it *item) {
+	r := s.r
+	if len(from) == 0 || len(r.bars) == 0 {
+		return
+	}
+	for _, f := range from {
+		twin := *f
+		twin.bars, twin.located = slices.Clone(r.bars), true
+		twin.items = []*item{it}
+		twin.doubts = []string{"copied from another bar"}
+		if f.class == ofComb {
+			s.found = append(s.found, &twin)
+		}
+	}
+	s.bound = len(s.found)
+}
+
+// fewSaid is the number of findings that there is room for when a bar is spoken
+// of; most hold no more.
+const fewSaid = 2
+
+// remember keeps what was said of a bar for "same again".
+func (r *reader) remember(f *finding) {
+	for _, b := range f.bars {
+		said := r.saidOf.about(b)
+		if r.saidBar != b {
+			if len(said) == 0 || r.inHand != thisLine {
+				said = r.said.take(fewSaid)[:0]
+			}
+			r.saidBar = b
+		}
+		r.lastFind = append(said, f)
+		r.saidOf.keep(b, r.lastFind)
+	}
+}
+
+// talk is what was said of each bar, by its number.
+type talk [][]*finding
+
+func (t talk) about(bar int) []*finding {
+	if bar < len(t) {
+		return t[bar]
+	}
+	return nil
+}
+
+func (t *talk) keep(bar int, said []*finding) {
+	for len(*t) <= bar {
+		*t = append(*t, nil)
+	}
+	(*t)[bar] = said
+}
+
+func (t *talk) forget() {
+	clear(*t)
+	*t = (*t)[:0]
+}

@@ -1,0 +1,128 @@
+package parse
+
+import "strings"
+
+// Signs of pests, disease and trouble, and how many of each.
+
+// sign reads a sign of pest, disease or trouble, with its count.
+func (s *scan) sign(i int) {
+	it, r := s.at(i), s.r
+	rule := r.rule(it, kSign)
+	if it.from > 0 && it.pause == none && s.r.words.words[s.r.mended[it.from-1].id] == "like" {
+		return // "running like ants"
+	}
+	if i > 1 && it.pause == none && s.r.isWord(s.at(i-1), "about") && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
+		return // "what he had to say about laying workers"
+	}
+	if rule.Form == "eggs" {
+		s.severalEggs(i)
+		return
+	}
+	denied := s.denies(i) || i > 0 && r.isWord(s.at(i-1), "nothing")
+	if denied && s.denier == nil {
+		s.denier = s.at(i - 1)
+	}
+	if !s.joins(i) {
+		s.list++
+	}
+	f := s.r.newFinding(&finding{class: ofSign, what: rule.Value, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
+	if denied {
+		f.cue = s.noCue
+		f.items = append(f.items, s.denier)
+	} else {
+		s.signCount(f, i)
+	}
+	if s.c.doubt != "" {
+		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
+	}
+	s.found = append(s.found, f)
+	if f.present && s.labels(i) {
+		r.labelled = f
+	}
+	s.num = nil
+	s.before = modifiers{}
+}
+
+func (s *scan) signCount(f *finding, i int) {
+	if offComb[f.what] && f.what != "mice" {
+		return // nobody counts beards
+	}
+	if s.num != nil && !s.num.article && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
+		f.count, f.hasCount = *s.num, true
+		f.items = append(f.items, s.at(s.numAt))
+		return
+	}
+	// "chalkbrood on bar six, ten mummies", "small hive beetles, I counted nine"
+	for k := i + 1; k < len(s.c.items) && k <= i+8; k++ {
+		it := s.at(k)
+		if it.is(kNum) && !it.n.article && !it.n.share && it.n.whole() {
+			if s.countsSign(i, k) {
+				f.count, f.hasCount = it.n, true
+				if s.at(k-1).colon && k == i+1 {
+					f.hasCount, f.present = it.n.lo > 0, it.n.lo > 0 // "beetles: 11", "wasps: nil"
+				}
+				f.items = append(f.items, it)
+			}
+			return
+		}
+		if it.any4(kSign, kContent, kCell, kDo) {
+			return
+		}
+	}
+}
+
+// countsSign reports whether the number at item k counts the sign at item i before
+// it.
+func (s *scan) countsSign(i, k int) bool {
+	it, prev, next := s.at(k), s.at(k-1), s.at(k+1)
+	if k == i+2 && s.r.isWord(prev, "x", "×") || k == i+1 && prev.colon {
+		return true // "small hive beetle x12", "beetles: 11"
+	}
+	if s.postposedCount(i, k) {
+		it.used = true
+		return true
+	}
+	switch {
+	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k):
+		return true
+	case it.n.approx:
+		return next == nil || next.is(kAnd) || next.pause > none
+	}
+	return next == nil && prev.pause == none && prev.is(kWord) && k == i+1
+}
+
+// countAside reports whether the number at item k stands by itself behind a comma
+// or a dash: "chalk mummies on the floor, 14", "wasps, nine of them".
+func (s *scan) countAside(i, k int) bool {
+	it, next := s.at(k), s.at(k+1)
+	switch {
+	case it.pause != comma || k > i+4:
+		return false
+	case next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none:
+		return true
+	case k != i+1:
+		return false
+	}
+	return next.pause == comma && !s.r.listing || next.pause > none && dashed(s.r.text, s.at(i), it)
+}
+
+// dashed reports whether a dash parts two items, as a label from its answer.
+func dashed(text string, a, b *item) bool { return strings.ContainsAny(text[a.end:b.start], "-–—") }
+
+// postposedCount reports whether the number at item k counts the sign before it:
+// "perforated caps two cells", "chalk mummies five on the floor", "dead bees at
+// the entrance thirty".
+func (s *scan) postposedCount(i, k int) bool {
+	next, after := s.at(k+1), s.at(k+2)
+	switch {
+	case s.at(k).pause > none || !s.onlyBetween(i, k, kOn, kArt, kFixture):
+		return false
+	case next == nil:
+		return k > i+1 || i == 0
+	case next.pause > none:
+		return false
+	case s.r.isWord(next, "cell", "cells"):
+		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
+	}
+	return k == i+1 && next.is(kOn) && after != nil && after.is(kFixture)
+}
