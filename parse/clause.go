@@ -40,7 +40,7 @@ func (c *clause) has(k kind) bool { return c.kinds.has(k) }
 
 // next is the item behind that at k, or one of no kind.
 func (c *clause) next(k int) *item {
-	if k+1 == len(c.items) {
+	if k+1 >= len(c.items) {
 		return &noItem
 	}
 	return &c.items[k+1]

@@ -82,100 +82,145 @@ func (r *reader) barsAhead(items []item) bool {
 	return bars
 }
 
+// use counts an item among the words of the deed.
+func (d *deed) use(it *item) {
+	it.used = true
+	d.items = append(d.items, it)
+}
+
+// argumentAt takes what the item at k, behind the verb at item i, says of the deed.
 func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
-	it := &c.items[k]
+	it, prev := &c.items[k], &c.items[k-1]
 	if it.used && !it.is(kBars) {
 		return
 	}
-	prev := &c.items[k-1]
-	use := func() { it.used = true; d.items = append(d.items, it) }
 	switch {
 	case it.is(kDate):
 		if d.due == nil { // another is of what follows: "a quart on Monday and a quart today"
 			day := it.day
 			d.due = &day
-			use()
+			d.use(it)
 		}
 	case it.is(kBars):
 		r.barArgument(c, d, i, k)
 	case it.is(kName) && len(it.hives) > 0:
 		d.hives = it.hives
-		use()
+		d.use(it)
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)
-	case it.is(kMeasure) && k+2 < len(c.items) && c.items[k+1].is(kOf) && c.items[k+2].is(kSubstance) && d.traits().amount && d.do != "harvest" && r.substanceIn(c.items[k+2:k+3], d.do) == nil: // of food, not of medicine
-	case d.what != "" && it.is(kMeasure) && prev.is(kAnd) && k+1 < len(c.items) && c.items[k+1].any(kOf, kSubstance): // of another food
+	case it.is(kMeasure) && r.ofAnother(c, d, k):
 	case (it.is(kMeasure) || it.size.unit != "") && d.size == nil && d.traits().amount:
-		if _, length := it.size.mm(); !length {
-			size := it.size
-			d.size = &size
-			use()
-		}
+		d.takeSize(it)
 	case it.is(kSubstance) && d.traits().substance && d.what == "":
 		d.what = r.substance(it)
-		use()
-	case it.is(kCell) && d.do == "cut_cells", it.is(kStage) && d.do == "cut_cells", it.is(kCellKind) && d.do == "cut_cells":
-		use()
+		d.use(it)
 	case it.is(kContent) && d.traits().content:
 		if d.do == "inspect" && c.mood != past || d.do != "inspect" && (d.size == nil || k < i+6) {
-			use()
+			d.use(it)
 		}
-	case it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen"):
-		use()
-	case it.is(kFixture) && (d.do == "move_follower" || d.do == "clean_floor" || d.do == "feed" && r.value(it, kFixture) == "feeder"):
-		use()
+	case r.isObject(d, it):
+		d.use(it)
 	case it.is(kDur) && d.do == "inspect" && d.due == nil && c.mood != past:
 		day := both(it.dur.from(r.today, 1))
 		day.ahead = true
 		d.due = &day
-		use()
-	case it.is(kComb) && d.do == "straighten":
-		use()
-	case it.is(kNum) && it.n.hi > it.n.lo && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(it.text, "between"):
-		d.to = int(it.n.lo)
-		use()
-	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.any(kAfter, kTo) && barNumber(it):
-		d.to = int(it.n.lo)
-		use()
-	case it.is(kNum) && d.do == "move_follower" && d.to == 0 && prev.is(kFrom) && it.n.hi > it.n.lo:
-		d.to = int(it.n.hi) // "from 10 to 12"
-		use()
-	case it.is(kNum) && d.count == nil && d.traits().count && r.countHere(c, d, k):
-		q := it.n
-		d.count = &q
-		use()
-	case r.emptyBar(it) && d.traits().count:
-		if d.count == nil {
+		d.use(it)
+	case it.is(kNum) && r.numberArgument(c, d, k):
+		d.use(it)
+	case d.traits().count && (r.emptyBar(it) || it.is(kBar)):
+		if d.count == nil && (r.emptyBar(it) || prev.is(kNum) && prev.n.article || r.isWord(prev, "another")) {
 			d.count = &quantity{lo: 1}
 		}
-		use()
+		d.use(it)
 	case it.is(kEach) && d.do == "harvest" && len(d.bars) == 0 && d.count == nil && r.inHand == thisLine:
 		d.bars = slices.Clone(r.bars)
-		use()
-	case it.is(kBar) && d.traits().count:
-		if k > 0 && prev.is(kNum) && prev.n.article && d.count == nil {
-			d.count = &quantity{lo: 1}
-		}
-		if r.isWord(prev, "another") && d.count == nil {
-			d.count = &quantity{lo: 1}
-		}
-		use()
+		d.use(it)
 	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:
 		d.count = &quantity{lo: howManyOf(it.text)}
-		use()
-	case d.do == "move_follower" && r.isWord(it, "back", "backwards", "forward", "forwards", "up", "in", "out", "towards", "rearward"):
-		if d.direction == "" {
-			d.direction = map[bool]string{true: "back", false: "forward"}[r.isWord(it, "back", "backwards", "out", "rearward")]
-		}
-		use()
-	case d.do == "move_follower" && d.direction == "" && it.is(kSide) && (prev.is(kTo) || strings.HasPrefix(it.text, "to ")):
-		d.direction = map[string]string{"back": "back", "front": "forward"}[r.value(it, kSide)] // "a bar to the rear"
-		use()
-	case it.any3(kAmount, kFull, kPattern) && k <= i+4:
-		it.used = true
-	case it.is(kBees) && k <= i+2:
+		d.use(it)
+	case d.do == "move_follower" && r.directionArgument(d, it, prev):
+		d.use(it)
+	case it.any3(kAmount, kFull, kPattern) && k <= i+4, it.is(kBees) && k <= i+2:
 		it.used = true
 	}
+}
+
+// ofAnother reports whether the measure at item k is of another food or medicine than
+// the deed's.
+func (r *reader) ofAnother(c *clause, d *deed, k int) bool {
+	next, what := c.next(k), c.next(k+1)
+	if next.is(kOf) && what.is(kSubstance) && d.traits().amount && d.do != "harvest" && r.rule(what, kSubstance).Value != d.do {
+		return true
+	}
+	return d.what != "" && c.items[k-1].is(kAnd) && next.any(kOf, kSubstance)
+}
+
+// takeSize takes an amount, unless it is a length.
+func (d *deed) takeSize(it *item) {
+	if _, length := it.size.mm(); !length {
+		size := it.size
+		d.size = &size
+		d.use(it)
+	}
+}
+
+// isObject reports whether a word names what the deed was done to, and no more than its
+// verb does.
+func (r *reader) isObject(d *deed, it *item) bool {
+	switch d.do {
+	case "cut_cells":
+		return it.any3(kCell, kStage, kCellKind)
+	case "move_follower", "clean_floor":
+		return it.is(kFixture)
+	case "feed":
+		return r.value(it, kFixture) == "feeder"
+	case "straighten":
+		return it.is(kComb)
+	}
+	return it.any(kQueen, kShe) && strings.HasSuffix(d.do, "_queen")
+}
+
+// numberArgument takes a number for where the deed puts its bars, or for how many they
+// are.
+func (r *reader) numberArgument(c *clause, d *deed, k int) bool {
+	it, prev := &c.items[k], &c.items[k-1]
+	ranged, follower := it.n.hi > it.n.lo, d.do == "move_follower" && d.to == 0
+	switch {
+	case ranged && (d.do == "add_bar" || d.do == "move_bar") && strings.HasPrefix(it.text, "between"):
+		d.to = int(it.n.lo)
+	case follower && prev.any(kAfter, kTo) && barNumber(it):
+		d.to = int(it.n.lo)
+	case follower && prev.is(kFrom) && ranged:
+		d.to = int(it.n.hi) // "from 10 to 12"
+	case d.count == nil && d.traits().count && r.countHere(c, d, k):
+		q := it.n
+		d.count = &q
+	default:
+		return false
+	}
+	return true
+}
+
+// directionArgument takes the direction in which the follower went: "two bars back", "a
+// bar to the rear".
+func (r *reader) directionArgument(d *deed, it, prev *item) bool {
+	way := ""
+	switch side := r.value(it, kSide); {
+	case r.isWord(it, "back", "backwards", "out", "rearward"):
+		way = "back"
+	case r.isWord(it, "forward", "forwards", "up", "in", "towards"):
+		way = "forward"
+	case d.direction != "" || !it.is(kSide) || !prev.is(kTo) && !strings.HasPrefix(it.text, "to "):
+		return false
+	case side == "back":
+		way = "back"
+	case side == "front":
+		way = "forward"
+	}
+	if d.direction == "" {
+		d.direction = way
+	}
+	return true
 }
 
 // howManyOf is the number that "both of them", "all three" and the like stand for;

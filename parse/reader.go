@@ -116,6 +116,7 @@ type desk struct {
 	paths    *paths
 	fit      fitting
 	opener   opener
+	scanner  scan
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder
 }

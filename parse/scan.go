@@ -58,7 +58,8 @@ type modifiers struct {
 func (m *modifiers) set() bool { return m.extent != extent{} }
 
 func (r *reader) scan(c *clause) {
-	s := &scan{r: r, c: c, found: r.found[:0], no: -1, stageIx: -1}
+	s := &r.scanner
+	*s = scan{r: r, c: c, found: r.found[:0], no: -1, stageIx: -1}
 	for i := range c.items {
 		it := &c.items[i]
 		if (!it.used || it.any(kBars, kSide)) && (it.anyOf(scanned) || r.askAll) {
