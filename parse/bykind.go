@@ -1,5 +1,7 @@
 package parse
 
+import "math/bits"
+
 // byKind tells which rows of a table are for words of a kind, a bit each, so that the
 // other rows are passed by.
 type byKind [kindCount]uint64
@@ -18,8 +20,11 @@ func byKindOf(rows int, of func(row int) kinds) *byKind {
 
 // due are the rows for a set of kinds.
 func (b *byKind) due(of kinds) (rows uint64) {
-	for k := range of.each() {
-		rows |= b[k]
+	for half := of.low; half != 0; half &= half - 1 {
+		rows |= b[bits.TrailingZeros64(half)]
+	}
+	for half := of.high; half != 0; half &= half - 1 {
+		rows |= b[64+bits.TrailingZeros64(half)]
 	}
 	return rows
 }

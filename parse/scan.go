@@ -59,7 +59,8 @@ func (m *modifiers) set() bool { return m.extent != extent{} }
 
 func (r *reader) scan(c *clause) {
 	s := &r.scanner
-	*s = scan{r: r, c: c, found: r.found[:0], no: -1, stageIx: -1}
+	*s = scan{}
+	s.r, s.c, s.found, s.no, s.stageIx = r, c, r.found[:0], -1, -1
 	for i := range c.items {
 		it := &c.items[i]
 		if (!it.used || it.any(kBars, kSide)) && (it.anyOf(scanned) || r.askAll) {
