@@ -240,21 +240,7 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	if d.traits().ofQueen {
 		d.bars, d.count = nil, nil
 	}
-	if len(d.bars) == 0 && d.count == nil {
-		switch d.do {
-		case "straighten", "trim_comb", "free_comb", "cut_cells":
-			if len(r.bars) == 1 && (r.inHand == thisLine || r.inHand == awaiting) {
-				d.bars = r.bars
-			}
-		case "remove_bar", "move_bar":
-			if len(r.bars) > 0 && (r.inHand == thisLine || r.inHand == awaiting) {
-				d.bars = r.bars
-			}
-		}
-	}
-	if d.do == "cut_cells" && len(d.bars) == 0 && len(r.bars) == 1 && r.inHand == thisLine {
-		d.bars = r.bars
-	}
+	r.barsInHand(d)
 	switch len(d.bars) {
 	case 0:
 	case 1:
@@ -295,6 +281,28 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	}
 	if list == "plans" {
 		r.dueOn(path, c, d, why)
+	}
+}
+
+// barsInHand gives a deed that named no bars those that are spoken of.
+func (r *reader) barsInHand(d *deed) {
+	if len(d.bars) > 0 {
+		return
+	}
+	inHand := r.inHand == thisLine || r.inHand == awaiting && d.count == nil
+	switch d.do {
+	case "straighten", "trim_comb", "free_comb":
+		if inHand && len(r.bars) == 1 && d.count == nil {
+			d.bars = r.bars
+		}
+	case "cut_cells": // a count is of the cells
+		if inHand && len(r.bars) == 1 {
+			d.bars = r.bars
+		}
+	case "remove_bar", "move_bar":
+		if inHand && d.count == nil {
+			d.bars = r.bars
+		}
 	}
 }
 
