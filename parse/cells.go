@@ -161,38 +161,15 @@ func (s *scan) holdCell(i int) {
 	s.stageAt, s.stageNum, s.stageItem = "", nil, nil
 }
 
+// cellNoun reads the noun of queen cells, and with it the stages, kinds and counts that
+// waited for it.
 func (s *scan) cellNoun(i int) {
 	it, r := s.at(i), s.r
-	rule := r.rule(it, kCell)
-	bare := rule.Value == "cells"
-	if r.isWord(it, "ones") && (r.cellsSentence != r.sentenceNo || s.stageAt == "") {
+	if !s.ofQueens(i) {
 		return
-	}
-	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
-	counted := s.num != nil && s.numAt == i-1
-	if bare && s.stageAt == "" && s.kindAt == "" && s.lastCell(i) == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone {
-		return
-	}
-	if bare && s.lastCell(i) != nil && s.stageAt == "" && s.kindAt == "" && s.num == nil {
-		return
-	}
-	if bare && s.kindAt != "" && s.stageAt == "" && s.num == nil && s.no < 0 {
-		if last := s.lastCell(i); last != nil && last.kind == "" { // "one queen cell, an emergency cell I think"
-			last.kind = s.kindAt
-			last.items = append(last.items, it)
-			s.kindAt, s.kindItem = "", nil
-			return
-		}
-	}
-	if bare && s.kindAt != "" && s.stageAt == "" && s.kindItem != nil && len(s.found) == 0 && s.no < 0 && r.kindOfBefore(s.kindItem) {
-		s.kindAt, s.kindItem, s.num = "", nil, nil
-		return
-	}
-	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "would", "could", "might", "should") {
-		s.kindAt, s.kindItem, s.stageAt, s.stageItem, s.num = "", nil, "", nil, nil
-		return // "a swarm cell would hang here"
 	}
 	s.dropLabel(i)
+	rule := r.rule(it, kCell)
 	what := "any"
 	if rule.Value == "cup" {
 		what = "cup"
@@ -213,14 +190,8 @@ func (s *scan) cellNoun(i int) {
 	if denied {
 		f.cue, f.kind = s.noCue, ""
 		f.items = append(f.items, s.denier)
-	} else if n := s.countFor(i); n != nil {
-		f.count, f.hasCount = *n, true
-	} else if n := s.at(i + 1); it.colon && n != nil && barNumber(n) && (s.at(i+2) == nil || !s.at(i+2).is(kBar)) {
-		f.count, f.hasCount = n.n, true // "Queen cells: 2, sealed"
-		n.used = true
-	} else if x := s.at(i + 2); x != nil && x.is(kNum) && byWord(s.at(i+1)) {
-		f.count, f.hasCount = x.n, true // "QC x2"
-		x.used = true
+	} else {
+		s.countCells(f, i)
 	}
 	if r.isWord(it, "ones") && r.lastCells != nil && f.kind == "" {
 		f.kind = r.lastCells.kind
@@ -236,10 +207,60 @@ func (s *scan) cellNoun(i int) {
 		s.found = append(s.found, held)
 	}
 	s.found = append(s.found, f)
-	s.cells, s.kindAt, s.stageAt, s.stageNum, s.stageItem, s.kindItem, s.num = nil, "", "", nil, nil, nil, nil
-	s.before = modifiers{}
+	s.cells, s.before = nil, modifiers{}
+	s.forgetCell()
 	if !f.present {
 		s.colonyWide(f)
+	}
+}
+
+// ofQueens reports whether the noun at item i is of queen cells that are told anew: not
+// of the cells of a comb, of those told before, or of such as would be.
+func (s *scan) ofQueens(i int) bool {
+	it, r := s.at(i), s.r
+	bare, last := r.value(it, kCell) == "cells", s.lastCell(i)
+	staged, kinded, counted := s.stageAt != "", s.kindAt != "", s.num != nil && s.numAt == i-1
+	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
+	next := s.at(i + 1)
+	switch {
+	case r.isWord(it, "ones") && (r.cellsSentence != r.sentenceNo || !staged):
+		return false
+	case bare && !staged && !kinded && last == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone:
+		return false
+	case bare && !staged && !kinded && last != nil && s.num == nil:
+		return false
+	case bare && !staged && kinded && last != nil && last.kind == "" && s.num == nil && s.no < 0:
+		last.kind = s.kindAt // "one queen cell, an emergency cell I think"
+		last.items = append(last.items, it)
+		s.kindAt, s.kindItem = "", nil
+		return false
+	case bare && !staged && kinded && s.kindItem != nil && len(s.found) == 0 && s.no < 0 && r.kindOfBefore(s.kindItem):
+		s.kindAt, s.kindItem, s.num = "", nil, nil
+		return false
+	case next != nil && next.pause == none && r.isWord(next, "would", "could", "might", "should"):
+		s.forgetCell() // "a swarm cell would hang here"
+		return false
+	}
+	return true
+}
+
+// forgetCell drops the stage, the kind and the count that waited for a noun.
+func (s *scan) forgetCell() {
+	s.kindAt, s.kindItem, s.stageAt, s.stageItem, s.stageNum, s.num = "", nil, "", nil, nil, nil
+}
+
+// countCells gives the cells at item i their number, from before or behind the noun.
+func (s *scan) countCells(f *finding, i int) {
+	next, third := s.at(i+1), s.at(i+2)
+	switch n := s.countFor(i); {
+	case n != nil:
+		f.count, f.hasCount = *n, true
+	case s.at(i).colon && next != nil && barNumber(next) && (third == nil || !third.is(kBar)):
+		f.count, f.hasCount = next.n, true // "Queen cells: 2, sealed"
+		next.used = true
+	case third != nil && third.is(kNum) && byWord(next):
+		f.count, f.hasCount = third.n, true // "QC x2"
+		third.used = true
 	}
 }
 

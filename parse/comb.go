@@ -58,34 +58,20 @@ func (s *scan) shared(i int) bool {
 	return s.before.hasCover && s.before.at >= i-3 || next != nil && next.is(kNum) && next.n.share && next.pause == none && !s.fullLeadsOn(i+1)
 }
 
+// combRule writes what a rule says of the comb at item i, and reports whether it took
+// the word.
 func (s *scan) combRule(i int, rule *rule) bool {
 	it, r := s.at(i), s.r
 	name, value, _ := strings.Cut(rule.Value, "=")
-	text := it.text
-	if name == "../placed" {
+	if name == "../placed" || s.ofOther(i, rule) {
 		return false
 	}
-	if rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(text, "comb") {
-		return false
-	}
-	if next := s.at(i + 1); strings.Contains(text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && r.value(next, kContent) != "empty" {
-		return false // "a palm-sized patch of brood"
-	}
-	if s.ofHer(i) {
-		return false
-	}
-	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(text, "comb") && (strings.Contains(text, " than ") || strings.HasPrefix(text, "as big as ")) {
+	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(it.text, "comb") && (strings.Contains(it.text, " than ") || strings.HasPrefix(it.text, "as big as ")) {
 		it.used = true
 		return true // "a patch of brood on bar four no bigger than a saucer"
 	}
-	if s.r.inList(weakCombWords, text) && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
-		return false
-	}
 	bars := s.combBars(i)
-	if len(bars) == 0 {
-		return false
-	}
-	if next := s.at(i + 1); s.r.inList(weakCombWords, text) && name != "broken" && next != nil && next.pause == none && next.any6(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb" {
+	if s.weakAlone(i, name) || len(bars) == 0 {
 		return false
 	}
 	if value == "share" && s.no >= 0 && s.no == i-1 && r.isWord(it, "comb") {
@@ -95,30 +81,21 @@ func (s *scan) combRule(i int, rule *rule) bool {
 		return true
 	}
 	if value == "share" {
-		return s.drawn(i, rule, bars, text)
+		return s.drawn(i, rule, bars, it.text)
 	}
-	denied := s.no >= 0 && i-s.no <= 3
 	cue := ""
-	if denied {
-		cue = s.noCue
-		switch {
-		case value == "yes":
-			value = "no"
-		case value == "no" && name != "attached": // not free: where it is fast was not said
-			value = "yes"
-		default:
-			it.used = true
-			s.at(s.no).used = true
-			s.no = -1
-			return true
-		}
+	if s.no >= 0 && i-s.no <= 3 {
+		denier := s.at(s.no)
+		cue, s.no = s.noCue, -1
 		if name == "new" || name == "old" || name == "broken" {
-			s.no = -1
+			it.used = true
+			return true // a comb that is not new need not be old
+		}
+		denier.used = true
+		if value = notSo(name, value); value == "" {
 			it.used = true
 			return true
 		}
-		s.at(s.no).used = true
-		s.no = -1
 	}
 	if name == "attached" && s.c.has(kNow) && r.tells(bars[0], "comb.attached") {
 		it.used = true
@@ -132,6 +109,40 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	s.combSpoken = true
 	s.touch()
 	return true
+}
+
+// ofOther reports whether a word of comb is said of something else.
+func (s *scan) ofOther(i int, rule *rule) bool {
+	it, next := s.at(i), s.at(i+1)
+	switch {
+	case rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(it.text, "comb"):
+		return true
+	case strings.Contains(it.text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && s.r.value(next, kContent) != "empty":
+		return true // "a palm-sized patch of brood"
+	}
+	return s.ofHer(i)
+}
+
+// weakAlone reports whether a word that tells of comb beside one only stands beside none.
+func (s *scan) weakAlone(i int, name string) bool {
+	text, next := s.at(i).text, s.at(i+1)
+	weak := s.r.inList(weakCombWords, text)
+	if weak && !s.combInHand(i) || strings.Contains(text, "size") && (len(s.found) > s.bound || !s.combInHand(i)) {
+		return true
+	}
+	return weak && name != "broken" && next != nil && next.pause == none && next.any6(kWord, kBar, kContent, kCell, kSign, kQueen) && text != "drawn" && text != "built" && text != "comb"
+}
+
+// notSo is the value of a leaf that is denied: "not straight"; "" where it may be any
+// other: a comb that is not free may be fast anywhere.
+func notSo(leaf, value string) string {
+	switch {
+	case value == "yes":
+		return "no"
+	case value == "no" && leaf != "attached":
+		return "yes"
+	}
+	return ""
 }
 
 // tells reports whether a leaf of a bar has been written.
