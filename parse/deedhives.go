@@ -94,7 +94,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 				}
 			}
 		}
-		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].any(kDo, kArt)) {
+		if items[k].pause >= stop || items[k].is(kName) && !(k > 0 && items[k-1].any3(kDo, kArt, kFrom)) {
 			return false
 		}
 	}

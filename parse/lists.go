@@ -60,6 +60,9 @@ const (
 	barNouns
 	hiveNouns
 	numberedThings
+	hiveDoings
+	kin
+	feasts
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -118,6 +121,9 @@ var listNames = [listCount]string{
 	countedOff:         "counted off",
 	orders:             "orders",
 	datedDeeds:         "dated deeds",
+	hiveDoings:         "hive doings",
+	feasts:             "feasts",
+	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",
 	hiveNouns:          "hive nouns",

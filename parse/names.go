@@ -34,9 +34,16 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		}
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 		n := found[name]
+		if r.isPerson(toks, i, end) {
+			n.weight -= 2 * enough
+		}
 		about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
 		n.weight += r.weigh(toks, i, end, byWord, about)
 		n.hinted = n.hinted || about || !byWord && r.spokenOf(toks, i, end)
+		if !byWord {
+			n.focus = max(n.focus, r.focusOn(toks, i, end))
+			n.amid = n.amid || i > 0 && toks[i].pause < stop
+		}
 		if found == nil {
 			found = properNames{}
 		}
@@ -93,6 +100,9 @@ type properNames map[string]properName
 type properName struct {
 	weight int  // of what speaks for it
 	hinted bool // it is spoken of as a hive is where another has a name
+
+	focus focus // the surest of its mentions
+	amid  bool  // it stands amid a sentence, where only names have capitals
 }
 
 // hives are the names that are those of hives.
@@ -105,6 +115,9 @@ func (p properNames) hives(byWord bool) map[string]bool {
 		if n.weight >= enough {
 			names[name] = true
 		}
+	}
+	if !byWord {
+		p.inFocus(names)
 	}
 	if len(names) == 0 && !byWord {
 		p.ofARound(names)
@@ -120,6 +133,22 @@ func (p properNames) hives(byWord bool) map[string]bool {
 		}
 	}
 	return names
+}
+
+// inFocus adds the names that the talk turns to: with words that say so, or several of
+// them at the heads of sentences, or one that stands amid a sentence too.
+func (p properNames) inFocus(names map[string]bool) {
+	turns := 0
+	for name, n := range p {
+		if n.weight >= 0 && n.focus > noFocus || names[name] {
+			turns++
+		}
+	}
+	for name, n := range p {
+		if n.weight >= 0 && (n.focus == turnedTo || n.focus == headed && (turns > 1 || n.amid)) {
+			names[name] = true
+		}
+	}
 }
 
 // ofARound adds the names of a round of visits where there are several: "Walnut first",
@@ -272,11 +301,11 @@ func (r *reader) properRun(toks []token, i int) int {
 }
 
 // unnamed are the lists of words that stand in no name.
-const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles
+const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles | 1<<feasts
 
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
-	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause >= stop) || t.end-t.start < 3 && !r.says(t, "st") {
+	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
 	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {

@@ -133,7 +133,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
 		return enough // "Then Medlar, the new one"
-	case is(prev, "the") && (is(end, "lot") || is(end, "mob")):
+	case is(prev, "the") && (is(end, "lot") || is(end, "mob") || is(end, "bees") || is(end, "ladies") || is(end, "girls") || is(end, "crew")) && toks[end].pause == none:
 		return enough // "the Orchard lot"
 	case (is(prev, "how") || is(prev, "whether")) && beFollows(toks, end) == end:
 		return enough // "how Juniper was"

@@ -1,0 +1,171 @@
+package parse
+
+import "strings"
+
+// focus is how surely the talk turns to the one of a name where it stands.
+type focus uint8
+
+const (
+	noFocus  focus = iota
+	headed         // it begins a sentence, where every word has a capital
+	turnedTo       // the words before it turn to it: "time for Juniper", "began with Juniper"
+)
+
+// focusOn tells whether the talk turns to a name, and goes on about what is found in
+// a hive.
+func (r *reader) focusOn(toks []token, i, end int) focus {
+	begins := i == 0 || toks[i].pause >= stop || r.text[toks[i-1].end] == ';'
+	turns := noFocus
+	switch {
+	case i == 0 && r.openedNote(toks, end):
+		return turnedTo
+	case begins && r.doesAsHive(toks, i, end):
+		turns = headed
+	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end):
+		turns = turnedTo
+	}
+	if turns == noFocus || !r.hiveTalkBehind(toks, end) {
+		return noFocus
+	}
+	return turns
+}
+
+// openedNote reports whether the note begins with a name and the day, or "again": "Juniper,
+// 14 May."
+func (r *reader) openedNote(toks []token, end int) bool {
+	if end >= len(toks) {
+		return false
+	}
+	if toks[end].pause == none {
+		return r.says(toks[end], "again")
+	}
+	k := end
+	for k < len(toks) && toks[k].pause == none || k == end && toks[k].pause == comma {
+		if !toks[k].has(digits) && r.dates.of(toks[k].id).kind == notDate {
+			return false
+		}
+		if k++; k == len(toks) {
+			break
+		}
+	}
+	return k > end+1 && k < len(toks) && toks[k].pause == stop
+}
+
+// hiveTalkBehind reports whether what is found in a hive is told in the rest of the
+// sentence or in the next one.
+func (r *reader) hiveTalkBehind(toks []token, k int) bool {
+	stops := 0
+	for last := k + 40; k < len(toks) && k < last; k++ {
+		if toks[k].pause >= stop {
+			stops++
+		}
+		if stops > 2 {
+			return false
+		}
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// doesAsHive reports whether a sentence that begins with a name goes on as one about a
+// hive may: with what hives do, whose turn it is, or the speaker's "I".
+func (r *reader) doesAsHive(toks []token, i, end int) bool {
+	if end >= len(toks) {
+		return false
+	}
+	next := &toks[end]
+	switch {
+	case r.plural(toks[end-1]), r.says(*next, "next") && end+1 < len(toks) && r.says(toks[end+1], "door"):
+		return false
+	case next.pause > none:
+		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.saysOfHive(toks, end)
+		return dashed || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
+	case next.lists.has(hiveDoings), next.lists.has(moving), next.lists.has(being):
+		return true
+	}
+	return r.says(*next, "first") || r.says(*next, "next") || r.says(*next, "again") || r.says(*next, "after") || r.says(*next, "i") || r.says(*next, "we")
+}
+
+// leadIns are the words that turn the talk to the name behind them, with those of
+// which one must stand before them; where there are none, the word begins a sentence.
+var leadIns = map[string][]string{
+	"with":   {"began", "begin", "start", "started", "starting", "finished", "finish", "ended", "trouble", "happy", "pleased", "dealt", "busy"},
+	"on":     {"word", "words", "notes", "note", "report", "update", "news", "lid", "roof", "top", "eye", "moved", "went", "hour", "minutes", "time"},
+	"about":  {"is", "word", "note", "news"},
+	"for":    {"time", "as", "day", "turn", "nothing", "only"},
+	"to":     {"as", "there", "back", "turned", "walked", "went", "strolled", "wandered", "moved", "came", "down", "over", "up", "on", "next", "first", "attention", "visit"},
+	"was":    {"stop", "turn", "next", "first", "last", "up", "visit", "it", "one"},
+	"did":    {"i", "we"},
+	"off":    {"lid", "roof", "top", "cover"},
+	"in":     {"rummage", "poke", "hour", "minutes", "look", "peek", "bees", "time", "afternoon"},
+	"into":   {"look", "peek", "went", "delved", "dived", "dug", "got", "looked"},
+	"of":     {"inspection", "examination", "visit", "lid", "roof"},
+	"stop":   {"first", "second", "third", "next", "last"},
+	"stands": {"door", "it", "them", "there", "next"},
+	"just":   nil, "only": nil, "then": nil, "now": nil, "finally": nil, "lastly": nil, "inspection": nil, "poor": nil, "first": nil, "next": nil, "last": nil, "old": nil,
+}
+
+// ledTo reports whether the words before a name turn the talk to it.
+func (r *reader) ledTo(toks []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
+		before, leads := leadIns[strings.ToLower(r.text[toks[k].start:toks[k].end])]
+		if !leads {
+			return false
+		}
+		if k == 0 || toks[k].pause >= stop {
+			return true
+		}
+		for _, word := range before {
+			if r.says(toks[k-1], word) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leftAt reports whether the talk of a name stops behind it: at a pause, or a word for
+// when or in what turn.
+func (r *reader) leftAt(toks []token, end int) bool {
+	if end >= len(toks) || toks[end].pause > none {
+		return true
+	}
+	next := &toks[end]
+	if r.says(*next, "day") || r.says(*next, "week") {
+		return false // "on Ascension Day"
+	}
+	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first") || r.says(*next, "next") || r.says(*next, "again") ||
+		r.says(*next, "after") || r.says(*next, "tonight") || r.says(*next, "together") || r.says(*next, "there") || r.says(*next, "all") || r.says(*next, "i")
+}
+
+// isPerson reports whether the words around a name tell that it is a person's.
+func (r *reader) isPerson(toks []token, i, end int) bool {
+	said := func(k int, words ...string) bool {
+		for _, w := range words {
+			if k >= 0 && k < len(toks) && r.says(toks[k], w) {
+				return true
+			}
+		}
+		return false
+	}
+	switch close := end < len(toks) && toks[end].pause == none; {
+	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
+		return true // "my husband Peter"
+	case close && said(end, "and") && said(end+1, "i"), said(i-1, "and") && said(i-2, "i", "me"):
+		return true // "Sarah and I"
+	case close && said(end, "was", "got") && said(end+1, "stung"):
+		return true // bees sting people, not hives
+	case close && said(end, "came", "went", "popped", "dropped") && said(end+1, "round", "over", "along", "by"):
+		return true
+	case close && said(end, "who", "whose"):
+		return true
+	}
+	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for"); k++ {
+		if said(k, "said", "says", "asked", "thinks", "reckons", "told", "swears", "laughed", "helped") {
+			return true // "Vernon from the next plot says"
+		}
+	}
+	return false
+}

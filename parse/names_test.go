@@ -1,0 +1,79 @@
+package parse
+
+import (
+	"strings"
+	"testing"
+
+	"barwise/colony"
+)
+
+// TestTurnsToHives reads the ways in which the talk turns to a hive that is told by its
+// name alone, and away from people.
+func TestTurnsToHives(t *testing.T) {
+	for _, c := range []struct{ said, hives string }{
+		{"Juniper got the first visit. Eggs on bar four. Marigold got the second. No eggs.", "juniper / marigold"},
+		{"I began with Juniper, as always. Eggs on bar four. Marigold I kept for last. No eggs.", "juniper / marigold"},
+		{"Juniper: I found eggs on bar four. Marigold: no eggs.", "juniper / marigold"},
+		{"Juniper has come through well. Eggs on bar four. Marigold has not. No eggs.", "juniper / marigold"},
+		{"Juniper looked promising from the entrance, and so it proved. Eggs on bar four. Marigold looked anything but. No eggs.", "juniper / marigold"},
+		{"Juniper's bees were calm and there were eggs on bar four. Marigold's were not, and I took two stings.", "juniper / marigold"},
+		{"My first stop was Juniper. Eggs on bar four. My second stop was Marigold. No eggs.", "juniper / marigold"},
+		{"First stop Juniper, eggs on bar four. Second stop Marigold, no eggs.", "juniper / marigold"},
+		{"I turned to Juniper first. Eggs on bar four. I then turned to Marigold. No eggs.", "juniper / marigold"},
+		{"From there to Juniper. Eggs on bar four. Then on to Marigold. No eggs.", "juniper / marigold"},
+		{"Juniper next. Eggs on bar four. Marigold after that. No eggs.", "juniper / marigold"},
+		{"As to Juniper, eggs on bar four. As to Marigold, no eggs.", "juniper / marigold"},
+		{"Juniper, on the other hand, has eggs on bar four. Marigold, bless them, has none, and no queen seen.", "juniper / marigold"},
+		{"With Juniper all is well, eggs on bar four. With Marigold it is not, no eggs.", "juniper / marigold"},
+		{"Juniper delighted me. Eggs on bar four. Marigold did not. No eggs.", "juniper / marigold"},
+		{"Juniper gave me a fright. Eggs on bar four. Marigold gave me two stings and no eggs.", "juniper / marigold"},
+		{"Next door stands Juniper. Eggs on bar four. Beyond it stands Marigold. No eggs.", "juniper / marigold"},
+		{"Today it was Juniper's turn. Eggs on bar four. Then Marigold's. No eggs.", "juniper / marigold"},
+		{"We lifted the roof on Juniper at ten. Eggs on bar four. We lifted the roof on Marigold at eleven. No eggs.", "juniper / marigold"},
+		{"Lifting the lid of Juniper I found eggs on bar four. Lifting the lid of Marigold I found no eggs.", "juniper / marigold"},
+		{"In the afternoon I did Juniper. Eggs on bar four. I did Marigold after tea. No eggs.", "juniper / marigold"},
+		{"I only had time for Juniper tonight. Eggs on bar four.", "juniper"},
+		{"Juniper again tonight. Eggs on bar four.", "juniper"},
+		{"A quick word on Juniper. Eggs on bar four.", "juniper"},
+		{"Just Juniper today. Eggs on bar four.", "juniper"},
+		{"Juniper, 14 May. Eggs on bar four.", "juniper"},
+		{"Inspection of Juniper, 14 May. Eggs on bar four.", "juniper"},
+		{"Notes on Juniper. Eggs on bar four.", "juniper"},
+		{"This is about Juniper. Eggs on bar four.", "juniper"},
+		{"Had a good rummage in Juniper after tea. Eggs on bar four.", "juniper"},
+		{"Popped the top off Juniper after tea. Eggs on bar four.", "juniper"},
+		{"My husband Peter held the smoker while I went through Juniper. Eggs on bar four.", "juniper"},
+		{"Peter came round and we opened Juniper together. Peter was stung twice. Eggs on bar four.", "juniper"},
+		{"Sarah and I spent an hour in Juniper. Eggs on bar four. Sarah saw the queen on bar five.", "juniper"},
+		{"The bees in Juniper were calm. Eggs on bar four.", "juniper"},
+		{"Juniper's queen was on bar five. Eggs on bar four.", "juniper"},
+		{"It was hot, and Juniper was bearding. Eggs on bar four.", "juniper"},
+		{"I fed Juniper a litre of syrup. Eggs on bar four.", "juniper"},
+		{"I moved bar six from Juniper to Marigold. Juniper has eggs on bar four. Marigold has no eggs.", "juniper / marigold"},
+		{"Both colonies were opened. Juniper had eggs on bar four; Marigold had none and no queen was seen.", "juniper / marigold"},
+		{"Juniper is roaring away. Eggs on bar four. Marigold is ticking over. No eggs.", "juniper / marigold"},
+		{"Juniper filled me with joy: eggs on bar four. Marigold filled me with dread: no eggs.", "juniper / marigold"},
+		{"Juniper went well. Eggs on bar four. Marigold went badly. No eggs.", "juniper / marigold"},
+		{"Juniper I have no worries about. Eggs on bar four. Marigold I do worry about. No eggs.", "juniper / marigold"},
+		{"Juniper boasts eggs on bar four. Marigold has none at all and no queen seen.", "juniper / marigold"},
+		{"Juniper shows eggs on bar four. Marigold shows no eggs.", "juniper / marigold"},
+		{"Juniper swarmed on Tuesday. No eggs. Marigold did not swarm. Eggs on bar four.", "juniper / marigold"},
+		{"JUNIPER - eggs on bar four. MARIGOLD - no eggs.", "juniper / marigold"},
+		{"My neighbour Peter held the smoker. Eggs on bar four.", ""},
+		{"Peter came round with a cake. Eggs on bar four.", ""},
+		{"Sarah and I had a long day. Eggs on bar four.", ""},
+		{"Vernon from the next plot says no. Eggs on bar four.", ""},
+		{"They will not wait for Pentecost. Eggs on bar four.", ""},
+		{"Ouch. Eggs on bar four.", ""},
+		{"Onions are in. Eggs on bar four.", ""},
+		{"The hedge on Ascension Day was white. Eggs on bar four.", ""},
+	} {
+		var hives []string
+		for _, in := range sharedParser().Parse(&colony.Note{Text: c.said, Given: may14}) {
+			hives = append(hives, in.Hive)
+		}
+		if got := strings.Join(hives, " / "); got != c.hives {
+			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
+		}
+	}
+}
