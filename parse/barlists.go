@@ -21,94 +21,144 @@ func (r *reader) countedOn(items []item, k int) bool {
 	return (kind || on) && k+1 < len(items) && items[k+1].is(kBar) && (items[k+1].pause == none || kind && !on && r.text[items[k+1].start-1] == '(')
 }
 
+// barList is a list of the numbers of bars, while it is read.
+type barList struct {
+	*reader
+	items    []item
+	bars     []int
+	plural   bool // its noun is, or what stands in it tells that it goes on
+	closed   bool // by "and"
+	excepted bool // bars were, by "except"
+}
+
+// joint is what joins a number to the list before it.
+type joint uint8
+
+const (
+	apart     joint = iota // the list ends before it
+	listed                 // a comma, or nothing
+	closing                // "and": of a plain list it is the last
+	exception              // "except"
+)
+
 // numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
 // and eleven, two to six except four.
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
-	bars := spread(r.barLists.take(usualBars)[:0], items[j].n)
-	j++
-	closed, excepted := false, false // by an "and", by an "except"
-	for j < len(items) {
+	l := barList{reader: r, items: items, bars: spread(r.barLists.take(usualBars)[:0], items[j].n), plural: plural}
+	for j++; j < len(items); {
 		sep := &items[j]
-		k := j
-		closing := false
-		except := false
-		switch {
-		case sep.pause > comma, closed && !excepted && sep.pause == comma && barNumber(sep):
-			return bars, j // "nectar on 8 and 9, 10 half built"
-		case sep.is(kBut) && r.exceptAt(sep):
-			k, except = j+1, true
-			if k < len(items) && items[k].is(kBar) {
-				k++
+		if sep.pause > comma || l.closed && !l.excepted && sep.pause == comma && barNumber(sep) {
+			break // "nectar on 8 and 9, 10 half built"
+		}
+		if end := l.rangeAt(j); end >= j {
+			if end == j {
+				break
 			}
-		case sep.is(kBar) && sep.pause <= comma && r.shortList(items, j):
-			k = j + 1
-		case r.dashOrTo(sep) && r.fromTheTo(items, j):
-			bars = spread(bars, quantity{lo: float64(bars[0]), hi: items[j+3].n.lo})
-			j += 4
+			j = end
 			continue
-		case r.onBoth(items, j) > 0:
-			k, plural = r.onBoth(items, j), true
-		case r.dashOrTo(sep) && j+1 < len(items) && items[j+1].is(kBar) && j+2 < len(items) && barNumber(&items[j+2]) && items[j+1].pause == none:
-			near, far := bars[len(bars)-1], int(items[j+2].n.lo)
-			opens := j < 3 || !items[j-3].any4(kDo, kOf, kArt, kTo)
-			if far < near && (r.isWord(sep, "-", "–") || len(bars) == 1 && opens && r.isWord(sep, "to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
-				near, far = far, near
-			}
-			if far <= near {
-				return bars, j
-			}
-			bars = spread(bars, quantity{lo: float64(near), hi: float64(far)})
-			j += 3
-			continue
-		case r.dashOrTo(sep) && j+1 < len(items) && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) < bars[len(bars)-1] && plural && len(bars) == 1 && !(j > 2 && items[j-3].is(kDo)):
-			bars = spread(nil, quantity{lo: items[j+1].n.lo, hi: float64(bars[0])}) // "three to one"
-			j += 2
-			continue
-		case sep.is(kAnd):
-			if closed && sep.pause == comma && j+1 < len(items) && (items[j+1].is(kBar) || excepted) {
-				return bars, j // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
-			}
-			k, closing = j+1, true
-			if r.barWithArticle(items, k) {
-				k++ // "the bar four and the bar five"
-			}
-			if k < len(items) && items[k].is(kBar) && r.pairOfBars(items, k-1) {
-				plural = true
-				k++
-			}
-		case barNumber(sep) && j > 1 && items[j-2].is(kOn) && sep.pause == none && j+1 < len(items) && items[j+1].any(kBe, kHave):
-			return bars, j // "she's on seven six is just eggs"
-		case barNumber(sep) && (plural || r.risingTo(items, j, bars)) && len(bars) < 30:
-			plural = true
-		default:
-			return bars, j
 		}
-		if k+1 < len(items) && (byWord(&items[k+1]) || r.countedOn(items, k)) {
-			return bars, j // "b7 22 x 18 cm", "one on b3 and two on b4"
+		k, how := l.jointAt(j)
+		if how == apart || !l.goesOnAt(k, how, sep.pause == comma) {
+			break
 		}
-		if k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar {
-			return bars, j
-		}
-		if items[k].pause > comma || closing && items[k].pause != none {
-			return bars, j
-		}
-		if !r.listGoesOn(items, k, plural, closing, sep.pause == comma, bars) {
-			return bars, j
-		}
-		if slices.Contains(bars, int(items[k].n.lo)) != except {
-			return bars, j // "honey on ten and eleven but bar twelve is bare", "behind bar nine and bar nine is bare"
-		}
-		if except {
+		if how == exception {
 			drop := spread(nil, items[k].n)
-			bars = slices.DeleteFunc(bars, func(b int) bool { return slices.Contains(drop, b) })
+			l.bars = slices.DeleteFunc(l.bars, func(b int) bool { return slices.Contains(drop, b) })
 		} else {
-			bars = spread(bars, items[k].n)
+			l.bars = spread(l.bars, items[k].n)
 		}
-		excepted = excepted || except
-		closed = closed || closing || except
+		l.excepted = l.excepted || how == exception
+		l.closed = l.closed || how != listed
 		j = k + 1
 	}
-	return bars, j
+	return l.bars, j
+}
+
+// rangeAt takes the end of a range that begins with the list's last number, told with
+// its noun or from the far end, and returns where it ends: j where the list does, and -1
+// where none is told.
+func (l *barList) rangeAt(j int) int {
+	if !l.dashOrTo(&l.items[j]) {
+		return -1
+	}
+	sep, near := &l.items[j], l.bars[len(l.bars)-1]
+	number := func(k int) bool {
+		return k < len(l.items) && barNumber(&l.items[k])
+	}
+	switch {
+	case l.fromTheTo(l.items, j):
+		l.bars = spread(l.bars, quantity{lo: float64(l.bars[0]), hi: l.items[j+3].n.lo})
+		return j + 4
+	case number(j+2) && l.items[j+1].is(kBar) && l.items[j+1].pause == none:
+		far := int(l.items[j+2].n.lo)
+		opens := j < 3 || !l.items[j-3].any4(kDo, kOf, kArt, kTo)
+		if far < near && (l.isWord(sep, "-", "–") || len(l.bars) == 1 && opens && l.isWord(sep, "to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
+			near, far = far, near
+		}
+		if far <= near {
+			return j
+		}
+		l.bars = spread(l.bars, quantity{lo: float64(near), hi: float64(far)})
+		return j + 3
+	case number(j+1) && l.items[j+1].pause == none && int(l.items[j+1].n.lo) < near && l.plural && len(l.bars) == 1 && !(j > 2 && l.items[j-3].is(kDo)):
+		l.bars = spread(nil, quantity{lo: l.items[j+1].n.lo, hi: float64(near)}) // "three to one"
+		return j + 2
+	}
+	return -1
+}
+
+// jointAt is what joins the number at item k to the list that goes on at item j.
+func (l *barList) jointAt(j int) (k int, how joint) {
+	items, sep := l.items, &l.items[j]
+	switch {
+	case sep.is(kBut) && l.exceptAt(sep):
+		k = j + 1
+		if k < len(items) && items[k].is(kBar) {
+			k++
+		}
+		return k, exception
+	case sep.is(kBar) && sep.pause <= comma && l.shortList(items, j):
+		return j + 1, listed
+	case l.onBoth(items, j) > 0:
+		l.plural = true
+		return l.onBoth(items, j), listed
+	case sep.is(kAnd):
+		if l.closed && sep.pause == comma && j+1 < len(items) && (items[j+1].is(kBar) || l.excepted) {
+			return j, apart // "eggs on bars 5, 6 and 7, and bars 8 and 9 are …"
+		}
+		k = j + 1
+		if l.barWithArticle(items, k) {
+			k++ // "the bar four and the bar five"
+		}
+		if k < len(items) && items[k].is(kBar) && l.pairOfBars(items, k-1) {
+			l.plural = true
+			k++
+		}
+		return k, closing
+	case barNumber(sep) && j > 1 && items[j-2].is(kOn) && sep.pause == none && j+1 < len(items) && items[j+1].any(kBe, kHave):
+		return j, apart // "she's on seven six is just eggs"
+	case barNumber(sep) && (l.plural || l.risingTo(items, j, l.bars)) && len(l.bars) < 30:
+		l.plural = true
+		return j, listed
+	}
+	return j, apart
+}
+
+// goesOnAt reports whether the number at item k is the next of the list.
+func (l *barList) goesOnAt(k int, how joint, afterComma bool) bool {
+	items := l.items
+	switch {
+	case k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar:
+		return false
+	case k+1 < len(items) && (byWord(&items[k+1]) || l.countedOn(items, k)):
+		return false // "b7 22 x 18 cm", "one on b3 and two on b4"
+	case items[k].pause > comma || how == closing && items[k].pause != none:
+		return false
+	case !l.listGoesOn(items, k, l.plural, how == closing, afterComma, l.bars):
+		return false
+	}
+	// "honey on ten and eleven but bar twelve is bare", "behind bar nine and bar nine is bare"
+	return slices.Contains(l.bars, int(items[k].n.lo)) == (how == exception)
 }
 
 // dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar

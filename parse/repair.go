@@ -79,48 +79,17 @@ const reach = 12
 // replace aligns the first slot behind the cue with the last of its kind
 // before it.
 func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) {
-	of := slots
-	if bare {
-		of = sureSlots
-	}
 	r.readCups(items[from:min(len(items), from+4)], items[max(0, cue-3):cue])
-	to := from
-	if bare && to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
-		from, to = from+1, to+1 // "on seven, no, on eight"
-	}
-	if bare && r.sheIsOn(items, from) {
-		from, to = from+3, to+3 // "the queen's on bar six, no, she's on bar eight"
-	}
-	if told := r.toldRight(items, from); told > from && !bare {
-		to = told
-	}
-	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) {
-		if _, ok := slotOf(&items[to], of); ok {
-			break
-		}
-		to++
-	}
-	if to >= len(items) {
-		return items, false
-	}
-	s, ok := slotOf(&items[to], of)
-	all := howManyOf(items[to].text)
-	if !ok && all > 0 {
-		s, ok = kNum, true // "cut out three, no, all four"
-	}
-	if ok && !bare && to+1 < len(items) && items[to-1].is(kNo) && !r.bareNo(&items[to-1]) && items[to+1].is(s) {
-		to++ // "sorry, not bar two, bar three"
-	}
-	if !ok || bare && to != from {
+	to, s := r.correction(items, cue, from, bare)
+	if s == noKind {
 		return items, false
 	}
 	at := r.replaced(items, cue, to, s, bare)
 	if at < 0 {
 		return items, false
 	}
-	old := &items[at]
-	fresh := items[to]
-	if !fresh.is(kNum) && all > 0 {
+	old, fresh := &items[at], items[to]
+	if all := howManyOf(fresh.text); !fresh.is(kNum) && all > 0 {
 		fresh.kinds, fresh.says, fresh.n = setOf(kNum), senseless, quantity{lo: all}
 	}
 	if s == kNum && old.is(kBars) { // "bar five no six"
@@ -145,6 +114,44 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	items[at] = fresh
 	return slices.Delete(items, cue, to+1), true
+}
+
+// correction is the item that stands for another before the cue, and the slot that it
+// fills; of a bare "no" it must be the next, or go on as the words before do. The slot is
+// noKind where there is none.
+func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slot kind) {
+	of, to := slots, from
+	if bare {
+		of = sureSlots
+		if to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
+			from, to = from+1, to+1 // "on seven, no, on eight"
+		}
+		if r.sheIsOn(items, from) {
+			from, to = from+3, to+3 // "the queen's on bar six, no, she's on bar eight"
+		}
+	} else {
+		to = max(to, r.toldRight(items, from))
+	}
+	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) {
+		if _, ok := slotOf(&items[to], of); ok {
+			break
+		}
+		to++
+	}
+	if to >= len(items) || bare && to != from {
+		return to, noKind
+	}
+	slot, ok := slotOf(&items[to], of)
+	if !ok && howManyOf(items[to].text) > 0 {
+		slot, ok = kNum, true // "cut out three, no, all four"
+	}
+	if !ok {
+		return to, noKind
+	}
+	if !bare && to+1 < len(items) && items[to-1].is(kNo) && !r.bareNo(&items[to-1]) && items[to+1].is(slot) {
+		to++ // "sorry, not bar two, bar three"
+	}
+	return to, slot
 }
 
 // sheIsOn reports whether "she is on" and bars stand at item i.
