@@ -20,41 +20,15 @@ func (r *reader) queen(c *clause) {
 	r.markIs(c)
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
-	seen, unseen := -1, -1
-	for i := range c.items {
-		it := &c.items[i]
-		if it.used {
-			continue
-		}
-		switch {
-		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
-			unseen = i
-		case it.is(kSeen) && i > 0 && (r.isWord(&c.items[i-1], "neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
-			unseen = i
-		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun) && !r.lately(c, i):
-			seen = i
-		}
-	}
+	seen, unseen := r.sightings(c, noun)
 	if noun < 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !c.has(kContent) {
 		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
 	}
 	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {
 		r.queenWaits = r.sentenceNo
 	}
-	subject := noun >= 0 || r.herself(c) || r.shePlaced(c)
-	if !subject && seen >= 0 && c.items[seen].lists.has(queenInView) {
-		subject = true
-	}
-	if !subject && unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent) {
-		subject = true // "the queen I searched but did not see"
-	}
-	if !subject && unseen >= 0 && r.bareQNS(c, unseen) {
-		subject = true
-	}
-	if !subject {
-		if !r.sheLast || !r.onlyAttributes(c) {
-			return
-		}
+	if !r.speaksOfHer(c, noun, seen, unseen) {
+		return
 	}
 	if named {
 		r.sheLast = true
@@ -76,6 +50,41 @@ func (r *reader) queen(c *clause) {
 	case noun > 0 && r.value(&c.items[noun], kQueen) == "virgin=yes" && hasKind(c.items[:noun], kHave) && !c.has(kNo): // "the colony has a virgin queen"
 		r.leaf("queen.virgin", "yes", "virgin", "", c.doubt, &c.items[noun])
 	}
+}
+
+// sightings are the items by which a queen was seen and was not, each -1 where none is.
+func (r *reader) sightings(c *clause, noun int) (seen, unseen int) {
+	seen, unseen = -1, -1
+	for i := range c.items {
+		it := &c.items[i]
+		if it.used {
+			continue
+		}
+		switch {
+		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
+			unseen = i
+		case it.is(kSeen) && i > 0 && (r.isWord(&c.items[i-1], "neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
+			unseen = i
+		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun) && !r.lately(c, i):
+			seen = i
+		}
+	}
+	return seen, unseen
+}
+
+// speaksOfHer reports whether the queen is what a clause is about, named in it or not.
+func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
+	switch {
+	case noun >= 0, r.herself(c), r.shePlaced(c):
+		return true
+	case seen >= 0 && c.items[seen].lists.has(queenInView):
+		return true
+	case unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent):
+		return true // "the queen I searched but did not see"
+	case unseen >= 0 && r.bareQNS(c, unseen):
+		return true
+	}
+	return r.sheLast && r.onlyAttributes(c)
 }
 
 // notToday: "saw the queen on 19 April but not today".

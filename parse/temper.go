@@ -125,66 +125,80 @@ func (r *reader) ofBees(c *clause, i int) bool {
 			return true // "bees very calm", "you've been calm", whatever runs on
 		}
 	}
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].any(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo) &&
-		!c.items[next].is(kBees) && !c.items[next].is(kHive) {
-		if !c.items[next].is(kWord) || !r.lightWord(&c.items[next]) {
+	switch next := c.next(i); {
+	case next.pause == none && next.anyOf(ofTheirOwn) && !next.any(kBees, kHive) && !(next.is(kWord) && r.lightWord(next)):
+		return false // "calm weather"
+	case c.items[i].is(kWind) && r.besideSky(c, i):
+		return false
+	case i == 1 && r.isWord(&c.items[0], "getting", "got", "turning", "turned", "went"):
+		return true // "getting nervous now"
+	case r.isWord(next, "as"):
+		return true // "gentle as puppies"
+	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c, i):
+		return true
+	}
+	return r.closesOn(c, i) || r.nothingElse(c, i)
+}
+
+// ofTheirOwn are the kinds of words that a word of temper before them belongs to.
+var ofTheirOwn = setOf(kWord, kContent, kComb, kBar, kQueen, kSky, kFixture, kHive, kCell, kDo)
+
+// besideBees reports whether the bees or their hive stand where the word at item i is
+// said of them.
+func (r *reader) besideBees(c *clause, i int) bool {
+	for k := range c.items {
+		it := &c.items[k]
+		switch {
+		case it.is(kName) && k < i && r.onlyAdverbs(c, k, i):
+			return true
+		case it.is(kLeaf) && k < i && r.rule(it, kLeaf).ID == "bars-of-bees" && r.onlyAdverbs(c, k, i, kAnd, kEach):
+			return true // "eight bars of bees, all quiet"
+		case it.is(kBees) && (k < i || k == i+1 || k == i+2):
+			return true
+		case it.any(kName, kShe) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
+			return true
+		}
+	}
+	return false
+}
+
+// closesOn reports whether the word at item i is the last of what a clause tells of a
+// hive, or stands by itself in the list.
+func (r *reader) closesOn(c *clause, i int) bool {
+	it, last := &c.items[i], i == len(c.items)-1
+	switch {
+	case last && it.kinds == setOf(kTemper) && c.items[0].is(kName) && c.has(kCell):
+		return true // "hive one no queen cells gentle"
+	case r.weatherNear(c, i):
+		return false
+	case last && it.pause == comma && c.items[0].is(kName):
+		return true // "Hive 4: brood on five bars, calm"
+	case r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores):
+		return true // "BIAS, queen not seen, calm, 7 seams"
+	}
+	return i > 1 && c.items[i-1].is(kAdv) && r.isWord(&c.items[i-1], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) // "eggs on bar five very calm stores fair"
+}
+
+// nothingElse reports whether the clause speaks of nothing that the word at item i could
+// be said of.
+func (r *reader) nothingElse(c *clause, i int) bool {
+	for k := range c.items {
+		it := &c.items[k]
+		switch {
+		case it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them"):
+			return false // "somebody's been busy"
+		case k == i:
+		case it.anyOf(notOfBees) && !it.is(kTemper) && !r.lightWord(it):
+			return false
+		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-"):
 			return false
 		}
 	}
-	if c.items[i].is(kWind) && r.besideSky(c, i) {
-		return false
-	}
-	if i == 1 && r.isWord(&c.items[0], "getting", "got", "turning", "turned", "went") {
-		return true // "getting nervous now"
-	}
-	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "as") {
-		return true // "gentle as puppies"
-	}
-	for k := range c.items {
-		it := &c.items[k]
-		if it.is(kName) && k < i && r.onlyAdverbs(c, k, i) {
-			return true
-		}
-		if it.is(kLeaf) && k < i && r.rule(it, kLeaf).ID == "bars-of-bees" && r.onlyAdverbs(c, k, i, kAnd, kEach) {
-			return true // "eight bars of bees, all quiet"
-		}
-		if it.is(kBees) && (k < i || k == i+1 || k == i+2) {
-			return true
-		}
-		if it.any(kName, kShe) && k < i && k+3 >= i-3 && r.beBetween(c, k, i) {
-			return true
-		}
-	}
-	if r.subject == kBees && r.sameStatement(c, i) {
-		return true
-	}
-	if c.items[i].pause == comma && i == len(c.items)-1 && c.items[0].is(kName) && !r.weatherNear(c, i) {
-		return true // "Hive 4: brood on five bars, calm"
-	}
-	if i == len(c.items)-1 && c.items[i].kinds == setOf(kTemper) && c.items[0].is(kName) && c.has(kCell) {
-		return true // "hive one no queen cells gentle"
-	}
-	if r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores) && !r.weatherNear(c, i) {
-		return true // "BIAS, queen not seen, calm, 7 seams"
-	}
-	if prev := i - 1; prev > 0 && c.items[prev].is(kAdv) && r.isWord(&c.items[prev], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) && !r.weatherNear(c, i) {
-		return true // "eggs on bar five very calm stores fair"
-	}
-	alone := true
-	for k := range c.items {
-		it := &c.items[k]
-		if it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them") {
-			return false // "somebody's been busy"
-		}
-		if it.any(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen) && !it.is(kTemper) && !r.lightWord(it) && k != i {
-			alone = false
-		}
-		if it.is(kLeaf) && k != i && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") {
-			alone = false
-		}
-	}
-	return alone && !r.weatherNear(c, i)
+	return !r.weatherNear(c, i)
 }
+
+// notOfBees are the kinds of words for what may have a temper's words said of it.
+var notOfBees = setOf(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFixture, kCell, kMite, kPlan, kDo, kSeen)
 
 // sameStatement: the clause goes on about the bees of the one before: it
 // names nothing else.
