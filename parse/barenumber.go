@@ -139,11 +139,14 @@ func (n *bareNumber) bracketed() bool {
 	return n.listing && n.prev != nil && n.prev.is(kContent) && at > 0 && n.text[at-1] == '('
 }
 
+// isOnBars are the kinds of what can be on the bar whose number stands behind "on".
+var isOnBars = setOf(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot)
+
 // placed reports whether the words right before the number make it a place, in a
 // list of bars or not.
 func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
-	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).any7(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot):
+	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).anyOf(isOnBars):
 		return true
 	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.any3(kPattern, kSide, kPlace):
 		return true // "capped brood six to nine good and solid"
@@ -180,6 +183,9 @@ func (n *bareNumber) undergoes() bool {
 	return n.isWord(n.prev, "off") && deedNear(n.before)
 }
 
+// leadsToNumber are the kinds of words that a number behind them belongs to.
+var leadsToNumber = setOf(kArt, kNum, kOf, kHave, kTo, kOn)
+
 // goesOn reports whether the number is the next in a list of bars, and heads what
 // is said of it.
 func (n *bareNumber) goesOn() bool {
@@ -197,12 +203,15 @@ func (n *bareNumber) goesOn() bool {
 	if it.pause >= comma || n.prev.any(kAnd, kThen) {
 		return heads && (follows || n.ranged() || list)
 	}
-	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.any7(kArt, kNum, kOf, kHave, kDo, kTo, kOn) {
+	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.anyOf(leadsToNumber) && !n.prev.is(kDo) {
 		return true
 	}
 	closes := !n.prev.is(kAdv) || n.isWord(n.prev, "as well", "too", "again")
 	return heads && follows && closes && !n.prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
+
+// neverBare are the kinds of words that a number before them counts whatever else is told.
+var neverBare = setOf(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf)
 
 // countsNext reports whether the number at the head of a line counts what
 // follows: "5 frames of bees", "2 stings".
@@ -211,7 +220,7 @@ func countsNext(items []item) bool {
 		return false
 	}
 	next := &items[1]
-	return next.pause == none && (next.any7(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
+	return next.pause == none && (next.anyOf(neverBare) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
 }
 
 // countsBars reports whether the number counts bars: "four new bars in".

@@ -210,9 +210,12 @@ func (r *reader) soMuch(items []item, i int) bool {
 	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any3(kTemper, kStrength, kAmount)
 }
 
+// ofDegree are the kinds of words that tell how much or how good something is.
+var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull, kComb)
+
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
-	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && (items[i+1].any7(kStored, kNum, kTemper, kStrength, kAmount, kFull, kComb) || items[i+1].is(kMeasure))
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].anyOf(ofDegree)
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin
@@ -331,6 +334,9 @@ func (r *reader) objectless(items []item, i int) bool {
 	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd)
 }
 
+// noObject are the kinds of words behind a verb that are no object of it.
+var noObject = setOf(kDate, kAnd, kBut, kNow, kThere, kWhole, kAdv)
+
 // lookedInVain reports whether a subject and its not having seen anything end the
 // statement: what they did not see stands before.
 func (r *reader) lookedInVain(items []item, i int) bool {
@@ -338,7 +344,7 @@ func (r *reader) lookedInVain(items []item, i int) bool {
 	if k >= len(items) || !items[k].any3(kUnseen, kNot, kNo) || items[k].pause > none || r.bareNo(&items[k]) {
 		return false
 	}
-	return k+1 == len(items) || items[k+1].pause > none || items[k+1].any7(kDate, kAnd, kBut, kNow, kThere, kWhole, kAdv) || r.isWord(&items[k+1], "yet")
+	return k+1 == len(items) || items[k+1].pause > none || items[k+1].anyOf(noObject) || r.isWord(&items[k+1], "yet")
 }
 
 // ownDeed reports whether a verb of doing ends the statement at item i, at most

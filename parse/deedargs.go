@@ -68,13 +68,17 @@ func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
 	}
 }
 
+// ofBarsDone are the kinds of words between a number of bars or cells and the verb that
+// tells what was done to them.
+var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))
+
 // barsAhead reports whether a number's bars, with what they hold, and a helping verb
 // at most stand between it and the verb: "three new bars were added", "two more
 // bars of honey taken".
 func (r *reader) barsAhead(items []item) bool {
 	bars := false
 	for k := range items {
-		if items[k].pause > none || !items[k].any7(kBar, kComb, kOf, kContent, kName, kFrom, kThen) && !items[k].any5(kCell, kStage, kCellKind, kOn, kBars) && !items[k].anyOf(helping) && !r.isWord(&items[k], "more") {
+		if items[k].pause > none || !items[k].anyOf(ofBarsDone) && !r.isWord(&items[k], "more") {
 			return false
 		}
 		bars = bars || items[k].any(kBar, kCell) || r.emptyBar(&items[k])

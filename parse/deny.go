@@ -67,9 +67,12 @@ func (s *scan) orAhead(i int) bool {
 	return false
 }
 
+// tellsOfComb are the kinds of words that go on about a comb named before them.
+var tellsOfComb = setOf(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
+
 func (s *scan) bareBehind(i int) bool {
 	next := s.at(i + 1)
-	return next == nil || next.pause > none || !next.any7(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
+	return next == nil || next.pause > none || !next.anyOf(tellsOfComb)
 }
 
 // beforeDenial are the kinds of words over which a denial reaches back to a finding.

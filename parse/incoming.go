@@ -56,6 +56,9 @@ func (r *reader) incoming(c *clause) {
 	c.items[bring].used = true
 }
 
+// beforeCargo are the kinds of words that describe what is carried in, before its noun.
+var beforeCargo = setOf(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount)
+
 func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	it := &c.items[i]
 	what := r.value(it, kForage)
@@ -74,7 +77,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
 	r.lastCargo = path
 	lo, hi := i, i
-	for lo > from && c.items[lo-1].any7(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount) && c.items[lo].pause == none && !r.source(c, lo-1) {
+	for lo > from && c.items[lo-1].anyOf(beforeCargo) && c.items[lo].pause == none && !r.source(c, lo-1) {
 		lo--
 	}
 	for hi+1 < to && (only || hi-i < 8) {

@@ -72,10 +72,10 @@ func (it *item) is(k kind) bool { return it.kinds.has(k) }
 
 func (it *item) anyOf(set kinds) bool { return it.kinds.meet(set) }
 
-// any reports whether the item is of one of the kinds. any3 to any7 are any for
+// any reports whether the item is of one of the kinds. any3 to any6 are any for
 // just as many: of kinds that are known when the program is built, the compiler
 // then makes one mask, while to go through a list takes several times as long and
-// as much room.
+// as much room. More kinds than these are a set with a name.
 func (it *item) any(a, b kind, more ...kind) bool {
 	return it.kinds.meet(two(a, b)) || it.kinds.hasOne(more)
 }
@@ -94,10 +94,6 @@ func (it *item) any5(a, b, c, d, e kind) bool {
 
 func (it *item) any6(a, b, c, d, e, f kind) bool {
 	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)) != 0
-}
-
-func (it *item) any7(a, b, c, d, e, f, g kind) bool {
-	return it.kinds.low&(1<<a|1<<b|1<<c|1<<d|1<<e|1<<f|1<<g)|it.kinds.high&(1<<(a-64)|1<<(b-64)|1<<(c-64)|1<<(d-64)|1<<(e-64)|1<<(f-64)|1<<(g-64)) != 0
 }
 
 // lexer turns tokens into items: numbers, dates and the words of the rules,

@@ -158,10 +158,13 @@ func (r *reader) opensState(o *opener) verdict {
 	return unknown
 }
 
+// beforePast are the kinds of words that a verb of an earlier sighting goes on from.
+var beforePast = setOf(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv)
+
 func (r *reader) opensSeen(o *opener) verdict {
 	switch {
 	case o.is(kPast):
-		return verdictOf(!o.prev.any7(kPron, kShe, kHave, kBe, kAnd, kThen, kAdv)) // "no sign of the queen last saw her on the 2nd"
+		return verdictOf(!o.prev.anyOf(beforePast)) // "no sign of the queen last saw her on the 2nd"
 	case !o.needs && !o.prev.anyOf(seers) && r.seesHer(o.items, o.i):
 		return doesOpen
 	case o.prev.is(kAnd) && o.i > 1 && o.items[o.i-2].any5(kContent, kCell, kSide, kPlace, kPattern) && r.seesHer(o.items, o.i):

@@ -2,10 +2,13 @@ package parse
 
 import "slices"
 
+// beforeOrders are the kinds of words that can stand before the verb of an order.
+var beforeOrders = setOf(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance)
+
 // imperative: an order to oneself, "check again in three weeks".
 func (r *reader) imperative(c *clause, i int) bool {
 	for k := 0; k < i; k++ {
-		if !c.items[k].any7(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance) {
+		if !c.items[k].anyOf(beforeOrders) {
 			return false
 		}
 	}

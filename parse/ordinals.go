@@ -101,5 +101,5 @@ func (r *reader) nthHeads(nth item, before []item) bool {
 		parted = before[end].pause >= comma
 		end--
 	}
-	return (parted || end < 0 || !before[end].any7(kArt, kNum, kOf, kHave, kBe, kOn, kTo)) && r.follows(int(nth.n.lo), before[:end+1])
+	return (parted || end < 0 || !before[end].anyOf(leadsToNumber) && !before[end].is(kBe)) && r.follows(int(nth.n.lo), before[:end+1])
 }

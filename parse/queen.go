@@ -210,6 +210,9 @@ func (r *reader) queenDenied(c *clause, noun int) bool {
 	return false
 }
 
+// leadsToHerBar are the kinds of words right before the bar that she is on.
+var leadsToHerBar = setOf(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs)
+
 // queenPlaced: naming the bar she is on says that she was seen.
 func (r *reader) queenPlaced(c *clause, noun int) bool {
 	far := noun + 6
@@ -219,7 +222,7 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 	for k := noun + 1; k < len(c.items) && k <= far; k++ {
 		it := &c.items[k]
 		if it.is(kBars) {
-			return !it.taken && (c.items[k-1].any7(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs) || r.closesHere(c, k))
+			return !it.taken && (c.items[k-1].anyOf(leadsToHerBar) || r.closesHere(c, k))
 		}
 		if it.any6(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.any(kDot, kQueenIs) {
 			return false
