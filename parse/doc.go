@@ -9,7 +9,7 @@
 //	mending     misheard words and shorthand where the context makes sure of
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
-//	            files, longest first (item.go, match.go, number.go, date.go)
+//	            files, longest first (lexer.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
 //	            (refer.go, barlists.go, barenumber.go, hives.go, names.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did

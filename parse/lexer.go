@@ -1,0 +1,316 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// lexer turns tokens into items: numbers, dates and the words of the rules,
+// the longest match first.
+type lexer struct {
+	*lexicon
+	matcher *matcher
+	text    string // the whole note
+	toks    []token
+	ref     *reader
+
+	// The number read last, since each slot and then figure ask for it anew.
+	number    quantity
+	numberEnd int
+	numberOf  int // one above its token; 0 for none
+}
+
+func (l *lexer) quantityAt(i int) (quantity, int) {
+	if l.numberOf != i+1 {
+		l.number, l.numberEnd = l.numbers.read(l.text, l.toks, i)
+		l.numberOf = i + 1
+	}
+	return l.number, l.numberEnd
+}
+
+func (l *lexer) durationAt(i int) (span, int) {
+	q, j := l.quantityAt(i)
+	return l.dates.length(l.toks, i, q, j)
+}
+
+func (l *lexer) measureAt(i int) (measure, int) {
+	q, j := l.quantityAt(i)
+	return l.measures.of(l.text, l.toks, i, q, j)
+}
+
+// items appends the items of the tokens to out.
+func (l *lexer) items(toks []token, out []item) []item {
+	l.toks, l.numberOf = toks, 0
+	for i := 0; i < len(toks); {
+		if len(out) == cap(out) {
+			out = slices.Grow(out, 1)
+		}
+		out = out[:len(out)+1] // an item is filled in where it stands: it is too large to be handed about
+		i = l.item(i, &out[len(out)-1])
+	}
+	return out
+}
+
+// item fills in the item that begins at token i and returns the index behind
+// it.
+func (l *lexer) item(i int, it *item) int {
+	*it = item{}
+	it.says, it.details = senseless, &noDetails
+	best := l.matcher.longest(l.toks, i, l)
+	if best.end > i+1 && l.endsName(i) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
+	}
+	if end := best.end; end > i+2 && l.numbersBars(end-1) {
+		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
+	}
+	end := best.end
+	if end > i {
+		it.says, it.kinds = best.sense, best.kinds
+		if with := best.with; with != nil {
+			it.n = with.n
+			it.details = l.detail(&details{dur: with.dur, size: with.size})
+		}
+	}
+	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.dates.mayLead(&l.toks[i], &l.toks[i+1]) {
+		end = l.numeric(it, i, end)
+	}
+	if end == i {
+		it.kinds.add(kWord)
+		end = i + 1
+	}
+	l.place(it, i, end)
+	return end
+}
+
+// numeric makes a figure of the item of the tokens from i to end, if a longer one
+// begins at i, or one as long that is what the words mean. It returns the index
+// behind it.
+func (l *lexer) numeric(it *item, i, end int) int {
+	if n, ok := l.loneNumber(i); ok && end <= i+1 && !it.any3(kColour, kSeen, kNo) { // as most are
+		it.says, it.kinds, it.n, it.details = senseless, numberKinds(n), n, &noDetails
+		return i + 1
+	}
+	var alt figure
+	j := l.figure(i, &alt)
+	switch {
+	case j < end || j == i || j == end && it.any(kColour, kSeen):
+		return end
+	case j == end && it.is(kNo) && alt.kind != kDate && alt.n.lo == 0: // "zero eggs" denies and counts
+		it.n = alt.n
+		it.kinds.add(kNum)
+		return end
+	}
+	it.says, it.kinds = senseless, alt.kinds()
+	it.n, it.details = alt.n, &noDetails
+	if alt.kind != kNum {
+		it.details = l.detail(&details{dur: alt.dur, size: alt.size, day: alt.day})
+	}
+	return j
+}
+
+// numbersBars reports whether token i is a word for bars and their number follows.
+func (l *lexer) numbersBars(i int) bool {
+	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1].id).kind == unitWord
+}
+
+// detail keeps the details of an item.
+func (l *lexer) detail(d *details) *details {
+	place := &l.ref.detailed.take(1)[0]
+	*place = *d
+	return place
+}
+
+// figure is a date, a measure, a duration or a number.
+type figure struct {
+	kind kind
+	n    quantity
+	dur  span
+	size measure
+	day  day
+}
+
+func numberKinds(n quantity) kinds {
+	if n.article {
+		return two(kNum, kArt)
+	}
+	return setOf(kNum)
+}
+
+// loneNumber reads a number of a single token that nothing goes on with.
+func (l *lexer) loneNumber(i int) (quantity, bool) {
+	if i+1 < len(l.toks) && (l.toks[i+1].has(dating) || l.measures.unit(l.toks, i+1) != "") || l.dates.of(l.toks[i].id).kind != notDate {
+		return quantity{}, false
+	}
+	return l.numbers.plain(l.text, &l.toks[i])
+}
+
+// endsName reports whether token i is the word hive behind a name of its own.
+func (l *lexer) endsName(i int) bool {
+	if t := l.toks[i]; t.id != l.hiveID && t.id != l.colonyID || i == 0 || t.pause > none {
+		return false
+	}
+	name := l.toks[i-1]
+	if name.lists.has(noNames) || name.lists.has(titles) || name.id == l.theID {
+		return false
+	}
+	return name.has(capital) || i > 1 && l.toks[i-2].id == l.theID && l.ref.wordNames(name)
+}
+
+// figure reads a date, a measure, a duration or a number into out, and returns the
+// index behind it.
+func (l *lexer) figure(i int, out *figure) (j int) {
+	if out.day, j = l.dayAndMonth(i); j > i {
+		out.kind = kDate
+		return j
+	}
+	q, end := l.quantityAt(i)
+	if end > i && l.plainNumber(i, end) {
+		out.kind, out.n = kNum, q
+		return end
+	}
+	if l.dates.mayBegin(l.toks, i, end) {
+		if out.day, j = l.dates.readWith(l.text, l.toks, i, q, end, l.ref.today); j > i {
+			out.kind = kDate
+			return j
+		}
+	}
+	if out.day, out.n, j = l.dayOfMonth(i); j > i {
+		out.kind = kDate
+		return j
+	}
+	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, j) {
+		out.kind, out.size = kMeasure, m
+		return j
+	}
+	if out.dur, j = l.dates.length(l.toks, i, q, end); j > i {
+		out.kind = kDur
+		return j
+	}
+	out.kind, out.n = kNum, q
+	return max(end, i)
+}
+
+// plainNumber reports whether the number that ends before token end can be
+// nothing more: no unit, length of time, month or the like follows, and no day
+// begins with it.
+func (l *lexer) plainNumber(i, end int) bool {
+	if first := l.toks[i]; first.id == idISODate || first.id == idSlashDate || l.dates.of(first.id).kind != notDate {
+		return false
+	}
+	if end >= len(l.toks) || l.toks[end].pause > comma {
+		return true
+	}
+	next := l.toks[end]
+	if next.id < firstWordID {
+		return next.id == idUnknown
+	}
+	if l.dates.of(next.id).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
+		return true // "add 1 bar from H12 Wed."
+	}
+	k := l.numbers.of(next.id).kind
+	return l.dates.of(next.id).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
+}
+
+// queenCups: "two cups" without "of" are queen cups, not a measure.
+func (l *lexer) queenCups(m measure, j int) bool {
+	return m.unit == "cup" && m.amount.whole() && !l.numbers.is(l.toks, j, ofWord)
+}
+
+// dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun
+// follows that it could count.
+func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
+	if i == 0 {
+		return day{}, quantity{}, i
+	}
+	planned := l.toks[i-1].id == l.forID // "planned for the twentieth", not "for the first time"
+	if !planned && !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) {
+		return day{}, quantity{}, i
+	}
+	d, nth, j = l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)
+	if planned && joined(l.toks, j) {
+		return day{}, quantity{}, i
+	}
+	if j > i && joined(l.toks, j) {
+		next := l.matcher.longest(l.toks, j, l)
+		for _, n := range next.rules {
+			if l.rules[n].Kind == kBar || l.rules[n].Kind == kSide {
+				return day{}, quantity{}, i
+			}
+		}
+		if next.end == j {
+			return day{}, quantity{}, i
+		}
+	}
+	return d, nth, j
+}
+
+// place says where the item of the tokens from i to end stands, and what its words
+// are.
+func (l *lexer) place(it *item, i, end int) {
+	first := &l.toks[i]
+	it.from, it.to = uint16(i), uint16(end)
+	it.start, it.end = first.start, l.toks[end-1].end
+	it.pause = first.pause
+	if end == i+1 && first.flags&^(wordMarks|glued) == 0 { // as most words are
+		it.text, it.lists = l.text[it.start:it.end], first.lists
+	} else {
+		l.read(it, i, end)
+	}
+	if it.is(kBar) {
+		it.plural = l.text[it.end-1]|0x20 == 's'
+	}
+}
+
+// read takes over the marks of an item's tokens, and spells it in lower case.
+func (l *lexer) read(it *item, i, end int) {
+	first, last := &l.toks[i], &l.toks[end-1]
+	it.capital, it.bullet = first.has(capital), first.has(bullet)
+	it.asked, it.colon = last.has(asked), last.has(coloned)
+	marks := first.flags
+	for k := i + 1; k < end; k++ {
+		marks |= l.toks[k].flags
+	}
+	it.misheard, it.misspelt = marks&misheard != 0, marks&misspelt != 0
+	it.text = l.text[it.start:it.end]
+	switch {
+	case marks&respelt != 0:
+		it.text = l.spelt(l.toks[i:end])
+	case marks&cased != 0 && end == i+1:
+		it.text = l.lowerAs(l.words.words[first.id], it.text)
+	case marks&cased != 0:
+		it.text = l.ref.strings.lower(it.text)
+	}
+	switch known := marks&(misheard|respelt|digits) == 0; {
+	case known && end == i+1:
+		it.lists = first.lists // looked up with the word
+	case !known || first.lists.has(phrases):
+		it.lists = l.words.find(it.text).lists
+	}
+}
+
+// lowerAs is text in lower case: word itself, which is, where only the case of
+// letters tells them apart, since most capitals begin a known word.
+func (l *lexer) lowerAs(word, text string) string {
+	if len(word) != len(text) {
+		return l.ref.strings.lower(text)
+	}
+	for k := range len(text) {
+		c := text[k]
+		if c >= 'A' && c <= 'Z' {
+			c |= 0x20
+		}
+		if c != word[k] {
+			return l.ref.strings.lower(text)
+		}
+	}
+	return word
+}
+
+// spelt is what tokens say once they are mended.
+func (l *lexicon) spelt(toks []token) string {
+	words := make([]string, len(toks))
+	for k, t := range toks {
+		words[k] = l.words.words[t.id]
+	}
+	return strings.Join(words, " ")
+}
