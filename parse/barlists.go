@@ -260,6 +260,7 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 // usualBars is how many bars a list has at most, but for a few.
 const usualBars = 4
 
+// spread adds the bars of a number or a range to a list, each once.
 func spread(bars []int, q quantity) []int {
 	lo, hi := int(q.lo), int(q.lo)
 	if q.hi > q.lo && !q.or {

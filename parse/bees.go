@@ -78,6 +78,8 @@ const lightestHive = 5
 
 func round2(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 
+// writePlain writes a leaf that a rule names outright, unless the words beside it turn
+// it into another or into none.
 func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 	it := &c.items[i]
 	if path == "weather.temp_c" {
@@ -165,6 +167,7 @@ func (r *reader) strength(c *clause) {
 	}
 }
 
+// strengthNamed reports whether the clause says that it is about strength.
 func (r *reader) strengthNamed(c *clause, it *item) bool {
 	for k := range c.items {
 		text := c.items[k].text

@@ -212,6 +212,7 @@ func (r *reader) sawOn(c *clause) bool {
 	return false
 }
 
+// conditional reports whether a clause sets a condition.
 func (r *reader) conditional(c *clause) bool {
 	for k := range c.items {
 		if c.items[k].is(kIf) && k <= 1 {
@@ -235,63 +236,87 @@ func (r *reader) selfAnswered(list []clause) bool {
 	return len(list[len(list)-1].items) <= 3 && len(list) == 1 && hasKind(list[0].items, kBars)
 }
 
+// resets reports whether a clause ends the mood that the one before carried on.
 func (r *reader) resets(c *clause, carried mood) bool {
 	first := &c.items[0]
-	if carried == unasked && r.askedOnly && !first.any(kAnd, kOr) {
+	switch {
+	case carried == unasked && r.askedOnly && !first.any(kAnd, kOr):
 		return true
-	}
-	if first.is(kName) && carried == planned && r.hasDeed(c) {
+	case first.is(kName) && carried == planned && r.hasDeed(c):
 		return false
-	}
-	if first.is(kName) || first.is(kBars) || carried == unasked && first.is(kThere) {
+	case first.any(kName, kBars), first.is(kAnd) && c.next(0).is(kBars) && carried != planned:
 		return true
 	}
-	if carried == unasked && (first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && c.has(kThere) || first.is(kPlan) && strings.HasPrefix(first.text, "next ")) {
-		return true // "… no foulbrood here", "next time I need to add a bar"
+	switch carried {
+	case past:
+		return r.endsPast(c)
+	case planned:
+		return first.is(kBut) || r.endsPlan(c)
+	case unasked:
+		return r.endsUnasked(c)
 	}
-	if first.is(kAnd) && len(c.items) > 1 && c.items[1].is(kBars) && carried != planned {
-		return true
-	}
-	if carried == past && first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have") {
+	return first.is(kBut)
+}
+
+// endsPast reports whether a clause behind one of an earlier day tells how it is now.
+func (r *reader) endsPast(c *clause) bool {
+	first, second := &c.items[0], c.next(0)
+	switch {
+	case first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have"):
 		return true // "bar 9, which I put in a fortnight ago, is half built"
-	}
-	if carried == past && first.is(kPron) && len(c.items) > 1 && r.isWord(first, "it", "they") && r.isWord(&c.items[1], "is", "'s", "are", "'re") {
+	case first.is(kPron) && r.isWord(first, "it", "they") && r.isWord(second, "is", "'s", "are", "'re"):
 		return true // "put it in two weeks ago, it is about two thirds drawn"
-	}
-	if carried == past && first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil {
+	case first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
-	}
-	if carried == past && first.is(kAnd) && len(c.items) > 2 && c.items[1].is(kShe) && r.isWord(&c.items[2], "is", "'s") {
+	case first.is(kAnd) && second.is(kShe) && r.isWord(c.next(1), "is", "'s"):
 		return true // "put a queen in ten days ago and she's laying on bar four"
-	}
-	if carried == past && first.is(kAnd) && r.standsSo(c.items, 1) || carried == past && nowThere(c.items) {
+	case first.is(kAnd) && r.standsSo(c.items, 1), nowThere(c.items):
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
+	case first.is(kThen) && r.isWord(first, "so") && second.is(kPron):
+		return true
+	}
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kNow) || it.is(kDate) && it.day.today {
+			return true
+		}
+	}
+	return false
+}
+
+// endsPlan reports whether a clause behind a plan tells what was done or found.
+func (r *reader) endsPlan(c *clause) bool {
+	for k := range c.items {
+		it := &c.items[k]
+		if it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
+			return true
+		}
+		if (it.any5(kContent, kTemper, kSign, kQueen, kBrood) || it.is(kComb) && c.items[0].any(kPron, kArt)) && !r.hasDeed(c) {
+			return true
+		}
+	}
+	return false
+}
+
+// endsUnasked reports whether a clause behind a question, a condition or hearsay asserts
+// again.
+func (r *reader) endsUnasked(c *clause) bool {
+	first := &c.items[0]
+	if first.is(kThere) || first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && c.has(kThere) || first.is(kPlan) && strings.HasPrefix(first.text, "next ") {
+		return true // "… no foulbrood here", "next time I need to add a bar"
 	}
 	for k := range c.items {
 		it := &c.items[k]
-		if it.is(kYes) && carried == unasked {
+		if it.is(kYes) {
 			return true
 		}
-		if carried == past && first.is(kThen) && r.isWord(first, "so") && len(c.items) > 1 && c.items[1].is(kPron) {
-			return true
-		}
-		if carried == past && (it.is(kNow) || it.is(kDate) && it.day.today) {
-			return true
-		}
-		if carried == unasked && it.is(kDate) && it.day.today && r.hasDeed(c) && first.is(kAnd) {
+		if it.is(kDate) && it.day.today && r.hasDeed(c) && first.is(kAnd) {
 			return true // "what you taught me, and made the split this morning"
 		}
-		if carried == planned && it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && k > 0 && c.items[k-1].is(kPron) {
-			return true
-		}
-		if carried == planned && (it.any5(kContent, kTemper, kSign, kQueen, kBrood) || it.is(kComb) && first.any(kPron, kArt)) && !r.hasDeed(c) {
-			return true
-		}
 	}
-	if carried == unasked && r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {
+	if r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {
 		return false // "the hive next door was not opened, though wasps were about it"
 	}
-	return first.is(kBut) && carried != past || carried == unasked && first.is(kNow)
+	return first.any(kBut, kNow)
 }
 
 // nowThere reports whether a clause begins with "there is", in the present.

@@ -32,6 +32,8 @@ func (s *scan) empty(i int) bool {
 	return true
 }
 
+// content reads what is on the combs: the words at item i, with the measure and the
+// place that waited for them.
 func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)

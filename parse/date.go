@@ -381,6 +381,8 @@ func (d *dates) named(toks []token, i int, ref colony.Date) (day, int) {
 	return day{}, i
 }
 
+// namedSpan is "this week", "next month" and the like: no day, but before or behind
+// today.
 func (d *dates) namedSpan(kind dateKind, unit int, ref colony.Date, i int) (day, int) {
 	switch {
 	case unit == 0:

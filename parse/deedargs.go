@@ -277,6 +277,7 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 	return !it.n.article && (d.do == "cut_cells" || d.do == "move_follower")
 }
 
+// barArgument takes the bars at item k for what the deed was done to, or for where to.
 func (r *reader) barArgument(c *clause, d *deed, i, k int) {
 	it := &c.items[k]
 	prev := &c.items[k-1]

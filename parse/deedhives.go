@@ -81,6 +81,8 @@ func (r *reader) planBefore(items []item, k int) bool {
 	return false
 }
 
+// deedBefore reports whether the hive behind item k is where a deed carries something to
+// or from.
 func (r *reader) deedBefore(items []item, k int) bool {
 	into := r.isWord(&items[k], "into")
 	for ; k >= 0; k-- {

@@ -100,6 +100,7 @@ func (r *reader) describesBars(items []item, k int) bool {
 	return false
 }
 
+// deed reads the verb at item i with its arguments; nil where nothing was done.
 func (r *reader) deed(c *clause, i int) *deed {
 	end := r.argumentsEnd(c, i)
 	isSo := i > 0 && c.items[i].is(kState) && c.items[i-1].any(kBe, kFixture) // "the floor's closed no mice"

@@ -94,6 +94,7 @@ func (r *reader) inEach(c *clause, d *deed) {
 	r.cur = here
 }
 
+// senseOf is the rule by which a verb was taken for the deed.
 func (r *reader) senseOf(it *item, d *deed) *rule {
 	first := r.rule(it, kDo)
 	for _, n := range it.says.rules {
@@ -316,6 +317,7 @@ func (r *reader) nextTime(c *clause) bool {
 	return false
 }
 
+// dueOn writes the day of a plan: its own, its clause's, or that of the plans before it.
 func (r *reader) dueOn(path string, c *clause, d *deed, why source) {
 	due := d.due
 	if due == nil && c.when != nil && !c.when.ago {

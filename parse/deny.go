@@ -55,6 +55,7 @@ func (s *scan) denies(i int) bool {
 	return true
 }
 
+// orAhead reports whether what is denied goes on with "or".
 func (s *scan) orAhead(i int) bool {
 	for k := i; k < len(s.c.items) && k <= i+6; k++ {
 		if s.at(k).is(kOr) {
@@ -70,6 +71,7 @@ func (s *scan) orAhead(i int) bool {
 // tellsOfComb are the kinds of words that go on about a comb named before them.
 var tellsOfComb = setOf(kPlace, kSide, kFull, kBe, kHave, kNum, kAmount)
 
+// bareBehind reports whether nothing is told of the comb behind item i.
 func (s *scan) bareBehind(i int) bool {
 	next := s.at(i + 1)
 	return next == nil || next.pause > none || !next.anyOf(tellsOfComb)

@@ -6,6 +6,7 @@ import (
 	"barwise/colony"
 )
 
+// earlierDeed writes a deed of an earlier day as an event, where the record keeps one.
 func (r *reader) earlierDeed(c *clause, d *deed) {
 	event := d.traits().event
 	if event == "" {

@@ -77,6 +77,8 @@ func (r *reader) barPath(bar int, leaf string) string {
 	return r.paths.ofBar(bar, leaf)
 }
 
+// writeContent writes a content and what is known of it at a path, of one bar or of the
+// colony.
 func (r *reader) writeContent(path string, f *finding, why source) {
 	b := r.cur
 	b.put(path, yesNo(f.present), why)
@@ -133,6 +135,7 @@ func sidesMeet(a, b string) bool {
 	return a == "front" && b == "back" || a == "back" && b == "front" || a == "one" && b == "other"
 }
 
+// recordCells writes queen cells of one stage, on bars or of the colony.
 func (r *reader) recordCells(f *finding, why source) {
 	paths := []string{"queen_cells." + f.what}
 	if len(f.bars) > 0 {
@@ -169,6 +172,7 @@ func (r *reader) putCount(path string, q quantity, why source) {
 	}
 }
 
+// recordSign writes a sign; of several bars that have it the record lists all.
 func (r *reader) recordSign(f *finding, why source) {
 	path := "signs." + f.what
 	if old, ok := r.cur.get(path); ok && old == "yes" && !f.present && len(f.bars) > 0 {
@@ -231,6 +235,7 @@ func (r *reader) comb(bars []int, name, value string, why source) {
 	}
 }
 
+// why is the source of a leaf that rests on some items, which are used by it.
 func (r *reader) why(rule, cue string, items ...*item) source {
 	w := source{spans: r.spanOf(items...), rule: rule, cue: cue}
 	for _, it := range items {

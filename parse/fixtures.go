@@ -51,6 +51,7 @@ func (r *reader) stateValue(it *item, what string) string {
 	return ""
 }
 
+// stateOf is the item that tells the state of the fixture at item i, -1 where none does.
 func (r *reader) stateOf(c *clause, i int, what string) int {
 	for k := i + 1; k < len(c.items) && k <= i+5; k++ {
 		it := &c.items[k]

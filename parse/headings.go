@@ -96,6 +96,7 @@ func (r *reader) todoLine(items []item) bool {
 	return items[0].is(kDo)
 }
 
+// allGrammar reports whether only words that hold others together are left.
 func (r *reader) allGrammar(items []item) bool {
 	for i := range items {
 		if items[i].any3(kWord, kContent, kDo) {

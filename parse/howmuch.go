@@ -142,6 +142,7 @@ func (s *scan) fullLeadsOn(i int) bool {
 	return false
 }
 
+// full reads "full of", "wall to wall": the whole comb is of what stands with it.
 func (s *scan) full(i int) {
 	it := s.at(i)
 	wall, after := false, false
@@ -221,6 +222,7 @@ func (s *scan) isState(i int) bool {
 	return false
 }
 
+// amount reads "plenty of", "a little": how much there is of what stands with it.
 func (s *scan) amount(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kAmount)

@@ -59,6 +59,8 @@ func (r *reader) incoming(c *clause) {
 // beforeCargo are the kinds of words that describe what is carried in, before its noun.
 var beforeCargo = setOf(kColour, kPlant, kAnd, kAdv, kArt, kNum, kAmount)
 
+// load reads one thing that is carried in, with its colour and plant: item i, among the
+// words from and to; only tells that it is all that is.
 func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	it := &c.items[i]
 	what := r.value(it, kForage)
@@ -134,6 +136,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 	}
 }
 
+// described writes the colours or the plants that are named between two items.
 func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 	var values []string
 	var items []*item

@@ -29,6 +29,7 @@ type lexicon struct {
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
 }
 
+// newLexicon makes ready what the rule files say; errors name the file and the rule.
 func newLexicon(f ruleFile) (*lexicon, error) {
 	l := &lexicon{words: newVocabulary(), rules: f.Rule}
 	l.words.addContractions(f.Contraction)

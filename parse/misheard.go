@@ -50,6 +50,7 @@ type context struct {
 	comma      bool // a comma stands on that side
 }
 
+// addMishearings compiles the mishearings, of each first word the longest first.
 func (l *lexicon) addMishearings(list []mishearing) error {
 	for i := range list {
 		m := &list[i]
@@ -77,6 +78,8 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 	return nil
 }
 
+// context compiles the words of which one must stand beside a mishearing; nil asks for
+// none.
 func (l *lexicon) context(words []string) *context {
 	if len(words) == 0 {
 		return nil

@@ -74,6 +74,7 @@ func (r *reader) sureMethod(it *item) bool {
 	return it.n.lo > 0
 }
 
+// methodHere reports whether a word for a way of counting mites is one here.
 func (r *reader) methodHere(c *clause, i int) bool {
 	text := c.items[i].text
 	if r.inList(ambiguousMethods, text) {
@@ -96,6 +97,8 @@ func (r *reader) miteAhead(c *clause, i int) bool {
 	return false
 }
 
+// miteDetails writes a count of mites: how it was made, of how many bees or days, and
+// what it gave. method and mite are their items, -1 where there is none.
 func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 	var items []*item
 	if method >= 0 {
@@ -218,6 +221,7 @@ func (r *reader) beesCount(c *clause, k int) bool {
 	return false
 }
 
+// boardDays is for how many days mites fell on a board, 0 where it is not told.
 func (r *reader) boardDays(c *clause, method, mite int) int {
 	for k := range c.items {
 		it := &c.items[k]

@@ -303,6 +303,8 @@ func (r *reader) properRun(toks []token, i int) int {
 // unnamed are the lists of words that stand in no name.
 const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles | 1<<feasts
 
+// mayName reports whether a word may stand in a proper name: it is none of the trade, of
+// numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
 	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") {

@@ -5,6 +5,8 @@ import (
 	"strings"
 )
 
+// pattern gives how brood is laid, "solid", "patchy", to the brood that it stands with,
+// before or behind.
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)

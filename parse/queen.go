@@ -148,6 +148,7 @@ func (r *reader) herself(c *clause) bool {
 	return false
 }
 
+// bareQNS reports whether a word says by itself that she was not seen.
 func (r *reader) bareQNS(c *clause, i int) bool {
 	text := c.items[i].text
 	return text == "qns" || text == "q n s" || text == "missed her" || text == "never did see" && r.sheLast
@@ -185,6 +186,7 @@ func (r *reader) lately(c *clause, i int) bool {
 	return next.any3(kDur, kPast, kDate) || r.isWord(next, "within", "this week", "this", "lately", "recently", "until", "till", "up to", "in")
 }
 
+// queenDenied reports whether the words beside the noun say that she was not seen.
 func (r *reader) queenDenied(c *clause, noun int) bool {
 	if noun < 1 {
 		if noun == 0 && len(c.items) > 1 {
@@ -282,6 +284,7 @@ func (r *reader) closesHere(c *clause, k int) bool {
 	return k+1 >= len(c.items) || c.items[k+1].pause >= comma
 }
 
+// shePlaced reports whether "she" is put on a bar: "she was on five".
 func (r *reader) shePlaced(c *clause) bool {
 	if !c.has(kBars) {
 		return false
@@ -307,6 +310,7 @@ func (r *reader) useQueen(c *clause, noun int) {
 	}
 }
 
+// notSeen writes that she was not seen, unless she was elsewhere.
 func (r *reader) notSeen(c *clause, noun, unseen int) {
 	r.sheLast = true
 	items := r.pick(c, noun, unseen)
@@ -336,6 +340,7 @@ func (r *reader) pick(c *clause, indices ...int) []*item {
 	return out
 }
 
+// wasSeen writes that she was seen, and on which bar.
 func (r *reader) wasSeen(c *clause, noun, seen int) {
 	r.sheLast = true
 	items := r.pick(c, noun, seen)

@@ -104,6 +104,7 @@ func (r *reader) queenIs(c *clause, i int) {
 	}
 }
 
+// setQueen writes what a word says of her: marked, clipped, old.
 func (r *reader) setQueen(c *clause, i int, rule *rule) {
 	it := &c.items[i]
 	k := i - 1
@@ -124,6 +125,7 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 	}
 }
 
+// markedBy reads a dot on her, or that she has none.
 func (r *reader) markedBy(c *clause, i int) {
 	it := &c.items[i]
 	k := i - 1
@@ -139,6 +141,7 @@ func (r *reader) markedBy(c *clause, i int) {
 
 var markColours = map[string]bool{"white": true, "yellow": true, "red": true, "green": true, "blue": true}
 
+// queenColour reads a colour as that of her mark, where a mark or she is near.
 func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
 	it := &c.items[i]
 	value := r.value(it, kColour)

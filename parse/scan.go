@@ -57,6 +57,7 @@ type modifiers struct {
 
 func (m *modifiers) set() bool { return m.extent != extent{} }
 
+// scan reads what the clause found.
 func (r *reader) scan(c *clause) {
 	s := &r.scanner
 	*s = scan{}

@@ -2,6 +2,8 @@ package parse
 
 import "strings"
 
+// side reads on which side of the comb something is: what was found last, or what
+// follows.
 func (s *scan) side(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kSide)
@@ -142,6 +144,7 @@ func (s *scan) otherSide(i int) {
 	s.sideAhead(i, side)
 }
 
+// place reads where on the comb something is: what was found last, or what follows.
 func (s *scan) place(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPlace)

@@ -43,6 +43,7 @@ func (s *scan) sign(i int) {
 	s.before = modifiers{}
 }
 
+// signCount gives a sign the number that counts it, from before or behind.
 func (s *scan) signCount(f *finding, i int) {
 	if offComb[f.what] && f.what != "mice" {
 		return // nobody counts beards

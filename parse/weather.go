@@ -74,6 +74,7 @@ func (r *reader) beesBefore(c *clause, i int) bool {
 	return false
 }
 
+// skyHere reports whether a word for the sky tells of today's.
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
 	text := it.text
