@@ -157,7 +157,7 @@ func (r *reader) strength(c *clause) {
 			continue // "wasps in great numbers"
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
-		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c, it) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
+		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) || r.wordIn(c.items[:i], "never") {
@@ -168,7 +168,7 @@ func (r *reader) strength(c *clause) {
 }
 
 // strengthNamed reports whether the clause says that it is about strength.
-func (r *reader) strengthNamed(c *clause, it *item) bool {
+func (r *reader) strengthNamed(c *clause) bool {
 	for k := range c.items {
 		text := c.items[k].text
 		if strings.Contains(text, "strength") || strings.Contains(text, "numbers") || strings.Contains(text, "population") || strings.Contains(text, "sized") {

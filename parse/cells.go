@@ -15,7 +15,7 @@ func (s *scan) stageMatters(i int) bool {
 	}
 	form := s.r.rule(it, kStage).Form
 	if form == "after" {
-		return s.lastCell(i) != nil
+		return s.lastCell() != nil
 	}
 	for k := i + 1; k < len(s.c.items) && k <= i+5; k++ {
 		next := s.at(k)
@@ -26,13 +26,13 @@ func (s *scan) stageMatters(i int) bool {
 			break
 		}
 	}
-	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell(i) != nil && s.cellAhead(i) < 0 {
+	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell() != nil && s.cellAhead(i) < 0 {
 		return true // "four sealed queen cells and one torn down"
 	}
 	if s.cellsGoOn(i) {
 		return true
 	}
-	if last := s.lastCell(i); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kHave, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
+	if last := s.lastCell(); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kHave, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
 		return true
 	}
 	return false
@@ -46,7 +46,8 @@ func (s *scan) cellsGoOn(i int) bool {
 		(s.at(i+1) == nil || s.at(i+1).pause >= comma)
 }
 
-func (s *scan) lastCell(i int) *finding {
+// lastCell is the finding before, if it is of queen cells; nil otherwise.
+func (s *scan) lastCell() *finding {
 	if len(s.found) == 0 {
 		return nil
 	}
@@ -68,7 +69,7 @@ func (s *scan) cell(i int) {
 		if prev := s.at(i - 1); prev != nil && r.isWord(prev, "to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
 			return // "whether they mean to swarm"
 		}
-		if last := s.lastCell(i); last != nil && (s.cellAhead(i) < 0 || s.r.isWord(s.at(s.cellAhead(i)), "ones")) {
+		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || s.r.isWord(s.at(s.cellAhead(i)), "ones")) {
 			last.kind = r.value(it, kCellKind)
 			last.items = append(last.items, it)
 			return
@@ -83,13 +84,13 @@ func (s *scan) cell(i int) {
 			return
 		}
 		stage := r.value(it, kStage)
-		if last := s.lastCell(i); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
+		if last := s.lastCell(); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
 			s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))
 			s.num = nil
 			return
 		}
 		ofAll := i > 0 && s.at(i-1).is(kEach) // "both of them sealed"
-		if last := s.lastCell(i); last != nil && (s.cellAhead(i) < 0 || ofAll) {
+		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || ofAll) {
 			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
 				last.what = stage
 				last.items = append(last.items, it)
@@ -218,7 +219,7 @@ func (s *scan) cellNoun(i int) {
 // of the cells of a comb, of those told before, or of such as would be.
 func (s *scan) ofQueens(i int) bool {
 	it, r := s.at(i), s.r
-	bare, last := r.value(it, kCell) == "cells", s.lastCell(i)
+	bare, last := r.value(it, kCell) == "cells", s.lastCell()
 	staged, kinded, counted := s.stageAt != "", s.kindAt != "", s.num != nil && s.numAt == i-1
 	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
 	next := s.at(i + 1)
@@ -282,7 +283,7 @@ func (s *scan) cellsOnBar(i int) bool {
 
 // dropLabel takes back the cells that a label named: "Queen cells: 1 empty cup".
 func (s *scan) dropLabel(i int) {
-	last := s.lastCell(i)
+	last := s.lastCell()
 	if last == nil || last.what != "any" || !s.at(last.at).colon || !s.onlyBetween(last.at, i, kNum, kStage, kState, kAdv, kCellKind, kPattern) {
 		return
 	}

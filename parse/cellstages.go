@@ -6,7 +6,7 @@ package parse
 // toldApart reads the stage at item i as one of cells that were spoken of
 // before, in this clause or the one before it.
 func (s *scan) toldApart(i int) bool {
-	of := s.lastCell(i)
+	of := s.lastCell()
 	here := of != nil
 	if !here && len(s.found) == 0 && s.r.sentenceNo-s.r.cellsSentence <= 1 {
 		of = s.r.lastCells

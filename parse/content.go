@@ -20,7 +20,7 @@ func (s *scan) empty(i int) bool {
 		return true // "a queen cup on bar eight, it is empty"
 	}
 	bars := s.combBars(i)
-	if len(bars) == 0 || s.no >= 0 || s.lastCell(i) != nil {
+	if len(bars) == 0 || s.no >= 0 || s.lastCell() != nil {
 		return false
 	}
 	if s.combSpoken || r.sameSentence && (r.tells(bars[0], "comb.old") || r.tells(bars[0], "comb.new") || r.tells(bars[0], "comb.drawn")) {
@@ -37,7 +37,7 @@ func (s *scan) empty(i int) bool {
 func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
-	if s.elsewhere(i) || rule.ID == "empty-comb" && (s.lastCell(i) != nil || s.ofCells(i)) {
+	if s.elsewhere(i) || rule.ID == "empty-comb" && (s.lastCell() != nil || s.ofCells(i)) {
 		it.used = it.used || rule.ID == "empty-comb"
 		return
 	}
@@ -117,7 +117,7 @@ func (s *scan) ofCells(i int) bool {
 
 // inCell: "two queen cells with larvae" are charged cells, not open brood.
 func (s *scan) inCell(i int) bool {
-	last := s.lastCell(i)
+	last := s.lastCell()
 	if last == nil || !last.present {
 		return false
 	}

@@ -106,7 +106,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.use(it)
 		}
 	case it.is(kBars):
-		r.barArgument(c, d, i, k)
+		r.barArgument(c, d, k)
 	case it.is(kName) && len(it.hives) > 0:
 		d.hives = it.hives
 		d.use(it)
@@ -278,7 +278,7 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 }
 
 // barArgument takes the bars at item k for what the deed was done to, or for where to.
-func (r *reader) barArgument(c *clause, d *deed, i, k int) {
+func (r *reader) barArgument(c *clause, d *deed, k int) {
 	it := &c.items[k]
 	prev := &c.items[k-1]
 	if prev.is(kArt) && k >= 2 {

@@ -35,7 +35,7 @@ func (s *scan) onAsMany(i int) {
 // moreCells: "three queen cells on bar seven and one on bar nine".
 func (s *scan) moreCells(i int) bool {
 	on, bars := s.at(i+1), s.at(i+2)
-	last := s.lastCell(i)
+	last := s.lastCell()
 	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
 		return false
 	}

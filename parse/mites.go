@@ -108,7 +108,7 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		items = append(items, &c.items[mite])
 	}
 	count, countItem := r.mitesCounted(c, mite, method)
-	days := r.boardDays(c, method, mite)
+	days := r.boardDays(c)
 	if kindOf == "" {
 		kindOf = r.miteMethod
 		switch {
@@ -222,7 +222,7 @@ func (r *reader) beesCount(c *clause, k int) bool {
 }
 
 // boardDays is for how many days mites fell on a board, 0 where it is not told.
-func (r *reader) boardDays(c *clause, method, mite int) int {
+func (r *reader) boardDays(c *clause) int {
 	for k := range c.items {
 		it := &c.items[k]
 		text := it.text

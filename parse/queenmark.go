@@ -54,13 +54,6 @@ func carriedOnly(items []item) bool {
 
 // attributes reads her mark, its colour, clipping, year.
 func (r *reader) attributes(c *clause, noun int) {
-	dotted := false
-	for i := range c.items {
-		it := &c.items[i]
-		if it.is(kDot) {
-			dotted = true
-		}
-	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used && !it.is(kQueenIs) {
@@ -74,7 +67,7 @@ func (r *reader) attributes(c *clause, noun int) {
 				r.markedBy(c, i)
 			}
 		case it.is(kColour):
-			r.queenColour(c, i, noun, dotted)
+			r.queenColour(c, i, noun)
 		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
 		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && r.isWord(it, "this year", "last year", "this season", "last season") && r.isWord(&c.items[i+1], "'s") && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
@@ -142,7 +135,7 @@ func (r *reader) markedBy(c *clause, i int) {
 var markColours = map[string]bool{"white": true, "yellow": true, "red": true, "green": true, "blue": true}
 
 // queenColour reads a colour as that of her mark, where a mark or she is near.
-func (r *reader) queenColour(c *clause, i, noun int, dotted bool) {
+func (r *reader) queenColour(c *clause, i, noun int) {
 	it := &c.items[i]
 	value := r.value(it, kColour)
 	if !markColours[value] || it.used {

@@ -21,7 +21,7 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 	case groupWord:
 		return quantity{lo: w.value}, n.skipOf(toks, i+1)
 	case articleWord:
-		return n.article(text, toks, i)
+		return n.article(toks, i)
 	case scaleWord:
 		return quantity{lo: w.value}, i + 1
 	case unitWord, tensWord:
@@ -66,7 +66,7 @@ func isPart(w numberWord) bool { return w.kind == partWord && w.value < 1 }
 
 // article reads "a dozen", "a couple of", "a third", "a hundred"; alone it is
 // the number one and says so.
-func (n *numbers) article(text string, toks []token, i int) (quantity, int) {
+func (n *numbers) article(toks []token, i int) (quantity, int) {
 	if joined(toks, i+1) {
 		switch w := n.of(toks[i+1].id); w.kind {
 		case groupWord:

@@ -13,7 +13,7 @@ func (r *reader) temper(c *clause) {
 		if r.notOfTemper(c, i) {
 			continue
 		}
-		if r.inList(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c, i)) {
+		if r.inList(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c)) {
 			continue
 		}
 		if r.inList(ambiguousTempers, text) && !r.ofBees(c, i) {
@@ -134,7 +134,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		return true // "getting nervous now"
 	case r.isWord(next, "as"):
 		return true // "gentle as puppies"
-	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c, i):
+	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c):
 		return true
 	}
 	return r.closesOn(c, i) || r.nothingElse(c, i)
@@ -202,7 +202,7 @@ var notOfBees = setOf(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFix
 
 // sameStatement: the clause goes on about the bees of the one before: it
 // names nothing else.
-func (r *reader) sameStatement(c *clause, i int) bool {
+func (r *reader) sameStatement(c *clause) bool {
 	if !c.items[0].any3(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
 		return false
 	}
