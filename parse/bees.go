@@ -23,7 +23,7 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "stores-heavy" && (r.heavyBars(c, i) || r.isWord(it, "weighs a ton", "heavy as lead") && (c.has(kBars) || r.sameSentence && len(r.bars) > 0)) {
 			continue // of a bar in hand, not of the stores
 		}
-		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any6(kContent, kStage, kPattern, kAnd, kThere, kAdv) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].any7(kContent, kStage, kPattern, kAnd, kThere, kAdv, kSeen) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		for _, set := range rule.Set {

@@ -39,6 +39,10 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	}
 	if items[i].anyOf(beginsBars) || items[i].text == "#" {
 		if ref, next := r.barRef(items, i, before); next > i {
+			if r.herOne(before) && !r.findingBehind(items, next) {
+				on := &before[len(before)-1]
+				on.kinds, on.says, on.text, ref.pause = setOf(kOn), senseless, "on", none
+			}
 			return ref, 0, next
 		}
 	}
@@ -58,6 +62,16 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 		return ref, back, next
 	}
 	return nil, 0, i
+}
+
+// herOne reports whether the words end on where the queen is, which the bar behind them
+// names: "the queen's on this one, bar five".
+func (r *reader) herOne(before []item) bool {
+	n := len(before)
+	if n < 2 || !r.isWord(&before[n-1], "on this one", "on that one", "on this", "on it") {
+		return false
+	}
+	return before[n-2].is(kBe) && n > 2 && before[n-3].any(kQueen, kShe) || before[n-2].any3(kQueen, kShe, kSeen)
 }
 
 // toRefer are the kinds of what begins a reference, unless a number stands behind.

@@ -120,6 +120,9 @@ func (r *reader) standsAlone(c *clause, i int) bool {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
+	if r.temperSentence == r.sentenceNo && i+1 < len(c.items) && (i == 0 || c.items[i-1].any3(kBut, kThen, kAdv)) && r.isWord(&c.items[i+1], "by", "by the end", "in the end", "at the end", "once", "when", "after", "again") {
+		return true // "grumpy at first, gentle by the end"
+	}
 	for k := max(0, i-3); k < i; k++ {
 		if (c.items[k].is(kBees) || r.isWord(&c.items[k], "you")) && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
 			return true // "bees very calm", "you've been calm", whatever runs on
