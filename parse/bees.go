@@ -12,6 +12,9 @@ func splitLeaves(s string) [][2]string {
 	return out
 }
 
+// bringsToBars are the kinds of words behind which a number of bars is of what they tell.
+var bringsToBars = setOf(kContent, kStage, kPattern, kAnd, kThere, kAdv, kSeen)
+
 // plainLeaves writes the leaves of rules that say all themselves.
 func (r *reader) plainLeaves(c *clause) {
 	for i := range c.items {
@@ -23,7 +26,7 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "stores-heavy" && (r.heavyBars(c, i) || r.isWord(it, "weighs a ton", "heavy as lead") && (c.has(kBars) || r.sameSentence && len(r.bars) > 0)) {
 			continue // of a bar in hand, not of the stores
 		}
-		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].any7(kContent, kStage, kPattern, kAnd, kThere, kAdv, kSeen) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		for _, set := range rule.Set {
