@@ -1,6 +1,7 @@
 package colony
 
 import (
+	"cmp"
 	"fmt"
 	"time"
 )
@@ -54,7 +55,9 @@ func (d Date) AddMonths(n int) Date {
 func (d Date) Sub(other Date) int { return int(d.Time().Sub(other.Time()) / (24 * time.Hour)) }
 
 // Compare orders days: negative before, zero equal, positive after.
-func (d Date) Compare(other Date) int { return d.Time().Compare(other.Time()) }
+func (d Date) Compare(other Date) int {
+	return cmp.Or(cmp.Compare(d.Year, other.Year), cmp.Compare(d.Month, other.Month), cmp.Compare(d.Day, other.Day))
+}
 
 // Weekday is the day of the week.
 func (d Date) Weekday() time.Weekday { return d.Time().Weekday() }

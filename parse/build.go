@@ -184,8 +184,7 @@ func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int)
 	*ins = colony.Inspection{Schema: colony.Schema, Hive: b.hive, At: b.at, Remarks: append([]string(nil), b.remarks...),
 		Source: colony.Source{Note: note.Hash, Name: note.Name, Seq: seq, Parser: Version(), AtFrom: b.atFrom}}
 	b.write(ins)
-	ins.Check = append(ins.Check, b.checks...)
-	ins.Check = append(ins.Check, beyond(ins)...)
+	ins.Check = slices.Concat(b.checks, beyond(ins))
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 }
 

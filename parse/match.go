@@ -21,9 +21,9 @@ type matcher struct {
 type state struct {
 	says    *sense          // what has been said by here, nil where no way of saying ends
 	leads   uint64          // a bit for the low six bits of each word that leads on
-	next    []edge          // by the low bits of their words; at least every other is free
-	slots   [numSlots]int32 // -1 none
 	slotted bool            // some slot leads on
+	slots   [numSlots]int32 // -1 none
+	next    []edge          // by the low bits of their words; at least every other is free
 }
 
 // mayLead reports whether a word may lead on: for most it is plain that it does not.

@@ -441,7 +441,7 @@ var owned = setOf(kBees, kQueen, kFixture, kStores, kContent, kCell, kBar, kBroo
 func (r *reader) possessive(items []item) []item {
 	for i := 0; i+2 < len(items); i++ {
 		it, s := &items[i], &items[i+1]
-		if it.text == "it" && s.is(kBe) && s.start == it.end && r.text[s.start]|0x20 == 's' && items[i+2].anyOf(owned) && items[i+2].pause == none {
+		if s.is(kBe) && it.text == "it" && s.start == it.end && r.text[s.start]|0x20 == 's' && items[i+2].anyOf(owned) && items[i+2].pause == none {
 			it.kinds, it.says, it.text, it.end, it.to = setOf(kArt), senseless, "its", s.end, s.to
 			items = slices.Delete(items, i+1, i+2)
 		}
