@@ -71,7 +71,7 @@ func (l *lexer) item(i int, it *item) int {
 			it.details = l.detail(&details{dur: with.dur, size: with.size})
 		}
 	}
-	if l.toks[i].has(numeral) || l.toks[i].has(leading) && i+1 < len(l.toks) && l.dates.mayLead(&l.toks[i], &l.toks[i+1]) {
+	if first := &l.toks[i]; first.has(numeral) || first.has(leading) && i+1 < len(l.toks) && l.dates.mayLead(first, &l.toks[i+1]) {
 		end = l.numeric(it, i, end)
 	}
 	if end == i {
@@ -249,10 +249,10 @@ func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
 func (l *lexer) place(it *item, i, end int) {
 	first := &l.toks[i]
 	it.from, it.to = uint16(i), uint16(end)
-	it.start, it.end = first.start, l.toks[end-1].end
-	it.pause = first.pause
+	it.start, it.pause = first.start, first.pause
 	if end == i+1 && first.flags&^(wordMarks|glued) == 0 { // as most words are
-		it.text, it.lists = l.text[it.start:it.end], first.lists
+		it.end, it.lists = first.end, first.lists
+		it.text = l.text[first.start:first.end]
 	} else {
 		l.read(it, i, end)
 	}
@@ -264,6 +264,7 @@ func (l *lexer) place(it *item, i, end int) {
 // read takes over the marks of an item's tokens, and spells it in lower case.
 func (l *lexer) read(it *item, i, end int) {
 	first, last := &l.toks[i], &l.toks[end-1]
+	it.end = last.end
 	it.capital, it.bullet = first.has(capital), first.has(bullet)
 	it.asked, it.colon = last.has(asked), last.has(coloned)
 	marks := first.flags

@@ -147,10 +147,11 @@ func (st *state) edge(word wordID) *edge {
 
 // first is the state behind a first word, or nowhere.
 func (m *matcher) first(word wordID) int32 {
-	if m.starts[word] == untrod {
-		m.starts[word] = m.behind(theStart, word)
+	to := &m.starts[word]
+	if *to == untrod {
+		*to = m.behind(theStart, word)
 	}
-	return m.starts[word]
+	return *to
 }
 
 // step is the state behind a word, or nowhere.
@@ -217,11 +218,12 @@ type slotReader interface {
 // longest finds the longest way of saying from token i on. A pause ends a way
 // of saying, but for the colon between a label and its value: "Stings: 2".
 func (m *matcher) longest(toks []token, i int, slots slotReader) match {
-	if slots != nil && toks[i].has(numeral) && i+1 < len(toks) && toks[i+1].has(following) {
+	first := &toks[i]
+	if slots != nil && first.has(numeral) && i+1 < len(toks) && toks[i+1].has(following) {
 		return m.search(toks, slots, theStart, i, match{sense: senseless, end: i})
 	}
 	best := match{sense: senseless, end: i}
-	at := m.first(toks[i].id)
+	at := m.first(first.id)
 	for j := i + 1; at >= 0; j++ { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
 		if st.says != nil {

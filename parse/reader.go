@@ -362,7 +362,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
-	if met.kinds.has(kPron) && met.kinds.has(kDo) {
+	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)
 	}
 	if met.kinds.has(kUnit) {

@@ -111,7 +111,8 @@ func (v *vocabulary) findKey(lower string, key wordKey) *spelling {
 func (v *vocabulary) findShort(key wordKey) *spelling {
 	mask := uint32(len(v.places) - 1)
 	for i := key.hash() & mask; ; i = (i + 1) & mask {
-		if s := &v.spellings[v.places[i]]; s.key == key || v.places[i] == 0 {
+		at := v.places[i]
+		if s := &v.spellings[at]; s.key == key || at == 0 {
 			return s
 		}
 	}
