@@ -85,7 +85,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	case next.lists.has(hiveDoings), next.lists.has(moving), next.lists.has(being):
 		return true
 	}
-	return r.says(*next, "first") || r.says(*next, "next") || r.says(*next, "again") || r.says(*next, "after") || r.says(*next, "i") || r.says(*next, "we")
+	return r.says(*next, "first", "next", "again", "after", "i", "we")
 }
 
 // leadIns are the words that turn the talk to the name behind them, with those of
@@ -117,10 +117,8 @@ func (r *reader) ledTo(toks []token, i int) bool {
 		if k == 0 || toks[k].pause >= stop {
 			return true
 		}
-		for _, word := range before {
-			if r.says(toks[k-1], word) {
-				return true
-			}
+		if r.says(toks[k-1], before...) {
+			return true
 		}
 	}
 	return false
@@ -133,23 +131,15 @@ func (r *reader) leftAt(toks []token, end int) bool {
 		return true
 	}
 	next := &toks[end]
-	if r.says(*next, "day") || r.says(*next, "week") {
+	if r.says(*next, "day", "week") {
 		return false // "on Ascension Day"
 	}
-	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first") || r.says(*next, "next") || r.says(*next, "again") ||
-		r.says(*next, "after") || r.says(*next, "tonight") || r.says(*next, "together") || r.says(*next, "there") || r.says(*next, "all") || r.says(*next, "i")
+	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first", "next", "again", "after", "tonight", "together", "there", "all", "i")
 }
 
 // isPerson reports whether the words around a name tell that it is a person's.
 func (r *reader) isPerson(toks []token, i, end int) bool {
-	said := func(k int, words ...string) bool {
-		for _, w := range words {
-			if k >= 0 && k < len(toks) && r.says(toks[k], w) {
-				return true
-			}
-		}
-		return false
-	}
+	said := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
 	switch close := end < len(toks) && toks[end].pause == none; {
 	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
 		return true // "my husband Peter"

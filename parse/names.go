@@ -241,18 +241,18 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // inTurn reports whether a name is followed by its place in a round of visits:
 // "Dolly first, then", "Dolly went first".
 func (r *reader) inTurn(toks []token, end int) bool {
-	if end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "went") || r.says(toks[end], "came") || r.says(toks[end], "was")) {
+	if end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "went", "came", "was") {
 		end++
 		if r.says(toks[end], "last") {
 			return r.endsTurn(toks, end)
 		}
 	}
-	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first") || r.says(toks[end], "next") || r.says(toks[end], "only")) && r.endsTurn(toks, end)
+	return end < len(toks) && toks[end].pause == none && r.says(toks[end], "first", "next", "only") && r.endsTurn(toks, end)
 }
 
 // endsTurn reports whether a word of order ends what is said of whose turn it is.
 func (r *reader) endsTurn(toks []token, k int) bool {
-	return k+1 == len(toks) || toks[k+1].pause > none || r.says(toks[k+1], "this") || r.says(toks[k+1], "today")
+	return k+1 == len(toks) || toks[k+1].pause > none || r.says(toks[k+1], "this", "today")
 }
 
 // thenComes reports whether a name is the next of a round: "Then Juniper, who is another
@@ -261,13 +261,13 @@ func (r *reader) thenComes(toks []token, i, end int) bool {
 	if i > 0 && r.says(toks[i-1], "then") && toks[i-1].pause == comma && (end >= len(toks) || toks[end].pause >= stop) {
 		return true // "Quarry first, then Larch."
 	}
-	return i > 0 && (r.says(toks[i-1], "then") || r.says(toks[i-1], "now") || r.says(toks[i-1], "finally") || r.says(toks[i-1], "lastly")) && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
+	return i > 0 && r.says(toks[i-1], "then", "now", "finally", "lastly") && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
 }
 
 // beginsWithIn reports whether a sentence begins with "in", "at", "with" or "from" and
 // the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && (r.says(toks[i-1], "in") || r.says(toks[i-1], "at") || r.says(toks[i-1], "with") || r.says(toks[i-1], "from"))
+	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && r.says(toks[i-1], "in", "at", "with", "from")
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -328,7 +328,12 @@ func (r *reader) mayName(toks []token, i int) bool {
 	return true
 }
 
-// says reports whether a token is the given word.
-func (r *reader) says(t token, word string) bool {
-	return int(t.end-t.start) == len(word) && strings.EqualFold(r.text[t.start:t.end], word)
+// says reports whether a token is one of some words.
+func (r *reader) says(t token, words ...string) bool {
+	for _, word := range words {
+		if int(t.end-t.start) == len(word) && strings.EqualFold(r.text[t.start:t.end], word) {
+			return true
+		}
+	}
+	return false
 }

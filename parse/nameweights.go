@@ -111,7 +111,7 @@ func labelEnd(toks []token, end int) int {
 // text behind it is about a hive.
 func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
-	is := func(k int, word string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], word) }
+	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
 	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
 		return -2 * enough
 	}
@@ -119,7 +119,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	switch {
 	case r.ownedElsewhere(toks, end):
 		return -2 * enough
-	case is(prev, "to") && (is(before, "thanks") || is(before, "thank")):
+	case is(prev, "to") && is(before, "thanks", "thank"):
 		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end, about)
@@ -133,17 +133,17 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
 		return enough // "Then Medlar, the new one"
-	case is(prev, "the") && (is(end, "lot") || is(end, "mob") || is(end, "bees") || is(end, "ladies") || is(end, "girls") || is(end, "crew")) && toks[end].pause == none:
+	case is(prev, "the") && is(end, "lot", "mob", "bees", "ladies", "girls", "crew") && toks[end].pause == none:
 		return enough // "the Orchard lot"
-	case (is(prev, "how") || is(prev, "whether")) && beFollows(toks, end) == end:
+	case is(prev, "how", "whether") && beFollows(toks, end) == end:
 		return enough // "how Juniper was"
 	case r.thenComes(toks, i, end):
 		return enough - 1
 	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
 		return enough // "the strongest hive, Juniper, …"
-	case is(prev, "with") && (is(before, "day") || is(before, "trouble")):
+	case is(prev, "with") && is(before, "day", "trouble"):
 		return enough // "no trouble with Juniper"
-	case is(prev, "after") && (is(before, "asked") || is(before, "ask")):
+	case is(prev, "after") && is(before, "asked", "ask"):
 		return enough - 1 // "you asked after Juniper"
 	case in(prev, meetings):
 		return enough - 1
@@ -155,9 +155,9 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "gave Juniper half an hour"
 	case is(prev, "namely"), is(end, "on") && is(end+1, "the") && is(end+2, "label"):
 		return enough // "one colony, namely Juniper", "Juniper on the label"
-	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && (is(before, "with") || is(before, "of") || is(before, "the")):
+	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && is(before, "with", "of", "the"):
 		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
-	case is(prev, "came") && (is(before, "next") || is(before, "then") || is(before, "last") || is(before, "first")):
+	case is(prev, "came") && is(before, "next", "then", "last", "first"):
 		return enough // "next came Juniper"
 	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
 		return enough - 1 // "as for Juniper", "walked down to Juniper"
@@ -167,7 +167,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "the roof of Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
-	case is(prev, "had") && is(end, "open"), is(prev, "off") && (is(before, "lid") || is(before, "roof") || is(before, "cover")):
+	case is(prev, "had") && is(end, "open"), is(prev, "off") && is(before, "lid", "roof", "cover"):
 		return enough // "had Juniper open", "had the lid off Juniper"
 	case in(prev, visitLinks):
 		for k := before; k >= 0 && k >= i-4; k-- {
@@ -182,10 +182,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 // givenTime reports whether a while or a look is what a name was given.
 func (r *reader) givenTime(toks []token, end int) bool {
 	for k := end; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
-		for _, word := range []string{"minutes", "hour", "hours", "look", "visit", "inspection"} {
-			if r.says(toks[k], word) {
-				return true
-			}
+		if r.says(toks[k], "minutes", "hour", "hours", "look", "visit", "inspection") {
+			return true
 		}
 	}
 	return false
@@ -194,7 +192,7 @@ func (r *reader) givenTime(toks []token, end int) bool {
 // ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's
 // bees over the road".
 func (r *reader) ownedElsewhere(toks []token, end int) bool {
-	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees") && !r.says(toks[end+1], "hives") && toks[end+1].id != r.hiveID {
+	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees", "hives") && toks[end+1].id != r.hiveID {
 		return false
 	}
 	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
@@ -223,10 +221,8 @@ func (r *reader) hiveBefore(toks []token, i int) bool {
 // "strolled over to", "turned next to".
 func (r *reader) walkedBefore(toks []token, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
-		for _, verb := range []string{"walked", "went", "strolled", "wandered", "turned", "moved", "proceeded", "passed", "came", "down", "on"} {
-			if r.says(toks[k], verb) {
-				return true
-			}
+		if r.says(toks[k], "walked", "went", "strolled", "wandered", "turned", "moved", "proceeded", "passed", "came", "down", "on") {
+			return true
 		}
 	}
 	return false
@@ -261,14 +257,14 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
-	if r.says(toks[end], "first") || r.says(toks[end], "next") || r.inTurn(toks, end) {
+	if r.says(toks[end], "first", "next") || r.inTurn(toks, end) {
 		return enough - 1
 	}
 	if r.says(toks[end], "swarmed") {
 		return enough
 	}
 	k := beFollows(toks, end)
-	if k < 0 || r.plural(toks[end-1]) && (r.says(toks[k], "are") || r.says(toks[k], "were")) {
+	if k < 0 || r.plural(toks[end-1]) && r.says(toks[k], "are", "were") {
 		return 0 // "Onions are in, and the bees …"
 	}
 	if r.fares(toks, end) {
@@ -278,7 +274,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if w := r.weighSaid(toks, k); w > 0 {
 			return w
 		}
-		if r.says(toks[k], "inspection") || r.says(toks[k], "examination") {
+		if r.says(toks[k], "inspection", "examination") {
 			return enough - 1 // "Juniper had her first full inspection"
 		}
 	}
@@ -287,8 +283,8 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 
 // doneTo reports whether the speaker's deed follows a name: "Juniper I split".
 func (r *reader) doneTo(toks []token, end int) bool {
-	return end+1 < len(toks) && toks[end].pause == none && (r.says(toks[end], "i") || r.says(toks[end], "we")) &&
-		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found") || r.says(toks[end+1], "left") || r.says(toks[end+1], "saved"))
+	return end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "i", "we") &&
+		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found", "left", "saved"))
 }
 
 // paragraphOfHive reports whether the paragraph that goes on at k soon speaks of
@@ -327,7 +323,7 @@ func (r *reader) weighSaid(toks []token, k int) int {
 			}
 		}
 	}
-	if r.says(toks[k], "weighed") || r.says(toks[k], "weighs") {
+	if r.says(toks[k], "weighed", "weighs") {
 		return enough
 	}
 	return 0
@@ -339,9 +335,9 @@ func (r *reader) ofMine(toks []token, i, end int) bool {
 	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > none || toks[end].lists.has(handles) || r.plural(toks[end-1]) {
 		return false
 	}
-	mine := (r.says(toks[end], "i") || r.says(toks[end], "we")) && end+1 < len(toks) && toks[end+1].lists.has(keeping)
+	mine := r.says(toks[end], "i", "we") && end+1 < len(toks) && toks[end+1].lists.has(keeping)
 	for k := end + 1; k < len(toks) && k <= end+2 && toks[k].pause == none && toks[end].lists.has(moving); k++ {
-		mine = mine || r.says(toks[k], "me") || r.says(toks[k], "us")
+		mine = mine || r.says(toks[k], "me", "us")
 	}
 	if !mine {
 		return false

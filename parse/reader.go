@@ -284,7 +284,7 @@ func (r *reader) asks(label, answer row) bool {
 		return false
 	}
 	for _, t := range r.toks[label.from : label.to-1] {
-		if !r.says(t, "any") && !r.says(t, "queen") && !r.says(t, "the") {
+		if !r.says(t, "any", "queen", "the") {
 			return false
 		}
 	}
