@@ -330,8 +330,9 @@ func (r *reader) mayName(toks []token, i int) bool {
 
 // says reports whether a token is one of some words.
 func (r *reader) says(t token, words ...string) bool {
+	text := r.text[t.start:t.end]
 	for _, word := range words {
-		if int(t.end-t.start) == len(word) && strings.EqualFold(r.text[t.start:t.end], word) {
+		if len(text) == len(word) && text[0]|0x20 == word[0]|0x20 && strings.EqualFold(text, word) { // few begin alike
 			return true
 		}
 	}
