@@ -73,22 +73,9 @@ func (r *reader) clauses(items []item, out []clause) []clause {
 // long as deeds follow.
 func (r *reader) judge(list []clause) {
 	r.dayHeading(list)
-	all := asserted
+	whole, tag := r.askedParts(list)
 	carried, cue := asserted, ""
 	var pastOn colony.Date
-	asked := false
-	if n := len(list); n > 0 {
-		last := list[n-1].items
-		asked = last[len(last)-1].asked
-	}
-	tag := len(list) > 1 && len(list[len(list)-1].items) <= 6 && !hasKind(list[0].items[:1], kAsk)
-	if asked && !tag {
-		if r.selfAnswered(list) {
-			list[0].doubt = "?"
-		} else {
-			all = unasked
-		}
-	}
 	for i := range list {
 		c := &list[i]
 		first := &c.items[0]
@@ -106,7 +93,7 @@ func (r *reader) judge(list []clause) {
 			}
 		}
 		switch {
-		case all == unasked, asked && tag && i == len(list)-1:
+		case whole, tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
 		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
 			c.mood = past
@@ -133,7 +120,30 @@ func (r *reader) judge(list []clause) {
 		}
 	}
 	r.takeBackUntold(list)
-	// a condition that trails its plan takes it back
+	r.takeBackPlans(list)
+}
+
+// askedParts reports whether a whole sentence is asked, or only a tag behind it: "she was
+// on bar four, wasn't she?"
+func (r *reader) askedParts(list []clause) (whole, tag bool) {
+	if len(list) == 0 {
+		return false, false
+	}
+	switch last := list[len(list)-1].items; {
+	case !last[len(last)-1].asked:
+		return false, false
+	case len(list) > 1 && len(last) <= 6 && !hasKind(list[0].items[:1], kAsk):
+		return false, true
+	case r.selfAnswered(list):
+		list[0].doubt = "?"
+		return false, false
+	}
+	return true, false
+}
+
+// takeBackPlans takes back what a condition behind it makes no plan: "feed them if they
+// are light".
+func (r *reader) takeBackPlans(list []clause) {
 	for i := len(list) - 1; i > 0; i-- {
 		if list[i].mood == unasked && list[i].items[0].pause == none && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
 			list[i-1].mood = unasked
