@@ -184,6 +184,9 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	if items[and+1].plural && items[k+1].is(kBar) && !items[k+1].plural && !(k >= 0 && items[k].is(kDo)) {
 		return false // "cut two out of bar five and bars six and seven have …"
 	}
+	if k > 0 && items[k].any(kOn, kOf) && items[k-1].any3(kContent, kCell, kSide) && and+3 < len(items) && r.isWord(&items[and+3], "had") {
+		return false // "eggs on bar four, and bar five had larvae"
+	}
 	if k >= 0 && items[k].any(kOn, kAfter) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
 		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both

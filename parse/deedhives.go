@@ -13,6 +13,9 @@ func (r *reader) lookedAt(items []item, i int) bool {
 	if k > 1 && items[k].is(kOf) && items[k-1].is(kFixture) && items[k].pause == none && items[k+1].pause == none {
 		k -= 2
 	}
+	if k > 0 && items[k].is(kFixture) && items[k+1].is(kOn) {
+		k-- // "reduce the entrance on Teasel"
+	}
 	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
 }
 

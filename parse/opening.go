@@ -19,6 +19,29 @@ func (c *clause) onlyDate() (date *item) {
 	return date
 }
 
+// tellsMore are the kinds of what else a clause may tell beside who comes.
+var tellsMore = setOf(kDo, kContent, kCell, kQueen, kSign, kBars, kFixture, kNo, kIf)
+
+// visitorsDate is the date of a clause that tells of nobody but who comes on it: "on
+// Saturday my son comes to help", before "and we'll add two bars".
+func (r *reader) visitorsDate(c *clause) (date *item) {
+	comes := false
+	for k := range c.items {
+		switch it := &c.items[k]; {
+		case it.is(kDate) && it.day.weekday && date == nil:
+			date = it
+		case r.isWord(it, "comes", "arrives", "visits"):
+			comes = true
+		case it.anyOf(tellsMore):
+			return nil
+		}
+	}
+	if !comes {
+		return nil
+	}
+	return date
+}
+
 // todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
 // stands.
 func (r *reader) todaySpelt(c *clause) bool {
@@ -88,8 +111,8 @@ func (r *reader) verbal(c *clause) bool {
 			if it.lists.has(visiting) {
 				return false
 			}
-			if strings.HasSuffix(it.text, "ed") {
-				return true
+			if strings.HasSuffix(it.text, "ed") || r.isWord(it, "comes", "arrives", "returns", "visits", "leaves") {
+				return true // "on Saturday my son comes"
 			}
 		}
 		if it.any6(kTemper, kQueen, kSign, kUnseen, kWill, kIf) {

@@ -72,7 +72,11 @@ func (r *reader) enter(c *clause, plansNext bool) {
 	if c.has(kSide) {
 		r.setOut(c)
 	}
-	if day := c.onlyDate(); plansNext && day != nil {
+	day := c.onlyDate()
+	if day == nil && plansNext {
+		day = r.visitorsDate(c)
+	}
+	if plansNext && day != nil {
 		r.planDay, day.used = &day.day, true
 	} else if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
 		r.openingDay(c)

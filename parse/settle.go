@@ -6,6 +6,7 @@ import "strings"
 // hand, or in the colony as a whole.
 func (s *scan) settle(waiting []*finding) {
 	r := s.r
+	ofColony := false // "no eggs" has begun to tell of all bars, not of the one in hand
 	for _, f := range waiting {
 		if f.located || len(f.bars) > 0 {
 			continue
@@ -28,13 +29,14 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand != noBar && s.allThose():
 			f.bars = r.bars
-		case r.inHand == thisLine && f.present && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
+		case r.inHand == thisLine && f.present && !ofColony && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the sentence before")
 		case r.inHand == thisText && s.leansBack():
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the line before")
 		}
+		ofColony = ofColony || f.class == ofComb && !f.present && len(f.bars) == 0
 		f.located = true
 	}
 }

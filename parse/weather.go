@@ -44,7 +44,7 @@ func (r *reader) weather(c *clause) {
 		}
 		if it.is(kWind) && !it.used {
 			rule := r.rule(it, kWind)
-			if rule.Form == "sky" && !r.weatherNear(c, i) {
+			if rule.Form == "sky" && (!r.weatherNear(c, i) || c.has(kDot)) {
 				continue
 			}
 			if rule.Form == "sky" && r.beesBefore(c, i) && !r.besideSky(c, i) {
@@ -83,6 +83,9 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	}
 	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && r.isWord(&c.items[i-1], "forecast", "bright") {
 		return false // "rain forecast for Sunday"
+	}
+	if c.hasAny(kDot, kColour) && c.has(kQueen) {
+		return false // "her dot still bright"
 	}
 	if !r.inList(ambiguousSkies, text) {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf)) {
