@@ -44,7 +44,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.fronted(), n.bracketed():
 		return true
-	case n.prev != nil && n.prev.is(kOn) && n.ends() && countedBefore(r, before):
+	case n.prev != nil && n.prev.is(kOn) && n.ends() && (countedBefore(r, before) || r.countsOnly()):
 		return false // "capped honey on seven bars, pollen on two"
 	case n.close && n.placed():
 		return true
@@ -289,6 +289,10 @@ func (r *reader) follows(n int, before []item) bool {
 func leftOut(bars []int, n int) bool {
 	return len(bars) > 2 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
 }
+
+// countsOnly reports whether so far bars of the hive in hand were counted and none was
+// named: "bees on nine bars. BIAS on five".
+func (r *reader) countsOnly() bool { return r.barsCounted && r.last == 0 }
 
 // countedBefore reports whether the sentence counts bars instead of naming
 // them.

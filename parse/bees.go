@@ -29,6 +29,7 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
+		r.barsCounted = r.barsCounted || rule.ID == "bars-of-bees"
 		for _, set := range rule.Set {
 			path, value, _ := strings.Cut(set, "=")
 			if v, ok := r.filled(it, value); ok {

@@ -112,6 +112,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 		set("place", f.place)
 	}
 	if f.counted.lo > 0 && len(f.bars) == 0 { // not of "nine bars of brood (b3 to b11)"
+		r.barsCounted = true
 		b.put(path+".bars", formatNumber(f.counted.lo), why)
 		if f.counted.hi > f.counted.lo {
 			b.put(path+".bars_max", formatNumber(f.counted.hi), why)

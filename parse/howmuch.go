@@ -20,14 +20,14 @@ func (s *scan) number(i int) {
 // larvae on six" count the bars of what stands before a number alone.
 func (s *scan) onAsMany(i int) {
 	on, next := s.at(i-1), s.at(i+1)
-	if on == nil || !on.is(kOn) || len(s.found) == 0 || next != nil && next.pause < comma {
+	if on == nil || !on.is(kOn) || len(s.found) == 0 || next != nil && next.pause < comma && !next.is(kOf) && !s.r.isWord(next, "more", "of them", "others") {
 		return
 	}
 	last := s.found[len(s.found)-1]
 	if last.at != i-2 || last.class != ofComb || !last.present {
 		return
 	}
-	if len(s.found) > 1 && s.found[len(s.found)-2].counted.lo > 0 || countedBefore(s.r, s.c.items[:i]) {
+	if len(s.found) > 1 && s.found[len(s.found)-2].counted.lo > 0 || countedBefore(s.r, s.c.items[:i]) || s.r.countsOnly() {
 		s.spreadBack(last, func(f *finding) { f.counted = s.at(i).n })
 	}
 }

@@ -31,21 +31,22 @@ type memory struct {
 	initials      letters         // that they begin with
 	smallNames    bool            // some are written in lower case
 
-	bars       []int // the bars in hand
-	step       int   // direction of travel, +1 or -1
-	last       int   // the last single bar
-	inHand     inHand
-	listing    bool       // the note numbers its bars: a bare number may be a bar
-	byOrder    bool       // the note tells its bars by their order: "the second" may be a bar
-	lastFind   []*finding // what the bar before was said to hold
-	heading    mood       // set by a heading such as "Next time:"
-	sheLast    bool       // the queen was the last subject
-	markLast   bool       // so was her mark
-	mendedBars []int      // bars that were corrected aloud in this sentence
-	outset     int        // the direction in which a hive is begun: 1 from the front, -1 from the back
-	opening    bool       // still in the opening words, where a date is the inspection's
-	lastDeed   string
-	pauses     []int32 // offsets behind which a timed silence follows
+	bars        []int // the bars in hand
+	step        int   // direction of travel, +1 or -1
+	last        int   // the last single bar
+	inHand      inHand
+	listing     bool       // the note numbers its bars: a bare number may be a bar
+	barsCounted bool       // the note counts bars of the hive in hand: "bees on nine bars"
+	byOrder     bool       // the note tells its bars by their order: "the second" may be a bar
+	lastFind    []*finding // what the bar before was said to hold
+	heading     mood       // set by a heading such as "Next time:"
+	sheLast     bool       // the queen was the last subject
+	markLast    bool       // so was her mark
+	mendedBars  []int      // bars that were corrected aloud in this sentence
+	outset      int        // the direction in which a hive is begun: 1 from the front, -1 from the back
+	opening     bool       // still in the opening words, where a date is the inspection's
+	lastDeed    string
+	pauses      []int32 // offsets behind which a timed silence follows
 
 	saidOf          talk
 	saidBar         int

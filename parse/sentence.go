@@ -190,7 +190,7 @@ func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
 	r.lastFind, r.saidBar = nil, 0
 	r.saidOf.forget()
-	r.sheLast, r.cellTalk, r.miteMethod = false, false, ""
+	r.sheLast, r.cellTalk, r.miteMethod, r.barsCounted = false, false, "", false
 	r.heading = asserted
 	r.sameSentence = false
 }

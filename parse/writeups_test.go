@@ -64,6 +64,12 @@ func TestWriteUps(t *testing.T) {
 		{"The queen on bar 4 is the one I raised in 2024.", "queen.seen=yes queen.bar=4 queen.year=2024"},
 		{"Bar 9 is honey. The entrance was open when I came, and I reduced it to 40 mm.", "bars.9.honey=yes entrance=open actions.reduce_entrance=yes"},
 		{"A wash came back with 11 mites. The wash was trouble enough for one evening.", "mites.method=wash mites.count=11"},
+		{"Bees on nine bars and brood on seven of them.\nBIAS on five, stores adequate.", "strength.bars_of_bees=9 contents.brood=yes contents.brood.bars=7 contents.eggs=yes contents.eggs.bars=5 contents.open_brood=yes contents.open_brood.bars=5 contents.capped_brood=yes contents.capped_brood.bars=5 stores.word=fair"},
+		{"Eggs on bar 3, and bar 4 had larvae.", "bars.3.eggs=yes bars.4.open_brood=yes"},
+		{"I came away without a single sting.", "temper.stings=0"},
+		{"The queen was on bar 7 with her green dot still bright.", "queen.seen=yes queen.bar=7 queen.marked=yes queen.colour=green"},
+		{"Hive 2. Eggs.\nOn Saturday my son comes to help me and we are going to add two bars.", "hive=2 contents.eggs=yes plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"There are two emerged cells on bar six. No eggs, plenty of capped brood still.", "bars.6.queen_cells.emerged=yes bars.6.queen_cells.emerged.count=2 contents.eggs=no contents.capped_brood=yes contents.capped_brood.amount=much"},
 		// hives of a round
 		{"Amber went first. No eggs. Number 6 is another matter. It is packed.", "hive=amber contents.eggs=no / hive=6 strength.word=strong"},
 		{"I gave Number 3 forty minutes this afternoon. No eggs.", "hive=3 contents.eggs=no"},
