@@ -86,7 +86,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 	if !f.present {
 		return
 	}
-	if f.hasCover && len(f.bars) > 0 {
+	if f.hasCover && (len(f.bars) > 0 || !f.allOfIt()) {
 		b.put(r.paths.under(path, "cover"), formatNumber(f.cover), why)
 	}
 	set := func(name, value string) {
@@ -119,6 +119,12 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 			b.flag(path+".bars", "a range was said", formatNumber(f.counted.hi))
 		}
 	}
+}
+
+// allOfIt reports whether the share comes of "all the brood is sealed", which of a
+// colony tells no share of a comb.
+func (f *finding) allOfIt() bool {
+	return slices.ContainsFunc(f.items, func(it *item) bool { return strings.HasPrefix(it.text, "all") })
 }
 
 // oneSide is the side as the record has it: where only the other is named, it is

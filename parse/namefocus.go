@@ -21,6 +21,9 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 		return turnedTo
 	case begins && r.doesAsHive(toks, i, end):
 		turns = headed
+		if i == 0 && toks[end].pause == none {
+			turns = turnedTo // "Hazel made it through the winter", at the head of the note
+		}
 	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end):
 		turns = turnedTo
 	}
@@ -81,11 +84,25 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 		return false
 	case next.pause > none:
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.saysOfHive(toks, end)
-		return dashed || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
+		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
 	case next.lists.has(hiveDoings), next.lists.has(moving), next.lists.has(being):
 		return true
 	}
 	return r.says(*next, "first", "next", "again", "after", "i", "we")
+}
+
+// headline reports whether a line begins with a name and a few words that end the
+// sentence: "Green, then."
+func (r *reader) headline(toks []token, i, end int) bool {
+	if i > 0 && toks[i].pause < line || toks[end].pause != comma {
+		return false
+	}
+	for k := end + 1; k < len(toks) && k <= end+3; k++ {
+		if toks[k].pause > none {
+			return toks[k].pause >= stop
+		}
+	}
+	return false
 }
 
 // leadIns are the words that turn the talk to the name behind them, with those of
@@ -102,6 +119,9 @@ var leadIns = map[string][]string{
 	"in":     {"rummage", "poke", "hour", "minutes", "look", "peek", "bees", "time", "afternoon"},
 	"into":   {"look", "peek", "went", "delved", "dived", "dug", "got", "looked"},
 	"of":     {"inspection", "examination", "visit", "lid", "roof"},
+	"is":     {"one", "other", "first", "second", "third", "last", "next"},
+	"round":  {"stood", "gathered", "crowded", "sat"},
+	"around": {"stood", "gathered", "crowded", "sat"},
 	"stop":   {"first", "second", "third", "next", "last"},
 	"stands": {"door", "it", "them", "there", "next"},
 	"just":   nil, "only": nil, "then": nil, "now": nil, "finally": nil, "lastly": nil, "inspection": nil, "poor": nil, "first": nil, "next": nil, "last": nil, "old": nil,
@@ -118,6 +138,17 @@ func (r *reader) ledTo(toks []token, i int) bool {
 			return true
 		}
 		if r.says(toks[k-1], before...) {
+			return true
+		}
+	}
+	return false
+}
+
+// visitBefore reports whether the sentence tells of a visit before token k: "Minutes of
+// the first visit of the year, 21 March, to Lychgate".
+func (r *reader) visitBefore(toks []token, k int) bool {
+	for j := k - 1; j >= 0 && j >= k-10 && toks[j+1].pause < stop; j-- {
+		if r.says(toks[j], "visit") {
 			return true
 		}
 	}
@@ -149,8 +180,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // bees sting people, not hives
 	case close && said(end, "came", "went", "popped", "dropped") && said(end+1, "round", "over", "along", "by"):
 		return true
-	case close && said(end, "who", "whose"):
-		return true
+	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):
+		return true // "Pauline's lot"
 	}
 	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for"); k++ {
 		if said(k, "said", "says", "asked", "thinks", "reckons", "told", "swears", "laughed", "helped") {

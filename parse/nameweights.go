@@ -167,6 +167,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "the roof of Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
+	case is(end, "went") && is(end+1, "for") && (is(end+2, "me") || is(end+2, "us")):
+		return enough // "and Teak went for me"
 	case is(prev, "had") && is(end, "open"), is(prev, "off") && is(before, "lid", "roof", "cover"):
 		return enough // "had Juniper open", "had the lid off Juniper"
 	case in(prev, visitLinks):
