@@ -55,6 +55,9 @@ func (r *reader) smallName(items []item, i, end int) bool {
 	if i == 0 {
 		return end == len(items) || items[end-1].colon
 	}
+	if the := &items[i-1]; the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
+		return true
+	}
 	return items[i].pause == none && (items[i-1].any(kTo, kFrom) || r.isWord(&items[i-1], "with", "into")) && (end == len(items) || items[end].pause > none || !items[end].is(kContent))
 }
 

@@ -50,6 +50,10 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		found[name] = n
 		i = end - 1
 	}
+	if !byWord {
+		lines = append(lines, r.placeNames(toks, len(found) > 0)...)
+		r.smallNames = len(lines) > 0
+	}
 	if len(found) == 0 && len(lines) == 0 {
 		return nil
 	}
@@ -90,6 +94,24 @@ func (r *reader) lineNames(toks []token) (names []string) {
 	}
 	if len(names) == 1 && !strings.HasPrefix(names[0], strings.ToLower(r.text[toks[0].start:toks[0].end])) {
 		return nil
+	}
+	return names
+}
+
+// placeNames are the names in lower case of hives that are told by where they stand or
+// came from: "The church lot are weak", and where another has a name, "The allotment is
+// a different story".
+func (r *reader) placeNames(toks []token, others bool) (names []string) {
+	for i := 0; i+2 < len(toks); i++ {
+		name := &toks[i+1]
+		if i > 0 && toks[i].pause < stop || !r.says(toks[i], "the") || name.has(capital) || name.pause > none || !r.mayName(toks, i+1) {
+			continue
+		}
+		end := i + 2
+		lot := r.says(toks[end], "lot") && toks[end].pause == none && (beFollows(toks, end+1) == end+1 || end+1 < len(toks) && r.says(toks[end+1], "have")) && r.hiveTalkBehind(toks, end+1)
+		if lot || others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.hiveTalkBehind(toks, end) {
+			names = append(names, r.strings.lower(r.text[name.start:name.end]))
+		}
 	}
 	return names
 }

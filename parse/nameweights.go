@@ -147,6 +147,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "you asked after Juniper"
 	case in(prev, meetings):
 		return enough - 1
+	case in(prev, openings) && r.namesAThing(toks, prev):
+		return -2 * enough // "one mite, which they have named Kevin"
 	case in(prev, openings):
 		return enough
 	case in(before, namings) && in(prev, namedOnes):
@@ -179,6 +181,22 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		}
 	}
 	return 0
+}
+
+// namesAThing reports whether what is called by a name at token k is told in a relative
+// clause, and is no colony.
+func (r *reader) namesAThing(toks []token, k int) bool {
+	if !r.says(toks[k], "named", "called") {
+		return false
+	}
+	which := false
+	for j := k - 1; j >= 0 && j >= k-10 && toks[j+1].pause < stop; j-- {
+		if toks[j].id == r.hiveID || toks[j].id == r.colonyID {
+			return false
+		}
+		which = which || r.says(toks[j], "which")
+	}
+	return which
 }
 
 // givenTime reports whether a while or a look is what a name was given.
