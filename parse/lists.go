@@ -63,6 +63,7 @@ const (
 	hiveDoings
 	kin
 	feasts
+	speaking
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -123,6 +124,7 @@ var listNames = [listCount]string{
 	datedDeeds:         "dated deeds",
 	hiveDoings:         "hive doings",
 	feasts:             "feasts",
+	speaking:           "speaking",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -144,17 +144,6 @@ func (r *reader) ledTo(toks []token, i int) bool {
 	return false
 }
 
-// visitBefore reports whether the sentence tells of a visit before token k: "Minutes of
-// the first visit of the year, 21 March, to Lychgate".
-func (r *reader) visitBefore(toks []token, k int) bool {
-	for j := k - 1; j >= 0 && j >= k-10 && toks[j+1].pause < stop; j-- {
-		if r.says(toks[j], "visit") {
-			return true
-		}
-	}
-	return false
-}
-
 // leftAt reports whether the talk of a name stops behind it: at a pause, or a word for
 // when or in what turn.
 func (r *reader) leftAt(toks []token, end int) bool {
@@ -184,7 +173,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Pauline's lot"
 	}
 	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for"); k++ {
-		if said(k, "said", "says", "asked", "thinks", "reckons", "told", "swears", "laughed", "helped") {
+		if toks[k].lists.has(speaking) {
 			return true // "Vernon from the next plot says"
 		}
 	}
