@@ -28,6 +28,7 @@ var manners = map[string][]saying{
 		{"hive beetles I counted eight of the wretches no nine", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=9?"},
 		{"I found three mites no four", "mites.method=seen mites.count=4?"},
 		{"three wasps no robbing", "signs.wasps=yes signs.wasps.count=3 signs.robbing=no"},
+		{"okay hive twelve no sorry eleven hive eleven bar one eggs", "hive=11? bars.1.eggs=yes"},
 		{"the queen's on this one bar five she hasn't got a mark", "queen.seen=yes queen.bar=5 queen.marked=no"},
 		{"it's only ate degrees and raining", "weather.temp_c=8? weather.sky=rain"},
 		{"hive 3. bees grumpy at first but gentle by the end", "hive=3 temper.score=4?"},

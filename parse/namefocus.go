@@ -43,15 +43,12 @@ func (r *reader) openedNote(toks []token, end int) bool {
 		return r.says(toks[end], "again")
 	}
 	k := end
-	for k < len(toks) && toks[k].pause == none || k == end && toks[k].pause == comma {
+	for ; k < len(toks) && (k == end || toks[k].pause == none); k++ {
 		if !toks[k].has(digits) && r.dates.of(toks[k].id).kind == notDate {
 			return false
 		}
-		if k++; k == len(toks) {
-			break
-		}
 	}
-	return k > end+1 && k < len(toks) && toks[k].pause == stop
+	return toks[end].pause == comma && k > end+1 && k < len(toks) && toks[k].pause == stop
 }
 
 // hiveTalkBehind reports whether what is found in a hive is told in the rest of the

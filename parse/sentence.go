@@ -163,17 +163,19 @@ func (r *reader) goTo(it *item) {
 	r.leaveBars()
 }
 
-// takenBack reports whether the hive named before is taken back: "no" or "not"
-// stands between.
+// takenBack reports whether the hive named before is taken back: "no, this is" or
+// "sorry" stands between.
 func (r *reader) takenBack(it *item) bool {
 	if len(r.cur.spans) == 0 || r.cur.spans[0][1] > int(it.start) {
 		return false
 	}
 	between := strings.ToLower(r.text[r.cur.spans[0][1]:it.start])
+	if len(between) < 40 && (strings.Contains(between, " sorry") || strings.Contains(between, " i mean") || strings.Contains(between, " wait")) {
+		return true // "hive twelve no sorry eleven hive eleven"
+	}
 	return (strings.Contains(between, " no ") || strings.Contains(between, " not ")) && strings.HasSuffix(strings.TrimSuffix(strings.TrimSpace(between), " the"), "this is")
 }
 
-// hiveLeaf notes where the hive was named, and what is doubtful about its name.
 func (r *reader) hiveLeaf(it *item) {
 	r.cur.named = r.sentenceNo
 	r.cur.spans = r.spanOf(it)
