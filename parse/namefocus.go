@@ -82,11 +82,48 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	case next.pause > none:
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.saysOfHive(toks, end)
 		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
-	case next.lists.has(hiveDoings), next.lists.has(moving), next.lists.has(being):
+	case next.lists.has(being):
+		return r.isHowHivesAre(toks, i, end)
+	case next.lists.has(hiveDoings), next.lists.has(moving):
 		return true
 	}
 	return r.says(*next, "first", "next", "again", "after", "i", "we")
 }
+
+// isHowHivesAre reports whether what a name is said to be or have is told of hives: "was
+// packed", "had her feeder half full", and not "was late again with the cake". At the
+// head of a line, and behind a verdict of a few words, the sentences behind may tell it:
+// "Juniper is ticking over. No eggs."
+func (r *reader) isHowHivesAre(toks []token, i, end int) bool {
+	k := beFollows(toks, end)
+	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && r.hiveTalkBehind(toks, end) {
+		return k >= 0
+	}
+	for last := k + 16; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+		for _, n := range r.lex.matcher.longest(toks, k, nil).rules {
+			if ofHives.has(r.kindOf[n]) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// stopsWithin reports whether the sentence ends within n words from token k.
+func stopsWithin(toks []token, k, n int) bool {
+	for end := k + n; k < len(toks) && k <= end; k++ {
+		if toks[k].pause >= stop {
+			return true
+		}
+	}
+	return k == len(toks)
+}
+
+// ofHives are the kinds of words for what only a hive has.
+var ofHives = setOf(kFixture, kCell, kBar, kComb, kBrood)
 
 // headline reports whether a line begins with a name and a few words that end the
 // sentence: "Green, then."

@@ -65,6 +65,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"It was hot, and Juniper went for me. Bar four had eggs.", "juniper"},
 		{"Eleven pupils stood round Juniper. Bees on nine bars.", "juniper"},
 		{"Juniper was calm. Two stings. Pauline's lot are far away.", "juniper"},
+		{"Juniper was calm. Two stings. Kevin was late again with the cake. I added two bars.", "juniper"},
+		{"Juniper was calm. Tansy, by the wall, had her feeder half full. No eggs.", "juniper / tansy"},
 		{"My neighbour Peter held the smoker. Eggs on bar four.", ""},
 		{"Peter came round with a cake. Eggs on bar four.", ""},
 		{"Sarah and I had a long day. Eggs on bar four.", ""},
