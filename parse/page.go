@@ -1,0 +1,179 @@
+package parse
+
+import "strings"
+
+// longestLine is the number of bytes of a line that are read at a time; a
+// longer line is cut at a space.
+const longestLine = 1 << 14
+
+// pageSize is the number of bytes that are cut into tokens at a time, give or
+// take a line; the first page is searched for the names of the hives.
+const pageSize = 1 << 16
+
+// row is a line of the note, or a part of a long one, as tokens of its page.
+type row struct {
+	from, to int
+	first    pause // before it
+}
+
+// read reads the whole note, page by page.
+func (r *reader) read() {
+	first := blank
+	for at := 0; at < len(r.text); {
+		top := at
+		r.toks, r.rows = r.toks[:0], r.rows[:0]
+		for at < min(top+pageSize, len(r.text)) {
+			at, first = r.cutRow(at, first)
+		}
+		if top == 0 {
+			r.names = r.properNames(r.toks)
+			r.initials = initialsOf(r.names)
+			r.severalSpoken = r.speaksOfSeveral(r.toks)
+			r.byNumber = r.tellsByNumber(r.toks)
+		}
+		for i := 0; i < len(r.rows); {
+			today := r.today
+			r.lexRows(i)
+			for k := range r.lexed {
+				r.line(&r.lexed[k])
+				if i = r.lexed[k].next; r.today != today {
+					break // days were reckoned from another one
+				}
+			}
+		}
+	}
+}
+
+// lexedRow is a row as items.
+type lexedRow struct {
+	toks  []token // as they were meant
+	items []item
+	met   gist  // of the items
+	first pause // before it
+	next  int   // the row behind it
+}
+
+// rowsAtOnce is the number of rows that are lexed, before they are read one by one:
+// each of the two takes so much code that the processor's cache would have to be
+// filled anew for it at every line. (Measured: more rows push one another's items
+// out of the cache.)
+const rowsAtOnce = 8
+
+// lexRows lexes the next rows from row i on.
+func (r *reader) lexRows(i int) {
+	r.lexed, r.lexing, r.room = r.lexed[:0], r.lexing[:0], r.room[:0]
+	for i < len(r.rows) && len(r.lexed) < rowsAtOnce {
+		row := r.rows[i]
+		if i++; i < len(r.rows) && r.asks(row, r.rows[i]) {
+			row.to = r.rows[i].to
+			i++
+		}
+		r.lexed = append(r.lexed, r.lexRow(row))
+		r.lexed[len(r.lexed)-1].next = i
+	}
+}
+
+// lexRow turns a row into items.
+func (r *reader) lexRow(row row) lexedRow {
+	toks := r.toks[row.from:row.to]
+	r.addPauses(toks)
+	toks = r.mend(toks, &r.room)
+	if r.askAll {
+		markAll(toks)
+	}
+	from := len(r.lexing)
+	r.lexing = r.lex.items(toks, r.lexing)
+	items := r.lexing[from:len(r.lexing):len(r.lexing)]
+	met := gistOf(items)
+	if r.askAll {
+		met = everything
+	}
+	if met.kinds.has(kFill) {
+		items = dropFillers(items)
+	}
+	if met.kinds.has(kPron) && met.kinds.has(kBe) {
+		items = r.possessive(items)
+	}
+	return lexedRow{toks: toks, items: items, met: met, first: row.first}
+}
+
+// speaksOfSeveral reports whether words speak of hives, not of one.
+func (r *reader) speaksOfSeveral(toks []token) bool {
+	for i := range toks {
+		if id := toks[i].id; id == r.hivesID || id == r.coloniesID {
+			return true
+		}
+	}
+	return false
+}
+
+// asks reports whether a row is a label alone, and makes the short row below it
+// its answer: "temper" and below it "calm", "any eggs" and below it "none".
+func (r *reader) asks(label, answer row) bool {
+	last := r.toks[label.to-1]
+	first := &r.toks[answer.from]
+	if label.to-label.from > 3 || answer.to-answer.from > 4 || answer.first != line || !last.lists.has(labels) || last.has(asked|coloned) {
+		return false
+	}
+	for _, t := range r.toks[label.from : label.to-1] {
+		if !r.says(t, "any", "queen", "the") {
+			return false
+		}
+	}
+	best := r.lex.matcher.longest(r.toks[:answer.to], answer.from, nil)
+	if !best.kinds.meet(answering) {
+		return false
+	}
+	r.toks[label.to-1].flags |= coloned
+	first.pause = colon
+	return true
+}
+
+// answering are the kinds of words that answer a label.
+var answering = setOf(kState, kTemper, kStored, kStrength, kNo, kNot, kYes)
+
+// cutRow cuts the line at an offset into tokens, and returns where the next one
+// begins and the pause before it.
+func (r *reader) cutRow(at int, first pause) (int, pause) {
+	end := strings.IndexByte(r.text[at:], '\n')
+	next := at + end + 1
+	if end < 0 {
+		end, next = len(r.text)-at, len(r.text)
+	}
+	if end > longestLine {
+		end = cutAt(r.text[at : at+longestLine])
+		next = at + end
+	}
+	text := r.text[at : at+end]
+	if strings.TrimSpace(text) == "" {
+		return next, blank
+	}
+	from := len(r.toks)
+	if cells, ok := r.tableRow(text, at, first); ok {
+		r.toks = append(r.toks, cells...)
+	} else {
+		r.toks = r.split.tokens(r.toks, text, at, first)
+	}
+	if len(r.toks) > from {
+		r.rows = append(r.rows, row{from, len(r.toks), first})
+	}
+	if next == at+end && next < len(r.text) {
+		return next, none // a long line goes on
+	}
+	return next, line
+}
+
+// cutAt finds where a long line may be cut: behind its last space.
+func cutAt(s string) int {
+	if i := strings.LastIndexByte(s, ' '); i > 0 {
+		return i + 1
+	}
+	end := len(s)
+	for end > len(s)-4 && end > 1 && s[end-1]&0xC0 == 0x80 {
+		end--
+	}
+	if end > 1 && s[end-1] >= 0xC0 {
+		end--
+	}
+	return end
+}
