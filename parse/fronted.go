@@ -1,7 +1,7 @@
 package parse
 
 // fronted turns what I did to what stands before me into what was done to it: "two
-// further cells I pinched out", "the follower board I moved back".
+// further cells I pinched out", "two more bars I have added".
 func (r *reader) fronted(items []item) {
 	from := 0 // where the phrase begins
 	for i := range items {

@@ -52,7 +52,7 @@ func (r *reader) openedNote(toks []token, end int) bool {
 }
 
 // hiveTalkBehind reports whether what is found in a hive is told in the rest of the
-// sentence or in the next one.
+// sentence or in the two behind it.
 func (r *reader) hiveTalkBehind(toks []token, k int) bool {
 	stops := 0
 	for last := k + 40; k < len(toks) && k < last; k++ {
@@ -139,14 +139,14 @@ func (r *reader) headline(toks []token, i, end int) bool {
 	return false
 }
 
-// leadIns are the words that turn the talk to the name behind them, with those of
-// which one must stand before them; where there are none, the word begins a sentence.
+// leadIns are the words that turn the talk to the name behind them where they begin a
+// sentence, or one of those given stands before them.
 var leadIns = map[string][]string{
 	"with":   {"began", "begin", "start", "started", "starting", "finished", "finish", "ended", "trouble", "happy", "pleased", "dealt", "busy"},
 	"on":     {"word", "words", "notes", "note", "report", "update", "news", "lid", "roof", "top", "eye", "moved", "went", "hour", "minutes", "time"},
 	"about":  {"is", "word", "note", "news"},
 	"for":    {"time", "as", "day", "turn", "nothing", "only"},
-	"to":     {"as", "there", "back", "turned", "walked", "went", "strolled", "wandered", "moved", "came", "down", "over", "up", "on", "next", "first", "attention", "visit"},
+	"to":     {"as", "there", "back", "over", "up", "next", "first", "attention", "visit"},
 	"was":    {"stop", "turn", "next", "first", "last", "up", "visit", "it", "one"},
 	"did":    {"i", "we"},
 	"off":    {"lid", "roof", "top", "cover"},
@@ -168,7 +168,7 @@ func (r *reader) ledTo(toks []token, i int) bool {
 		if !leads {
 			return false
 		}
-		if k == 0 || toks[k].pause >= stop {
+		if k == 0 || toks[k].pause >= stop || r.says(toks[k], "to") && r.walkedBefore(toks, k) {
 			return true
 		}
 		if r.says(toks[k-1], before...) {
