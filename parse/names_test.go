@@ -67,6 +67,7 @@ func TestTurnsToHives(t *testing.T) {
 		{"Juniper was calm. Two stings. Pauline's lot are far away.", "juniper"},
 		{"Juniper was calm. Two stings. Kevin was late again with the cake. I added two bars.", "juniper"},
 		{"Juniper was calm. Tansy, by the wall, had her feeder half full. No eggs.", "juniper / tansy"},
+		{"We found a snail, which the children have named Kevin. Juniper was calm.", "juniper"},
 		{"My neighbour Peter held the smoker. Eggs on bar four.", ""},
 		{"Peter came round with a cake. Eggs on bar four.", ""},
 		{"Sarah and I had a long day. Eggs on bar four.", ""},
