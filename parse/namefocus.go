@@ -27,7 +27,7 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end):
 		turns = turnedTo
 	}
-	if turns == noFocus || !r.hiveTalkBehind(toks, end) {
+	if turns == noFocus || !r.talksOfHive(toks, end, nextSentences) {
 		return noFocus
 	}
 	return turns
@@ -51,24 +51,6 @@ func (r *reader) openedNote(toks []token, end int) bool {
 	return toks[end].pause == comma && k > end+1 && k < len(toks) && toks[k].pause == stop
 }
 
-// hiveTalkBehind reports whether what is found in a hive is told in the rest of the
-// sentence or in the two behind it.
-func (r *reader) hiveTalkBehind(toks []token, k int) bool {
-	stops := 0
-	for last := k + 40; k < len(toks) && k < last; k++ {
-		if toks[k].pause >= stop {
-			stops++
-		}
-		if stops > 2 {
-			return false
-		}
-		if r.weighSaid(toks, k) > 0 {
-			return true
-		}
-	}
-	return false
-}
-
 // doesAsHive reports whether a sentence that begins with a name goes on as one about a
 // hive may: with what hives do, whose turn it is, or the speaker's "I".
 func (r *reader) doesAsHive(toks []token, i, end int) bool {
@@ -80,7 +62,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	case r.plural(toks[end-1]), r.says(*next, "next") && end+1 < len(toks) && r.says(toks[end+1], "door"):
 		return false
 	case next.pause > none:
-		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.saysOfHive(toks, end)
+		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.talksOfHive(toks, end, ownSentence)
 		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
 	case next.lists.has(being):
 		return r.isHowHivesAre(toks, i, end)
@@ -96,7 +78,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 // "Juniper is ticking over. No eggs."
 func (r *reader) isHowHivesAre(toks []token, i, end int) bool {
 	k := beFollows(toks, end)
-	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && r.hiveTalkBehind(toks, end) {
+	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && r.talksOfHive(toks, end, nextSentences) {
 		return k >= 0
 	}
 	for last := k + 16; k < len(toks) && k < last && toks[k].pause < stop; k++ {

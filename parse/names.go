@@ -86,7 +86,7 @@ func anyCapital(toks []token) bool {
 func (r *reader) lineNames(toks []token) (names []string) {
 	for _, row := range r.rows {
 		first, last := toks[row.from], toks[row.to-1]
-		if row.to-row.from > 2 || !last.has(coloned) || first.has(capital) || !r.mayName(toks, row.from) || !r.mayName(toks, row.to-1) || row.to == len(toks) || !r.saysOfHive(toks, row.to) {
+		if row.to-row.from > 2 || !last.has(coloned) || first.has(capital) || !r.mayName(toks, row.from) || !r.mayName(toks, row.to-1) || row.to == len(toks) || !r.talksOfHive(toks, row.to, ownSentence) {
 			continue
 		}
 		if name := r.strings.lower(r.text[first.start:last.end]); !slices.Contains(names, name) {
@@ -109,8 +109,8 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 			continue
 		}
 		end := i + 2
-		lot := r.says(toks[end], "lot") && toks[end].pause == none && (beFollows(toks, end+1) == end+1 || end+1 < len(toks) && r.says(toks[end+1], "have")) && r.hiveTalkBehind(toks, end+1)
-		if lot || others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.hiveTalkBehind(toks, end) {
+		lot := r.says(toks[end], "lot") && toks[end].pause == none && (beFollows(toks, end+1) == end+1 || end+1 < len(toks) && r.says(toks[end+1], "have")) && r.talksOfHive(toks, end+1, nextSentences)
+		if lot || others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.talksOfHive(toks, end, nextSentences) {
 			names = append(names, r.strings.lower(r.text[name.start:name.end]))
 		}
 	}

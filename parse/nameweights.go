@@ -258,10 +258,10 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if toks[end].pause >= line && linesAfter(toks, end) {
 			return enough
 		}
-		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.saysOfHive(toks, end) {
+		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {
 			return enough // "Maple - BIAS on five bars"
 		}
-		if k := labelEnd(toks, end); k > 0 && r.saysOfHive(toks, k) {
+		if k := labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
 			return enough // "Gasworks, top end of the yard: heavy on stores"
 		}
 	}
@@ -274,7 +274,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if r.calledColony(toks, end) {
 		return enough // "Juno, my one and only colony"
 	}
-	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.paragraphOfHive(toks, end) {
+	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.talksOfHive(toks, end, ownLine) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
 	if r.says(toks[end], "first", "next") || r.inTurn(toks, end) {
@@ -307,22 +307,33 @@ func (r *reader) doneTo(toks []token, end int) bool {
 		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found", "left", "saved"))
 }
 
-// paragraphOfHive reports whether the paragraph that goes on at k soon speaks of
-// what is found in a hive.
-func (r *reader) paragraphOfHive(toks []token, k int) bool {
-	for last := k + 30; k < len(toks) && k < last && toks[k].pause < line; k++ {
-		if r.weighSaid(toks, k) > 0 {
-			return true
-		}
-	}
-	return false
+// stretch is how far the talk behind a name is followed: so many words, and not beyond
+// the last of so many pauses of a strength.
+type stretch struct {
+	words  int
+	pause  pause
+	pauses int
 }
 
-// saysOfHive reports whether the words from k to the end of the sentence speak of
-// what is found in a hive.
-func (r *reader) saysOfHive(toks []token, k int) bool {
-	for last := k + 8; k < len(toks) && k < last && (toks[k].pause < stop || k == last-8); k++ {
-		if r.weighSaid(toks, k) > 0 {
+var (
+	ownSentence   = stretch{words: 8, pause: stop, pauses: 1}
+	nextSentences = stretch{words: 40, pause: stop, pauses: 3}
+	ownLine       = stretch{words: 30, pause: line, pauses: 1}
+	ownParagraph  = stretch{words: 25, pause: blank, pauses: 1}
+)
+
+// talksOfHive reports whether the words from k on soon speak of what is found in a
+// hive. The pause before k itself ends nothing.
+func (r *reader) talksOfHive(toks []token, k int, within stretch) bool {
+	left := within.pauses
+	for i := k; i < len(toks) && i < k+within.words; i++ {
+		if i > k && toks[i].pause >= within.pause {
+			left--
+		}
+		if left == 0 {
+			return false
+		}
+		if r.weighSaid(toks, i) > 0 {
 			return true
 		}
 	}
@@ -359,15 +370,7 @@ func (r *reader) ofMine(toks []token, i, end int) bool {
 	for k := end + 1; k < len(toks) && k <= end+2 && toks[k].pause == none && toks[end].lists.has(moving); k++ {
 		mine = mine || r.says(toks[k], "me", "us")
 	}
-	if !mine {
-		return false
-	}
-	for k, last := end, end+25; k < len(toks) && k < last && toks[k].pause < blank; k++ {
-		if r.weighSaid(toks, k) > 0 {
-			return true
-		}
-	}
-	return false
+	return mine && r.talksOfHive(toks, end, ownParagraph)
 }
 
 // headsParagraph reports whether a name is a sentence at the head of a paragraph about a
@@ -377,7 +380,7 @@ func (r *reader) headsParagraph(toks []token, i, end int) bool {
 		return false
 	}
 	head := i == 0 || toks[i].pause >= line || toks[i-1].has(digits) && (i == 1 || toks[i-1].pause >= line)
-	return head && r.paragraphOfHive(toks, end)
+	return head && r.talksOfHive(toks, end, ownLine)
 }
 
 // calledColony reports whether an aside behind a name says that it is a colony's: "Juno,
