@@ -22,7 +22,8 @@ type lexicon struct {
 	hiveWords     wordSet    // hive, h: the name of one follows
 	numberedWords wordSet    // "no. 4" follows
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
-	longestKey    int        // of those that begin a table's heading row, in bytes
+	leadIns       map[string][]string
+	longestKey    int // of those that begin a table's heading row, in bytes
 
 	denial, seen, queenCups *sense // of the rules of these names
 
@@ -31,7 +32,7 @@ type lexicon struct {
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
 func newLexicon(f ruleFile) (*lexicon, error) {
-	l := &lexicon{words: newVocabulary(), rules: f.Rule}
+	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words}
 	l.words.addContractions(f.Contraction)
 	l.graph = newGraph(l.words)
 	for i := range l.rules {

@@ -93,6 +93,16 @@ type ruleFile struct {
 	Number       []part         `toml:"number"`
 	Date         []part         `toml:"date"`
 	List         []wordList     `toml:"list"`
+	LeadIn       leadIns        `toml:"lead_in"`
+}
+
+// leadIns are the words that turn the talk to the name behind them where they begin a
+// sentence, or behind one of those given with each. The phrases are read otherwise
+// without them (yes), or the same (no).
+type leadIns struct {
+	Words map[string][]string `toml:"words"`
+	Yes   []string            `toml:"yes"`
+	No    []string            `toml:"no"`
 }
 
 // loadRules reads the embedded rule files strictly.
@@ -118,6 +128,12 @@ func loadRules() (ruleFile, error) {
 		all.Number = append(all.Number, f.Number...)
 		all.Date = append(all.Date, f.Date...)
 		all.List = append(all.List, f.List...)
+		if f.LeadIn.Words != nil {
+			all.LeadIn = f.LeadIn
+		}
+	}
+	if l := all.LeadIn; len(l.Words) == 0 || len(l.Yes) == 0 || len(l.No) == 0 {
+		return all, errors.New("rules: the lead-ins are missing, or without a yes and a no")
 	}
 	return all, checkIDs(all.Rule)
 }

@@ -121,32 +121,11 @@ func (r *reader) headline(toks []token, i, end int) bool {
 	return false
 }
 
-// leadIns are the words that turn the talk to the name behind them where they begin a
-// sentence, or one of those given stands before them.
-var leadIns = map[string][]string{
-	"with":   {"began", "begin", "start", "started", "starting", "finished", "finish", "ended", "trouble", "happy", "pleased", "dealt", "busy"},
-	"on":     {"word", "words", "notes", "note", "report", "update", "news", "lid", "roof", "top", "eye", "moved", "went", "hour", "minutes", "time"},
-	"about":  {"is", "word", "note", "news"},
-	"for":    {"time", "as", "day", "turn", "nothing", "only"},
-	"to":     {"as", "there", "back", "over", "up", "next", "first", "attention", "visit"},
-	"was":    {"stop", "turn", "next", "first", "last", "up", "visit", "it", "one"},
-	"did":    {"i", "we"},
-	"off":    {"lid", "roof", "top", "cover"},
-	"in":     {"rummage", "poke", "hour", "minutes", "look", "peek", "bees", "time", "afternoon"},
-	"into":   {"look", "peek", "went", "delved", "dived", "dug", "got", "looked"},
-	"of":     {"inspection", "examination", "visit", "lid", "roof"},
-	"is":     {"one", "other", "first", "second", "third", "last", "next"},
-	"round":  {"stood", "gathered", "crowded", "sat"},
-	"around": {"stood", "gathered", "crowded", "sat"},
-	"stop":   {"first", "second", "third", "next", "last"},
-	"stands": {"door", "it", "them", "there", "next"},
-	"just":   nil, "only": nil, "then": nil, "now": nil, "finally": nil, "lastly": nil, "inspection": nil, "poor": nil, "first": nil, "next": nil, "last": nil, "old": nil,
-}
-
-// ledTo reports whether the words before a name turn the talk to it.
+// ledTo reports whether the words before a name turn the talk to it: a lead-in that
+// begins a sentence, or one that stands behind a word of its own.
 func (r *reader) ledTo(toks []token, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
-		before, leads := leadIns[strings.ToLower(r.text[toks[k].start:toks[k].end])]
+		before, leads := r.leadIns[strings.ToLower(r.text[toks[k].start:toks[k].end])]
 		if !leads {
 			return false
 		}

@@ -151,6 +151,26 @@ func TestListPhrases(t *testing.T) {
 	}
 }
 
+// TestLeadInPhrases holds the words that turn the talk to a name to their phrases.
+func TestLeadInPhrases(t *testing.T) {
+	p := mustNew(t)
+	lame := parserOf(p.lexicon, func(l *lexicon) { l.leadIns = nil })
+	rules, err := loadRules()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, phrase := range rules.LeadIn.Yes {
+		if reading(p, phrase, true) == reading(lame, phrase, true) {
+			t.Errorf("does not use the lead-ins: %q", phrase)
+		}
+	}
+	for _, phrase := range rules.LeadIn.No {
+		if reading(p, phrase, false) != reading(lame, phrase, false) {
+			t.Errorf("uses the lead-ins, but must not: %q", phrase)
+		}
+	}
+}
+
 // withoutList is the parser that lacks the words of one list.
 func withoutList(tb testing.TB, list int) *Parser {
 	tb.Helper()
