@@ -64,6 +64,7 @@ const (
 	kin
 	feasts
 	speaking
+	standing
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -125,6 +126,7 @@ var listNames = [listCount]string{
 	hiveDoings:         "hive doings",
 	feasts:             "feasts",
 	speaking:           "speaking",
+	standing:           "standing",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -29,6 +29,7 @@ type memory struct {
 	names         map[string]bool // proper names that the note uses for hives
 	initials      letters         // that they begin with
 	smallNames    bool            // some are written in lower case
+	ones          []calledOne     // hives that it tells by colour or place
 
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
@@ -182,7 +183,7 @@ func (r *reader) line(l *lexedRow) {
 		r.items[0].pause = max(r.items[0].pause, first)
 	}
 	r.listing = r.rowNumber(r.items) || r.listing || met.kinds.has(kNum) && numbered(r.items)
-	r.items = r.nameHives(r.items)
+	r.items = r.nameOnes(r.nameHives(r.items))
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}

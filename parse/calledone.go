@@ -1,0 +1,94 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// A hive among others is told without the word for it by its colour or by where it
+// stands: "The white one is weak", "The one by the shed I only watched". Whether a note
+// does so is settled on its first page.
+
+// calledOne is such a way of telling a hive, in lower case, and the hive's name.
+type calledOne struct{ words, name string }
+
+// calledOnes are the hives that the note tells so where it turns to them: at the head
+// of a sentence, and going on about what is found in a hive. One alone does not do,
+// unless another hive is named.
+func (r *reader) calledOnes(toks []token, others bool) []calledOne {
+	var ones []calledOne
+	for i := range toks {
+		if i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") || !r.says(toks[i], "the") {
+			continue
+		}
+		end, name := r.oneAt(toks, i)
+		if name == "" || !r.talksOfHive(toks, end, nextSentences) {
+			continue
+		}
+		one := calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}
+		if !slices.Contains(ones, one) {
+			ones = append(ones, one)
+		}
+	}
+	if len(ones) == 1 && !others {
+		return nil
+	}
+	return ones
+}
+
+// oneAt reads "the white one" or "the one by the shed" at token i: where it ends, and
+// the hive's name; "" where it is neither.
+func (r *reader) oneAt(toks []token, i int) (end int, name string) {
+	if i+3 > len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
+		return i, ""
+	}
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...)) {
+		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
+	}
+	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
+		return i, ""
+	}
+	from := i + 3
+	for from < len(toks) && toks[from].pause == none && r.says(toks[from], "to", "of", "the", "my", "our") {
+		from++
+	}
+	if from == len(toks) || toks[from].pause > none || toks[from].lists.has(hiveParts) || r.numbers.of(toks[from].id).kind != notNumber {
+		return i, "" // "the one by the entrance" is a bar
+	}
+	end = from + 1
+	for end < len(toks) && end < from+2 && toks[end].pause == none && r.mayName(toks, end) && !strings.HasSuffix(r.text[toks[end].start:toks[end].end], "ed") {
+		end++
+	}
+	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
+}
+
+// nameOnes makes references of the words by which the note calls its hives.
+func (r *reader) nameOnes(items []item) []item {
+	for i := 0; i < len(items) && len(r.ones) > 0; i++ {
+		for _, one := range r.ones {
+			end := r.spells(items, i, one.words)
+			if end == i {
+				continue
+			}
+			items[i] = *r.asHive(r.merged(items, i, end, nil), one.name)
+			items = slices.Delete(items, i+1, end)
+			break
+		}
+	}
+	return items
+}
+
+// spells is the index behind the items from i on that spell some words in lower case;
+// i where they do not.
+func (r *reader) spells(items []item, i int, words string) int {
+	for end := i + 1; end <= len(items); end++ {
+		text := r.text[items[i].start:items[end-1].end]
+		if len(text) > len(words) {
+			break
+		}
+		if strings.EqualFold(text, words) {
+			return end
+		}
+	}
+	return i
+}
