@@ -42,12 +42,12 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.is(kBe) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
-	if it.pause == comma && r.backToNow(items, i) {
+	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i)) {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
@@ -97,6 +97,11 @@ func (r *reader) datedTurn(items []item, i int) bool {
 		i++
 	}
 	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") && items[i].pause == none && items[i+1].pause == none
+}
+
+// placedTurn: "and on bar four I counted …".
+func placedTurn(items []item, i int) bool {
+	return i+2 < len(items) && items[i].is(kOn) && items[i+1].is(kBars) && items[i+2].is(kPron) && items[i+1].pause == none && items[i+2].pause == none
 }
 
 // weWill reports whether "I will", "we'll" or the like stands at item i.

@@ -21,7 +21,7 @@ func (r *reader) queen(c *clause) {
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := r.sightings(c, noun)
-	if noun < 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !c.has(kContent) {
+	if noun < 0 && r.queenWaits > 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !c.has(kContent) {
 		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
 	}
 	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {

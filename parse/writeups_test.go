@@ -36,6 +36,10 @@ func TestWriteUps(t *testing.T) {
 		{"Out came bar nine.", "actions.remove_bar=yes actions.remove_bar.bar=9"},
 		{"Bar nine was ripe, so that one came home with me, six pounds of it.", "actions.harvest=yes actions.harvest.bar=9 actions.harvest.amount=6 actions.harvest.unit=lb"},
 		{"My intention is to inspect again in a fortnight.", "plans.inspect=yes plans.inspect.due=2026-05-28"},
+		// a bar named again is told of anew
+		{"Bars 6 and 7 hold sealed brood, and on bar 7 we counted four mummies.", "bars.6.capped_brood=yes bars.7.capped_brood=yes signs.chalkbrood=yes signs.chalkbrood.count=4 signs.chalkbrood.bar=7"},
+		{"Bars 6 and 7 hold sealed brood, on bar 7 we counted four mummies.", "bars.6.capped_brood=yes bars.7.capped_brood=yes signs.chalkbrood=yes signs.chalkbrood.count=4 signs.chalkbrood.bar=7"},
+		{"I did not feed them, and will do that at the weekend.", ""},
 		// the writer answers
 		{"Did I see the queen? I did not.", "queen.seen=no"},
 		{"Did we find eggs? We did, on bars four and five.", "bars.4.eggs=yes bars.5.eggs=yes"},
