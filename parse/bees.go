@@ -29,7 +29,9 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
-		r.barsCounted = r.barsCounted || rule.ID == "bars-of-bees"
+		if rule.ID == "bars-of-bees" {
+			r.barsCounted, r.subject, r.beesSentence = true, kBees, r.sentenceNo
+		}
 		for _, set := range rule.Set {
 			path, value, _ := strings.Cut(set, "=")
 			if v, ok := r.filled(it, value); ok {
@@ -157,10 +159,14 @@ func (r *reader) strength(c *clause) {
 		if r.inList(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
+		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && r.wordIn(c.items[i+1:min(len(c.items), i+3)], "flying", "fanning", "out", "foraging", "about") {
+			continue // "a handful of bees were flying"
+		}
 		if strings.Contains(text, "numbers") && hasKind(c.items[:i], kSign) {
 			continue // "wasps in great numbers"
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
+		behind = behind || r.calledSo(c, i) && !c.has(kStores) && r.subject == kBees && r.beesSentence+1 >= r.sentenceNo
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
@@ -235,8 +241,8 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
 		return true
 	}
-	if i > 0 && c.items[i-1].is(kMaybe) && strings.Contains(c.items[i-1].text, " call ") {
-		return true // "I'd call them strong"
+	if r.calledSo(c, i) {
+		return true
 	}
 	if (next == len(c.items) || c.items[next].pause > none) && i > 0 && r.barsOfBees(&c.items[i-1]) {
 		return true // "bees on six bars, moderate"
@@ -248,6 +254,14 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 		return true
 	}
 	return i > 0 && c.items[i-1].is(kName) && c.items[next].is(kStores)
+}
+
+// calledSo reports whether the word at item i is what the speaker calls the bees: "I'd call
+// them strong", "six seams, so medium I'd call them".
+func (r *reader) calledSo(c *clause, i int) bool {
+	called := func(it *item) bool { return it.is(kMaybe) && strings.Contains(it.text, " call") }
+	next := c.next(i)
+	return i > 0 && called(&c.items[i-1]) || called(next) && next.pause == none && (i == 0 || c.items[i-1].is(kThen))
 }
 
 // barsOfBees reports whether an item counts the bars that the bees cover.

@@ -246,6 +246,10 @@ func (r *reader) whichAreOn(items []item, i int) bool {
 	if on < len(items) && (items[on].is(kBe) || r.isWord(&items[on], "hangs", "hung", "sit", "sits", "sat")) {
 		on++
 	}
+	if items[i-1].is(kFixture) && r.isWord(&items[i], "which", "that") {
+		on = min(on+1, len(items)-1)
+		return items[on].is(kAfter) || items[on-1].is(kAfter) // "the follower, which stands behind bar 16"
+	}
 	return on+1 < len(items) && items[on].is(kOn) && items[on+1].is(kBars) && items[i-1].any3(kCell, kContent, kSign) && r.isWord(&items[i], "which", "that")
 }
 

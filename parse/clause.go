@@ -206,8 +206,12 @@ func daysGoneBy(c *clause) bool {
 	return c.when != nil && !c.when.ahead && !c.when.today && !c.when.weekday
 }
 
-// sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4" are of an earlier day.
+// sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4", "on the 3rd the board had nine
+// mites" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {
+	if on := c.next(0); c.items[0].is(kOn) && on.is(kDate) && c.hasAny(kMite, kMethod) && daysGoneBy(c) && on.day.past != r.today && c.next(1).pause == none {
+		return true
+	}
 	seen := false
 	for k := range c.items {
 		it := &c.items[k]

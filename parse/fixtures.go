@@ -110,7 +110,7 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen) {
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) {
 			return
 		}
 	}

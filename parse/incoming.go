@@ -5,6 +5,16 @@ import (
 	"strings"
 )
 
+// carriedIn makes "in" a verb of bringing where it ends the label of what is carried in:
+// "Pollen in: lime and clover".
+func (r *reader) carriedIn(items []item) {
+	for i := 1; i < len(items); i++ {
+		if v := r.value(&items[i-1], kContent); items[i].colon && items[i].text == "in" && (v == "pollen" || v == "nectar") {
+			items[i].kinds = setOf(kBring)
+		}
+	}
+}
+
 // incoming reads what is carried in, with its plant and colour.
 func (r *reader) incoming(c *clause) {
 	bring := -1

@@ -149,6 +149,20 @@ var manners = map[string][]saying{
 		{"A quarter of bar 7 is drawn, bar 8 is drawn to about half.", "bars.7.comb.drawn=0.25 bars.8.comb.drawn=0.5"},
 		{"The Sorrel hive stands at 28 kilos.", "hive=sorrel weight_kg=28"},
 	},
+	// what is no finding of this hive, and what tells of the colony as a whole.
+	"of whom": {
+		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},
+		{"Gossip of sacbrood is going round. There is chalkbrood at Gorse Bank, four miles away.", ""},
+		{"Hive 4. On the 3rd the tray had 8 mites in 2 days. Nectar on bar 6.", "hive=4 bars.6.nectar=yes"},
+		{"Thunder was growling behind us. She is slim as a wasp. We had our foulbrood inspection.", ""},
+		{"They were cross as hornets, and I had a bad ten minutes. There was not one sting.", "temper.score=1 temper.stings=0"},
+		{"The wasps have stayed away. Foulbrood test negative.", "signs.wasps=no signs.foulbrood=no"},
+		{"Nine seams of bees. I'm calling that moderate. A few bees were out flying.", "strength.bars_of_bees=9 strength.word=moderate?"},
+		{"The yard hive has nectar on bar 6 and is gentle.", "hive=yard bars.6.nectar=yes temper.score=4"},
+		{"They have enough to be getting on with.", "stores.word=fair"},
+		{"Thirteen combs are currently in use. I set out from the follower, which stands behind bar 13.", "bars_total=13 follower.bar=13"},
+		{"Nectar in: lime and clover. Grey pollen is coming in, it's bound to be bramble.", "incoming.nectar=yes incoming.nectar.plant=lime, clover incoming.pollen=yes incoming.pollen.colour=grey incoming.pollen.plant=bramble?"},
+	},
 }
 
 func TestManners(t *testing.T) {

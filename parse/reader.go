@@ -193,6 +193,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kUnit) {
 		r.placedCups(r.items)
 	}
+	if met.kinds.has(kOn) && met.kinds.has(kContent) {
+		r.carriedIn(r.items)
+	}
 	if met.asked {
 		r.items = r.selfAsked(r.items)
 	}

@@ -58,8 +58,8 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
 		return true // "the first decent day"
 	}
-	if r.ofPeople(c, i) {
-		return true
+	if r.ofPeople(c, i) || i > 0 && c.items[i-1].is(kArt) && c.next(i).any(kDur, kDate) {
+		return true // "I was cross", "a bad half hour"
 	}
 	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
 		return true // "a breeze got up"
@@ -174,6 +174,8 @@ func (r *reader) closesOn(c *clause, i int) bool {
 		return true // "hive one no queen cells gentle"
 	case r.weatherNear(c, i):
 		return false
+	case last && i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kAnd) && c.items[i-2].pause <= comma:
+		return true // "bar 3 has eggs and is calm"
 	case last && it.pause == comma && c.items[0].is(kName):
 		return true // "Hive 4: brood on five bars, calm"
 	case r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores):

@@ -15,6 +15,8 @@ func (r *reader) takeBackUntold(list []clause) {
 			told.mood, told.cue = unasked, told.items[0].text
 		case told.mood == asserted && c.items[0].pause == comma && r.heardOf(c.items):
 			told.mood, told.cue = unasked, c.items[0].text
+		case told.mood == asserted && c.items[0].is(kTheirs) && c.items[0].pause == comma && told.has(kSign) && told.items[len(told.items)-1].capital:
+			told.mood, told.cue = unasked, c.cue // "foulbrood at Long Acre, three miles off"
 		case c.mood == unasked && c.items[0].pause <= comma && r.untold(c.items):
 			for k := i - 1; k >= 0 && list[k].mood == asserted && !list[k].kinds.meet(surely); k-- {
 				list[k].mood, list[k].cue = unasked, c.cue
