@@ -1,6 +1,10 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+)
 
 // anyAnswer are the lists of what answers a label.
 const anyAnswer = 1<<yesAnswers | 1<<noAnswers
@@ -11,6 +15,9 @@ const longestLabel = 5
 // answers turns a form's "Queen cells: N", "Eggs - no" and "larvae? yes" into
 // what they say: a no moves before its label, a yes goes.
 func (r *reader) answers(items []item) []item {
+	if len(items) > 0 && tickMark(&items[0]) {
+		return r.ticked(items)
+	}
 	for k := 1; k < len(items); k++ {
 		if items[k].lists&anyAnswer == 0 && !items[k-1].asked {
 			continue
@@ -49,6 +56,33 @@ func (r *reader) answers(items []item) []item {
 	return items
 }
 
+// tickMark reports whether an item is a tick or a cross.
+func tickMark(it *item) bool {
+	return it.lists&anyAnswer != 0 && it.text[0] >= utf8.RuneSelf
+}
+
+// ticked turns the ticks and crosses before what they stand for into what they say:
+// "✓ eggs", "✗ queen".
+func (r *reader) ticked(items []item) []item {
+	for k := 0; k+1 < len(items); k++ {
+		it, next := &items[k], &items[k+1]
+		switch {
+		case !tickMark(it):
+			continue
+		case it.lists.has(noAnswers):
+			it.kinds, it.says = setOf(kNo), r.denial
+		case next.is(kQueen):
+			it.kinds, it.says = setOf(kSeen), r.seen
+		default:
+			next.pause = it.pause
+			items = slices.Delete(items, k, k+1)
+			continue
+		}
+		next.pause = none
+	}
+	return items
+}
+
 // answer reports whether the item at k answers the label before it, and how.
 func (r *reader) answer(items []item, k int) (yes, no bool) {
 	it, label := &items[k], &items[k-1]
@@ -58,9 +92,8 @@ func (r *reader) answer(items []item, k int) (yes, no bool) {
 	}
 	ends := k+1 == len(items) || items[k+1].pause >= comma
 	letter := it.text == "y" || it.text == "n"
-	tick := !letter && !it.is(kNum) && len([]rune(it.text)) == 1
 	switch {
-	case tick, label.text == "=":
+	case tickMark(it), label.text == "=":
 	case !ends:
 		return false, false
 	case label.colon, label.asked, letter && it.pause == none:

@@ -18,6 +18,8 @@ func TestForms(t *testing.T) {
 		{"an equals sign before it", "Eggs=yes larvae=no", "contents.eggs=yes contents.open_brood=no"},
 		{"a question mark before it", "Eggs? no. Larvae? yes", "contents.eggs=no contents.open_brood=yes"},
 		{"ticks and crosses", "Eggs ✓ larvae ✗", "contents.eggs=yes contents.open_brood=no"},
+		{"ticks and crosses before what they stand for", "Hive 2\n✓ larvae\n✗ queen (both sides checked)\n✗ wasps\n✓ queen cells: 2 capped, b7", "hive=2 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=2 contents.open_brood=yes queen.seen=no signs.wasps=no"},
+		{"a cell that goes on about the one before it", "Hive 3\nbar; comb; contents; remarks\n2; fully drawn; larvae; one side only\n4; half drawn; sealed brood; patchy", "hive=3 bars.2.open_brood=yes bars.2.open_brood.side=one bars.2.comb.drawn=1 bars.4.capped_brood=yes bars.4.capped_brood.pattern=patchy bars.4.comb.drawn=0.5"},
 		{"nought of them", "Eggs: 0", "contents.eggs=no"},
 		{"a no that is no answer", "eggs on bar 4, no, bar 5", "bars.5.eggs=yes?"},
 		{"counted cells", "Queen cells: 2, sealed, bar 8", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=2"},

@@ -3,7 +3,7 @@ package parse
 import "slices"
 
 // mending are the kinds of words that take back what was said.
-var mending = setOf(kScratch, kRepair, kNo)
+var mending = setOf(kScratch, kRepair, kNo, kMaybe)
 
 // repair mends what the speaker took back: "bar five no sorry bar six", "three
 // no four", "scratch that". The new word takes the place of the last one of
@@ -18,6 +18,14 @@ func (r *reader) repair(items []item) []item {
 			items[k].kinds, items[k].says = setOf(kOn), senseless
 		case items[k].is(kRepair) && r.answersSelf(items, k):
 			items[k].kinds, items[k].says = setOf(kYes), senseless
+		case items[k].is(kBut) && belied(items, k) > 0:
+			if mended, ok := r.replace(items, k, belied(items, k), false); ok {
+				items = mended
+				k = -1
+			}
+		case items[k].is(kRepair) && r.restates(items, k):
+			items = r.restated(items, k)
+			k = -1
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended
@@ -31,6 +39,94 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
+}
+
+// belied is the item behind "but no," or "but it is not," from which it is told what
+// something is that was first taken for another thing: "I thought it was honey, but no,
+// it's nectar"; 0 where "but" at item k is none such.
+func belied(items []item, k int) int {
+	thought, denied := false, false
+	for i := k - 1; i >= 0 && items[i+1].pause < stop; i-- {
+		thought = thought || items[i].is(kMaybe)
+	}
+	for i := k + 1; thought && i+1 < len(items) && i <= k+4; i++ {
+		if denied && items[i].pause == comma && items[i].is(kPron) && items[i+1].is(kBe) {
+			return i
+		}
+		if items[i].pause > none || !items[i].any4(kPron, kBe, kNo, kNot) {
+			break
+		}
+		denied = denied || items[i].any(kNo, kNot)
+	}
+	return 0
+}
+
+// toldWithNoun are the kinds of what stands before queen cells or a sign and belongs to
+// them: how many, which and of what stage.
+var toldWithNoun = setOf(kNum, kArt, kStage, kCellKind, kAmount, kAdv)
+
+// nounBehind is the item of queen cells or a sign that the phrase from item i on leads
+// to; -1 where there is none, or nothing is told with it.
+func nounBehind(items []item, i int) int {
+	told := false
+	for k := i; k < len(items) && k < i+6 && items[k].pause < stop; k++ {
+		switch it := &items[k]; {
+		case it.any(kCell, kSign):
+			if told {
+				return k
+			}
+			return -1
+		case !it.anyOf(toldWithNoun) && !it.any4(kRepair, kPron, kBe, kThere):
+			return -1
+		case it.any(kNum, kStage) && !it.is(kRepair):
+			told = true
+		}
+	}
+	return -1
+}
+
+// nounBefore is the item of the same queen cells or sign before a repair; -1 where there
+// is none.
+func (r *reader) nounBefore(items []item, cue int, of *item) int {
+	for k := cue - 1; k >= 0 && k >= cue-reach; k-- {
+		it := &items[k]
+		if it.is(kCell) && of.is(kCell) || it.is(kSign) && of.is(kSign) && r.value(it, kSign) == r.value(of, kSign) {
+			return k
+		}
+		if it.pause >= stop || it.any5(kCell, kSign, kContent, kQueen, kNum) {
+			return -1 // "three cells on bar six, and on bar nine two, no, make that four"
+		}
+	}
+	return -1
+}
+
+// restates reports whether a repair says anew how many queen cells or of what stage, or
+// how many of a sign: "one capped queen cell, no, it's one charged queen cell".
+func (r *reader) restates(items []item, cue int) bool {
+	noun := nounBehind(items, cue+1)
+	return noun >= 0 && r.nounBefore(items, cue, &items[noun]) >= 0
+}
+
+// restated puts the phrase behind the repair in the place of the one before it. Bars
+// named between the two stay, unless they are named again.
+func (r *reader) restated(items []item, cue int) []item {
+	noun := nounBehind(items, cue+1)
+	end := r.nounBefore(items, cue, &items[noun])
+	at := end
+	for at > 0 && items[at].pause == none && items[at-1].anyOf(toldWithNoun) {
+		at--
+	}
+	from := cue + 1
+	for !items[from].anyOf(toldWithNoun) || items[from].is(kRepair) {
+		from++
+	}
+	items[from].pause, items[from].mended, items[noun].mended = items[at].pause, true, true
+	kept := slices.Clone(items[end+1 : cue])
+	if noun+2 < len(items) && items[noun+1].is(kOn) && items[noun+2].is(kBars) {
+		kept = nil
+	}
+	phrase := slices.Concat(items[from:noun+1], kept, items[noun+1:])
+	return append(items[:at], phrase...)
 }
 
 // cellsHang reports whether item k tells where queen cells are and takes nothing back:
@@ -109,6 +205,11 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	fresh.mended = true
 	fresh.pause, fresh.bullet = old.pause, old.bullet
+	if s == kContent && to-1 > cue && items[to-1].is(kAmount) { // "pollen on bar two, no, sorry, lots of nectar"
+		items[to], items[to-1].pause = fresh, old.pause
+		items[to].pause = none
+		return slices.Concat(items[:at], items[at+1:cue], items[to-1:]), true
+	}
 	if (s == kBars || s == kName) && r.findingAhead(items, to+1) {
 		return append(items[:at], append([]item{fresh}, items[to+1:]...)...), true
 	}
@@ -132,7 +233,7 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 	} else {
 		to = max(to, r.toldRight(items, from))
 	}
-	for to < len(items) && to < from+4 && items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) {
+	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount)) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break
 		}
@@ -218,7 +319,7 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any3(kCell, kStage, kMite)) {
 			return at
 		}
-		if s == kStage && it.is(kContent) {
+		if s == kStage && it.is(kContent) || s == kContent && it.is(kSame) {
 			return at
 		}
 		if bare && s == kNum && it.any3(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {

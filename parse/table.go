@@ -131,10 +131,20 @@ func (r *reader) cells(cells []string, text string, base int, first pause) []tok
 				p = colon
 			}
 		}
+		if p == colon && r.tellsExtent(said) {
+			p = comma
+		}
 		said[0].pause = p
 		row = append(row, said...)
 	}
 	return row
+}
+
+// tellsExtent reports whether a cell only goes on about what the one before it names:
+// on which side it is, or in what pattern.
+func (r *reader) tellsExtent(said []token) bool {
+	best := r.lex.matcher.longest(said, 0, nil)
+	return best.kinds.meet(two(kSide, kPattern)) && !r.namesContent(said)
 }
 
 // headsCell reports whether the heading belongs before the words of a cell: not
