@@ -52,7 +52,11 @@ func (r *reader) tellsByNumber(toks []token) bool {
 		if !t.lists.has(numberSigns) || n.pause > none || !n.has(digits) && r.numbers.of(n.id).kind != unitWord {
 			continue
 		}
-		if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
+		if r.text[t.start] == '#' {
+			if t.pause < stop || !r.saidOfHive(toks, i+2) {
+				continue // "#3 capped brood" is a bar
+			}
+		} else if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
 			continue // "no 4 bars", "bar no. 4"
 		}
 		if r.namedNumber(toks, i) {
@@ -67,6 +71,22 @@ func (r *reader) tellsByNumber(toks []token) bool {
 	}
 	return false
 }
+
+// saidOfHive reports whether the sentence that goes on at token k says of a hive's bees what
+// is not said of a bar, or numbers a bar itself.
+func (r *reader) saidOfHive(toks []token, k int) bool {
+	for ; k < len(toks) && toks[k].pause < stop; k++ {
+		for _, n := range r.lex.matcher.longest(toks, k, nil).rules {
+			if ofWhole.has(r.kindOf[n]) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// ofWhole are the kinds of words for what a hive has and no bar, a bar among them.
+var ofWhole = setOf(kStrength, kTemper, kBar, kStores)
 
 // namedNumber reports whether "Number" and the number behind it at token i are spoken
 // of as a hive's name is: with a capital amid the sentence, as in "gave Number 3 an
@@ -105,7 +125,7 @@ func (r *reader) loneNumber(items []item, i int) bool {
 		behind = &items[i+2]
 	}
 	ofOther := i > 0 && sign.pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) && !items[i-1].is(kDo) || behind.is(kOf)
-	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.') {
+	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.' || sign.text == "#") {
 		return true
 	}
 	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line

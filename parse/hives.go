@@ -37,7 +37,7 @@ func (r *reader) nameHives(items []item) []item {
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
-			if !items[i].capital && !r.smallName(items, i, i+n) {
+			if !items[i].capital && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
 				continue
 			}
 			name := string(r.strings.scratch)
@@ -48,6 +48,9 @@ func (r *reader) nameHives(items []item) []item {
 	}
 	return items
 }
+
+// personTitles are those of people alone, which stand before no hive.
+var personTitles = []string{"mr", "mrs", "miss", "ms", "dr"}
 
 // smallName reports whether a hive's name in lower case stands where no plant does:
 // alone at the head of a line, or as where something went or came from.

@@ -33,6 +33,10 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			continue
 		}
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
+		if i > 0 && toks[i].pause == none && r.says(toks[i-1], personTitles...) {
+			i = end - 1
+			continue // "the late Mr Rowan" does not tell whose name Rowan is elsewhere
+		}
 		n := found[name]
 		if r.isPerson(toks, i, end) {
 			n.weight -= 2 * enough
@@ -310,7 +314,10 @@ func beFollows(toks []token, end int) int {
 // properRun is the end of a run of up to three words that may be a proper
 // name: capitals, and no word of the trade or of grammar.
 func (r *reader) properRun(toks []token, i int) int {
-	end := i
+	end := r.plantName(toks, i)
+	if end > i {
+		return end
+	}
 	if r.placeName(toks, i) {
 		end = i + 1 // "Top Terrace"
 	}
@@ -321,6 +328,16 @@ func (r *reader) properRun(toks []token, i int) int {
 		end++ // "Lemon tree: quiet"
 	}
 	return end
+}
+
+// plantName is the end of the name of a plant in two words or three, "Sweet William"; i
+// where there is none.
+func (r *reader) plantName(toks []token, i int) int {
+	best := r.lex.matcher.longest(toks, i, nil)
+	if best.end < i+2 || !best.kinds.has(kPlant) || !toks[best.end-1].has(capital) {
+		return i
+	}
+	return best.end
 }
 
 // unnamed are the lists of words that stand in no name.

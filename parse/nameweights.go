@@ -24,7 +24,8 @@ func (r *reader) fares(toks []token, end int) bool {
 	if toks[next].lists.has(faring) {
 		return true
 	}
-	if !r.says(toks[next], "a") || toks[next].pause > none {
+	the := r.says(toks[next], "the") && !r.says(toks[next-1], "are", "were") // "the dahlias are the best for years"
+	if !r.says(toks[next], "a") && !the || toks[next].pause > none {
 		return false
 	}
 	for k := next + 1; k < len(toks) && k <= next+2 && toks[k].pause == none; k++ {
@@ -55,7 +56,13 @@ func (r *reader) plural(last token) bool {
 
 // placeName reports whether a word of place begins a name of two: "Top Terrace".
 func (r *reader) placeName(toks []token, i int) bool {
-	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) || toks[i].lists&unnamed != 0 {
+	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) {
+		return false
+	}
+	if r.says(toks[i], twins...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
+		return true
+	}
+	if toks[i].lists&unnamed != 0 {
 		return false
 	}
 	best := r.lex.matcher.longest(toks[:i+1], i, nil)
@@ -65,6 +72,20 @@ func (r *reader) placeName(toks []token, i int) bool {
 		}
 	}
 	return best.end > i
+}
+
+// twins tell two places of one name apart: "Old Mill" and "New Mill".
+var twins = []string{"old", "new", "great", "little", "big", "small", "young"}
+
+// twinNamed reports whether the name at token k stands behind another of twins too.
+func (r *reader) twinNamed(toks []token, k int) bool {
+	name := r.text[toks[k].start:toks[k].end]
+	for j := 1; j < len(toks); j++ {
+		if toks[j].pause == none && r.says(toks[j], name) && r.says(toks[j-1], twins...) && toks[j-1].has(capital) && toks[j-1].id != toks[k-1].id {
+			return true
+		}
+	}
+	return false
 }
 
 // ofPlaces are the kinds of words that can begin the name of a place.
@@ -127,8 +148,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "Medlar is another story", "fed Medlar"
 	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
 		return enough - 1 // "Right, Juniper, …"
+	case r.theNamed(toks, i, end) && beFollows(toks, end) == end && r.talksOfHive(toks, end, ownSentence):
+		return enough - 1 // "The Sundial is weak"
 	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
-		return 1 // "The Sundial is weak"
+		return 1
 	case is(prev, "the") && !r.plural(toks[end-1]) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
@@ -139,6 +162,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "how Juniper was"
 	case r.thenComes(toks, i, end):
 		return enough - 1
+	case toks[i].pause == comma && is(prev, "two", "three", "four", "pair", "both", "hives", "colonies") && r.fares(toks, end):
+		return enough // "of the two, Juniper is the stronger"
 	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
 		return enough // "the strongest hive, Juniper, …"
 	case is(prev, "with") && is(before, "day", "trouble"):
