@@ -212,7 +212,7 @@ func (r *reader) soMuch(items []item, i int) bool {
 	if !r.isWord(&items[i], "so") || i+1 >= len(items) || items[i].pause > none {
 		return false
 	}
-	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any3(kTemper, kStrength, kAmount)
+	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any4(kTemper, kStrength, kAmount, kPattern)
 }
 
 // ofDegree are the kinds of words that tell how much or how good something is.

@@ -5,7 +5,7 @@ import "strings"
 // number keeps a count for the noun behind it, or takes a share.
 func (s *scan) number(i int) {
 	it := s.at(i)
-	if it.n.share {
+	if it.n.share || it.n.lo > 0 && it.n.lo < 1 && it.n.hi == 0 { // "sealed brood 0.7"
 		s.share(i, it.n.lo)
 		return
 	}
@@ -237,7 +237,7 @@ func (s *scan) amount(i int) {
 	if next := s.at(i + 1); next != nil && next.is(kPattern) && next.pause == none && value == "little" {
 		return // "a bit spotty" is a degree
 	}
-	if s.elsewhereToo(i, value) {
+	if s.elsewhereToo(i, value) || s.amountOfElse(i) {
 		return
 	}
 	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && s.r.isWord(next, "it") {
@@ -254,6 +254,12 @@ func (s *scan) amount(i int) {
 		last.amount = value
 		last.items = append(last.items, it)
 	}
+}
+
+// amountOfElse: "empty comb, plenty of room for her".
+func (s *scan) amountOfElse(i int) bool {
+	next := s.at(i + 1)
+	return next != nil && next.is(kWord) && next.pause == none && strings.HasSuffix(s.at(i).text, " of")
 }
 
 // elsewhereToo: "no eggs on bar eight but lots on seven" says the content once

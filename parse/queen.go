@@ -157,8 +157,9 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 // seenHere: "saw" and the like speak of the queen only where she is the object
 // or the subject.
 func (r *reader) seenHere(c *clause, i, noun int) bool {
-	if noun < 0 {
-		return c.items[i].lists.has(queenInView) || r.herself(c)
+	inView := c.items[i].lists.has(queenInView)
+	if inView || noun < 0 {
+		return inView || r.herself(c)
 	}
 	if i < noun { // a verb with its object: nothing but words between
 		for k := i + 1; k < noun; k++ {

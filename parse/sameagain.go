@@ -179,14 +179,13 @@ const fewSaid = 2
 
 // remember keeps what was said of a bar for "same again".
 func (r *reader) remember(f *finding) {
+	anew := len(f.bars) > 0 && r.saidBar != f.bars[0]
 	for _, b := range f.bars {
 		said := r.saidOf.about(b)
-		if r.saidBar != b {
-			if len(said) == 0 || r.inHand != thisLine {
-				said = r.said.take(fewSaid)[:0]
-			}
-			r.saidBar = b
+		if anew && (len(said) == 0 || r.inHand != thisLine) {
+			said = r.said.take(fewSaid)[:0]
 		}
+		r.saidBar = f.bars[0]
 		r.lastFind = append(said, f)
 		r.saidOf.keep(b, r.lastFind)
 	}

@@ -157,7 +157,13 @@ func (s *scan) wholeAt(i int) {
 		s.whole = true
 		return
 	}
-	for k := n - 1; k >= s.bound && s.found[k].list == s.found[n-1].list; k-- {
+	for k := n - 1; k >= s.bound && (s.found[k].list == s.found[n-1].list || s.deniedWith(s.found[k], s.found[k+1])); k-- {
 		s.found[k].whole = true
 	}
+}
+
+// deniedWith reports whether one finding is denied right before another: "no eggs no
+// larvae anywhere".
+func (s *scan) deniedWith(a, b *finding) bool {
+	return !a.present && !b.present && s.onlyBetween(a.at, b.at, kNo, kAdv, kAnd, kOr)
 }

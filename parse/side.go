@@ -13,7 +13,7 @@ func (s *scan) side(i int) {
 	if value == "" || s.r.isWord(it, "back") && !s.endsSide(i) {
 		return
 	}
-	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && next.any3(kBe, kHave, kFull) {
+	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && (next.any3(kBe, kHave, kFull) || s.r.isWord(next, "cases")) {
 		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
 	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
@@ -22,9 +22,14 @@ func (s *scan) side(i int) {
 	if next := s.at(i + 1); s.r.isWord(it, "both") && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
 		return // "bars 3 and 4 are honey, both capped"
 	}
-	if prev := s.at(i - 1); s.r.isWord(it, "both") && prev != nil && prev.is(kOn) && len(s.r.bars) == 2 {
-		it.used = true
-		return // "bars 10 and 11, there's nectar in both"
+	if prev := s.at(i - 1); s.r.isWord(it, "both") && prev != nil && it.pause == none {
+		if (prev.is(kOn) || s.r.isWord(prev, "through", "across", "throughout", "over")) && len(s.r.bars) == 2 {
+			it.used = true
+			return // "bars 10 and 11, there's nectar in both"
+		}
+		if prev.is(kPron) && !s.r.isWord(prev, "it") {
+			return // "we both saw eggs"
+		}
 	}
 	if value == "both" && s.sideOfBefore(it) {
 		return

@@ -32,6 +32,9 @@ func (s *scan) bar(i int) {
 	if !head && i > 1 && s.at(i-1).is(kOf) && s.at(i-2).is(kBar) && it.pause == none {
 		head = len(waiting) > 0 && s.pausedBetween(waiting[len(waiting)-1].at, i) // "beetles everywhere, and the comb of bar 2 …"
 	}
+	if !head && (s.headed || len(waiting) == 0) && s.before.hasCover && s.shareOfBar(i) && s.contentAhead(i) {
+		head = true // "a third of bar five is honey and half of bar six is pollen"
+	}
 	if !head {
 		bars := it.bars
 		if s.thereToo(i) {
@@ -51,6 +54,7 @@ func (s *scan) bar(i int) {
 	r.headedBars = head
 	if s.before.hasCover && s.shareOfBar(i) {
 		s.before.at = i // "a third of bar five is honey"
+		s.shareHereToo(i)
 	} else {
 		s.before = modifiers{}
 	}
@@ -86,6 +90,19 @@ var extents = setOf(kNum, kSide, kFull, kAmount, kPattern, kPlace, kAdv, kOn, kO
 func (s *scan) shareOfBar(i int) bool {
 	of := s.at(i - 1)
 	return of != nil && (s.before.at == i-1 && strings.HasSuffix(of.text, " of") || s.before.at == i-2 && of.is(kOf))
+}
+
+// shareHereToo: "sealed brood covers a third of bar four and half of bar five".
+func (s *scan) shareHereToo(i int) {
+	n := len(s.found) - 1
+	if n < 0 || !s.found[n].hasCover || s.found[n].class != ofComb || s.found[n].form == "before" || s.contentAhead(i) || !s.adjacentAnd(s.found[n].at, i) {
+		return
+	}
+	twin := *s.found[n]
+	twin.bars, twin.located, twin.cover, twin.at = s.at(i).bars, true, s.before.cover, i
+	twin.items = append(s.r.these(s.at(i)), s.before.items...)
+	s.found = append(s.found, &twin)
+	s.bound, s.before = len(s.found), modifiers{}
 }
 
 // alsoOn: "eggs on bar five and on bar six" places the same on both.

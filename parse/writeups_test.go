@@ -39,6 +39,15 @@ func TestWriteUps(t *testing.T) {
 		// a bar named again is told of anew
 		{"Bars 6 and 7 hold sealed brood, and on bar 7 we counted four mummies.", "bars.6.capped_brood=yes bars.7.capped_brood=yes signs.chalkbrood=yes signs.chalkbrood.count=4 signs.chalkbrood.bar=7"},
 		{"Bars 6 and 7 hold sealed brood, on bar 7 we counted four mummies.", "bars.6.capped_brood=yes bars.7.capped_brood=yes signs.chalkbrood=yes signs.chalkbrood.count=4 signs.chalkbrood.bar=7"},
+		{"Nectar fills half of bar 8 and a quarter of bar 9.", "bars.8.nectar=yes bars.8.nectar.cover=0.5 bars.9.nectar=yes bars.9.nectar.cover=0.25"},
+		{"A quarter of bar 8 is nectar and half of bar 9 is honey.", "bars.8.nectar=yes bars.8.nectar.cover=0.25 bars.9.honey=yes bars.9.honey.cover=0.5"},
+		{"The larvae on bar 2 we both admired.", "bars.2.open_brood=yes"},
+		{"Bars 2 and 3 have drone brood dotted about through both.", "bars.2.drone_brood=yes bars.2.drone_brood.pattern=patchy bars.3.drone_brood=yes bars.3.drone_brood.pattern=patchy"},
+		{"Bars 2-4 larvae, nectar at the top. Bar 5 same as bar 4.", "bars.2.nectar=yes bars.2.nectar.place=top bars.2.open_brood=yes bars.3.nectar=yes bars.3.nectar.place=top bars.3.open_brood=yes bars.4.nectar=yes bars.4.nectar.place=top bars.4.open_brood=yes bars.5.nectar=yes? bars.5.nectar.place=top bars.5.open_brood=yes?"},
+		{"One open cell on bar 6, and no larvae no sealed brood anywhere.", "bars.6.queen_cells.charged=yes bars.6.queen_cells.charged.count=1 contents.capped_brood=no contents.open_brood=no"},
+		{"Gosh, there she is on bar nine the queen.", "queen.seen=yes queen.bar=9"},
+		{"Across bar seven strolled the queen.", "queen.seen=yes queen.bar=7"},
+		{"Bar 9 is empty comb, lots of space for her.", "bars.9.empty=yes"},
 		{"I did not feed them, and will do that at the weekend.", ""},
 		// the writer answers
 		{"Did I see the queen? I did not.", "queen.seen=no"},
