@@ -86,7 +86,11 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if r.labelledNumber(items, i) {
 		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3
 	}
-	if name, back := r.nameBefore(before, it); back > 0 {
+	name, back := r.nameBefore(before, it)
+	if back == 0 {
+		name, back = r.placedHive(items, i, before)
+	}
+	if back > 0 {
 		ref := &r.ref
 		*ref = before[len(before)-back]
 		ref.to, ref.end, ref.says, ref.kinds = it.to, it.end, senseless, kinds{}
@@ -95,6 +99,26 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	}
 	return nil, 0, i
 }
+
+// placedHive reads "top hive" alone at the head of a line or sentence, or before a verb.
+func (r *reader) placedHive(items []item, i int, before []item) (string, int) {
+	if len(before) == 0 || items[i].pause > none || i+1 < len(items) && items[i+1].pause < colon && !items[i+1].any(kBe, kHave) {
+		return "", 0
+	}
+	place := &before[len(before)-1]
+	name := strings.TrimPrefix(place.text, "the ")
+	back := 1
+	if len(before) > 1 && before[len(before)-2].is(kArt) && place.pause == none {
+		back, place = 2, &before[len(before)-2]
+	}
+	if len(before) > back && place.pause < stop || !slices.Contains(placedSo, name) {
+		return "", 0
+	}
+	return name, back
+}
+
+// placedSo are words of place that name a hive where nothing else is said with them.
+var placedSo = []string{"top", "bottom", "upper", "lower", "end", "far", "near", "left", "back", "front"}
 
 func (r *reader) asHive(ref *item, name string) *item {
 	ref.kinds = kinds{}

@@ -82,6 +82,7 @@ type memory struct {
 	numbered        []int32  // where the lines of lists of bars begin
 	listed          bool     // this line is one of them
 	headed          bool     // a line that is only a name has headed a hive
+	site            bool     // nothing but the weather or the day was told of the hive named first
 	topic           string   // of a line that begins with "Brood:"
 	prevBrood       *finding // the brood named last
 	subject         kind     // kBees or kQueen, whichever was spoken of last

@@ -33,6 +33,7 @@ func (r *reader) sentence(items []item) {
 		}
 		r.followFixture(c)
 	}
+	r.site = (r.site || r.cur.named == r.sentenceNo) && len(r.all) == 1 && r.onlyWeather(items)
 	if r.sentenceNo > 3 {
 		r.opening = false
 	}
@@ -139,11 +140,15 @@ func (r *reader) goTo(it *item) {
 		return
 	}
 	if r.cur.empty() && r.cur.named == r.sentenceNo && r.takenBack(it) { // "the greenhouse hive, no, this is the compost hive"
-		delete(r.byHive, r.cur.hive)
-		r.cur.hive = name
-		r.byHive[name] = r.cur
-		r.hiveLeaf(it)
+		r.rename(it, name)
 		r.cur.flag("hive", "corrected aloud", "")
+		return
+	}
+	if r.site && r.isSite() {
+		r.cur.remarks = append(r.cur.remarks, r.quoted(r.cur.spans))
+		delete(r.names, r.cur.hive)
+		r.rename(it, name)
+		r.pre = r.weatherSoFar()
 		return
 	}
 	if b := r.byHive[name]; b != nil {
@@ -161,6 +166,21 @@ func (r *reader) goTo(it *item) {
 	r.cur = b
 	r.hiveLeaf(it)
 	r.leaveBars()
+}
+
+// isSite reports whether the name given to the inspection in hand is that of the place,
+// where nothing but the weather or the day was told: "Allotment, 24C, sunny."
+func (r *reader) isSite() bool {
+	pre := len(r.weatherSoFar())
+	return r.names[r.cur.hive] && pre == len(r.cur.entries) && (pre > 0 || r.cur.atFrom == "spoken day")
+}
+
+// rename gives the inspection in hand another hive.
+func (r *reader) rename(it *item, name string) {
+	delete(r.byHive, r.cur.hive)
+	r.cur.hive = name
+	r.byHive[name] = r.cur
+	r.hiveLeaf(it)
 }
 
 // takenBack reports whether the hive named before is taken back: "no, this is" or

@@ -65,6 +65,19 @@ func (r *reader) besideSky(c *clause, i int) bool {
 	return false
 }
 
+// onlyWeather reports whether a sentence tells of nothing but a name, the weather and the
+// day: "Allotment, 24C, sunny."
+func (r *reader) onlyWeather(items []item) bool {
+	for k := range items {
+		it := &items[k]
+		degrees := it.is(kLeaf) && strings.HasPrefix(r.rule(it, kLeaf).ID, "temperature")
+		if !degrees && !it.any(kName, kSky, kWind, kDate, kAnd, kAdv, kArt, kOn, kNow) {
+			return false
+		}
+	}
+	return true
+}
+
 func (r *reader) beesBefore(c *clause, i int) bool {
 	for k := 0; k < i; k++ {
 		if c.items[k].is(kBees) {
