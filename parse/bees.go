@@ -244,7 +244,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if r.calledSo(c, i) {
 		return true
 	}
-	if (next == len(c.items) || c.items[next].pause > none) && i > 0 && r.barsOfBees(&c.items[i-1]) {
+	if (next == len(c.items) || c.items[next].pause > none || c.items[next].is(kMaybe)) && i > 0 && r.barsOfBees(&c.items[i-1]) {
 		return true // "bees on six bars, moderate"
 	}
 	if next == len(c.items) || c.items[next].pause > none {

@@ -244,7 +244,7 @@ func (r *reader) monthAhead(c *clause, it *item) bool {
 		return false
 	}
 	for k := range c.items {
-		if d := &c.items[k]; d.is(kSeen) || d.is(kDo) && r.rule(d, kDo).Form == "done" {
+		if d := &c.items[k]; d.is(kSeen) || r.isWord(d, "had") || d.is(kDo) && r.rule(d, kDo).Form == "done" {
 			return false
 		}
 	}

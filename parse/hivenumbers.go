@@ -86,7 +86,7 @@ func (r *reader) saidOfHive(toks []token, k int) bool {
 }
 
 // ofWhole are the kinds of words for what a hive has and no bar, a bar among them.
-var ofWhole = setOf(kStrength, kTemper, kBar, kStores)
+var ofWhole = setOf(kStrength, kTemper, kBar, kStores, kLeaf)
 
 // namedNumber reports whether "Number" and the number behind it at token i are spoken
 // of as a hive's name is: with a capital amid the sentence, as in "gave Number 3 an

@@ -76,6 +76,7 @@ func TestTurnsToHives(t *testing.T) {
 		{"Old Quarry: bar four had eggs. New Quarry: no eggs.", "old quarry / new quarry"},
 		{"Great Wood has eggs. Little Wood has no eggs.", "great wood / little wood"},
 		{"#3 strong, bar four had eggs. #6 weak, no eggs.", "3 / 6"},
+		{"#3: bar four had eggs. #6: queen not seen, no stings.", "3 / 6"},
 		{"#3 capped brood. #6 eggs.", ""},
 		{"Sweet Rocket has no wish to swarm. Bar four had eggs. Solomon's Seal is weak.", "sweet rocket / solomon's seal"},
 		{"Tolley, a gift of the late Mr Tolley's sister, is weak. Bar four had eggs. Juniper came from Mr Tolley. No eggs.", "tolley / juniper"},

@@ -194,8 +194,8 @@ func (r *reader) opensCue(o *opener) verdict {
 	if o.pause > none {
 		return doesOpen
 	}
-	if o.is(kTheirs) && (r.isWord(o.prev, "than") || strings.HasPrefix(o.text, "in ")) {
-		return doesNot
+	if o.is(kTheirs) && (r.isWord(o.prev, "than") || strings.HasPrefix(o.text, "in ")) || o.is(kSay) && strings.HasPrefix(o.text, "is ") {
+		return doesNot // "foulbrood is said to be over the river"
 	}
 	return verdictOf(!o.prev.any4(kPron, kShe, kWill, kBe))
 }

@@ -14,7 +14,7 @@ func (s *scan) sign(i int) {
 	if i > 1 && it.pause == none && s.r.isWord(s.at(i-1), "about") && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
 		return // "what he had to say about laying workers"
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && !next.colon && r.isWord(next, "check", "checks", "test", "tests", "kit", "inspection", "inspections", "trap", "traps", "talk", "scare") && !s.denies(i) {
+	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "check", "checks", "test", "tests", "kit", "inspection", "inspections", "trap", "traps", "talk", "scare") && !s.denies(i) {
 		return // "had its foulbrood check" tells of no finding
 	}
 	if rule.Form == "eggs" {
