@@ -86,9 +86,12 @@ func (r *reader) judge(list []clause) {
 		if c.kinds.meet(cueing) {
 			r.cues(c)
 		}
+		if first.is(kIf) && c.mood == asserted && (i == 0 || !list[i-1].has(kDate)) && r.leadsOn(list, i) {
+			c.mood, c.cue = unasked, r.quote(first) // "when it gets up to twelve degrees I will have a look"
+		}
 		if first.is(kDo) && c.mood == asserted && r.orders(c, 0) {
 			c.mood, c.cue = planned, r.text[first.start:first.end]
-			if i+1 < len(list) && r.conditional(&list[i+1]) {
+			if i+1 < len(list) && r.conditional(&list[i+1]) && !r.leadsOn(list, i+1) {
 				c.mood = unasked // "come back if there is chalkbrood"
 			}
 		}
@@ -145,10 +148,28 @@ func (r *reader) askedParts(list []clause) (whole, tag bool) {
 // are light".
 func (r *reader) takeBackPlans(list []clause) {
 	for i := len(list) - 1; i > 0; i-- {
+		if r.leadsOn(list, i) {
+			continue // "going to treat on wednesday if i have to i'll do it in the dark"
+		}
 		if list[i].mood == unasked && list[i].items[0].pause == none && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
 			list[i-1].mood = unasked
 		}
 	}
+}
+
+// leadsOn reports whether the condition at list[i] is one of what follows it: what "I" or
+// "we" will do then stands behind it.
+func (r *reader) leadsOn(list []clause, i int) bool {
+	for k := 3; k < len(list[i].items); k++ {
+		if r.weWill(list[i].items, k) {
+			return true
+		}
+	}
+	if i+1 == len(list) {
+		return false
+	}
+	first := &list[i+1].items[0]
+	return first.pause <= comma && (r.weWill(list[i+1].items, 0) || first.text == "we'll")
 }
 
 // visitTold: "I visited my two hives yesterday" in the opening words tells when
@@ -257,7 +278,7 @@ func (r *reader) resets(c *clause, carried mood) bool {
 	case carried == unasked && r.askedOnly && !first.any(kAnd, kOr):
 		return true
 	case first.is(kName) && carried == planned && r.hasDeed(c):
-		return false
+		return r.toldDone(c) // "mark her next time then the corner hive … gave it a litre"
 	case first.any(kName, kBars), first.is(kAnd) && c.next(0).is(kBars) && carried != planned:
 		return true
 	}
@@ -311,6 +332,16 @@ func (r *reader) endsPlan(c *clause) bool {
 	return false
 }
 
+// toldDone reports whether a clause has a verb for what was done and no word of a plan.
+func (r *reader) toldDone(c *clause) bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kDo) && !it.is(kState) && r.rule(it, kDo).Form == "done" && !r.twofold(it) {
+			return !c.has(kPlan)
+		}
+	}
+	return false
+}
+
 // endsUnasked reports whether a clause behind a question, a condition or hearsay asserts
 // again.
 func (r *reader) endsUnasked(c *clause) bool {
@@ -326,6 +357,9 @@ func (r *reader) endsUnasked(c *clause) bool {
 		if it.is(kDate) && it.day.today && r.hasDeed(c) && first.is(kAnd) {
 			return true // "what you taught me, and made the split this morning"
 		}
+	}
+	if first.text == "so" && r.isWord(c.next(0), "i", "we") && !c.has(kIf) {
+		return true // "he says they want room, so I am going to add a bar"
 	}
 	if r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {
 		return false // "the hive next door was not opened, though wasps were about it"

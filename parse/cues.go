@@ -137,7 +137,7 @@ func (r *reader) cueMust(c *clause, k int) bool {
 }
 
 func (r *reader) mustBe(c *clause, k int) bool {
-	return k > 0 && c.items[k-1].is(kBars) && r.toBeDone(c.items, k) && r.isWord(&c.items[k], "must be", "must")
+	return r.toBeDone(c.items, k) && r.isWord(&c.items[k], "must be", "must")
 }
 
 // cueMight: "might split them" is a plan in doubt, "I might read up on it" none.
@@ -244,7 +244,7 @@ func (r *reader) monthAhead(c *clause, it *item) bool {
 		return false
 	}
 	for k := range c.items {
-		if d := &c.items[k]; d.is(kSeen) || r.isWord(d, "had") || d.is(kDo) && r.rule(d, kDo).Form == "done" {
+		if d := &c.items[k]; d.any(kSeen, kUndone) || r.isWord(d, "had") || d.is(kDo) && r.rule(d, kDo).Form == "done" {
 			return false
 		}
 	}

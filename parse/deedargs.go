@@ -136,7 +136,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.count = &quantity{lo: 1}
 		}
 		d.use(it)
-	case it.is(kEach) && d.do == "harvest" && len(d.bars) == 0 && d.count == nil && r.inHand == thisLine:
+	case d.do == "harvest" && len(d.bars) == 0 && d.count == nil && (r.inHand == thisLine || r.inHand == awaiting) && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || r.isWord(it, "it", "them", "these", "those"))):
 		d.bars = slices.Clone(r.bars)
 		d.use(it)
 	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:

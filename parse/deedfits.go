@@ -42,7 +42,11 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 }
 
 func (f *fitting) addBar() bool {
-	if s := f.substanceIn(f.args, ""); s != nil && !f.has(kBars) && !f.has(kQueen) {
+	s := f.substanceIn(f.args, "")
+	if s == nil && f.rule.Form == "done" && (f.c.mood == planned || hasKind(f.pre, kMeasure)) {
+		s = f.substanceGiven()
+	}
+	if s != nil && !f.has(kBars) && !f.has(kQueen) {
 		f.d.do = s.Value
 		return true
 	}
@@ -126,7 +130,7 @@ func (f *fitting) harvest() bool {
 	if f.text == "came off" && !f.honeyTaken() {
 		return false
 	}
-	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") ||
+	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") || f.itBar(f.args) ||
 		strings.Contains(f.text, "honey") || f.hiveAndDay() || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
 
@@ -175,17 +179,17 @@ func (f *fitting) markQueen() bool {
 }
 
 func (f *fitting) clipQueen() bool {
-	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, "wing") || strings.Contains(f.text, "queen")
+	return f.herQueen(f.c, f.i, f.args) || f.c.mood == planned && f.queenUndergoes() || strings.Contains(f.text, "wing") || f.text == "clip her" || strings.Contains(f.text, "queen")
 }
 
 func (f *fitting) releaseQueen() bool {
-	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || f.text == "opened the cage" || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
+	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || f.text == "opened the cage" || f.queenUndergoes() || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
 }
 
 func (f *fitting) split() bool { return !f.has(kContent) || f.has(kBees) || f.has(kHive) }
 
 func (f *fitting) unite() bool {
-	return f.has(kName) || f.has(kHive) || f.has(kBees) || f.wordIn(f.args, "two", "both", "colonies", "nuc") || len(f.args) <= 1 && f.text != "joined"
+	return f.has(kName) || f.has(kHive) || f.has(kBees) || f.wordIn(f.args, "two", "both", "colonies", "nuc") || (len(f.args) <= 1 || f.c.mood == planned && f.rule.Form == "done") && f.text != "joined"
 }
 
 func (f *fitting) cutCells() bool {

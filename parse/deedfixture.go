@@ -16,6 +16,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}
+	if i > 0 && c.items[i-1].is(kAnd) && c.items[i].pause == none && r.objectless(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && r.onlyFixtures() {
+		d.do += "_" + last // "the entrance I found reduced, and opened"
+		return true
+	}
 	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {
 		d.do += "_" + what
 		return true
@@ -51,6 +55,17 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	return false
+}
+
+// onlyFixtures reports whether the sentence names a fixture and tells of no deed but
+// those that are states of fixtures as well, or one that opens or closes them.
+func (r *reader) onlyFixtures() bool {
+	for k := range r.told {
+		if it := &r.told[k]; it.is(kDo) && !it.is(kState) && deedTraits[r.rule(it, kDo).Value].hive != openedAt && !r.isWord(it, "left", "closed", "shut") {
+			return false
+		}
+	}
+	return hasKind(r.told, kFixture)
 }
 
 // fixtureBefore is the entrance or floor that stands before a verb of today: "the
@@ -114,7 +129,7 @@ func (r *reader) downTo(args []item) bool {
 }
 
 func (f *fitting) cleanFloor() bool {
-	passive := f.i > 1 && f.pre[f.i-1].is(kBe) && hasFixture(f.reader, f.pre, "floor")
+	swept := f.i > 1 && passive(f.pre[verbChain(f.c.items, f.i)+1:]) && hasFixture(f.reader, f.pre, "floor")
 	it := f.lastFixture == "floor" && len(f.args) > 0 && f.isWord(&f.args[0], "it") // "floor had 30 dead bees, cleaned it"
-	return it || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || passive || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
+	return it || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }

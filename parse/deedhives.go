@@ -36,6 +36,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return true // "we will inspect hive 5 again on 7 June", of hive 5
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
+	case !r.named && prev.is(kFrom) && r.takenBefore(items, k):
+		return false // "we took the honey from the barn hive" opens with that hive
 	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
 		return false
 	case text == "than", text == "like":
@@ -67,6 +69,17 @@ func (r *reader) argument(items []item, i int) bool {
 // for its object: "must feed hive 2 on Sunday", said of hive 3.
 func (r *reader) toBeDoneTo(items []item, i int, verb *item) bool {
 	return r.byHive[items[i].name] != nil && r.rule(verb, kDo).Form == "todo" && !r.twofold(verb)
+}
+
+// takenBefore reports whether the verb before item k tells of taking bars or honey.
+func (r *reader) takenBefore(items []item, k int) bool {
+	for k--; k >= 0 && items[k+1].pause == none; k-- {
+		if items[k].is(kDo) {
+			do := r.rule(&items[k], kDo).Value
+			return do == "remove_bar" || do == "harvest"
+		}
+	}
+	return false
 }
 
 // planBefore reports whether a harvest that is to come is told before item k.

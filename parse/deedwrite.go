@@ -15,7 +15,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	r.namedBefore(d)
 	event := d.traits().event
 	undone := c.undone && r.undoneAt(c, d.at)
-	then := c.mood == past && strings.Contains(c.cue, "last") || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
+	then := c.mood == past && (c.has(kPast) || strings.Contains(c.cue, "last")) || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
 	case event != "" && ((undone || before == kNo) && then || before == kNo && c.mood == past):
 		r.toldOfThen(c, event, "no", d.rule, d.due, d.items...)
@@ -119,8 +119,8 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 	for k := at - 1; k >= 0 && k >= at-3; k-- {
 		it := &c.items[k]
 		switch {
-		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed":
-			return kHave // "I had to remove it": it was done
+		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did":
+			return kHave // "I had to remove it", "I did remove it": it was done
 		case it.is(kUndone):
 			return kUndone
 		case it.is(kNo):

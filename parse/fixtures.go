@@ -9,16 +9,20 @@ import (
 func (r *reader) fixtures(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
-		if !it.is(kFixture) || it.used {
+		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept")
+		if !leftSo && !it.is(kFixture) || it.used {
 			continue
 		}
 		what := r.value(it, kFixture)
+		if leftSo {
+			what = r.lastFixture // "I looked at the entrance and left it open"
+		}
 		if what == "follower" {
 			r.follower(c, i)
 			continue
 		}
 		k := r.stateOf(c, i, what)
-		if k < 0 {
+		if k < 0 || leftSo && hasKind(c.items[i:k], kFixture) {
 			continue
 		}
 		state := &c.items[k]

@@ -121,6 +121,9 @@ func (r *reader) bareFood(c *clause) {
 		if d == nil {
 			d = r.measured(c, i)
 		}
+		if d == nil {
+			d = r.gotOne(c, i)
+		}
 		switch {
 		case d == nil:
 			continue
@@ -130,7 +133,6 @@ func (r *reader) bareFood(c *clause) {
 		default:
 			r.write("actions", c, d)
 		}
-		return
 	}
 }
 
@@ -151,6 +153,18 @@ func (r *reader) measured(c *clause, i int) *deed {
 		return nil
 	}
 	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[i+1]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
+}
+
+// gotOne is the deed that "they got a pollen patty" tells of; nil for none.
+func (r *reader) gotOne(c *clause, i int) *deed {
+	if i == 0 || i+2 >= len(c.items) || !r.isWord(&c.items[i], "got", "did get") || !c.items[i-1].any3(kBees, kShe, kName) && !r.isWord(&c.items[i-1], "it") || !c.items[i+1].is(kArt) {
+		return nil
+	}
+	it := &c.items[i+2]
+	if !it.is(kSubstance) || it.used || it.text == "feed" || r.rule(it, kSubstance).Value != "feed" {
+		return nil
+	}
+	return r.newDeed(&deed{do: "feed", at: i, items: r.these(it), rule: r.rule(it, kSubstance).ID, what: r.substance(it)})
 }
 
 // helping is the deed that an amount at item i and a food or medicine behind it

@@ -207,7 +207,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && slices.Contains(sidewise, rest) {
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(sidewise, rest) || slices.Contains(endwise, rest)) {
 			return rest, 1 // "the middle hive"
 		}
 		if !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
@@ -236,6 +236,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 // sidewise are words of place that name a hive of a row by themselves.
 var sidewise = []string{"middle", "centre", "center", "left hand", "right hand"}
 
+// endwise are those that before "one" are as often of a bar or a cell.
+var endwise = []string{"top", "bottom", "front", "back", "far", "near"}
+
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
 
@@ -257,6 +260,9 @@ func (r *reader) headsName(before []item, back int) bool {
 	}
 	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
+	}
+	if prev.text == "over at the" {
+		return true // ours, where a hive's name follows
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
 		prev.is(kNow) && prev.pause >= stop || r.isWord(prev, "one") // "now willow hive", "the little one shed hive"

@@ -211,6 +211,8 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot
 	case close && prev.is(kFixture) && r.ownDeed(items, i+1):
 		return doesNot // "the entrance I've reduced"
+	case close && prev.is(kFixture) && r.isWord(o.next(1), "found", "left", "kept") && (o.next(2).is(kState) || o.next(2).is(kAdv) && o.next(3).is(kState)):
+		return doesNot // "the entrance I found still reduced"
 	case close && r.barsFirst(items, i):
 		return doesNot // "bars eleven and twelve both I have removed"
 	case close && prev.is(kContent) && (o.next(1).is(kBring) || o.next(1).is(kBe) && o.next(2).is(kBring)):
@@ -311,6 +313,8 @@ func (r *reader) opensDay(o *opener) verdict {
 
 func (r *reader) opensBrood(o *opener) verdict {
 	switch {
+	case o.is(kContent) && o.next(1).is(kOn) && o.prev.is(kPlan) && strings.HasPrefix(o.prev.text, "next ") && r.deedSince(o.items, o.i-1):
+		return doesOpen // "i'll mark her next time eggs on bar six"
 	case o.pause > none || !o.prev.any(kSubstance, kDate):
 		return doesNot
 	case o.is(kBrood):

@@ -92,6 +92,16 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 	return bars, next
 }
 
+// besideNth reports whether a bar's place in the order tells where a deed puts another:
+// "added a bar after the seventh".
+func besideNth(items []item, i int, before []item) bool {
+	n := len(before)
+	if n < 2 || before[n-1].text != "the" || !before[n-2].any3(kAfter, kFore, kTween) || !deedNear(before) {
+		return false
+	}
+	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any3(kAnd, kDate, kThen)
+}
+
 // nthHeads reports whether a bar's place in the order is the next, and begins
 // what is said of it.
 func (r *reader) nthHeads(nth item, before []item) bool {

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // barsUndergo: "bar two was removed", "bar two must come out".
 func (f *fitting) barsUndergo() bool {
 	if len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.c.items[f.i].pause == comma {
@@ -7,10 +9,10 @@ func (f *fitting) barsUndergo() bool {
 	}
 	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut, kTo, kAfter, kFore) || f.isWord(&f.args[0], "because", "since", "as")
 	k := verbChain(f.c.items, f.i)
-	if len(f.bars) > 1 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.wordIn(f.pre[k+1:], "both", "all") && (k < 0 || !f.pre[k].any(kBars, kBar)) {
+	if len(f.bars) > 1 && f.sameSentence && passive(f.pre[k+1:]) && f.wordIn(f.pre[k+1:], "both", "all") && (k < 0 || !f.pre[k].any(kBars, kBar)) {
 		return true // "bars two and three are bare, so both were removed"
 	}
-	if k >= 0 && k < f.i-1 && len(f.bars) > 0 && f.sameSentence && hasKind(f.pre[k+1:], kBe) && f.stillThose(k) {
+	if k >= 0 && k < f.i-1 && passive(f.pre[k+1:]) && (f.pre[k].is(kBars) && f.pre[k+1].pause == comma || len(f.bars) > 0 && f.sameSentence && f.stillThose(k)) {
 		return true
 	}
 	for k = f.i - 1; k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars); k-- {
@@ -32,7 +34,7 @@ func (f *fitting) stillThose(k int) bool {
 // barsAdded: "more bars were added", "a bar from hive two has been put in".
 func (r *reader) barsAdded(c *clause, i int) bool {
 	k := verbChain(c.items, i)
-	if k == i-1 || !hasKind(c.items[k+1:i], kBe) {
+	if k == i-1 || !passive(c.items[k+1:i]) {
 		return false
 	}
 	for k > 1 && c.items[k].any(kName, kContent) && c.items[k-1].any(kFrom, kOf) {
@@ -43,12 +45,40 @@ func (r *reader) barsAdded(c *clause, i int) bool {
 
 // verbChain is the last item before the helping verbs of the verb at item i: the
 // subject of "was then", "has also been".
+//
+// An aside between the two is passed over: "bar six, mostly honey, was moved".
 func verbChain(items []item, i int) int {
 	k := i - 1
-	for k >= 0 && items[k].anyOf(helping) && items[k+1].pause == none {
+	for k >= 0 && (items[k].anyOf(helping) || items[k].text == "must be") && items[k+1].pause == none {
 		k--
 	}
+	if k >= 0 && k < i-1 && items[k+1].pause == comma {
+		return beforeAside(items, k)
+	}
 	return k
+}
+
+// beforeAside is the last item before the aside that ends with item k, and k where none
+// does.
+func beforeAside(items []item, k int) int {
+	j := k
+	for j > 0 && items[j].pause == none && !items[j].any(kDo, kPron) {
+		j--
+	}
+	if j == 0 || items[j].any5(kDo, kPron, kAnd, kBut, kThen) {
+		return k
+	}
+	return j - 1
+}
+
+// passive reports whether helping verbs make something undergo what the verb tells.
+func passive(chain []item) bool {
+	for k := range chain {
+		if text := chain[k].text; chain[k].is(kBe) || strings.HasSuffix(text, " be") || strings.HasSuffix(text, " been") {
+			return true
+		}
+	}
+	return false
 }
 
 // undergoes: "and the entrance was then narrowed", "and the follower board has been
@@ -63,18 +93,26 @@ func (r *reader) undergoes(items []item, i int) bool {
 
 // toBeDone: "bar two needs to be removed", "three bars will be added" are plans whose object stands before the verb.
 func (r *reader) toBeDone(items []item, i int) bool {
-	if i == 0 || items[i].pause > none || i > 1 && items[i-1].is(kBars) && items[i-2].is(kOn) && items[i-1].pause == none {
+	subject := i - 1
+	if i > 0 && items[i].pause == comma {
+		subject = beforeAside(items, subject) // "formic acid, 60 ml, will be applied"
+	}
+	if i == 0 || items[i].pause > none && subject == i-1 || subject > 0 && items[subject].is(kBars) && items[subject-1].any6(kOn, kAfter, kFore, kTween, kTo, kDo) && items[subject].pause == none {
 		return false // "brood on bar four going to feed them"
 	}
 	k := i + 1
-	if k < len(items) && items[k].is(kBe) {
+	for k < len(items) && items[k].any3(kBe, kAdv, kThen) && items[k].pause == none {
 		k++
 	}
-	if !items[i-1].is(kBars) && !(k > i+1 && (items[i-1].any5(kBar, kFixture, kQueen, kSubstance, kCell) || r.emptyBar(&items[i-1]))) {
+	undergoes := passive(items[i:k])
+	if !items[subject].is(kBars) && !(undergoes && (items[subject].anyOf(undergoing) || r.emptyBar(&items[subject]))) {
 		return false
 	}
 	return k < len(items) && items[k].is(kDo) && items[k].pause == none
 }
+
+// undergoing are the kinds of words for what things are done to.
+var undergoing = setOf(kBar, kFixture, kQueen, kSubstance, kCell, kShe, kBees, kPron)
 
 // helping are the kinds of words between a subject and its verb.
 var helping = setOf(kBe, kHave, kAdv, kThen, kWill, kPlan, kNow)
@@ -85,7 +123,7 @@ func (f *fitting) cellsUndergo() bool {
 	if k >= 2 && k < f.i-1 && f.pre[k].is(kBars) && f.pre[k-1].is(kOn) {
 		k -= 2
 	}
-	if k < 0 || k == f.i-1 || !hasKind(f.pre[k+1:], kBe) || !f.pre[k].is(kCell) || f.rule.Form != "done" {
+	if k < 0 || k == f.i-1 || !passive(f.pre[k+1:]) || !f.pre[k].is(kCell) || f.rule.Form != "done" {
 		return false
 	}
 	f.pre[k].used = true
@@ -93,16 +131,31 @@ func (f *fitting) cellsUndergo() bool {
 	return true
 }
 
-// foodLaid: "two kilos of fondant were laid on the bars".
-func (f *fitting) foodLaid() bool {
+// substanceGiven: "two kilos of fondant were laid on the bars".
+func (f *fitting) substanceGiven() *rule {
 	k := verbChain(f.c.items, f.i)
-	return k >= 0 && k < f.i-1 && f.pre[k].is(kSubstance) && f.value(&f.pre[k], kSubstance) == "feed"
+	if k < 0 || k == f.i-1 || !f.pre[k].is(kSubstance) || f.pre[k].used {
+		return nil
+	}
+	return f.reader.rule(&f.pre[k], kSubstance)
+}
+
+// foodLaid reports whether that was food.
+func (f *fitting) foodLaid() bool {
+	given := f.substanceGiven()
+	return given != nil && given.Value == "feed"
 }
 
 // combUndergoes: "the comb on bar five was then cut free".
 func (f *fitting) combUndergoes() bool {
 	k := verbChain(f.c.items, f.i)
-	return k >= 0 && k < f.i-1 && hasKind(f.pre[k+1:], kBe) && f.pre[k].any3(kBars, kComb, kBar)
+	return k >= 0 && k < f.i-1 && passive(f.pre[k+1:]) && f.pre[k].any3(kBars, kComb, kBar)
+}
+
+// queenUndergoes: "she is to be clipped", "the queen was then released".
+func (f *fitting) queenUndergoes() bool {
+	k := verbChain(f.c.items, f.i)
+	return k >= 0 && f.pre[k].any(kQueen, kShe) && passive(f.pre[k+1:])
 }
 
 // queenMarked: "she was unmarked and was duly marked blue" tells of a deed; "she was
@@ -110,9 +163,9 @@ func (f *fitting) combUndergoes() bool {
 func (f *fitting) queenMarked() bool {
 	k := verbChain(f.c.items, f.i)
 	chain := f.pre[k+1:]
-	if len(chain) == 0 || f.rule.Form != "done" || !hasKind(chain, kBe) || k >= 0 && !f.pre[k].any3(kQueen, kShe, kAnd) {
+	if len(chain) == 0 || f.rule.Form != "done" || !passive(chain) || k >= 0 && !f.pre[k].any3(kQueen, kShe, kAnd) {
 		return false
 	}
 	plain, _ := f.cur.get("queen.marked")
-	return f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.queenSentence == f.sentenceNo
+	return f.c.mood == planned || f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.queenSentence == f.sentenceNo
 }

@@ -43,6 +43,10 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 				on := &before[len(before)-1]
 				on.kinds, on.says, on.text, ref.pause = setOf(kOn), senseless, "on", none
 			}
+			if n := len(before) - 1; n >= 0 && items[i].is(kBar) && items[i+1].pause == comma && before[n].is(kNum) && int(before[n].n.lo) == len(ref.bars) && before[n].n.whole() {
+				ref.start, ref.from, ref.pause, ref.ranged = before[n].start, before[n].from, before[n].pause, false
+				return ref, 1, next // "four bars, 14 through 17"
+			}
 			return ref, 0, next
 		}
 	}
@@ -125,6 +129,8 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		end := r.ordinalsAhead(items, i)
 		r.byOrder = true
 		return r.merged(items, i, end, r.ordinalBars(items[i:end])), end
+	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar && besideNth(items, i, before):
+		return r.merged(items, i, i+1, []int{int(it.n.lo)}), i + 1
 	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
