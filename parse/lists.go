@@ -65,6 +65,7 @@ const (
 	feasts
 	speaking
 	standing
+	inOrder
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -127,6 +128,7 @@ var listNames = [listCount]string{
 	feasts:             "feasts",
 	speaking:           "speaking",
 	standing:           "standing",
+	inOrder:            "in order",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -206,6 +206,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(mending) {
 		r.items = r.repair(r.items)
 	}
+	if met.lists.has(inOrder) {
+		r.items = r.respectively(r.items)
+	}
 	r.headings()
 	r.lastSign, r.lastCargo = "", ""
 	r.cuts = sentences(r.items, r.cuts[:0])

@@ -69,7 +69,7 @@ var toldWithNoun = setOf(kNum, kArt, kStage, kCellKind, kAmount, kAdv)
 // to; -1 where there is none, or nothing is told with it.
 func nounBehind(items []item, i int) int {
 	told := false
-	for k := i; k < len(items) && k < i+6 && items[k].pause < stop; k++ {
+	for k := i; k < len(items) && k < i+9 && items[k].pause < stop; k++ {
 		switch it := &items[k]; {
 		case it.any(kCell, kSign):
 			if told {

@@ -16,7 +16,7 @@ func (s *scan) settle(waiting []*finding) {
 		case f.class == ofSign && s.aboutHive(f):
 		case s.headed:
 			f.bars = r.bars
-		case !f.present && f.class == ofComb && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs"
+		case f.class == ofComb && (!f.present || f.rule == "all-stages") && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs", "QS b4, BIAS"
 		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
@@ -156,6 +156,11 @@ func (s *scan) wholeAt(i int) {
 	if n == s.bound {
 		s.whole = true
 		return
+	}
+	for k := s.found[n-1].at + 1; k < i; k++ {
+		if s.at(k).any4(kLeaf, kBees, kQueen, kTemper) {
+			return // "brood on bar five, and drones on every comb"
+		}
 	}
 	for k := n - 1; k >= s.bound && (s.found[k].list == s.found[n-1].list || s.deniedWith(s.found[k], s.found[k+1])); k-- {
 		s.found[k].whole = true

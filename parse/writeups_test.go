@@ -81,6 +81,12 @@ func TestWriteUps(t *testing.T) {
 		{"Gosh, there she is on bar nine the queen.", "queen.seen=yes queen.bar=9"},
 		{"Across bar seven strolled the queen.", "queen.seen=yes queen.bar=7"},
 		{"Bar 9 is empty comb, lots of space for her.", "bars.9.empty=yes"},
+		{"Bars 6 and 7 I put at 60 and 45 per cent nectar respectively.", "bars.6.nectar=yes bars.6.nectar.cover=0.6 bars.7.nectar=yes bars.7.nectar.cover=0.45"},
+		{"Bars 10 and 11 hold pollen and honey, respectively.", "bars.10.pollen=yes bars.11.honey=yes"},
+		{"Bar 2 had a patch of sealed brood no bigger than a goose egg.", "bars.2.capped_brood=yes bars.2.capped_brood.amount=little"},
+		{"We searched for the queen and found none.", "queen.seen=no"},
+		{"The queen was on bar 4, marked red, BIAS.", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=red contents.capped_brood=yes contents.eggs=yes contents.open_brood=yes"},
+		{"Bar 5 has sealed brood, and drones were strolling on every comb.", "bars.5.capped_brood=yes drones=yes"},
 		{"I did not feed them, and will do that at the weekend.", ""},
 		// the writer answers
 		{"Did I see the queen? I did not.", "queen.seen=no"},
