@@ -119,7 +119,7 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 	for k := at - 1; k >= 0 && k >= at-3; k-- {
 		it := &c.items[k]
 		switch {
-		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did":
+		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did" && k > 0 && r.isWord(&c.items[k-1], "i", "we"):
 			return kHave // "I had to remove it", "I did remove it": it was done
 		case it.is(kUndone):
 			return kUndone
