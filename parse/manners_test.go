@@ -162,6 +162,7 @@ var manners = map[string][]saying{
 		{"hive 2 ran clean out of icing sugar so no count weak", "hive=2 strength.word=weak"},
 		{"In March the tray had 14 mites in 5 days. Word has it there is sacbrood about. Foulbrood is said to be in the next parish.", ""},
 		{"Mice have been kept out. EFB check clear. Nobody took a sting.", "signs.mice=no signs.foulbrood=no temper.stings=0"},
+		{"I checked for sacbrood and mice. Looked for wax moth, none.", "signs.wax_moth=no"},
 		{"They have enough to be getting on with.", "stores.word=fair"},
 		{"Thirteen combs are currently in use. I set out from the follower, which stands behind bar 13.", "bars_total=13 follower.bar=13"},
 		{"Nectar in: lime and clover. Grey pollen is coming in, it's bound to be bramble.", "incoming.nectar=yes incoming.nectar.plant=lime, clover incoming.pollen=yes incoming.pollen.colour=grey incoming.pollen.plant=bramble?"},

@@ -17,6 +17,9 @@ func (s *scan) sign(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "check", "checks", "test", "tests", "kit", "inspection", "inspections", "trap", "traps", "talk", "scare") && !s.denies(i) {
 		return // "had its foulbrood check" tells of no finding
 	}
+	if s.lookedFor(i) && !s.denies(i) && !hasKind(s.c.items[i:], kNum) {
+		return
+	}
 	if rule.Form == "eggs" {
 		s.severalEggs(i)
 		return
@@ -44,6 +47,16 @@ func (s *scan) sign(i int) {
 	}
 	s.num = nil
 	s.before = modifiers{}
+}
+
+// lookedFor reports whether a sign is one of those that were looked for, which tells of no
+// finding: "checked for wasps and mice".
+func (s *scan) lookedFor(i int) bool {
+	k := i - 1
+	for k > 0 && s.at(k).any3(kSign, kAnd, kOr) {
+		k--
+	}
+	return k > 0 && s.r.isWord(s.at(k), "for") && s.r.isWord(s.at(k-1), "checked", "check", "checking", "looked", "look", "looking", "tested", "testing", "searched", "inspected", "watching")
 }
 
 // signCount gives a sign the number that counts it, from before or behind.
