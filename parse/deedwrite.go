@@ -26,7 +26,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("actions", c, d) // "Treatment: formic acid"
 	case c.mood == planned || c.mood == asserted && rule.Form == "todo" && !r.twofold(it) && (r.imperative(c, d.at) || before == kPlan):
 		r.write("plans", c, d)
-	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && rule.Form == "done":
+	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && (rule.Form == "done" || before == kHave):
 		r.earlierDeed(c, d)
 	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
 		r.write("plans", c, d)

@@ -53,6 +53,8 @@ func TestWriteUps(t *testing.T) {
 		{"The fourth comb has eggs. I put in a bar behind the fifth.", "bars.4.eggs=yes actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=5"},
 		// what they got, and what one did do
 		{"They got a litre of syrup and a kilo of fondant.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup actions.feed#2=yes actions.feed#2.amount=1 actions.feed#2.unit=kg actions.feed#2.what=fondant"},
+		{"I did treat them with thymol on 2 May.", "earlier.treated=yes earlier.treated.on=2026-05-02 earlier.treated.what=thymol"},
+		{"Bar 6 was stuck to the wall. There is brace comb below it.", "bars.6.comb.attached=wall signs.burr_comb=yes signs.burr_comb.bar=6"},
 		{"They did get a protein patty. I did remove bar six.", "actions.feed=yes actions.feed.what=protein patty actions.remove_bar=yes actions.remove_bar.bar=6"},
 		{"I could've added two bars. I was on the point of removing bar six but thought better of it.", ""},
 		{"I was ready to close the entrance but thought better of it and left it open.", "entrance=open"},
