@@ -217,11 +217,11 @@ func (r *reader) shortList(items []item, j int) bool {
 	for end+1 < len(items) && items[end].is(kBar) && items[end].pause <= comma && items[end].end-items[end].start == 1 && barNumber(&items[end+1]) {
 		end += 2 // "E b3 b4 b5."
 	}
-	if end >= len(items) || items[end].pause >= comma {
-		return true
+	if end+2 < len(items) && items[end].is(kAnd) && items[end+1].is(kBar) && barNumber(&items[end+2]) && items[end].pause == none {
+		end += 3 // "b6 b7 and b8."
 	}
-	if items[j].pause == none {
-		return false
+	if end >= len(items) || items[end].pause >= comma || items[end].any3(kTo, kFrom, kDo) {
+		return true // "moved b6 b7 b8 to h3"
 	}
 	first := j
 	for first > 0 && items[first].any(kBar, kNum) && (items[first-1].any(kBar, kNum)) {

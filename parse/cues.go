@@ -159,7 +159,7 @@ func (r *reader) cueMight(c *clause, k int) bool {
 // cueTo: "To inspect again on Tuesday."
 func (r *reader) cueTo(c *clause, k int) bool {
 	it, next := &c.items[k], c.next(k)
-	if k > 0 || it.pause < stop || c.mood != asserted || !next.is(kDo) || r.rule(next, kDo).Form != "todo" {
+	if k > 0 || it.pause < stop || c.mood != asserted || !next.is(kDo) || r.rule(next, kDo).Form != "todo" && !r.twofold(next) {
 		return false
 	}
 	c.mood, c.cue = planned, r.quote(it)

@@ -114,7 +114,7 @@ func (n *numbers) read(text string, toks []token, i int) (quantity, int) {
 		q.approx = true // "a dozen or so"
 		j += 2
 	}
-	if n.is(toks, j, oddWord) && joined(toks, j) && !(joined(toks, j+1) && toks[j+1].has(digits)) { // "3 + 8 eggs" adds
+	if n.is(toks, j, oddWord) && joined(toks, j) && !(joined(toks, j+1) && toks[j+1].has(digits)) && (text[toks[j].start] != '+' || toks[j].has(glued)) { // "3 + 8 eggs", "b3 + b4" add
 		q.approx = true
 		j++
 	}

@@ -39,7 +39,10 @@ func (s *splitter) symbol(r rune, size int) {
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '+':
-		e := s.words.find(s.plusOrTick())
+		for s.peek(0) == '+' {
+			s.at++ // "pollen +++"
+		}
+		e := s.words.find(s.plusOrTick(from))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '/':
@@ -127,9 +130,13 @@ func (s *splitter) answers(from int) bool {
 	}
 }
 
-// plusOrTick is a plus sign, or the tick that it stands for: "Q+, E+".
-func (s *splitter) plusOrTick() string {
-	if s.answers(s.at - 1) {
+// plusOrTick is the plus sign at an offset, of several two, or the tick that it stands
+// for: "Q+, E+".
+func (s *splitter) plusOrTick(from int) string {
+	if s.at > from+1 {
+		return "++"
+	}
+	if s.answers(from) {
 		return "✓"
 	}
 	return "+"
