@@ -177,7 +177,7 @@ const manyBars = 8
 func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
 		several := n.plainList(n.items, n.i) || n.next != nil && barNumber(n.next)
-		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any(kDate, kAnd)) // "I've harvested fourteen"
+		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan)) // "I've harvested fourteen"
 		return (several || high) && deedTraits[n.rule(n.prev, kDo).Value].bars || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
 	}
 	return n.isWord(n.prev, "off") && deedNear(n.before)

@@ -27,9 +27,19 @@ func (s *scan) onAsMany(i int) {
 	if last.at != i-2 || last.class != ofComb || !last.present {
 		return
 	}
-	if len(s.found) > 1 && s.found[len(s.found)-2].counted.lo > 0 || countedBefore(s.r, s.c.items[:i]) || s.r.countsOnly() {
+	if s.ofAll(i) || len(s.found) > 1 && s.found[len(s.found)-2].counted.lo > 0 || countedBefore(s.r, s.c.items[:i]) || s.r.countsOnly() {
 		s.spreadBack(last, func(f *finding) { f.counted = s.at(i).n })
 	}
+}
+
+// ofAll: "sealed brood on five of them", "eggs on six of the bars".
+func (s *scan) ofAll(i int) bool {
+	k := i + 1
+	for s.at(k) != nil && s.at(k).pause == none && s.at(k).any(kOf, kArt) {
+		k++
+	}
+	it := s.at(k)
+	return it != nil && s.at(i).n.lo > 1 && s.at(i).n.whole() && (it.is(kBar) && k > i+1 || s.r.isWord(it, "of them", "them"))
 }
 
 // moreCells: "three queen cells on bar seven and one on bar nine".

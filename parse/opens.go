@@ -137,7 +137,7 @@ func (r *reader) opensLeaf(o *opener) verdict {
 }
 
 func (r *reader) opensYes(o *opener) verdict {
-	return verdictOf(o.pause > none || !o.prev.any(kFixture, kContent))
+	return verdictOf(o.pause > none || !o.prev.any(kFixture, kContent, kComb))
 }
 
 func (r *reader) opensOnDay(o *opener) verdict {

@@ -64,7 +64,7 @@ func (s *scan) signCount(f *finding, i int) {
 	if offComb[f.what] && f.what != "mice" {
 		return // nobody counts beards
 	}
-	if s.num != nil && !s.num.article && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
+	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
 		f.items = append(f.items, s.at(s.numAt))
 		return

@@ -207,6 +207,18 @@ func TestWriteUps(t *testing.T) {
 		{"The colony has shrunk to three bars.", "strength.word=weak strength.bars_of_bees=3"},
 		{"Bars nine and ten are joined by a bridge of comb.", "bars.9.comb.attached=bar bars.10.comb.attached=bar"},
 		{"Two of the five cells on bar seven were cut out.", "actions.cut_cells=yes actions.cut_cells.bar=7 actions.cut_cells.count=2"},
+		// as it is spoken
+		{"this lot are after swarming on me saturday", "earlier.swarmed=yes earlier.swarmed.on=2026-05-09"},
+		{"they had little in so i give em two pints of syrup", "actions.feed=yes? actions.feed.amount=2 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"if i give them syrup they only drown in it", ""},
+		{"bar five pollen loads of pollen", "bars.5.pollen=yes bars.5.pollen.amount=much"},
+		{"they was running all over the combs", "temper.runny=yes"},
+		{"there's one of them play cups on bar two", "bars.2.queen_cells.cup=yes bars.2.queen_cells.cup.count=1"},
+		{"first the wasps were round the door", "signs.wasps=yes"},
+		{"there's a queen cell on bar two and it's hatched", "bars.2.queen_cells.emerged=yes bars.2.queen_cells.emerged.count=1"},
+		{"there's sealed brood on four of them and eggs on two of the bars", "contents.capped_brood=yes contents.capped_brood.bars=4 contents.eggs=yes contents.eggs.bars=2"},
+		{"bar six is new comb yeah about half drawn", "bars.6.comb.new=yes bars.6.comb.drawn=0.5"},
+		{"drone brood scattered all over bar five bar six is honey", "bars.5.drone_brood=yes bars.5.drone_brood.pattern=patchy bars.6.honey=yes"},
 		// asides that say nothing
 		{"BIAS, as you modern folk would put it, and QNS.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes queen.seen=no"},
 		{"Chalkbrood, I am sorry to say, on bar six.", "signs.chalkbrood=yes signs.chalkbrood.bar=6"},
