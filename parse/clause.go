@@ -137,6 +137,8 @@ func (r *reader) askedParts(list []clause) (whole, tag bool) {
 		return false, false
 	case len(list) > 1 && len(last) <= 6 && !hasKind(list[0].items[:1], kAsk):
 		return false, true
+	case r.selfAnswered(list) && len(r.ahead) > 0 && r.untold(r.ahead):
+		return true, false // "b6 larvae? could not tell"
 	case r.selfAnswered(list):
 		list[0].doubt = "?"
 		return false, false
@@ -228,8 +230,11 @@ func daysGoneBy(c *clause) bool {
 }
 
 // sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4", "on the 3rd the board had nine
-// mites" are of an earlier day.
+// mites", "Friday I saw her" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {
+	if day := &c.items[0]; day.is(kDate) && day.day.weekday && r.isWord(c.next(0), "i", "we") && r.isWord(c.next(1), "saw", "found", "spotted", "met") && c.next(0).pause == none {
+		return true
+	}
 	if on := c.next(0); c.items[0].is(kOn) && on.is(kDate) && c.hasAny(kMite, kMethod) && daysGoneBy(c) && on.day.past != r.today && c.next(1).pause == none {
 		return true
 	}

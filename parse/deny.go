@@ -117,8 +117,11 @@ func (r *reader) noneInMine(c *clause) {
 		it := &c.items[k]
 		if it.is(kSign) && c.mood == unasked {
 			r.theirSign, r.theirSentence = r.value(it, kSign), r.sentenceNo
+			if c.has(kTheirs) {
+				r.bars, r.inHand = nil, noBar
+			}
 		}
-		if k == 0 || r.theirSign == "" || r.theirSentence != r.sentenceNo || !r.isWord(it, "in mine", "in ours", "in my own", "here", "in this one") {
+		if k == 0 || r.theirSign == "" || r.theirSentence < r.sentenceNo-1 || !r.isWord(it, "in mine", "in ours", "in my own", "here", "in here", "in this one") {
 			continue
 		}
 		if none := &c.items[k-1]; none.any(kNot, kNo) && !r.bareNo(none) {

@@ -138,8 +138,12 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	}
 	prev, before := i-1, i-2
 	switch {
+	case r.contrasted(toks, end):
+		return 0
 	case r.ownedElsewhere(toks, end):
 		return -2 * enough
+	case end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && toks[end].lists&unnamed == 0 && toks[end].flags&capital == 0 && toks[end+1].id == r.hiveID:
+		return -2 * enough // "back to Quince tree hive"
 	case is(prev, "to") && is(before, "thanks", "thank"):
 		return -2 * enough
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
@@ -242,6 +246,27 @@ func (r *reader) ownedElsewhere(toks []token, end int) bool {
 	}
 	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
 		if r.kindOf[n] == kTheirs {
+			return true
+		}
+	}
+	return false
+}
+
+// contrasted reports whether what somebody has is told of nobody else's hive by the
+// sentence behind it: "Hank has wax moth. None in here."
+func (r *reader) contrasted(toks []token, end int) bool {
+	if end >= len(toks) || toks[end].pause > none || !r.says(toks[end], "has", "had", "'s", "got", "lost") {
+		return false
+	}
+	k := end
+	for k < len(toks) && toks[k].pause < stop {
+		k++
+	}
+	if k == len(toks) || toks[k].pause == blank || !r.says(toks[k], "none", "no", "not", "nothing") {
+		return false
+	}
+	for k++; k < len(toks) && toks[k].pause < stop; k++ {
+		if r.says(toks[k], "here", "mine", "ours") {
 			return true
 		}
 	}

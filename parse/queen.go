@@ -21,7 +21,7 @@ func (r *reader) queen(c *clause) {
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := r.sightings(c, noun)
-	if noun < 0 && r.queenWaits > 0 && r.queenWaits == r.sentenceNo-1 && len(c.items) > 1 && c.items[0].is(kOn) && c.items[1].is(kBars) && !c.has(kContent) {
+	if noun < 0 && r.queenWaits > 0 && r.queenWaits == r.sentenceNo-1 && r.placesHer(c) {
 		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
 	}
 	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {
@@ -47,9 +47,21 @@ func (r *reader) queen(c *clause) {
 		r.notSeen(c, noun, unseen)
 	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun) || r.alsoHer(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
+		if _, placed := r.cur.get("queen.bar"); !placed && len(c.items) <= 4 {
+			r.queenWaits = r.sentenceNo
+		}
 	case noun > 0 && r.value(&c.items[noun], kQueen) == "virgin=yes" && hasKind(c.items[:noun], kHave) && !c.has(kNo): // "the colony has a virgin queen"
 		r.leaf("queen.virgin", "yes", "virgin", "", c.doubt, &c.items[noun])
 	}
+}
+
+// placesHer reports whether a sentence behind one about the queen only tells her bar: "On
+// bar four", or a bar that heads nothing, "Bar 8."
+func (r *reader) placesHer(c *clause) bool {
+	if len(c.items) > 1 {
+		return c.items[0].is(kOn) && c.items[1].is(kBars) && !c.hasAny(kContent, kCell, kComb, kSign)
+	}
+	return len(r.told) == 1 && c.items[0].is(kBars) && (len(r.ahead) == 0 || hasKind(r.ahead, kColour) || hasKind(r.ahead, kQueenIs) || hasKind(r.ahead, kShe))
 }
 
 // sightings are the items by which a queen was seen and was not, each -1 where none is.

@@ -54,6 +54,7 @@ type memory struct {
 	stepped         bool
 	askedOnly       bool   // the last clause was a question
 	told            []item // the sentence
+	ahead           []item // the one behind it on the line
 	sentenceNo      int
 	temperSentence  int
 	deedSentence    int
@@ -212,7 +213,11 @@ func (r *reader) line(l *lexedRow) {
 	r.headings()
 	r.lastSign, r.lastCargo = "", ""
 	r.cuts = sentences(r.items, r.cuts[:0])
-	for _, s := range r.cuts {
+	for i, s := range r.cuts {
+		r.ahead = nil
+		if i+1 < len(r.cuts) {
+			r.ahead = r.items[r.cuts[i+1][0]:r.cuts[i+1][1]]
+		}
 		if sentence := r.items[s[0]:s[1]]; len(r.cuts) == 1 || !r.nextVisit(sentence) {
 			r.sentence(sentence)
 		}

@@ -328,6 +328,9 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if bare && s == kNum && at >= cue-5 && it.anyOf(countable) && countsAlone(items, to) {
 			continue // "five of the little beggars no six"
 		}
+		if bare && s == kColour && at == cue-1 && it.is(kDot) {
+			continue // "white dot. No, yellow"
+		}
 		if bare && s == kMeasure && at >= cue-2 && it.any3(kSubstance, kContent, kOf) {
 			continue // "two litres of syrup, no, one litre"
 		}

@@ -30,6 +30,7 @@ func TestRepairs(t *testing.T) {
 		{"hive", "hive three no hive four bar two eggs", "hive=4 bars.2.eggs=yes"},
 		{"number", "fed them two no three litres of syrup", "actions.feed=yes actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup"},
 		{"colour", "queen seen marked white no blue", "queen.seen=yes queen.marked=yes queen.colour=blue"},
+		{"colour of a dot", "queen on bar 4, red dot. No, green.", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=green"},
 		{"side", "bar four eggs on the front I mean the back", "bars.4.eggs=yes bars.4.eggs.side=back"},
 		{"only a cup", "bar seven one charged queen cell no sorry that's just a cup", "bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=1"},
 		{"only cups", "bar three three queen cells no wait only cups", "bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=3"},

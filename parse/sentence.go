@@ -13,6 +13,7 @@ func (r *reader) sentence(items []item) {
 	r.labelled = nil
 	r.planDay = nil
 	r.hereColon = false
+	r.othersBees(items)
 	r.list = r.clauses(items, r.list[:0])
 	var kinds kinds
 	for i := range r.list {

@@ -158,7 +158,7 @@ func (r *reader) besideBees(c *clause, i int) bool {
 			return true // "eight bars of bees, all quiet"
 		case it.is(kBees) && (k < i || k == i+1 || k == i+2):
 			return true
-		case it.any(kName, kShe) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
+		case (it.any(kName, kShe) || r.isWord(it, "mine", "ours")) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
 			return true
 		}
 	}

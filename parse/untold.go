@@ -28,6 +28,20 @@ func (r *reader) takeBackUntold(list []clause) {
 	}
 }
 
+// othersBees takes the owner at the head of a sentence for what tells that it is of
+// somebody else's bees: "Alma's lot are queenless", "Bert has wax moth. None here."
+func (r *reader) othersBees(items []item) {
+	first := &items[0]
+	if len(items) < 3 || !first.is(kWord) {
+		return
+	}
+	lot := first.capital && items[1].text == "'s" && r.isWord(&items[2], "lot") ||
+		r.mended[first.from].id == idUnknown && strings.HasSuffix(first.text, "s") && r.isWord(&items[1], "lot")
+	if lot || first.capital && r.contrasted(r.mended, int(first.to)) {
+		first.kinds = setOf(kTheirs)
+	}
+}
+
 // heardOf reports whether nothing is said but that one has it from others: "…, I hear".
 func (r *reader) heardOf(items []item) bool {
 	return len(items) == 1 && r.isWord(&items[0], "i hear", "we hear", "i'm told", "they say", "so they say", "i gather") ||

@@ -50,6 +50,15 @@ func TestWriteUps(t *testing.T) {
 		{"Bars three and four were capped honey. I harvested both and got six pounds.", "bars.3.capped_honey=yes bars.4.capped_honey=yes actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=3,4 actions.harvest.amount=6 actions.harvest.unit=lb"},
 		{"Bars three and four were ripe so I harvested them.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=3,4"},
 		{"Removed two bars, nine and ten.", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=9,10"},
+		{"There she goes! Bar 6. Red dot.", "queen.seen=yes queen.bar=6 queen.marked=yes queen.colour=red"},
+		{"Queen seen. Bar 6. Pollen.", "bars.6.pollen=yes queen.seen=yes"},
+		{"Monday I found the queen on bar 3. Today no queen to be seen.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-11 earlier.queen_seen.bar=3"},
+		{"Bar 3 larvae? Hard to say. Bar 4 nectar?", "bars.4.nectar=yes?"},
+		// of others
+		{"Lime hive. Bar 2 pollen. Ivor has wax moth in every box. None in here.", "hive=lime bars.2.pollen=yes signs.wax_moth=no"},
+		{"Ivor's lot are queenless. Mine are gentle.", "temper.score=4"},
+		{"Bar 5 eggs. Our chairman has ants in his. No ants here.", "bars.5.eggs=yes signs.ants=no"},
+		{"Damson tree hive. Calm.\nFig hive. Eggs.\nBack to Damson tree hive. No ants.", "hive=damson tree temper.score=4 signs.ants=no / hive=fig contents.eggs=yes"},
 		{"The fourth comb has eggs. I put in a bar behind the fifth.", "bars.4.eggs=yes actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=5"},
 		// what they got, and what one did do
 		{"They got a litre of syrup and a kilo of fondant.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup actions.feed#2=yes actions.feed#2.amount=1 actions.feed#2.unit=kg actions.feed#2.what=fondant"},
