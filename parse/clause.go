@@ -100,7 +100,7 @@ func (r *reader) judge(list []clause) {
 			c.mood, c.cue = unasked, "?"
 		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
 			c.mood = past
-		case c.mood == past && c.cue == "that day" && i > 0 && list[i-1].when != nil:
+		case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && i > 0 && list[i-1].when != nil:
 			c.pastOn = list[i-1].when.past
 		case c.mood == asserted && i > 0 && r.tellsOfThen(c, &list[i-1]):
 			c.mood, c.pastOn = past, list[i-1].when.past

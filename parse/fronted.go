@@ -8,7 +8,7 @@ func (r *reader) fronted(items []item) {
 		if items[i].pause > none {
 			from = i
 		}
-		if i > from && items[i].is(kPron) && r.isWord(&items[i], "i", "we") && objectPhrase(items[from:i]) && r.didIt(items, i+1) {
+		if i > from && items[i].is(kPron) && r.isWord(&items[i], "i", "we") && objectPhrase(items[from:i]) && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)) { // but "the entrance I reduced" is read as it stands
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
 		}
 	}
@@ -23,15 +23,15 @@ func (r *reader) didIt(items []item, i int) bool {
 	if i >= len(items) || !items[i].is(kDo) || items[i].any(kSeen, kStage) || items[i].pause > none || r.rule(&items[i], kDo).Form != "done" {
 		return false
 	}
-	return r.objectless(items, i)
+	return r.objectless(items, i) || r.isWord(&items[i+1], "forward", "forwards", "back", "backwards")
 }
 
 // thing are the kinds of words for what deeds are done to, phrased those that
 // stand with them.
 var (
-	thing   = setOf(kBar, kCell)
+	thing   = setOf(kBar, kCell, kFixture)
 	phrased = setOf(kArt, kNum, kAdv, kOf, kContent, kCellKind, kStage, kMeasure, kComb, kWord, kAmount, kOn, kBars, kOther).or(thing)
-	fronts  = setOf(kArt, kNum, kCell, kOther)
+	fronts  = setOf(kArt, kNum, kCell, kOther, kFixture)
 )
 
 // objectPhrase reports whether items are one phrase for what deeds are done to.

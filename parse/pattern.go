@@ -24,7 +24,14 @@ func (s *scan) pattern(i int) {
 			return
 		}
 	}
+	if i > 0 && s.at(i-1).any(kNo, kNot) && it.lists.has(plainPraise) {
+		return // "not good"
+	}
 	last := s.lastFound(i)
+	if last == nil && len(s.found) == 0 && s.r.patternSentence == s.r.sentenceNo {
+		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it) // "the brood pattern is not good, it is patchy"
+		return
+	}
 	if last == nil && len(s.found) == 0 {
 		s.patternOfBefore(i, value)
 		return
@@ -150,7 +157,10 @@ func (s *scan) broodPattern(i int) {
 		if p == nil || p.used || !p.is(kPattern) && !(k > i && r.isWord(p, "poor", "bad", "terrible", "dreadful")) {
 			continue
 		}
-		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord) {
+		if k > i && s.at(k-1).any(kNo, kNot) && p.lists.has(plainPraise) {
+			continue // "the brood pattern is not good, it is patchy"
+		}
+		if k > i && !s.onlyBetween(i, k, kBe, kAdv, kWhole, kOn, kThere, kMaybe, kPron, kWill, kWord, kNo, kPattern) {
 			continue
 		}
 		if last := s.lastFound(i); last != nil && s.patternIsOf(last, i) {
@@ -162,6 +172,7 @@ func (s *scan) broodPattern(i int) {
 		r.leaf("brood_pattern", r.patternOf(p), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
 		return
 	}
+	r.patternSentence = r.sentenceNo
 }
 
 // patternIsOf reports whether the pattern at item i is that of brood found on bars:

@@ -61,6 +61,7 @@ type memory struct {
 	queenSentence   int
 	thatBarSentence int // that begins "on that bar"
 	scaleSentence   int
+	patternSentence int  // that named the brood pattern and has not told it yet
 	headedBars      bool // the bars in hand head what is said, not just place one thing
 	beesSentence    int  // the last sentence that named the bees
 	cellTalk        bool // queen cells are being spoken of
@@ -198,7 +199,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kOn) && met.kinds.has(kContent) {
 		r.carriedIn(r.items)
 	}
-	if met.asked {
+	if met.asked || met.kinds.has(kAsk) {
 		r.items = r.selfAsked(r.items)
 	}
 	if met.asked || met.lists&anyAnswer != 0 {

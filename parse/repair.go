@@ -31,6 +31,11 @@ func (r *reader) repair(items []item) []item {
 				items = mended
 				k = -1
 			}
+		case items[k].is(kNo) && r.bareNo(&items[k]) && notThatBut(items, k):
+			if mended, ok := r.replace(items, k, k+3, false); ok {
+				items = mended
+				k = -1
+			}
 		case items[k].is(kNo) && r.bareNo(&items[k]):
 			if mended, ok := r.replace(items, k, k+1, true); ok {
 				items = mended
@@ -39,6 +44,16 @@ func (r *reader) repair(items []item) []item {
 		}
 	}
 	return items
+}
+
+// notThatBut reports whether a no takes back an amount, a number or bars by naming them
+// again: "a litre, no, not a litre, half a litre".
+func notThatBut(items []item, k int) bool {
+	if k+3 >= len(items) || !items[k+1].is(kNo) {
+		return false
+	}
+	was, is := &items[k+2], &items[k+3]
+	return was.is(kBars) && is.is(kBars) || was.is(kNum) && is.is(kNum) || was.any3(kMeasure, kUnit, kWord) && is.is(kMeasure) // "not a" takes its article
 }
 
 // belied is the item behind "but no," or "but it is not," from which it is told what
@@ -263,7 +278,7 @@ func (r *reader) sheIsOn(items []item, i int) bool {
 // toldRight is the item behind "that's" where a correction first says why: "no
 // wait those are bumpy that's drone brood"; from where there is none.
 func (r *reader) toldRight(items []item, from int) int {
-	for k := from + 2; k < len(items) && k < from+7 && items[k].pause <= comma; k++ {
+	for k := from + 2; k < len(items) && k < from+9 && items[k].pause <= comma; k++ {
 		switch {
 		case (items[k].is(kContent) || barNumber(&items[k])) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
 			return k

@@ -37,6 +37,7 @@ func TestRepairs(t *testing.T) {
 		{"cells said anew", "bar six two sealed queen cells no i tell a lie there's one sealed queen cell", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
 		{"cells said anew, of another stage", "one open queen cell on bar six wait it's one sealed queen cell", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
 		{"a sign counted anew", "a wax moth on bar two no actually three wax moths on bar two", "signs.wax_moth=yes signs.wax_moth.count=3 signs.wax_moth.bar=2"},
+		{"not that but this", "gave them two litres of syrup no not two litres one litre", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
 		{"a belief", "Bar two I thought was nectar but no, it's pollen.", "bars.2.pollen=yes"},
 		{"a belief about the same", "Bar two pollen. Bar three I took for the same but it isn't, it's nectar.", "bars.2.pollen=yes bars.3.nectar=yes"},
 		{"a deed", "i've closed er no reduced the entrance", "actions.reduce_entrance=yes"},

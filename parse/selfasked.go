@@ -12,6 +12,7 @@ const longestReply = 5
 // "Did we find eggs? We did", "Was the queen about? Not a sign of her". A no takes the
 // place of the verb that asks, and so does nothing of a yes.
 func (r *reader) selfAsked(items []item) []item {
+	askedAloud(items)
 	for k := 1; k < len(items); k++ {
 		if !items[k-1].asked || items[k].pause < stop {
 			continue
@@ -44,6 +45,33 @@ func (r *reader) selfAsked(items []item) []item {
 		}
 	}
 	return items
+}
+
+// askedAloud parts a question from its answer where speech has no marks: "did I see the
+// queen no I did not and I looked on all of them".
+func askedAloud(items []item) {
+	for ask := range items {
+		if !items[ask].is(kAsk) || ask > 0 && items[ask].pause == none && items[ask-1].anyOf(notAsked) {
+			continue
+		}
+		for k := ask + 2; k+2 < len(items) && k <= ask+longestReply && items[k].pause == none; k++ {
+			if items[k].any(kNo, kYes) && items[k+1].is(kPron) && items[k+2].anyOf(auxiliary) {
+				items[k-1].asked, items[k].pause = true, stop
+				if end := replyEnd(items, k+2); end < len(items) {
+					items[end].pause = max(items[end].pause, stop)
+				}
+				break
+			}
+		}
+	}
+}
+
+// replyEnd is the item behind the verb of an answer, and its denial.
+func replyEnd(items []item, k int) int {
+	for k < len(items) && items[k].pause == none && items[k].anyOf(auxiliary) {
+		k++
+	}
+	return k
 }
 
 // dropReply takes out the words of an answer, and parts what follows it from the

@@ -100,8 +100,15 @@ func (s *scan) thereIs() bool {
 	return len(s.c.items) > 1 && s.r.isWord(s.at(0), "there") && s.at(1).is(kBe)
 }
 
-// startsThere reports whether the clause begins with "there is", "there's no".
-func (s *scan) startsThere() bool { return strings.HasPrefix(s.at(0).text, "there") }
+// startsThere reports whether the clause begins with "there is", or "and there's no" that
+// goes on about no bar.
+func (s *scan) startsThere() bool {
+	first := s.at(0)
+	if first.is(kAnd) && len(s.c.items) > 1 && !s.here {
+		first = s.at(1)
+	}
+	return strings.HasPrefix(first.text, "there")
+}
 
 // leansBack: a line that begins with "and", "it" or "there" goes on about the
 // bar in hand.

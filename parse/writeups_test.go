@@ -98,6 +98,12 @@ func TestWriteUps(t *testing.T) {
 		{"We searched for the queen and found none.", "queen.seen=no"},
 		{"The queen was on bar 4, marked red, BIAS.", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=red contents.capped_brood=yes contents.eggs=yes contents.open_brood=yes"},
 		{"Bar 5 has sealed brood, and drones were strolling on every comb.", "bars.5.capped_brood=yes drones=yes"},
+		{"The follower I have moved back by two bars.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back"},
+		{"did we find eggs no we did not but larvae on bar six", "bars.6.open_brood=yes contents.eggs=no"},
+		{"bees on um nine bars", "strength.bars_of_bees=9"},
+		{"I have to say that on the third of May I fed them a kilo of fondant and on that same day I saw the queen on bar two.", "earlier.fed=yes earlier.fed.on=2026-05-03 earlier.fed.amount=1 earlier.fed.unit=kg earlier.fed.what=fondant earlier.queen_seen=yes earlier.queen_seen.on=2026-05-03 earlier.queen_seen.bar=2"},
+		{"Last time I could not find the queen. The brood pattern is not good, it is gappy.", "brood_pattern=patchy earlier.queen_seen=no"},
+		{"Two cells on bar 8. Here there is no sacbrood and there are no mice.", "bars.8.queen_cells.any=yes bars.8.queen_cells.any.count=2 signs.mice=no signs.sacbrood=no"},
 		{"I did not feed them, and will do that at the weekend.", ""},
 		// the writer answers
 		{"Did I see the queen? I did not.", "queen.seen=no"},
