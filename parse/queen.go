@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -43,7 +44,7 @@ func (r *reader) queen(c *clause) {
 	case c.queenUnsure:
 		r.useQueen(c, noun)
 		return
-	case unseen >= 0 || r.queenDenied(c, noun):
+	case unseen >= 0 || r.queenDenied(c, noun) || r.soughtInVain(c):
 		r.notSeen(c, noun, unseen)
 	case seen >= 0 || noun >= 0 && r.inHand == awaiting && r.sameSentence && len(r.bars) == 1 || noun >= 0 && (r.queenPlaced(c, noun) || r.thereIs(c, noun) || r.onBars(c, noun) || r.alsoHer(c, noun)) || r.shePlaced(c):
 		r.wasSeen(c, noun, seen)
@@ -63,6 +64,20 @@ func (r *reader) placesHer(c *clause) bool {
 	}
 	return len(r.told) == 1 && c.items[0].is(kBars) && (len(r.ahead) == 0 || hasKind(r.ahead, kColour) || hasKind(r.ahead, kQueenIs) || hasKind(r.ahead, kShe))
 }
+
+// soughtInVain: "Looked for the queen. Nothing."
+func (r *reader) soughtInVain(c *clause) bool {
+	if len(r.ahead) == 0 || len(r.ahead) > 2 {
+		return false
+	}
+	answer := strings.ToLower(r.text[r.ahead[0].start:r.ahead[len(r.ahead)-1].end])
+	return slices.Contains(nothingFound, answer) && slices.ContainsFunc(c.items, func(it item) bool {
+		return r.isWord(&it, "looked", "looked for", "searched", "searched for", "hunted", "hunted for")
+	})
+}
+
+// nothingFound is what one says of a search in vain.
+var nothingFound = []string{"nothing", "no luck", "no joy", "in vain", "nope", "no"}
 
 // sightings are the items by which a queen was seen and was not, each -1 where none is.
 func (r *reader) sightings(c *clause, noun int) (seen, unseen int) {
@@ -93,7 +108,7 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 		return true
 	case unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent):
 		return true // "the queen I searched but did not see"
-	case unseen >= 0 && r.bareQNS(c, unseen):
+	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
 	}
 	return r.sheLast && r.onlyAttributes(c)

@@ -195,7 +195,7 @@ func (r *reader) nothingElse(c *clause, i int) bool {
 		case k == i:
 		case it.anyOf(notOfBees) && !it.is(kTemper) && !r.lightWord(it):
 			return false
-		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-"):
+		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") && r.rule(it, kLeaf).ID != "runny":
 			return false
 		}
 	}

@@ -93,6 +93,7 @@ func (s *splitter) tokens(out []token, text string, base int, first pause) []tok
 		case r == ' ':
 			s.spaced = true
 			s.at++
+		case isDigit(s.text[s.at]) && s.digitWord():
 		case isDigit(s.text[s.at]):
 			s.number()
 		case isLetter(r):
@@ -135,6 +136,24 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	t.id, t.lists, t.start, t.end = id, lists, int32(s.base+from), int32(s.base+to)
 	t.pause, t.flags = s.before, f|s.flags|s.words.marks[id]
 	s.before, s.flags, s.spaced = none, 0, false
+}
+
+// digitWord takes a word whose first sound is written as a digit: "2day".
+func (s *splitter) digitWord() bool {
+	n := 1
+	for isASCIILetter(s.peek(n)) {
+		n++
+	}
+	if n < 4 {
+		return false
+	}
+	e := s.words.find(strings.ToLower(s.text[s.at : s.at+n]))
+	if e.id == idUnknown || s.words.marks[e.id]&doubtful == 0 {
+		return false
+	}
+	s.at += n
+	s.emit(e.id, e.lists, s.at-n, s.at, cased)
+	return true
 }
 
 // number takes 12, 2.5, 1,000, 1/4, 14:30, 2026-05-30 and 3rd as one token.

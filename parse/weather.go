@@ -32,8 +32,20 @@ func (r *reader) weatherNear(c *clause, i int) bool {
 	return false
 }
 
-// weather reads sky and wind; degrees are plain leaves.
+// bareDegrees: "84 and clear" at the head of a sentence begins with degrees Fahrenheit.
+func (r *reader) bareDegrees(c *clause) {
+	it, next := &c.items[0], c.next(0)
+	if next.is(kAnd) {
+		next = c.next(1)
+	}
+	if it.is(kNum) && it.pause >= stop && it.n.whole() && it.n.lo > 45 && it.n.lo < 120 && next.is(kSky) && next.pause <= comma {
+		r.leaf("weather.temp_c", formatNumber(celsius(it.n.lo)), "temperature", "", c.doubt, it)
+	}
+}
+
+// weather reads sky and wind; degrees that are called so are plain leaves.
 func (r *reader) weather(c *clause) {
+	r.bareDegrees(c)
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {

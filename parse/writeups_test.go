@@ -54,7 +54,12 @@ func TestWriteUps(t *testing.T) {
 		{"Queen seen. Bar 6. Pollen.", "bars.6.pollen=yes queen.seen=yes"},
 		{"Monday I found the queen on bar 3. Today no queen to be seen.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-11 earlier.queen_seen.bar=3"},
 		{"Bar 3 larvae? Hard to say. Bar 4 nectar?", "bars.4.nectar=yes?"},
+		{"Hunted for the queen. No luck. Bar 2 eggs.", "bars.2.eggs=yes queen.seen=no"},
+		{"I looked for her. Nothing.", "queen.seen=no"},
+		{"79 and sunny. Will treat them 2moro. No ants 2day.", "weather.temp_c=26.1 weather.sky=sunny signs.ants=no plans.treat=yes plans.treat.due=2026-05-15"},
+		{"Temper\n- edgy, running on the comb", "temper.score=2 temper.runny=yes"},
 		// of others
+		{"I said to our treasurer that she ought to split hers.", ""},
 		{"Lime hive. Bar 2 pollen. Ivor has wax moth in every box. None in here.", "hive=lime bars.2.pollen=yes signs.wax_moth=no"},
 		{"Ivor's lot are queenless. Mine are gentle.", "temper.score=4"},
 		{"Bar 5 eggs. Our chairman has ants in his. No ants here.", "bars.5.eggs=yes signs.ants=no"},
