@@ -9,13 +9,16 @@ var (
 	// turns are what a clause can begin with whether or not it opens a statement.
 	turns = setOf(kName, kBars, kNext, kPrev, kSkip, kBut, kThen, kAnd)
 	// beginners are what a clause can begin with where no pause stands before it.
-	beginners = turns.or(openers)
+	beginners = turns.or(openers).or(setOf(kPast))
 )
 
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	if prev.is(kBars) && r.pointsBack(items, i) {
+		return true
+	}
+	if it.is(kPast) && it.pause == none && thenOtherwise(items, i) {
 		return true
 	}
 	if it.pause == none && !it.anyOf(turns) {
@@ -36,7 +39,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
 		return !prev.any4(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
-		return !r.notOnly(items, i) && !r.onlySo(items, i) && !(prev.is(kAsk) && it.pause == none)
+		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen) && r.whichAreOn(items, i):
 		return false // "two cells which hang on bar 9"
 	case it.is(kThen):
@@ -51,6 +54,20 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// thenOtherwise: "they are nervous last time they were sweet" begins anew with how it was,
+// where all before tells how it is.
+func thenOtherwise(items []item, i int) bool {
+	if i+2 >= len(items) || !items[i+1].any4(kPron, kShe, kThere, kBees) || items[i+2].text != "were" && items[i+2].text != "was" {
+		return false
+	}
+	for k := i - 1; k >= 0 && items[k+1].pause < comma; k-- {
+		if items[k].is(kBe) {
+			return items[k].text != "were" && items[k].text != "was"
+		}
+	}
+	return false
 }
 
 // pointsBack: "I will remove bars ten and eleven these are empty comb" begins anew
@@ -221,6 +238,20 @@ var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
 	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].anyOf(ofDegree)
+}
+
+// onlyShare: "sealed brood on bar six but only about half of it" is how much there is.
+func onlyShare(items []item, i int) bool {
+	k := i + 1
+	for k < len(items) && items[k].any(kBut, kAdv) {
+		k++
+	}
+	if k+1 >= len(items) || !items[k].is(kNum) || !items[k].n.share || items[i-1].is(kBe) {
+		return false
+	}
+	for k++; k < len(items) && items[k].pause == none && items[k].any3(kOf, kPron, kArt); k++ {
+	}
+	return k == len(items) || items[k].pause >= comma || items[k].any(kBars, kBar)
 }
 
 // backToNow: after something of an earlier day, a comma and "today" begin

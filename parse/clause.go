@@ -301,11 +301,15 @@ func (r *reader) resets(c *clause, carried mood) bool {
 // endsPast reports whether a clause behind one of an earlier day tells how it is now.
 func (r *reader) endsPast(c *clause) bool {
 	first, second := &c.items[0], c.next(0)
+	who, verb := first, second
+	if first.any(kAnd, kBut) {
+		who, verb = second, c.next(1)
+	}
 	switch {
 	case first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have"):
 		return true // "bar 9, which I put in a fortnight ago, is half built"
-	case first.is(kPron) && r.isWord(first, "it", "they") && r.isWord(second, "is", "'s", "are", "'re"):
-		return true // "put it in two weeks ago, it is about two thirds drawn"
+	case who.is(kPron) && r.isWord(who, "it", "they") && r.isWord(verb, "is", "'s", "are", "'re"):
+		return true // "put it in two weeks ago, and it is about two thirds drawn"
 	case first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
 	case first.is(kAnd) && second.is(kShe) && r.isWord(c.next(1), "is", "'s"):

@@ -86,7 +86,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	o := &r.opener
 	o.item, o.items, o.i, o.prev = it, items, i, prev
 	o.needs = it.pause == none && prev.anyOf(incomplete)
-	if o.needs && prev.any(kOn, kUndone) && r.isWord(it, "i", "we", "they") {
+	untold := prev.is(kDo) && i > 1 && items[i-2].is(kUndone) // "I didn't feed them they've plenty"
+	if o.needs && (untold || prev.any(kOn, kUndone)) && r.isWord(it, "i", "we", "they") {
 		o.needs = false // "and beetles inside I will feed them": a subject is no object
 	}
 	for due := openRules.due(it.kinds); due != 0; due &= due - 1 {
@@ -125,8 +126,19 @@ func (r *reader) opensThere(o *opener) verdict {
 		return doesOpen // "bar eight nectar there are ants on the wire"
 	case there && o.is(kThere) && r.broughtAhead(o.items, o.i):
 		return doesOpen // "I didn't open that one there's pollen going in"
+	case there && nowThere(o.items[o.i:]) && dayGoneBefore(o.items, o.i):
+		return doesOpen // "bar nine I put that in last Sunday and there's still no comb on it"
 	}
 	return unknown
+}
+
+// dayGoneBefore reports whether an earlier day, and at most "and" or "but", stands right
+// before item i.
+func dayGoneBefore(items []item, i int) bool {
+	if i > 1 && items[i-1].any(kAnd, kBut) {
+		i--
+	}
+	return items[i-1].is(kDate) && items[i-1].day.ago
 }
 
 func (r *reader) opensLeaf(o *opener) verdict {

@@ -199,6 +199,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kOn) && met.kinds.has(kContent) {
 		r.carriedIn(r.items)
 	}
+	if met.kinds.has(kPron) && met.kinds.has(kContent) {
+		r.ofIt(r.items)
+	}
 	if met.asked || met.kinds.has(kAsk) {
 		r.items = r.selfAsked(r.items)
 	}

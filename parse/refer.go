@@ -220,3 +220,27 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	ref.bars = bars
 	return ref
 }
+
+// ofIt reads "it" as the content that was named last, where it is told how much of it is
+// on another bar: "bar nine is full of nectar and ten is half full of it".
+func (r *reader) ofIt(items []item) {
+	for i := 2; i < len(items); i++ {
+		it, of := &items[i], &items[i-1]
+		if !it.is(kPron) || it.text != "it" || it.pause > none || !of.any3(kOf, kFull, kAmount) || !strings.HasSuffix(of.text, "of") {
+			continue
+		}
+		if i+1 < len(items) && items[i+1].pause == none && items[i+1].any4(kContent, kStage, kBe, kNum) {
+			continue // "bar four two thirds of it sealed brood"
+		}
+		elsewhere := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
+		for k := i - 1; k >= 0 && items[k+1].pause < stop && !items[k].any6(kCell, kSign, kQueen, kDo, kNo, kSubstance); k-- {
+			if items[k].is(kContent) {
+				if elsewhere {
+					it.kinds, it.says = items[k].kinds, items[k].says
+				}
+				break
+			}
+			elsewhere = elsewhere || items[k].is(kBars) && k > 0 && !items[k-1].is(kOn)
+		}
+	}
+}

@@ -26,6 +26,9 @@ func (r *reader) repair(items []item) []item {
 		case items[k].is(kRepair) && r.restates(items, k):
 			items = r.restated(items, k)
 			k = -1
+		case (items[k].is(kRepair) || items[k].is(kNo) && r.bareNo(&items[k])) && redone(items, k) > 0:
+			items = didInstead(items, k, redone(items, k))
+			k = -1
 		case items[k].is(kRepair):
 			if mended, ok := r.replace(items, k, k+1, false); ok {
 				items = mended

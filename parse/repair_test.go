@@ -56,6 +56,9 @@ func TestRepairsAreFlagged(t *testing.T) {
 		{"bar four eggs or rather larvae", "bars.4.open_brood=yes?"},
 		{"bar five eggs I meant larvae", "bars.5.open_brood=yes?"},
 		{"bar four open brood I mean sealed", "bars.4.capped_brood=yes?"},
+		{"i closed the floor no i didn't close it i opened it", "actions.open_floor=yes?"},
+		{"we opened the entrance no sorry we reduced it", "actions.reduce_entrance=yes?"},
+		{"i closed the entrance no wasps about", "signs.wasps=no actions.close_entrance=yes"},
 		{"queen seen marked white no blue", "queen.seen=yes queen.marked=yes queen.colour=blue?"},
 	} {
 		if got := leavesOf(c.said); got != c.want {

@@ -256,7 +256,7 @@ func (s *scan) lastFound(i int) *finding {
 		if it.is(kBars) && !it.taken && s.headed {
 			return nil
 		}
-		if it.any(kBut, kQueen) || it.is(kDo) && !it.is(kStage) { // "brood, closed and without gaps"
+		if it.is(kQueen) || it.is(kBut) && !onlyShare(s.c.items, k) || it.is(kDo) && !it.is(kStage) { // "brood, closed and without gaps"
 			return nil
 		}
 	}
