@@ -326,7 +326,7 @@ func (r *reader) dueOn(path string, c *clause, d *deed, why source) {
 	if due == nil && c.mood == planned && r.planDay != nil && !r.nextTime(c) {
 		due = r.planDay
 	}
-	if due == nil || due.week {
+	if due == nil || due.week || due.today && r.nextTime(c) { // "straighten it next time, it's too hot today"
 		return
 	}
 	r.cur.put(path+".due", due.future.String(), why)

@@ -247,6 +247,8 @@ func TestWriteUps(t *testing.T) {
 		{"eggs on bar two then bar three about half of it sealed brood", "bars.2.eggs=yes bars.3.capped_brood=yes bars.3.capped_brood.cover=0.5"},
 		{"bar two sealed brood but only about a third of it", "bars.2.capped_brood=yes bars.2.capped_brood.cover=0.333"},
 		{"they're tetchy last time they were quiet", "temper.score=2"},
+		{"i'll straighten bar nine next time it's too windy today", "plans.straighten=yes plans.straighten.bar=9"},
+		{"bar five polling loads of polling", "bars.5.pollen=yes? bars.5.pollen.amount=much"},
 		// asides that say nothing
 		{"BIAS, as you modern folk would put it, and QNS.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes queen.seen=no"},
 		{"Chalkbrood, I am sorry to say, on bar six.", "signs.chalkbrood=yes signs.chalkbrood.bar=6"},
