@@ -109,6 +109,9 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 	}
 	switch {
 	case len(chain) == 0: // "the floor was swept and the entrance reduced"
+		if k > 0 && r.isWord(&c.items[k-1], "left", "leave", "leaving", "kept") {
+			return -1 // "cleaned the floor and left the entrance reduced"
+		}
 		if c.items[0].is(kAnd) && r.deedSentence == r.sentenceNo && it.is(kDo) && !c.kinds.meet(offFixtures) {
 			return k
 		}

@@ -229,9 +229,20 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 		bar, _ := r.cur.get(r.paths.under(key, "bar"))
 		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
-		return key, same
+		return key, same || d.do == "harvest" && r.toldBare(key)
 	}
 	return key, true
+}
+
+// toldBare reports whether nothing is told yet of how much was taken and of which bars: "we
+// took their honey. I harvested bars ten and eleven, seven pounds".
+func (r *reader) toldBare(key string) bool {
+	for _, detail := range []string{"count", "bar", "bars", "amount"} {
+		if _, told := r.cur.get(r.paths.under(key, detail)); told {
+			return false
+		}
+	}
+	return true
 }
 
 // details writes what was said of the deed.

@@ -109,6 +109,8 @@ func TestWriteUps(t *testing.T) {
 		{"I have to say that on the third of May I fed them a kilo of fondant and on that same day I saw the queen on bar two.", "earlier.fed=yes earlier.fed.on=2026-05-03 earlier.fed.amount=1 earlier.fed.unit=kg earlier.fed.what=fondant earlier.queen_seen=yes earlier.queen_seen.on=2026-05-03 earlier.queen_seen.bar=2"},
 		{"Last time I could not find the queen. The brood pattern is not good, it is gappy.", "brood_pattern=patchy earlier.queen_seen=no"},
 		{"Two cells on bar 8. Here there is no sacbrood and there are no mice.", "bars.8.queen_cells.any=yes bars.8.queen_cells.any.count=2 signs.mice=no signs.sacbrood=no"},
+		{"I scraped the floor and left the entrance reduced.", "entrance=reduced actions.clean_floor=yes"},
+		{"We took the honey. I harvested bars 8 and 9, five pounds.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=8,9 actions.harvest.amount=5 actions.harvest.unit=lb"},
 		{"I did not feed them, and will do that at the weekend.", ""},
 		// the writer answers
 		{"Did I see the queen? I did not.", "queen.seen=no"},
