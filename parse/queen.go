@@ -59,10 +59,20 @@ func (r *reader) queen(c *clause) {
 // placesHer reports whether a sentence behind one about the queen only tells her bar: "On
 // bar four", or a bar that heads nothing, "Bar 8."
 func (r *reader) placesHer(c *clause) bool {
-	if len(c.items) > 1 {
-		return c.items[0].is(kOn) && c.items[1].is(kBars) && !c.hasAny(kContent, kCell, kComb, kSign)
+	if len(c.items) > 1 && c.items[0].is(kOn) {
+		return c.items[1].is(kBars) && !c.hasAny(kContent, kCell, kComb, kSign)
 	}
-	return len(r.told) == 1 && c.items[0].is(kBars) && (len(r.ahead) == 0 || hasKind(r.ahead, kColour) || hasKind(r.ahead, kQueenIs) || hasKind(r.ahead, kShe))
+	told := r.told
+	if told[0].is(kOn) {
+		told = told[1:]
+	}
+	if len(told) == 0 || !told[0].is(kBars) || !c.items[0].is(kBars) {
+		return false
+	}
+	if len(told) > 1 { // "Queen: on b2, unmarked"
+		return !slices.ContainsFunc(told[1:], func(it item) bool { return !it.anyOf(ofHer) })
+	}
+	return len(r.ahead) == 0 || hasKind(r.ahead, kColour) || hasKind(r.ahead, kQueenIs) || hasKind(r.ahead, kShe)
 }
 
 // soughtInVain: "Looked for the queen. Nothing."

@@ -58,6 +58,7 @@ func TestWriteUps(t *testing.T) {
 		{"I looked for her. Nothing.", "queen.seen=no"},
 		{"79 and sunny. Will treat them 2moro. No ants 2day.", "weather.temp_c=26.1 weather.sky=sunny signs.ants=no plans.treat=yes plans.treat.due=2026-05-15"},
 		{"Temper\n- edgy, running on the comb", "temper.score=2 temper.runny=yes"},
+		{"QUEEN\n- on b7, marked\n\nAlso\n- b6 eggs", "bars.6.eggs=yes queen.seen=yes queen.bar=7 queen.marked=yes"},
 		// of others
 		{"I said to our treasurer that she ought to split hers.", ""},
 		{"Lime hive. Bar 2 pollen. Ivor has wax moth in every box. None in here.", "hive=lime bars.2.pollen=yes signs.wax_moth=no"},
