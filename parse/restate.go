@@ -1,0 +1,101 @@
+package parse
+
+import "slices"
+
+// notThatBut reports whether a no takes back an amount, a number or bars by naming them
+// again: "a litre, no, not a litre, half a litre".
+func notThatBut(items []item, k int) bool {
+	if k+3 >= len(items) || !items[k+1].is(kNo) {
+		return false
+	}
+	was, is := &items[k+2], &items[k+3]
+	return was.is(kBars) && is.is(kBars) || was.is(kNum) && is.is(kNum) || was.any3(kMeasure, kUnit, kWord) && is.is(kMeasure) // "not a" takes its article
+}
+
+// belied is the item behind "but no," or "but it is not," from which it is told what
+// something is that was first taken for another thing: "I thought it was honey, but no,
+// it's nectar"; 0 where "but" at item k is none such.
+func belied(items []item, k int) int {
+	thought, denied := false, false
+	for i := k - 1; i >= 0 && items[i+1].pause < stop; i-- {
+		thought = thought || items[i].is(kMaybe)
+	}
+	for i := k + 1; thought && i+1 < len(items) && i <= k+4; i++ {
+		if denied && items[i].pause == comma && items[i].is(kPron) && items[i+1].is(kBe) {
+			return i
+		}
+		if items[i].pause > none || !items[i].any4(kPron, kBe, kNo, kNot) {
+			break
+		}
+		denied = denied || items[i].any(kNo, kNot)
+	}
+	return 0
+}
+
+// toldWithNoun are the kinds of what stands before queen cells or a sign and belongs to
+// them: how many, which and of what stage.
+var toldWithNoun = setOf(kNum, kArt, kStage, kCellKind, kAmount, kAdv)
+
+// nounBehind is the item of queen cells or a sign that the phrase from item i on leads
+// to; -1 where there is none, or nothing is told with it.
+func nounBehind(items []item, i int) int {
+	told := false
+	for k := i; k < len(items) && k < i+9 && items[k].pause < stop; k++ {
+		switch it := &items[k]; {
+		case it.any(kCell, kSign):
+			if told {
+				return k
+			}
+			return -1
+		case !it.anyOf(toldWithNoun) && !it.any4(kRepair, kPron, kBe, kThere):
+			return -1
+		case it.any(kNum, kStage) && !it.is(kRepair):
+			told = true
+		}
+	}
+	return -1
+}
+
+// nounBefore is the item of the same queen cells or sign before a repair; -1 where there
+// is none.
+func (r *reader) nounBefore(items []item, cue int, of *item) int {
+	for k := cue - 1; k >= 0 && k >= cue-reach; k-- {
+		it := &items[k]
+		if it.is(kCell) && of.is(kCell) || it.is(kSign) && of.is(kSign) && r.value(it, kSign) == r.value(of, kSign) {
+			return k
+		}
+		if it.pause >= stop || it.any5(kCell, kSign, kContent, kQueen, kNum) {
+			return -1 // "three cells on bar six, and on bar nine two, no, make that four"
+		}
+	}
+	return -1
+}
+
+// restates reports whether a repair says anew how many queen cells or of what stage, or
+// how many of a sign: "one capped queen cell, no, it's one charged queen cell".
+func (r *reader) restates(items []item, cue int) bool {
+	noun := nounBehind(items, cue+1)
+	return noun >= 0 && r.nounBefore(items, cue, &items[noun]) >= 0
+}
+
+// restated puts the phrase behind the repair in the place of the one before it. Bars
+// named between the two stay, unless they are named again.
+func (r *reader) restated(items []item, cue int) []item {
+	noun := nounBehind(items, cue+1)
+	end := r.nounBefore(items, cue, &items[noun])
+	at := end
+	for at > 0 && items[at].pause == none && items[at-1].anyOf(toldWithNoun) {
+		at--
+	}
+	from := cue + 1
+	for !items[from].anyOf(toldWithNoun) || items[from].is(kRepair) {
+		from++
+	}
+	items[from].pause, items[from].mended, items[noun].mended = items[at].pause, true, true
+	kept := slices.Clone(items[end+1 : cue])
+	if noun+2 < len(items) && items[noun+1].is(kOn) && items[noun+2].is(kBars) {
+		kept = nil
+	}
+	phrase := slices.Concat(items[from:noun+1], kept, items[noun+1:])
+	return append(items[:at], phrase...)
+}
