@@ -18,7 +18,7 @@ type calledOne struct{ words, name string }
 func (r *reader) calledOnes(toks []token, others bool) []calledOne {
 	var ones []calledOne
 	for i := range toks {
-		if i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") || !r.says(toks[i], "the") {
+		if toks[i].id != r.theID || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") {
 			continue
 		}
 		end, name := r.oneAt(toks, i)

@@ -3,7 +3,7 @@ package parse
 import "slices"
 
 // mending are the kinds of words that take back what was said.
-var mending = setOf(kScratch, kRepair, kNo, kMaybe)
+var mending = setOf(kScratch, kRepair, kNo)
 
 // repair mends what the speaker took back: "bar five no sorry bar six", "three
 // no four", "scratch that". The new word takes the place of the last one of
