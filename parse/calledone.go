@@ -6,7 +6,7 @@ import (
 )
 
 // A hive among others is told without the word for it by its colour or by where it
-// stands: "The white one is weak", "The one by the shed I only watched". Whether a note
+// stands: "The white one is weak", "The fence one", "The one by the shed I only watched". Whether a note
 // does so is settled on its first page.
 
 // calledOne is such a way of telling a hive, in lower case, and the hive's name.
@@ -42,7 +42,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if i+3 > len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
 		return i, ""
 	}
-	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...)) {
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...) || toks[i+1].lists.has(placesNear)) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {

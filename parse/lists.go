@@ -66,6 +66,7 @@ const (
 	speaking
 	standing
 	inOrder
+	placesNear
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -129,6 +130,7 @@ var listNames = [listCount]string{
 	speaking:           "speaking",
 	standing:           "standing",
 	inOrder:            "in order",
+	placesNear:         "places near",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -24,6 +24,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"The red hive was calm. Eggs on bar four. The yellow one is weak, three seams of bees.", "red / yellow"},
 		{"Hive 4 is strong, eggs on bar four. The one behind the garage has no eggs.", "4 / garage"},
 		{"Hive 4 is strong, eggs on bar four. The one near the entrance has pollen.", "4"},
+		{"The shed hive was calm. Eggs on bar four. The hedge one is weak, three seams of bees.", "shed / hedge"},
+		{"Hornets and robbing at Juniper's front door. Eggs on bar four. Marigold was bearding.", "juniper / marigold"},
 		{"Juniper next. Eggs on bar four. Marigold after that. No eggs.", "juniper / marigold"},
 		{"As to Juniper, eggs on bar four. As to Marigold, no eggs.", "juniper / marigold"},
 		{"Juniper, on the other hand, has eggs on bar four. Marigold, bless them, has none, and no queen seen.", "juniper / marigold"},
