@@ -10,43 +10,45 @@ var mending = setOf(kScratch, kRepair, kNo)
 // its kind; what it replaced stays in the evidence and the leaf is flagged.
 func (r *reader) repair(items []item) []item {
 	for k := 0; k < len(items); k++ {
-		switch {
-		case items[k].is(kScratch):
-			items = r.scratch(items, k)
-			k = -1
-		case items[k].text == "hang on" && cellsHang(items, k):
-			items[k].kinds, items[k].says = setOf(kOn), senseless
-		case items[k].is(kRepair) && r.answersSelf(items, k):
-			items[k].kinds, items[k].says = setOf(kYes), senseless
-		case items[k].is(kBut) && belied(items, k) > 0:
-			if mended, ok := r.replace(items, k, belied(items, k), false); ok {
-				items = mended
-				k = -1
-			}
-		case items[k].is(kRepair) && r.restates(items, k):
-			items = r.restated(items, k)
-			k = -1
-		case (items[k].is(kRepair) || items[k].is(kNo) && r.bareNo(&items[k])) && redone(items, k) > 0:
-			items = didInstead(items, k, redone(items, k))
-			k = -1
-		case items[k].is(kRepair):
-			if mended, ok := r.replace(items, k, k+1, false); ok {
-				items = mended
-				k = -1
-			}
-		case items[k].is(kNo) && r.bareNo(&items[k]) && notThatBut(items, k):
-			if mended, ok := r.replace(items, k, k+3, false); ok {
-				items = mended
-				k = -1
-			}
-		case items[k].is(kNo) && r.bareNo(&items[k]):
-			if mended, ok := r.replace(items, k, k+1, true); ok {
-				items = mended
-				k = -1
-			}
+		if mended, ok := r.mendAt(items, k); ok {
+			items, k = mended, -1
 		}
 	}
 	return items
+}
+
+// mendAt mends what item k takes back, if it is a cue that does.
+func (r *reader) mendAt(items []item, k int) ([]item, bool) {
+	it := &items[k]
+	switch {
+	case it.is(kScratch):
+		return r.scratch(items, k), true
+	case it.text == "hang on" && cellsHang(items, k):
+		it.kinds, it.says = setOf(kOn), senseless
+	case it.is(kRepair) && r.answersSelf(items, k):
+		it.kinds, it.says = setOf(kYes), senseless
+	case it.is(kBut):
+		if from := belied(items, k); from > 0 {
+			return r.replace(items, k, from, false)
+		}
+	case it.is(kRepair):
+		if mended, ok := r.restated(items, k); ok {
+			return mended, true
+		}
+		if deed := redone(items, k); deed > 0 {
+			return didInstead(items, k, deed), true
+		}
+		return r.replace(items, k, k+1, false)
+	case it.is(kNo) && r.bareNo(it):
+		if deed := redone(items, k); deed > 0 {
+			return didInstead(items, k, deed), true
+		}
+		if notThatBut(items, k) {
+			return r.replace(items, k, k+3, false)
+		}
+		return r.replace(items, k, k+1, true)
+	}
+	return items, false
 }
 
 // cellsHang reports whether item k tells where queen cells are and takes nothing back:

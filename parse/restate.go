@@ -71,18 +71,19 @@ func (r *reader) nounBefore(items []item, cue int, of *item) int {
 	return -1
 }
 
-// restates reports whether a repair says anew how many queen cells or of what stage, or
-// how many of a sign: "one capped queen cell, no, it's one charged queen cell".
-func (r *reader) restates(items []item, cue int) bool {
+// restated puts the phrase behind a repair in the place of the one before it, where it
+// says anew how many queen cells or of what stage, or how many of a sign: "one capped
+// queen cell, no, it's one charged queen cell". Bars named between the two stay, unless
+// they are named again.
+func (r *reader) restated(items []item, cue int) ([]item, bool) {
 	noun := nounBehind(items, cue+1)
-	return noun >= 0 && r.nounBefore(items, cue, &items[noun]) >= 0
-}
-
-// restated puts the phrase behind the repair in the place of the one before it. Bars
-// named between the two stay, unless they are named again.
-func (r *reader) restated(items []item, cue int) []item {
-	noun := nounBehind(items, cue+1)
+	if noun < 0 {
+		return items, false
+	}
 	end := r.nounBefore(items, cue, &items[noun])
+	if end < 0 {
+		return items, false
+	}
 	at := end
 	for at > 0 && items[at].pause == none && items[at-1].anyOf(toldWithNoun) {
 		at--
@@ -96,6 +97,5 @@ func (r *reader) restated(items []item, cue int) []item {
 	if noun+2 < len(items) && items[noun+1].is(kOn) && items[noun+2].is(kBars) {
 		kept = nil
 	}
-	phrase := slices.Concat(items[from:noun+1], kept, items[noun+1:])
-	return append(items[:at], phrase...)
+	return append(items[:at], slices.Concat(items[from:noun+1], kept, items[noun+1:])...), true
 }
