@@ -6,8 +6,8 @@ import (
 )
 
 // A hive among others is told without the word for it by its colour or by where it
-// stands: "The white one is weak", "The fence one", "The one by the shed I only watched". Whether a note
-// does so is settled on its first page.
+// stands: "The white one is weak", "The fence one", "The one by the shed I only
+// watched". Whether a note does so is settled on its first page.
 
 // calledOne is such a way of telling a hive, in lower case, and the hive's name.
 type calledOne struct{ words, name string }
@@ -15,7 +15,7 @@ type calledOne struct{ words, name string }
 // calledOnes are the hives that the note tells so where it turns to them: at the head
 // of a sentence, and going on about what is found in a hive. One alone does not do,
 // unless another hive is named.
-func (r *reader) calledOnes(toks []token, others bool) []calledOne {
+func (r *reader) calledOnes(toks []token) []calledOne {
 	var ones []calledOne
 	for i := range toks {
 		if toks[i].id != r.theID || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") {
@@ -30,7 +30,7 @@ func (r *reader) calledOnes(toks []token, others bool) []calledOne {
 			ones = append(ones, one)
 		}
 	}
-	if len(ones) == 1 && !others {
+	if len(ones) == 1 && len(r.names) == 0 && !r.namedByWord(toks) {
 		return nil
 	}
 	return ones

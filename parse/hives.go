@@ -111,14 +111,11 @@ func (r *reader) placedHive(items []item, i int, before []item) (string, int) {
 	if len(before) > 1 && before[len(before)-2].is(kArt) && place.pause == none {
 		back, place = 2, &before[len(before)-2]
 	}
-	if len(before) > back && place.pause < stop || !slices.Contains(placedSo, name) {
+	if len(before) > back && place.pause < stop || !slices.Contains(endwise, name) {
 		return "", 0
 	}
 	return name, back
 }
-
-// placedSo are words of place that name a hive where nothing else is said with them.
-var placedSo = []string{"top", "bottom", "upper", "lower", "end", "far", "near", "left", "back", "front"}
 
 func (r *reader) asHive(ref *item, name string) *item {
 	ref.kinds = kinds{}
@@ -237,7 +234,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 var sidewise = []string{"middle", "centre", "center", "left hand", "right hand"}
 
 // endwise are those that before "one" are as often of a bar or a cell.
-var endwise = []string{"top", "bottom", "front", "back", "far", "near"}
+var endwise = []string{"top", "bottom", "front", "back", "far", "near", "upper", "lower", "end", "left"}
 
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)

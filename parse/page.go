@@ -30,7 +30,7 @@ func (r *reader) read() {
 			r.initials = initialsOf(r.names)
 			r.severalSpoken = r.speaksOfSeveral(r.toks)
 			r.byNumber = r.tellsByNumber(r.toks)
-			r.ones = r.calledOnes(r.toks, len(r.names) > 0 || r.namedByWord(r.toks))
+			r.ones = r.calledOnes(r.toks)
 		}
 		for i := 0; i < len(r.rows); {
 			today := r.today

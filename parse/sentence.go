@@ -197,6 +197,7 @@ func (r *reader) takenBack(it *item) bool {
 	return (strings.Contains(between, " no ") || strings.Contains(between, " not ")) && strings.HasSuffix(strings.TrimSuffix(strings.TrimSpace(between), " the"), "this is")
 }
 
+// hiveLeaf notes where the hive was named, and what is doubtful about its name.
 func (r *reader) hiveLeaf(it *item) {
 	r.cur.named = r.sentenceNo
 	r.cur.spans = r.spanOf(it)
