@@ -159,7 +159,7 @@ var manners = map[string][]saying{
 		{"The wasps have stayed away. Foulbrood test negative.", "signs.wasps=no signs.foulbrood=no"},
 		{"Nine seams of bees. I'm calling that moderate. A few bees were out flying.", "strength.bars_of_bees=9 strength.word=moderate?"},
 		{"The yard hive has nectar on bar 6 and is gentle.", "hive=yard bars.6.nectar=yes temper.score=4"},
-		{"hive 2 ran clean out of icing sugar so no count weak", "hive=2 strength.word=weak"},
+		{"hive 2 ran out of icing sugar after the first lot weak", "hive=2 strength.word=weak"},
 		{"In March the tray had 14 mites in 5 days. Word has it there is sacbrood about. Foulbrood is said to be in the next parish.", ""},
 		{"Mice have been kept out. EFB check clear. Nobody took a sting.", "signs.mice=no signs.foulbrood=no temper.stings=0"},
 		{"I checked for sacbrood and mice. Looked for wax moth, none.", "signs.wax_moth=no"},
