@@ -287,7 +287,7 @@ func (r *reader) follows(n int, before []item) bool {
 
 // leftOut reports whether a number lies inside a list of bars that goes without it.
 func leftOut(bars []int, n int) bool {
-	return len(bars) > 2 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
+	return len(bars) > 1 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
 }
 
 // countsOnly reports whether so far bars of the hive in hand were counted and none was

@@ -31,7 +31,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
 		return false // "bars nine to twelve in Primrose are capped honey"
 	case it.is(kName):
-		return !r.argument(items, i) && !r.lookedAt(items, i)
+		return !r.argument(items, i) && !r.lookedAt(items, i) && !r.doneTo(items, i)
 	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):
 		return false // "last time bar eight had eggs"
 	case it.is(kBars):
@@ -113,7 +113,8 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if items[i].is(kOn) {
 		i++
 	}
-	return i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") && items[i].pause == none && items[i+1].pause == none
+	subject := i+1 < len(items) && (items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") || r.weWill(items, i+1))
+	return subject && items[i].is(kDate) && items[i].pause == none && items[i+1].pause == none
 }
 
 // placedTurn: "and on bar four I counted …".

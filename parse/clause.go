@@ -100,8 +100,8 @@ func (r *reader) judge(list []clause) {
 			c.mood, c.cue = unasked, "?"
 		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
 			c.mood = past
-		case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && i > 0 && list[i-1].when != nil:
-			c.pastOn = list[i-1].when.past
+		case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && dayNamed(list[:i]) != nil:
+			c.pastOn = dayNamed(list[:i]).past
 		case c.mood == asserted && i > 0 && r.tellsOfThen(c, &list[i-1]):
 			c.mood, c.pastOn = past, list[i-1].when.past
 		}
@@ -124,6 +124,16 @@ func (r *reader) judge(list []clause) {
 	}
 	r.takeBackUntold(list)
 	r.takeBackPlans(list)
+}
+
+// dayNamed is the day that the last of some clauses to name one names; nil for none.
+func dayNamed(list []clause) *day {
+	for i := len(list) - 1; i >= 0; i-- {
+		if list[i].when != nil {
+			return list[i].when
+		}
+	}
+	return nil
 }
 
 // askedParts reports whether a whole sentence is asked, or only a tag behind it: "she was

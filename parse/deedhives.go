@@ -19,6 +19,39 @@ func (r *reader) lookedAt(items []item, i int) bool {
 	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
 }
 
+// doneTo reports whether the hive at item i is the object of a verb that begins what is
+// said of it: "I fed hive two", "then treated Juniper", "gave hive two a litre of syrup".
+func (r *reader) doneTo(items []item, i int) bool {
+	k := i - 1
+	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || !items[k].is(kDo) || items[k+1].pause > none {
+		return false
+	}
+	if verb := r.rule(&items[k], kDo); verb.Form != "done" || deedTraits[verb.Value].hive != tendedTo && !r.gaveFood(items, k, i) {
+		return false
+	}
+	for k > 0 && items[k].pause == none && items[k-1].any4(kPron, kHave, kAdv, kOn) {
+		k--
+	}
+	return k == 0 || items[k].pause >= comma || items[k-1].any3(kAnd, kThen, kBut) || r.begins(items, k)
+}
+
+// gaveFood reports whether a hive at item i was given a feed, or bars of the keeper's own:
+// "gave hive two a litre of syrup", "gave hive two three new bars".
+func (r *reader) gaveFood(items []item, verb, i int) bool {
+	if items[verb].text != "gave" {
+		return false
+	}
+	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
+		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && r.isWord(&items[k], "new", "empty", "fresh", "bare", "blank") {
+			return true
+		}
+	}
+	return false
+}
+
 // argument reports whether a hive's name is part of what is said of another:
 // moved to hive two, united with hive nine, from hive six.
 func (r *reader) argument(items []item, i int) bool {
@@ -32,6 +65,8 @@ func (r *reader) argument(items []item, i int) bool {
 	prev := &items[k]
 	text := prev.text
 	switch {
+	case r.doneTo(items, i):
+		return false
 	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
 		return true // "we will inspect hive 5 again on 7 June", of hive 5
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":

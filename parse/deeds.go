@@ -32,6 +32,7 @@ func (r *reader) deeds(c *clause) {
 		}
 		if d := r.deed(c, i); d != nil {
 			r.settleDeed(c, d)
+			r.barsToo(c, d)
 		}
 	}
 	r.moreFood(c)

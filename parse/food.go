@@ -34,6 +34,42 @@ func (r *reader) moreBars(c *clause) {
 	}
 }
 
+// barsToo reads the bars that were given along with food: "added two bars and a litre of
+// syrup", "gave them a pint of syrup and two bars".
+func (r *reader) barsToo(c *clause, d *deed) {
+	if deedTraits[d.do].bars || !r.adds(&c.items[d.at]) {
+		return
+	}
+	for i := d.at + 1; i+1 < len(c.items); i++ {
+		bar := i + 1
+		for bar < len(c.items) && (c.items[bar].is(kComb) || r.isWord(&c.items[bar], "more", "new", "empty", "fresh")) && !c.items[bar].is(kBar) {
+			bar++
+		}
+		if it := &c.items[i]; !it.is(kNum) || it.used || !it.n.whole() || bar == len(c.items) || !c.items[bar].is(kBar) || c.items[bar].is(kBars) || c.items[bar].used {
+			continue
+		}
+		if !c.items[i-1].is(kAnd) && !(bar+1 < len(c.items) && c.items[bar+1].is(kAnd)) {
+			continue
+		}
+		more := r.newDeed(&deed{do: "add_bar", at: d.at, items: r.these(&c.items[d.at]), rule: d.rule, count: &c.items[i].n, due: d.due})
+		for k := i; k <= bar; k++ {
+			more.use(&c.items[k])
+		}
+		r.settleDeed(c, more)
+		return
+	}
+}
+
+// adds reports whether a verb is one of putting in bars too.
+func (r *reader) adds(verb *item) bool {
+	for rule := range r.senses(verb) {
+		if rule.Value == "add_bar" {
+			return true
+		}
+	}
+	return false
+}
+
 // followerWent reads "follower forward two bars, now behind bar 12", which does
 // without a verb.
 func (r *reader) followerWent(c *clause) {

@@ -252,8 +252,8 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true
 	}
 	prev := &before[k-1]
-	if before[k].capital && !prev.capital && prev.is(kWord) {
-		return true // "looked through Nursery hive"
+	if before[k].capital && !prev.capital && prev.any(kWord, kDo) {
+		return true // "looked through Nursery hive", "fed Nursery hive"
 	}
 	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"

@@ -56,7 +56,7 @@ func (r *reader) weighSaid(toks []token, k int) int {
 // ofMine reports whether a line begins with a name and what its bees did to the writer,
 // or the writer with them: "Sorrel went for me", "Heron I did not open".
 func (r *reader) ofMine(toks []token, i, end int) bool {
-	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > none || toks[end].lists.has(handles) || r.plural(toks[end-1]) {
+	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > none || toks[end].lists.has(handles) || r.plural(toks, end) {
 		return false
 	}
 	mine := r.says(toks[end], "i", "we") && end+1 < len(toks) && toks[end+1].lists.has(keeping)

@@ -59,7 +59,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	}
 	next := &toks[end]
 	switch {
-	case r.plural(toks[end-1]), r.says(*next, "next") && end+1 < len(toks) && r.says(toks[end+1], "door"):
+	case r.plural(toks, end), r.says(*next, "next") && end+1 < len(toks) && r.says(toks[end+1], "door"):
 		return false
 	case next.pause > none:
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.talksOfHive(toks, end, ownSentence)

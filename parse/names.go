@@ -69,10 +69,11 @@ func (r *reader) properNames(toks []token) map[string]bool {
 }
 
 // spokenOf reports whether a name stands where that of a hive does in a note that names
-// its hives: "Lightning was another story", "In Marigold …", "Then Juniper, …".
+// its hives: "Lightning was another story", "In Marigold …", "Then Juniper, …", "fed
+// Juniper".
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
-	return subject || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	return subject || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
 }
 
 func anyCapital(toks []token) bool {

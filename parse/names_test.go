@@ -64,6 +64,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"Juniper shows eggs on bar four. Marigold shows no eggs.", "juniper / marigold"},
 		{"Juniper swarmed on Tuesday. No eggs. Marigold did not swarm. Eggs on bar four.", "juniper / marigold"},
 		{"JUNIPER - eggs on bar four. MARIGOLD - no eggs.", "juniper / marigold"},
+		{"Agnes's bees are calm. Eggs on bar four. Magnus kept all of his. No eggs.", "agnes / magnus"},
+		{"Agnes is a peach. Eggs on bar four. Magnus is not. No eggs.", "agnes / magnus"},
 		{"The church lot are weak. No eggs.", "church"},
 		{"Juniper was calm. The allotment is a different story. No eggs on bar five.", "juniper / allotment"},
 		{"The sad one is Juniper. Bar four had eggs.", "juniper"},

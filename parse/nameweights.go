@@ -40,7 +40,7 @@ func (r *reader) fares(toks []token, end int) bool {
 // is weak", "To the Quince at noon".
 func (r *reader) theNamed(toks []token, i, end int) bool {
 	k := i - 1
-	if k < 0 || r.plural(toks[end-1]) || toks[i].pause > none || !r.says(toks[k], "the") {
+	if k < 0 || r.plural(toks, end) || toks[i].pause > none || !r.says(toks[k], "the") {
 		return false
 	}
 	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "to") {
@@ -49,9 +49,14 @@ func (r *reader) theNamed(toks []token, i, end int) bool {
 	return k == 0 || toks[k].pause >= stop
 }
 
-// plural reports whether a name ends as that of a family does: "the Dawsons".
-func (r *reader) plural(last token) bool {
-	return r.text[last.end-1] == 's' && r.text[last.end-2] != 's'
+// plural reports whether a name ends as that of a family does, "the Dawsons", and neither
+// as "Mavis" and "Magnus" do nor before a verb for one.
+func (r *reader) plural(toks []token, end int) bool {
+	last := toks[end-1]
+	if r.text[last.end-1] != 's' || strings.IndexByte("siuy", r.text[last.end-2]) >= 0 {
+		return false
+	}
+	return end == len(toks) || toks[end].pause > none || !r.says(toks[end], "is", "was", "has", "'s")
 }
 
 // placeName reports whether a word of place begins a name of two: "Top Terrace".
@@ -156,7 +161,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "The Sundial is weak"
 	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
 		return 1
-	case is(prev, "the") && !r.plural(toks[end-1]) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
+	case is(prev, "the") && !r.plural(toks, end) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
 		return enough // "Then Medlar, the new one"
@@ -338,7 +343,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if r.calledColony(toks, end) {
 		return enough // "Juno, my one and only colony"
 	}
-	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.doneTo(toks, end) || r.placeName(toks, i)) && r.talksOfHive(toks, end, ownLine) {
+	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.iDid(toks, end) || r.placeName(toks, i)) && r.talksOfHive(toks, end, ownLine) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
 	if r.says(toks[end], "first", "next") || r.inTurn(toks, end) {
@@ -348,7 +353,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		return enough
 	}
 	k := beFollows(toks, end)
-	if k < 0 || r.plural(toks[end-1]) && r.says(toks[k], "are", "were") {
+	if k < 0 || r.plural(toks, end) && r.says(toks[k], "are", "were") {
 		return 0 // "Onions are in, and the bees …"
 	}
 	if r.fares(toks, end) {
@@ -365,8 +370,8 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	return 0
 }
 
-// doneTo reports whether the speaker's deed follows a name: "Juniper I split".
-func (r *reader) doneTo(toks []token, end int) bool {
+// iDid reports whether the speaker's deed follows a name: "Juniper I split".
+func (r *reader) iDid(toks []token, end int) bool {
 	return end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "i", "we") &&
 		(r.weighSaid(toks, end+1) == enough || r.says(toks[end+1], "found", "left", "saved"))
 }

@@ -112,9 +112,9 @@ func (r *reader) deniedTemper(score string) string {
 	return "4"
 }
 
-// standsAlone reports whether nothing but commas is beside an item.
+// standsAlone reports whether nothing but pauses is beside an item.
 func (r *reader) standsAlone(c *clause, i int) bool {
-	return c.items[i].pause == comma && (i+1 == len(c.items) || c.items[i+1].pause >= comma)
+	return c.items[i].pause >= comma && (i+1 == len(c.items) || c.items[i+1].pause >= comma)
 }
 
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
@@ -126,6 +126,9 @@ func (r *reader) ofBees(c *clause, i int) bool {
 	for k := max(0, i-3); k < i; k++ {
 		if (c.items[k].is(kBees) || r.isWord(&c.items[k], "you")) && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
 			return true // "bees very calm", "you've been calm", whatever runs on
+		}
+		if c.items[k].is(kName) && i > k+1 && c.items[i-1].any(kBe, kAdv) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) && c.next(i).is(kDo) {
+			return true // "hive one is calm gave it a litre"
 		}
 	}
 	switch next := c.next(i); {
@@ -178,11 +181,14 @@ func (r *reader) closesOn(c *clause, i int) bool {
 		return true // "bar 3 has eggs and is calm"
 	case last && it.pause == comma && c.items[0].is(kName):
 		return true // "Hive 4: brood on five bars, calm"
-	case r.standsAlone(c, i) && c.hasAny(kQueen, kUnseen, kContent, kCell, kStores):
-		return true // "BIAS, queen not seen, calm, 7 seams"
+	case r.standsAlone(c, i) && c.kinds.meet(besideTemper):
+		return true // "BIAS, queen not seen, calm, 7 seams", "Gentle, BIAS."
 	}
 	return i > 1 && c.items[i-1].is(kAdv) && r.isWord(&c.items[i-1], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) // "eggs on bar five very calm stores fair"
 }
+
+// besideTemper are the kinds of what else is listed of a hive beside its temper.
+var besideTemper = setOf(kQueen, kUnseen, kContent, kCell, kStores, kMite, kDo)
 
 // nothingElse reports whether the clause speaks of nothing that the word at item i could
 // be said of.

@@ -258,6 +258,10 @@ func TestWriteUps(t *testing.T) {
 		{"I am glad to report that the queen was on bar two.", "queen.seen=yes queen.bar=2"},
 		{"Gentle enough that the gloves stayed in the shed.", "temper.score=4"},
 		{"Calm enough.", "temper.score=3"},
+		{"Hive 2. Calm, BIAS.", "hive=2 temper.score=4 contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes"},
+		{"Quiet, fed a litre.", "temper.score=4 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l"},
+		{"hive two is calm fed it a litre", "hive=2 temper.score=4 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l"},
+		{"Bars five and seven are full of pollen, and six is half nectar.", "bars.5.pollen=yes bars.5.pollen.cover=1 bars.6.nectar=yes bars.6.nectar.cover=0.5 bars.7.pollen=yes bars.7.pollen.cover=1"},
 		// conditions by the order of words
 		{"Had there been sealed cells I would have made a split.", ""},
 		{"Were there to be eggs on bar four I would be surprised.", ""},
