@@ -23,7 +23,7 @@ type lexicon struct {
 	numberedWords wordSet    // "no. 4" follows
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	leadIns       map[string][]string
-	longestKey    int // of those that begin a table's heading row, in bytes
+	columns       columns
 
 	denial, seen, queenCups *sense // of the rules of these names
 
@@ -50,6 +50,10 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	if err := l.addDates(f.Date); err != nil {
 		return nil, err
 	}
+	var err error
+	if l.columns, err = newColumns(f.Column); err != nil {
+		return nil, err
+	}
 	l.addMeasures()
 	l.addSets(&f)
 	lists, err := newLists(f.List)
@@ -65,11 +69,6 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}
 	if err := l.addMishearings(mishearings); err != nil {
 		return nil, err
-	}
-	for word, in := range lists {
-		if in.has(tableKeys) {
-			l.longestKey = max(l.longestKey, len(word))
-		}
 	}
 	l.words.addLists(lists)
 	l.slips = newSlips(l.words, lists)

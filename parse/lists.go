@@ -36,8 +36,6 @@ const (
 	namedOnes
 	hiveParts
 	visitLinks
-	tableKeys
-	vagueHeads
 	visiting
 	oftenMisspelt
 	speltRight
@@ -105,8 +103,6 @@ var listNames = [listCount]string{
 	namedOnes:          "named ones",
 	hiveParts:          "hive parts",
 	visitLinks:         "visit links",
-	tableKeys:          "table keys",
-	vagueHeads:         "vague headings",
 	visiting:           "visiting",
 	oftenMisspelt:      "often misspelt",
 	speltRight:         "spelt right",

@@ -93,6 +93,7 @@ type ruleFile struct {
 	Number       []part         `toml:"number"`
 	Date         []part         `toml:"date"`
 	List         []wordList     `toml:"list"`
+	Column       []column       `toml:"column"`
 	LeadIn       leadIns        `toml:"lead_in"`
 }
 
@@ -128,6 +129,7 @@ func loadRules() (ruleFile, error) {
 		all.Number = append(all.Number, f.Number...)
 		all.Date = append(all.Date, f.Date...)
 		all.List = append(all.List, f.List...)
+		all.Column = append(all.Column, f.Column...)
 		if f.LeadIn.Words != nil {
 			all.LeadIn = f.LeadIn
 		}
@@ -155,7 +157,7 @@ func decodeRules(name, data string) (ruleFile, error) {
 		}
 		return f, fmt.Errorf("rules/%s: %w", name, err)
 	}
-	if len(f.Rule)+len(f.Mishearing)+len(f.Abbreviation)+len(f.Contraction)+len(f.Number)+len(f.Date)+len(f.List) == 0 {
+	if len(f.Rule)+len(f.Mishearing)+len(f.Abbreviation)+len(f.Contraction)+len(f.Number)+len(f.Date)+len(f.List)+len(f.Column) == 0 {
 		return f, fmt.Errorf("rules/%s: holds no rule", name)
 	}
 	for i := range f.Rule {

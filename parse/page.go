@@ -149,14 +149,16 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 	if strings.TrimSpace(text) == "" {
 		return next, blank
 	}
-	from := len(r.toks)
-	if cells, ok := r.tableRow(text, at, first); ok {
-		r.toks = append(r.toks, cells...)
+	if to := r.tableRow(at, at+end, first); to > 0 {
+		if to > at+end {
+			return min(to+1, len(r.text)), line // a cell goes on over the lines below
+		}
 	} else {
+		from := len(r.toks)
 		r.toks = r.split.tokens(r.toks, text, at, first)
-	}
-	if len(r.toks) > from {
-		r.rows = append(r.rows, row{from, len(r.toks), first})
+		if len(r.toks) > from {
+			r.rows = append(r.rows, row{from, len(r.toks), first})
+		}
 	}
 	if next == at+end && next < len(r.text) {
 		return next, none // a long line goes on

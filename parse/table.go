@@ -1,96 +1,150 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// table is the heading row of a table whose rows are being read; the zero
-// table is none.
+// table is the one whose rows are being read; the zero table is none.
 type table struct {
-	sep   string
-	heads []heading // by column
-}
-
-// heading is one column's: its words, and whether they say what a cell is of.
-type heading struct {
-	words   []token
-	telling bool
-	side    bool // of the comb, on which the cell's words are
-}
-
-// sideHeads are the headings that tell a side of the comb, as it is said in a
-// sentence.
-var sideHeads = map[string]string{
-	"front": "on the front", "front side": "on the front", "front face": "on the front", "entrance side": "on the front",
-	"back": "on the back", "back side": "on the back", "back face": "on the back", "rear": "on the back",
-	"one side": "on one side", "side 1": "on one side", "side a": "on one side", "left": "on the left side", "left side": "on the left side",
-	"other side": "on the other side", "side 2": "on the other side", "side b": "on the other side", "right": "on the other side", "right side": "on the other side",
+	sep   byte      // between cells; it stays when the rows end, for labels with their values
+	close bool      // no space stands behind the separators of its heading
+	heads []heading // by column; none behind its last row
+	key   int       // the column that names hives, or else bars
+	ofBar int       // the column that names bars
+	keys  []string  // the hives that its rows have named, in lower case
+	dated string    // the day that its rows have told
 }
 
 // separators stand between the cells of a row: of a drawn table, of one pasted
-// from a spreadsheet, of a file of values. A heading row has at least so many;
-// semicolons and commas stand in sentences as well.
+// from a spreadsheet, of a file of values. A heading row has at least so many where
+// they are spaced; semicolons and commas stand in sentences as well.
 var separators = []struct {
-	text  string
+	is    byte
 	least int
-}{{"|", 1}, {"\t", 1}, {";", 2}, {",", 2}}
+}{{'|', 1}, {'\t', 1}, {';', 2}, {',', 2}}
 
-// tableRow turns a row of a table into the words of a form: "3 | eggs | pollen"
-// below "bar | brood | stores" is "bar 3; eggs; stores: pollen". It reports
-// false where the line is no row; the heading row itself has nothing to say.
-func (r *reader) tableRow(text string, base int, first pause) ([]token, bool) {
-	if r.table.sep != "" {
-		if cells := cellsOf(text, r.table.sep); len(cells) > 1 {
-			return r.cells(cells, text, base, first), true
+// tableRow turns a row of a table, of which the first line stands at these offsets,
+// into rows as of a form: "3 | eggs | pollen" below "bar | brood | stores" is "bar 3;
+// eggs; stores: pollen", and a row that names a hive is a heading and a line for each
+// cell. A heading row has nothing to say. It returns the end of the row; 0 where the
+// line is none.
+func (r *reader) tableRow(from, to int, first pause) int {
+	if sep := r.table.sep; sep != 0 && strings.IndexByte(r.text[from:to], sep) >= 0 {
+		end := r.rowEnd(from, to)
+		cells := r.cellsOf(from, end, sep)
+		switch {
+		case r.beginsTable(cells, sep, from, to):
+			return end
+		case r.table.heads != nil && r.isRow(cells):
+			r.sayRow(r.fitted(cells), first)
+			return end
+		case r.isLabelled(cells):
+			r.table.heads = nil
+			r.sayLabelled(cells, first)
+			return end
 		}
 	}
-	r.table = table{}
-	for _, sep := range separators {
-		if strings.Count(text, sep.text) < sep.least {
-			continue // no heading row, and most lines are none
+	r.table.heads = nil
+	if from == 0 {
+		from += len(r.text[:to]) - len(strings.TrimPrefix(r.text[:to], "\uFEFF"))
+	}
+	for _, s := range separators {
+		k := strings.IndexByte(r.text[from:to], s.is)
+		if k < 0 || s.is == r.table.sep {
+			continue // as most lines have none
 		}
-		key, _, _ := strings.Cut(inner(text, sep.text), sep.text)
-		if key = strings.TrimSpace(key); len(key) > r.longestKey || !r.inList(tableKeys, strings.ToLower(key)) {
+		close := unspaced(r.text[from:to], s.is)
+		if least := s.least; least > 1 && !close && strings.Count(r.text[from:to], string(s.is)) < least {
 			continue
 		}
-		cells, below := cellsOf(text, sep.text), cellsOf(lineAfter(r.text, base+len(text)), sep.text)
-		if len(below) == 1 || len(cells) == 2 && r.isLabel(below[0]) {
+		key, known := r.firstCell(from, to, s.is)
+		if !known {
 			continue
 		}
-		r.table.sep = sep.text
-		for _, cell := range cells {
-			r.table.heads = append(r.table.heads, r.columnHead(cell, base))
+		if r.beginsTable(r.cellsOf(from, to, s.is), s.is, from, to) {
+			return to
 		}
-		return nil, true
+		if close && s.is != '\t' && r.isLabelledNext(to, s.is) && r.isLabel(key) {
+			r.table.sep = s.is
+			r.sayLabelled(r.cellsOf(from, to, s.is), first)
+			return to
+		}
 	}
-	return nil, false
+	return 0
 }
 
-// columnHead reads the heading of a column.
-func (r *reader) columnHead(cell string, base int) heading {
-	head := strings.ToLower(strings.TrimSpace(cell))
-	text, side := sideHeads[head]
-	if !side {
-		text = head
+// firstCell is the first cell of a line, and whether a row may begin with it.
+func (r *reader) firstCell(from, to int, sep byte) (c cell, known bool) {
+	if sep == '|' {
+		from, to = r.innerRow(from, to)
 	}
-	return heading{r.split.tokens(nil, text, base, none), !r.inList(vagueHeads, head), side}
+	c, _ = r.cellAt(from, to, sep)
+	if c.to == c.from || c.to-c.from > r.columns.longest+longestUnit {
+		return c, false
+	}
+	return c, r.isLabel(c)
 }
 
-// isLabel reports whether a cell begins a line of a form in two columns, as
-// "weather" and "bar 1" do below "hive | lime tree".
-func (r *reader) isLabel(cell string) bool {
-	cell = strings.ToLower(strings.TrimSpace(cell))
-	first, _, several := strings.Cut(cell, " ")
-	return r.inList(plainHeadings, cell) || several && r.inList(tableKeys, first)
+// isLabel reports whether a cell may be the first of a labelled row: the heading of a
+// column, a hive or bars by number.
+func (r *reader) isLabel(c cell) bool {
+	if cols, _ := r.columns.find(r.written(c)); cols != nil {
+		return true
+	}
+	return isNumber(r.text[c.from:c.to]) && c.to-c.from < 6 || r.namesHive(c)
 }
 
-func cellsOf(text, sep string) []string { return strings.Split(inner(text, sep), sep) }
-
-// inner is a row without the strokes that close a drawn one, which begin no
-// cell.
-func inner(text, sep string) string {
-	if sep == "|" {
-		return strings.TrimSuffix(strings.TrimPrefix(strings.TrimSpace(text), sep), sep)
+// isLabelledNext reports whether the line behind an offset is cut up in the same way.
+func (r *reader) isLabelledNext(end int, sep byte) bool {
+	if end == len(r.text) {
+		return false
 	}
-	return text
+	from := end + 1
+	to := from + len(lineAfter(r.text, end))
+	if k := strings.IndexByte(r.text[from:to], sep); k < 0 || !unspaced(r.text[from:to], sep) {
+		return false
+	}
+	_, known := r.firstCell(from, to, sep)
+	return known
+}
+
+// beginsTable reports whether the cells of a row are headings, and begins their table.
+func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
+	if len(cells) < 2 {
+		return false
+	}
+	first, _ := r.columns.find(r.written(cells[0]))
+	if first == nil {
+		return false
+	}
+	heads := r.headingsOf(cells)
+	key, ofBar, known := -1, -1, 0
+	for k := range heads {
+		switch h := &heads[k]; {
+		case h.key == "hive" && key < 0:
+			key = k
+		case h.key == "bar" && ofBar < 0:
+			ofBar = k
+		}
+		if heads[k].known {
+			known++
+		}
+	}
+	below := r.cellsOf(min(to+1, len(r.text)), min(to+1, len(r.text))+len(lineAfter(r.text, to)), sep)
+	switch {
+	case len(below) == 1:
+		return false
+	case len(cells) == 2 && (r.isLabel(below[0]) && !isNumber(r.text[below[0].from:below[0].to]) && !r.namesHive(below[0])):
+		return false // a form in two columns
+	case key != 0 && ofBar != 0 && (known < len(cells) || len(cells) < 3 || len(below) != len(cells) || key < 0 && ofBar < 0 && sep == ',' && !unspaced(r.text[from:to], sep)):
+		return false
+	}
+	if key < 0 {
+		key = ofBar
+	}
+	r.table = table{sep: sep, close: unspaced(r.text[from:to], sep), heads: heads, key: key, ofBar: ofBar, keys: r.table.keys}
+	return true
 }
 
 // lineAfter is the line behind the one that ends at the offset.
@@ -100,67 +154,216 @@ func lineAfter(text string, end int) string {
 	return rest
 }
 
-// cells gives each cell of a row the words of its heading. Those stand nowhere
-// in the row, so they are no part of a leaf's evidence.
-func (r *reader) cells(cells []string, text string, base int, first pause) []token {
+// isRow reports whether cells are a row of the table in hand: what names its hive or
+// bars is told as such, or left out for those of the row before.
+func (r *reader) isRow(cells []cell) bool {
+	if len(cells) < 2 {
+		return false
+	}
+	k := r.table.key
+	if k < 0 {
+		return len(cells) == len(r.table.heads)
+	}
+	if k >= len(cells) {
+		return false
+	}
+	c := cells[k]
+	if r.blankCell(c) {
+		return true
+	}
+	if k != r.table.ofBar {
+		cols, _ := r.columns.find(r.written(c))
+		return r.namesHive(c) || isNumber(r.text[c.from:c.to]) || len(strings.Fields(r.written(c))) <= 4 && (cols == nil || len(cells) == len(r.table.heads) && strings.Contains(cols[0].Say, " side"))
+	}
+	return r.namesBar(c)
+}
+
+// namesBar reports whether a cell names bars: "3", "b4", "bars 5-7", "seven".
+func (r *reader) namesBar(c cell) bool {
+	said := r.split.tokens(nil, r.written(c), c.from, none)
+	for _, t := range said {
+		if t.has(digits) || r.numbers.of(t.id).kind != notNumber {
+			return true
+		}
+	}
+	return false
+}
+
+// hiveMarks stand before the number of a hive in a cell.
+var hiveMarks = []string{"hive", "hv", "h", "colony", "col", "nuc", "no.", "no", "#"}
+
+// namesHive reports whether a cell names a hive: "H3", "hive 12", the name in a row
+// before.
+func (r *reader) namesHive(c cell) bool {
+	if c.to == c.from || c.to-c.from > r.columns.longest+longestUnit {
+		return false
+	}
+	name := r.lowerCell(c)
+	if slices.Contains(r.table.keys, name) {
+		return true
+	}
+	for _, mark := range hiveMarks {
+		rest, ok := strings.CutPrefix(name, mark)
+		if rest = strings.TrimLeft(rest, " .#"); ok && rest != "" && isDigit(rest[0]) && len(rest) <= 3 {
+			return true
+		}
+	}
+	return strings.HasPrefix(name, "hive ") || strings.HasSuffix(name, " hive")
+}
+
+// fitted joins cells that an unquoted comma has parted, where a row has more of them
+// than its table: "seen b4, red dot" between commas without a space.
+func (r *reader) fitted(cells []cell) []cell {
+	for k := 1; r.table.close && k < len(cells) && len(cells) > len(r.table.heads); {
+		if at := cells[k].from; at > 0 && r.text[at-1] == ' ' && !cells[k].quoted && !cells[k-1].quoted {
+			cells[k-1].to = cells[k].to
+			cells = slices.Delete(cells, k, k+1)
+			continue
+		}
+		k++
+	}
+	return cells
+}
+
+// sayRow appends the rows of a form that a row of the table in hand stands for.
+func (r *reader) sayRow(cells []cell, first pause) {
+	t := &r.table
+	if t.key >= 0 && t.key != t.ofBar && t.key < len(cells) && !r.blankCell(cells[t.key]) {
+		first = r.sayDay(cells, first)
+		r.sayHive(cells[t.key], first)
+		first = line
+	}
+	if t.ofBar >= 0 {
+		r.sayBar(cells, first)
+		return
+	}
+	said := ""
+	for k, c := range cells {
+		if k == t.key || k >= len(t.heads) || t.heads[k].dated && t.key >= 0 || r.blankCell(c) {
+			continue
+		}
+		h := &t.heads[k]
+		if h.with != "" && h.with == said {
+			r.joinRow(r.sayCell(nil, h, c, comma))
+			continue
+		}
+		r.addRow(r.sayCell(nil, h, c, first), first)
+		said, first = h.with, line
+	}
+}
+
+// sayDay says the day of a row before its hive, unless the row before has.
+func (r *reader) sayDay(cells []cell, first pause) pause {
+	for k, c := range cells {
+		if k < len(r.table.heads) && r.table.heads[k].dated && !r.blankCell(c) && r.written(c) != r.table.dated {
+			r.table.dated = r.written(c)
+			r.addRow(r.sayCell(nil, &r.table.heads[k], c, first), first)
+			return line
+		}
+	}
+	return first
+}
+
+// sayHive appends the row that names a hive.
+func (r *reader) sayHive(c cell, first pause) {
+	name := r.lowerCell(c)
+	if !slices.Contains(r.table.keys, name) {
+		r.table.keys = append(r.table.keys, name)
+	}
+	said := r.split.tokens(nil, r.written(c), c.from, first)
+	if isNumber(name) || !r.namesHive(c) || slices.Contains(r.table.keys, name) && !strings.ContainsAny(name, "0123456789") && !strings.Contains(name, "hive") {
+		said[0].pause = none
+		row := appendAt(nil, r.phrasing("hive *").before, c.from)
+		row[0].pause = first
+		said = append(row, said...)
+	}
+	r.addRow(said, first)
+}
+
+// sayBar appends the row that tells of the bars which it names.
+func (r *reader) sayBar(cells []cell, first pause) {
+	t := &r.table
 	var row []token
-	from := strings.Index(text, cells[0])
-	for k, cell := range cells {
-		at := base + from + len(cell) - len(strings.TrimLeft(cell, " \t"))
-		from += len(cell) + len(r.table.sep)
-		cell = strings.TrimSpace(cell)
-		if strings.Trim(cell, "-–—:/ ") == "" {
+	if c := cells[min(t.ofBar, len(cells)-1)]; t.ofBar < len(cells) && !r.blankCell(c) {
+		row = r.sayBars(c, first)
+	}
+	for k, c := range cells {
+		if k == t.ofBar || k == t.key || k >= len(t.heads) || r.blankCell(c) {
 			continue
 		}
 		p := colon
 		if len(row) == 0 {
 			p = first
 		}
-		said := r.split.tokens(nil, cell, at, none)
-		if len(said) == 0 {
-			continue
-		}
-		if k < len(r.table.heads) && r.headsCell(k, said) {
-			for _, w := range r.table.heads[k].words {
-				w.start, w.end, w.pause, w.flags = int32(at), int32(at), p, w.flags&wordMarks|respelt
-				row = append(row, w)
-				p = none
-			}
-			if k > 0 && !r.table.heads[k].side {
-				row[len(row)-1].flags |= coloned
-				p = colon
-			}
-		}
-		if p == colon && r.tellsExtent(said) {
+		row = r.sayCell(row, &t.heads[k], c, p)
+	}
+	r.addRow(row, first)
+}
+
+// sayBars are the words of a cell that names bars.
+func (r *reader) sayBars(c cell, first pause) []token {
+	said := r.split.tokens(nil, r.written(c), c.from, first)
+	if t := &said[0]; t.has(digits) || r.numbers.of(t.id).kind != notNumber {
+		row := appendAt(nil, r.phrasing("bar *").before, c.from)
+		row[0].pause, t.pause = first, none
+		return append(row, said...)
+	}
+	return said
+}
+
+// isLabelled reports whether cells are a label and its value, as often stand below a
+// table: "follower,behind 9", "to do,H3,look again,25 June", "H1,no wax moth".
+func (r *reader) isLabelled(cells []cell) bool {
+	return len(cells) > 1 && r.isLabel(cells[0])
+}
+
+// sayLabelled appends the rows of a form that a labelled row stands for.
+func (r *reader) sayLabelled(cells []cell, first pause) {
+	if r.namesHive(cells[0]) {
+		r.sayHive(cells[0], first)
+		cells, first = cells[1:], line
+	} else if len(cells) > 2 && r.namesHive(cells[1]) {
+		r.sayHive(cells[1], first)
+		cells = append([]cell{cells[0]}, cells[2:]...)
+		first = line
+	}
+	var row []token
+	p := first
+	switch cols, _ := r.columns.find(r.written(cells[0])); {
+	case len(cells) < 2:
+	case cols != nil:
+		h := r.headingOf(r.written(cells[0]), nil)
+		if cells = cells[1:]; !r.blankCell(cells[0]) {
+			row = r.sayCell(nil, &h, cells[0], first)
 			p = comma
 		}
-		said[0].pause = p
-		row = append(row, said...)
+		cells = cells[1:]
+	case isNumber(r.text[cells[0].from:cells[0].to]):
+		row, p = r.sayBars(cells[0], first), colon
+		cells = cells[1:]
 	}
-	return row
-}
-
-// tellsExtent reports whether a cell only goes on about what the one before it names:
-// on which side it is, or in what pattern.
-func (r *reader) tellsExtent(said []token) bool {
-	best := r.lex.matcher.longest(said, 0, nil)
-	return best.kinds.meet(two(kSide, kPattern)) && !r.namesContent(said)
-}
-
-// headsCell reports whether the heading belongs before the words of a cell: not
-// where it says nothing, or where both name what is on a comb.
-func (r *reader) headsCell(column int, said []token) bool {
-	head := r.table.heads[column]
-	return head.telling && len(head.words) > 0 && !(r.namesContent(head.words) && r.namesContent(said))
-}
-
-func (r *reader) namesContent(toks []token) bool {
-	for i := range toks {
-		for _, n := range r.lex.matcher.longest(toks, i, nil).rules {
-			if k := r.rules[n].Kind; k == kContent || k == kStores {
-				return true
-			}
+	for _, c := range cells {
+		if r.blankCell(c) {
+			continue
 		}
+		said := r.split.tokens(nil, r.written(c), c.from, p)
+		row, p = append(row, said...), comma
 	}
-	return false
+	r.addRow(row, first)
+}
+
+// addRow appends a row of the page.
+func (r *reader) addRow(toks []token, first pause) {
+	if len(toks) == 0 {
+		return
+	}
+	from := len(r.toks)
+	r.toks = append(r.toks, toks...)
+	r.rows = append(r.rows, row{from, len(r.toks), first})
+}
+
+// joinRow appends words to the last row of the page.
+func (r *reader) joinRow(toks []token) {
+	r.toks = append(r.toks, toks...)
+	r.rows[len(r.rows)-1].to = len(r.toks)
 }
