@@ -49,12 +49,12 @@ func newColumns(read []column) (columns, error) {
 // longestUnit is the number of bytes by which a unit may lengthen a heading.
 const longestUnit = 8
 
-// find is the column of a heading, with the unit that it names: "weight (kg)".
+// find is the column of a heading in lower case, with the unit that it names: "weight
+// (kg)".
 func (c *columns) find(head string) (cols []*column, unit string) {
 	if len(head) > c.longest+longestUnit {
 		return nil, ""
 	}
-	head = strings.ToLower(head)
 	if cols := c.byHead[head]; cols != nil {
 		return cols, ""
 	}
@@ -97,11 +97,14 @@ type phrasing struct {
 	colon          bool // behind the words before
 }
 
+// columnsOf are those of a cell, as a heading.
+func (r *reader) columnsOf(c cell) ([]*column, string) { return r.columns.find(r.lowerCell(c)) }
+
 // headingsOf reads the headings of a row.
 func (r *reader) headingsOf(cells []cell) []heading {
 	beside := map[string]bool{}
 	for _, c := range cells {
-		cols, _ := r.columns.find(r.written(c))
+		cols, _ := r.columnsOf(c)
 		for _, col := range cols {
 			if col.Beside == "" {
 				beside[col.With] = true
@@ -119,7 +122,7 @@ func (r *reader) headingsOf(cells []cell) []heading {
 
 // headingOf reads the heading of a column that stands beside others.
 func (r *reader) headingOf(text string, beside map[string]bool) heading {
-	cols, unit := r.columns.find(text)
+	cols, unit := r.columns.find(r.strings.lower(text))
 	var col *column
 	for _, c := range cols {
 		if c.Beside == "" && col == nil || c.Beside != "" && beside[c.Beside] {

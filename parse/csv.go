@@ -151,7 +151,7 @@ func (r *reader) blankCell(c cell) bool {
 }
 
 // lowerCell is what stands in a cell, in lower case.
-func (r *reader) lowerCell(c cell) string { return strings.ToLower(r.written(c)) }
+func (r *reader) lowerCell(c cell) string { return r.strings.lower(r.written(c)) }
 
 // unspaced reports whether the first separator of a line has no space behind it, as in a
 // file of values and hardly in a sentence.

@@ -89,7 +89,7 @@ func (r *reader) firstCell(from, to int, sep byte) (c cell, known bool) {
 // isLabel reports whether a cell may be the first of a labelled row: the heading of a
 // column, a hive or bars by number.
 func (r *reader) isLabel(c cell) bool {
-	if cols, _ := r.columns.find(r.written(c)); cols != nil {
+	if cols, _ := r.columnsOf(c); cols != nil {
 		return true
 	}
 	return isNumber(r.text[c.from:c.to]) && c.to-c.from < 6 || r.namesHive(c)
@@ -114,7 +114,7 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	if len(cells) < 2 {
 		return false
 	}
-	first, _ := r.columns.find(r.written(cells[0]))
+	first, _ := r.columnsOf(cells[0])
 	if first == nil {
 		return false
 	}
@@ -172,7 +172,7 @@ func (r *reader) isRow(cells []cell) bool {
 		return true
 	}
 	if k != r.table.ofBar {
-		cols, _ := r.columns.find(r.written(c))
+		cols, _ := r.columnsOf(c)
 		return r.namesHive(c) || isNumber(r.text[c.from:c.to]) || len(strings.Fields(r.written(c))) <= 4 && (cols == nil || len(cells) == len(r.table.heads) && strings.Contains(cols[0].Say, " side"))
 	}
 	return r.namesBar(c)
@@ -329,7 +329,7 @@ func (r *reader) sayLabelled(cells []cell, first pause) {
 	}
 	var row []token
 	p := first
-	switch cols, _ := r.columns.find(r.written(cells[0])); {
+	switch cols, _ := r.columnsOf(cells[0]); {
 	case len(cells) < 2:
 	case cols != nil:
 		h := r.headingOf(r.written(cells[0]), nil)
