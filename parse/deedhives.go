@@ -75,7 +75,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "we took the honey from the barn hive" opens with that hive
 	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
 		return false
-	case text == "than", text == "like":
+	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
 	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
 		return false // "the side of the plum hive"
@@ -99,6 +99,10 @@ func (r *reader) argument(items []item, i int) bool {
 	}
 	return true
 }
+
+// compares reports whether a word likens what is told to another hive: "fewer than in
+// hive two".
+func (r *reader) compares(it *item) bool { return r.isWord(it, "than", "like", "unlike", "as") }
 
 // toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
 // for its object: "must feed hive 2 on Sunday", said of hive 3.
@@ -173,6 +177,9 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
 		d.fromHive = it.name
+		if d.do == "move_bar" && len(d.bars) == 0 {
+			d.do = "add_bar" // "moved two bars in from hive six"
+		}
 	case d.do == "unite" && prev.is(kDo):
 		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
 			d.fromHive = it.name

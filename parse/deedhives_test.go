@@ -28,3 +28,28 @@ func TestDeedsOnHives(t *testing.T) {
 		readsAs(t, "deed", c.said, c.want)
 	}
 }
+
+// TestFoundInHives reads what is told before the hive that it was found in.
+func TestFoundInHives(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"Hive 1 is calm. Larvae in hive 2.", "hive=1 temper.score=4 / hive=2 contents.open_brood=yes"},
+		{"Hive 1 is calm, larvae in hive 2.", "hive=1 temper.score=4 / hive=2 contents.open_brood=yes"},
+		{"hive one is calm larvae in hive two", "hive=1 temper.score=4 / hive=2 contents.open_brood=yes"},
+		{"Hive 1 is calm. Queen seen in hive 2 on bar 5.", "hive=1 temper.score=4 / hive=2 queen.seen=yes queen.bar=5"},
+		{"Hive 1 is calm. The queen of hive 2 was on bar 4.", "hive=1 temper.score=4 / hive=2 queen.seen=yes queen.bar=4"},
+		{"Hive 1 is calm. The entrance of hive 2 is reduced.", "hive=1 temper.score=4 / hive=2 entrance=reduced"},
+		{"Hive 1 is calm. We closed up the entrance of hive 2 at dusk, as she told us to.", "hive=1 temper.score=4 / hive=2 actions.close_entrance=yes"},
+		{"Hive 1 is calm. Two stings from hive 2.", "hive=1 temper.score=4 / hive=2 temper.stings=2"},
+		{"Hive 1 is calm. Saw eggs in hive 2 on bar 5 and larvae in hive 3.", "hive=1 temper.score=4 / hive=2 bars.5.eggs=yes / hive=3 contents.open_brood=yes"},
+		{"Juniper is calm, with eggs on bar 2. Queen seen in Marigold on bar 5.", "hive=juniper temper.score=4 bars.2.eggs=yes / hive=marigold queen.seen=yes queen.bar=5"},
+		// what only likens one hive to another
+		{"Hive 1 has less pollen than in hive 2.", "hive=1 contents.pollen=yes"},
+		{"Hive 1. No eggs, unlike hive 2.", "hive=1 contents.eggs=no"},
+		{"Hive 1. As in hive 2, eggs on bar three.", "hive=1 bars.3.eggs=yes"},
+		{"Hive 1 is calm. Moved two bars of brood in from hive 2.", "hive=1 temper.score=4 actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.from_hive=2"},
+		// the weather before it is every hive's
+		{"Sunny, 18 degrees, and eggs on bar four of hive 1. Hive 2 is calm.", "hive=1 weather.sky=sunny weather.temp_c=18 bars.4.eggs=yes / hive=2 weather.sky=sunny weather.temp_c=18 temper.score=4"},
+	} {
+		readsAs(t, "found", c.said, c.want)
+	}
+}

@@ -201,8 +201,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "no wind, and Juniper was bearding"
 	case is(prev, "of") && in(before, hiveParts):
 		return enough // "the roof of Juniper"
-	case is(prev, "at", "on", "round", "around", "outside") && is(end, "'s") && r.signBefore(toks, prev):
+	case is(prev, "at", "on", "round", "around", "outside") && is(end, "'s") && r.toldNear(toks, prev, setOf(kSign)):
 		return enough // "wasps at Juniper's front door"
+	case is(prev, "in") && prev > 0 && toks[i].pause == none && r.toldNear(toks, prev, setOf(kSign, kContent, kCell, kQueen, kSeen)):
+		return enough // "no cells in Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
 	case is(end, "went") && is(end+1, "for") && (is(end+2, "me") || is(end+2, "us")):
@@ -219,13 +221,12 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	return 0
 }
 
-// signBefore reports whether what is seen about a hive is told right before token k.
-func (r *reader) signBefore(toks []token, k int) bool {
+// toldNear reports whether what is found in a hive or about it, of some kinds, is told
+// right before token k.
+func (r *reader) toldNear(toks []token, k int, of kinds) bool {
 	for from := k - 1; from >= 0 && from >= k-3 && toks[from+1].pause == none; from-- {
-		for _, n := range r.lex.matcher.longest(toks[:k], from, nil).rules {
-			if r.kindOf[n] == kSign {
-				return true
-			}
+		if r.lex.matcher.longest(toks[:k], from, nil).kinds.meet(of) {
+			return true
 		}
 	}
 	return false

@@ -190,6 +190,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
+	r.items = r.placeHives(r.items)
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)
 	}

@@ -1,0 +1,88 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// What is found may be told before the hive that it was found in: "BIAS in hive two",
+// "the queen of Juniper was on bar four". Such a hive is moved to the head of what is
+// told of it, where hives are read.
+
+// inHives are the kinds of what is found in a hive or about it.
+var inHives = setOf(kContent, kCell, kQueen, kSign, kMite, kBees, kStores, kFixture, kBring, kTemper, kLeaf, kBars, kStrength)
+
+// ofPhrases are the kinds of words in what is found, told without a verb.
+var ofPhrases = setOf(kContent, kStage, kCell, kCellKind, kQueen, kSign, kMite, kBees, kStores, kFixture, kBars, kBar, kNum, kArt, kNo, kSeen, kUnseen, kOn, kOf, kAmount, kThere, kSide, kPlace, kPattern, kAdv, kComb, kColour, kBring, kSubstance, kLeaf)
+
+// unplaced are the kinds of words that let a hive behind them place nothing.
+var unplaced = setOf(kIf, kAsk, kSay, kTheirs, kUnsure, kPast, kName)
+
+// placeHives moves the hives of a line that stand behind what was found in them.
+func (r *reader) placeHives(items []item) []item {
+	for i := 2; i < len(items); i++ {
+		if !items[i].is(kName) {
+			continue
+		}
+		lead := leadBefore(items, i)
+		if lead < 1 || !items[lead].any3(kOn, kOf, kFrom) || r.argument(items, i) || r.lookedAt(items, i) {
+			continue
+		}
+		from := r.foundFrom(items, lead)
+		if from < 0 {
+			continue
+		}
+		hive := items[i]
+		hive.pause = items[from].pause
+		items[from].pause = comma
+		items = slices.Delete(items, lead, i+1)
+		items = slices.Insert(items, from, hive)
+		i = lead
+	}
+	return items
+}
+
+// leadBefore is the item before the hive at item i, over an article; -1 where a pause
+// or nothing stands there.
+func leadBefore(items []item, i int) int {
+	k := i - 1
+	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || items[k+1].pause > none || items[k].pause > none {
+		return -1
+	}
+	return k
+}
+
+// foundFrom is where what was found in the hive behind a lead-in begins; -1 where nothing
+// is told that a hive can be the place of.
+func (r *reader) foundFrom(items []item, lead int) int {
+	from, found, other := lead, false, false
+	for k := lead - 1; k >= 0 && !other && items[k+1].pause < stop; k-- {
+		other = items[k].is(kName)
+	}
+	for k := lead - 1; k >= 0; k-- {
+		it := &items[k]
+		if it.anyOf(unplaced) || it.is(kDo) && items[lead].is(kFrom) {
+			return -1
+		}
+		if it.any(kBut, kThen) || r.ofWeather(it) && (items[k+1].pause > none || items[k+1].is(kAnd)) || other && !it.anyOf(ofPhrases) && !(it.is(kBe) && k > 0 && items[k-1].is(kThere)) {
+			break
+		}
+		from, found = k, found || it.anyOf(inHives)
+		if it.pause >= stop || it.pause >= comma && other {
+			break
+		}
+	}
+	if !found {
+		return -1
+	}
+	return from
+}
+
+// ofWeather reports whether an item is of the weather.
+func (r *reader) ofWeather(it *item) bool {
+	rule := r.rule(it, kLeaf)
+	return it.any(kSky, kWind) || rule != nil && strings.HasPrefix(rule.ID, "temperature")
+}
