@@ -30,6 +30,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.any(kBring, kPast))
 	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
 		return false // "bars nine to twelve in Primrose are capped honey"
+	case it.several():
+		return it.pause > none || !prev.any5(kDo, kOn, kOf, kTo, kArt)
 	case it.is(kName):
 		return !r.argument(items, i) && !r.lookedAt(items, i) && !r.doneTo(items, i)
 	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):

@@ -107,8 +107,10 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		}
 	case it.is(kBars):
 		r.barArgument(c, d, k)
-	case it.is(kName) && len(it.hives) > 0:
-		d.hives = it.hives
+	case it.several():
+		if r.home == nil {
+			d.hives = it.hives
+		}
 		d.use(it)
 	case it.is(kName):
 		r.hiveArgument(c, d, i, k)

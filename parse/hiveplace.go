@@ -25,7 +25,11 @@ func (r *reader) placeHives(items []item) []item {
 			continue
 		}
 		lead := leadBefore(items, i)
-		if lead < 1 || !items[lead].any3(kOn, kOf, kFrom) || r.argument(items, i) || r.lookedAt(items, i) {
+		led := items[i].several() && ledAway(items[i].text)
+		if led {
+			lead = i
+		}
+		if lead < 1 || !led && !items[lead].any3(kOn, kOf, kFrom) || !items[i].several() && (r.argument(items, i) || r.lookedAt(items, i)) {
 			continue
 		}
 		from := r.foundFrom(items, lead)

@@ -39,6 +39,7 @@ type details struct {
 	day   day
 	name  string   // of kName
 	hives []string // of kName, where several are named at once
+	group int      // of kName: how many hives it stands for that are not named; 0 for none, anyNumber where not said
 }
 
 // noDetails are those of every item that has none.

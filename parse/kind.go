@@ -45,7 +45,8 @@ const (
 	kBar   // bar, frame, comb
 	kBars  // a reference to numbered bars, made from the above
 	kHive  // hive, colony
-	kName  // a hive by name, made from the above
+	kName  // a hive by name, made from the above, or several of them
+	kHives // both hives, all three colonies
 	kNext  // the next one
 	kPrev  // the one before
 	kSkip  // skip one
@@ -116,7 +117,7 @@ var kindNames = map[string]kind{
 	"art": kArt, "and": kAnd, "or": kOr, "but": kBut, "then": kThen, "be": kBe, "have": kHave, "will": kWill,
 	"pron": kPron, "she": kShe, "on": kOn, "of": kOf, "from": kFrom, "to": kTo, "after": kAfter, "before": kFore,
 	"between": kTween, "with": kWithX, "adv": kAdv, "there": kThere, "fill": kFill, "unit": kUnit, "word": kWord,
-	"bar": kBar, "hive": kHive, "next": kNext, "prev": kPrev, "skip": kSkip, "same": kSame, "other side": kOther, "each": kEach,
+	"bar": kBar, "hive": kHive, "hives": kHives, "next": kNext, "prev": kPrev, "skip": kSkip, "same": kSame, "other side": kOther, "each": kEach,
 	"content": kContent, "stage": kStage, "cell kind": kCellKind, "cell": kCell, "pattern": kPattern, "brood pattern": kBrood,
 	"amount": kAmount, "full": kFull, "side": kSide, "place": kPlace, "comb": kComb, "queen": kQueen, "queen is": kQueenIs,
 	"dot": kDot, "colour": kColour, "seen": kSeen, "unseen": kUnseen, "sign": kSign, "bring": kBring, "forage": kForage,

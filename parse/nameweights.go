@@ -151,6 +151,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return -2 * enough // "back to Quince tree hive"
 	case is(prev, "to") && is(before, "thanks", "thank"):
 		return -2 * enough
+	case !byWord && r.inHiveList(toks, i, end):
+		return enough // "three colonies: Juniper, Tansy and Marigold"
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end, about)
 	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
@@ -219,6 +221,26 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		}
 	}
 	return 0
+}
+
+// inHiveList reports whether a name is in a list of names behind a word for hives, "we have
+// two hives, Juniper and Tansy".
+func (r *reader) inHiveList(toks []token, i, end int) bool {
+	listed := end < len(toks) && (toks[end].pause == comma && toks[end].has(capital) || r.says(toks[end], "and"))
+	k := i
+	for k > 0 && i-k < 24 {
+		switch prev := toks[k-1]; {
+		case prev.id == r.hivesID || prev.id == r.coloniesID:
+			return listed || k < i
+		case toks[k].pause >= stop && !prev.has(coloned):
+			return false
+		case prev.has(capital) || r.says(prev, "and", "on", "the", "site", "here", "in", "all", "are", "namely", "at") || prev.has(coloned) && k < i:
+			k--
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // toldNear reports whether what is found in a hive or about it, of some kinds, is told

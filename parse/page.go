@@ -43,6 +43,7 @@ func (r *reader) read() {
 			}
 		}
 	}
+	r.handOut()
 }
 
 // lexedRow is a row as items.

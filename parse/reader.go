@@ -31,6 +31,11 @@ type memory struct {
 	smallNames    bool            // some are written in lower case
 	ones          []calledOne     // hives that it tells by colour or place
 
+	groups        []group  // what is told of several hives at once
+	groupSentence int      // that names them
+	home          *builder // the inspection in hand before; nil where none of them are spoken of
+	hivesNamed    []string // hives that were named together
+
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
 	last        int   // the last single bar
@@ -131,8 +136,7 @@ func (r *reader) clear() {
 		r.all, r.byHive = nil, map[string]*builder{}
 	}
 	for _, b := range r.all {
-		b.forget()
-		r.spare = append(r.spare, b)
+		r.putAway(b)
 	}
 	clear(r.byHive)
 	r.saidOf.forget()
@@ -190,7 +194,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
-	r.items = r.placeHives(r.items)
+	r.items = r.placeHives(r.several(r.items))
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)
 	}
@@ -227,6 +231,7 @@ func (r *reader) line(l *lexedRow) {
 			r.sentence(sentence)
 		}
 	}
+	r.apart()
 	r.remark(r.items)
 }
 

@@ -64,9 +64,10 @@ func (r *reader) followFixture(c *clause) {
 // enter follows a hive's name at the head of a clause into its inspection, and
 // takes the day of the inspection from the opening words.
 func (r *reader) enter(c *clause, plansNext bool) {
-	for k := 0; c.has(kName) && k < len(c.items); k++ {
+	several := r.gather(c)
+	for k := 0; !several && c.has(kName) && k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.is(kName) && !it.used && len(it.hives) == 0 && !r.argument(c.items, k) && !r.ofAList(it) && (c.mood != unasked || k == 0 && it.colon) {
+		if it.is(kName) && !it.used && !it.several() && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
 			r.goTo(it)
 			break
 		}
@@ -84,24 +85,6 @@ func (r *reader) enter(c *clause, plansNext bool) {
 		r.openingDay(c)
 		r.openingClock(c)
 	}
-}
-
-// ofAList reports whether a name stands in a sentence that ends with a list of names:
-// "Two colonies, North and South."
-func (r *reader) ofAList(name *item) bool {
-	items := r.told
-	k := 0
-	for k < len(items) && items[k].start != name.start {
-		k++
-	}
-	from, to := k, k+1
-	for from > 1 && items[from-1].is(kAnd) && items[from-2].is(kName) {
-		from -= 2
-	}
-	for to+1 < len(items) && items[to].is(kAnd) && items[to+1].is(kName) {
-		to += 2
-	}
-	return to-from > 1 && to == len(items) && from > 0
 }
 
 // setOut: "starting at the back" counts the bars down, from the front up.
@@ -128,13 +111,11 @@ func (r *reader) setOut(c *clause) {
 // goTo opens the inspection of a hive, or goes back to it.
 func (r *reader) goTo(it *item) {
 	it.used = true
+	r.apart()
 	name := strings.TrimSpace(it.name)
 	if !r.named {
-		r.named = true
-		r.cur.hive = name
-		r.byHive[name] = r.cur
+		r.cur = r.inspectionOf(name)
 		r.hiveLeaf(it)
-		r.pre = r.weatherSoFar()
 		return
 	}
 	if r.cur.hive == name {
@@ -157,16 +138,32 @@ func (r *reader) goTo(it *item) {
 		r.leaveBars()
 		return
 	}
-	b := r.builder()
-	b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
-	for _, e := range r.pre {
-		b.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
-	}
-	r.all = append(r.all, b)
-	r.byHive[name] = b
-	r.cur = b
+	r.cur = r.inspectionOf(name)
 	r.hiveLeaf(it)
 	r.leaveBars()
+}
+
+// inspectionOf returns the inspection of a hive: the one in hand at first, else a new one
+// with the weather that was told before.
+func (r *reader) inspectionOf(name string) *builder {
+	b := r.byHive[name]
+	switch {
+	case b != nil:
+		return b
+	case !r.named:
+		r.named, b = true, r.cur
+		b.hive = name
+		r.pre = r.weatherSoFar()
+	default:
+		b = r.builder()
+		b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
+		for _, e := range r.pre {
+			b.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
+		}
+		r.all = append(r.all, b)
+	}
+	r.byHive[name] = b
+	return b
 }
 
 // isSite reports whether the name given to the inspection in hand is that of the place,
