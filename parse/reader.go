@@ -35,6 +35,7 @@ type memory struct {
 	groupSentence int      // that names them
 	home          *builder // the inspection in hand before; nil where none of them are spoken of
 	hivesNamed    []string // hives that were named together
+	listedFirst   []string // those named together before anything was told of one
 
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1

@@ -138,7 +138,7 @@ func (r *reader) knowsHives(items []item, n int) bool {
 	}
 	slices.Sort(names)
 	known := max(len(slices.Compact(names)), len(r.hivesNamed))
-	return known > 1 && (n == anyNumber || n == known)
+	return known > 1 && (n == anyNumber || n == known || n == len(r.hivesNamed))
 }
 
 // pointsAtBars reports whether bars or cells may be meant by words for so many: those
@@ -211,8 +211,11 @@ func (r *reader) together(it *item) {
 	r.apart()
 	g := group{told: r.builder(), names: it.hives, inferred: it.group != 0 && !strings.Contains(it.text, "hive") && !strings.Contains(it.text, "colon")}
 	if len(it.hives) > 1 {
+		if !r.named && r.listedFirst == nil {
+			r.listedFirst = it.hives
+		}
 		r.hivesNamed = it.hives
-	} else if it.group == anyNumber || it.group == len(r.hivesNamed) {
+	} else if it.group == len(r.hivesNamed) {
 		g.names = r.hivesNamed
 	}
 	g.told.spans = r.spanOf(it)
@@ -236,7 +239,11 @@ func (r *reader) apart() {
 		r.groups = r.groups[:len(r.groups)-1]
 		return
 	}
-	for _, name := range g.names {
+	names := g.names
+	if names == nil {
+		names = r.listedFirst
+	}
+	for _, name := range names {
 		if b := r.inspectionOf(name); len(b.spans) == 0 {
 			b.spans = g.told.spans
 		}
@@ -248,9 +255,13 @@ func (r *reader) putAway(b *builder) {
 	r.spare = append(r.spare, b)
 }
 
-// handOut gives each hive what was told of several.
+// handOut gives each hive what was told of several, and puts the hives that were listed
+// before anything was told of one in the order of that list.
 func (r *reader) handOut() {
 	r.apart()
+	if len(r.groups) > 0 && r.listedFirst != nil {
+		slices.SortStableFunc(r.all, func(a, b *builder) int { return r.listPlace(a) - r.listPlace(b) })
+	}
 	for i := range r.groups {
 		g := &r.groups[i]
 		for _, b := range r.all {
@@ -261,6 +272,15 @@ func (r *reader) handOut() {
 		r.putAway(g.told)
 	}
 	r.groups = nil
+}
+
+// listPlace is the place of a hive in the list that the note began with; behind it for
+// one that is not there.
+func (r *reader) listPlace(b *builder) int {
+	if at := slices.Index(r.listedFirst, b.hive); at >= 0 {
+		return at
+	}
+	return len(r.listedFirst)
 }
 
 // take adds what was told of several hives to one, where it is not told of it alone.

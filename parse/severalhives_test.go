@@ -17,6 +17,9 @@ func TestSeveralHives(t *testing.T) {
 			"hive=1 temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-17 / hive=2 temper.score=2 plans.inspect=yes plans.inspect.due=2026-05-17"},
 		{"We have two hives, Juniper and Tansy. Juniper is calm. No eggs in Tansy. Pollen is coming in at both.",
 			"hive=juniper temper.score=4 incoming.pollen=yes? / hive=tansy contents.eggs=no incoming.pollen=yes?"},
+		{"There are three colonies here: Tansy, Borage and Fennel. Eggs in Tansy and Fennel. No eggs in Borage. None of the three colonies had mice.",
+			"hive=tansy contents.eggs=yes signs.mice=no / hive=borage contents.eggs=no signs.mice=no / hive=fennel contents.eggs=yes signs.mice=no"},
+		{"Fennel is calm. It is intended to requeen Fennel on Friday.", "hive=fennel temper.score=4 plans.requeen=yes plans.requeen.due=2026-05-15"},
 		// bars, not hives
 		{"Hive 1 is calm. Hive 2 is calm. Bars 3 and 4 have eggs. Both are full of honey.",
 			"hive=1 temper.score=4 / hive=2 temper.score=4 bars.3.eggs=yes bars.3.honey=yes bars.3.honey.cover=1 bars.4.eggs=yes bars.4.honey=yes bars.4.honey.cover=1"},
