@@ -15,6 +15,7 @@ import (
 // group is what was told of several hives at once.
 type group struct {
 	told     *builder
+	after    *builder // the inspection in hand before
 	names    []string // of the hives; nil for all of the note
 	inferred bool     // "both", "each": they were not called hives there
 }
@@ -24,7 +25,7 @@ const anyNumber = -1
 
 // pointers are words for hives that were named before, and how many of them.
 var pointers = map[string]int{
-	"both": 2, "both of them": 2, "the pair of them": 2, "either": 2, "either of them": 2, "neither": 2, "neither of them": 2,
+	"both": 2, "both of them": 2, "either": 2, "either of them": 2, "neither": 2, "neither of them": 2,
 	"all three": 3, "all three of them": 3, "all four": 4, "all four of them": 4, "all five": 5, "all five of them": 5,
 	"neither of the two": 2, "none of the three": 3, "none of the four": 4, "none of the five": 5,
 	"each": anyNumber, "each of them": anyNumber, "any of them": anyNumber, "none of them": anyNumber,
@@ -33,14 +34,17 @@ var pointers = map[string]int{
 // several makes one item of the words that stand for several hives.
 func (r *reader) several(items []item) []item {
 	for i := 0; i < len(items); i++ {
-		of, end := r.severalAt(items, i)
+		if !items[i].any(kHives, kName) && !mayPoint(items, i) {
+			continue
+		}
+		names, n, end := r.severalAt(items, i)
 		if end == i {
 			continue
 		}
-		denies := items[i].is(kHives) && r.rule(&items[i], kHives).Form == "none" || of.group != 0 && items[i].text[0] == 'n'
+		denies := items[i].is(kHives) && r.rule(&items[i], kHives).Form == "none" || n != 0 && items[i].text[0] == 'n'
 		items[i] = *r.merged(items, i, end, nil)
 		items[i].kinds = setOf(kName)
-		items[i].details = r.lex.detail(&of)
+		items[i].details = r.lex.detail(&details{hives: names, group: n})
 		items = slices.Delete(items, i+1, end)
 		if denies {
 			items = r.denyOfAll(items, i)
@@ -49,24 +53,24 @@ func (r *reader) several(items []item) []item {
 	return items
 }
 
-// severalAt reads the words from item i on as several hives; end is i where they are
-// not.
-func (r *reader) severalAt(items []item, i int) (of details, end int) {
+// severalAt reads the words from item i on as several hives, by their names or by how many
+// they are; end is i where they are not.
+func (r *reader) severalAt(items []item, i int) (names []string, n, end int) {
 	switch it := &items[i]; {
 	case it.is(kHives):
-		of.group = anyNumber
-		if n, err := strconv.Atoi(r.rule(it, kHives).Value); err == nil {
-			of.group = n
+		n = anyNumber
+		if said, err := strconv.Atoi(r.rule(it, kHives).Value); err == nil {
+			n = said
 		}
-		return of, i + 1
-	case it.is(kName) && len(it.hives) == 0:
-		of.hives, end = r.namedTogether(items, i)
-		return of, end
-	case it.text == "" || strings.IndexByte("abeint", it.text[0]) < 0: // no pointer begins so
-		return of, i
+		return nil, n, i + 1
+	case !it.is(kName):
+		n, end = r.pointer(items, i)
+		return nil, n, end
+	case len(it.hives) > 0:
+		return nil, 0, i
 	}
-	of.group, end = r.pointer(items, i)
-	return of, end
+	names, end = r.namedTogether(items, i)
+	return names, 0, end
 }
 
 // namedTogether reads "Juniper, Tansy and Marigold" from item i on.
@@ -95,6 +99,25 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 		return nil, i // "eggs in Juniper and Tansy is weak"
 	}
 	return names, end
+}
+
+// mayPoint reports whether a pointer can begin at item i, at most behind a word of place.
+func mayPoint(items []item, i int) bool {
+	text := items[i].text
+	if len(text) < 2 || strings.IndexByte("abeino", text[0]) < 0 {
+		return false
+	}
+	if ledAway(text) {
+		text = text[len("in "):]
+	} else if len(text) == len("in") && i+1 < len(items) && ledAway(text+" ") {
+		text = items[i+1].text
+	}
+	first, _, _ := strings.Cut(text, " ")
+	switch first {
+	case "both", "either", "neither", "all", "each", "any", "none":
+		return true
+	}
+	return false
 }
 
 // pointer reads words for hives named before, where they stand as the subject of a
@@ -209,7 +232,7 @@ func (r *reader) amongThem(c *clause) bool {
 
 func (r *reader) together(it *item) {
 	r.apart()
-	g := group{told: r.builder(), names: it.hives, inferred: it.group != 0 && !strings.Contains(it.text, "hive") && !strings.Contains(it.text, "colon")}
+	g := group{told: r.builder(), after: r.cur, names: it.hives, inferred: it.group != 0 && !strings.Contains(it.text, "hive") && !strings.Contains(it.text, "colon")}
 	if len(it.hives) > 1 {
 		if !r.named && r.listedFirst == nil {
 			r.listedFirst = it.hives
@@ -264,14 +287,35 @@ func (r *reader) handOut() {
 	}
 	for i := range r.groups {
 		g := &r.groups[i]
-		for _, b := range r.all {
-			if b.hive != "" && (g.names == nil || slices.Contains(g.names, b.hive)) || len(r.all) == 1 {
-				b.take(g)
-			}
+		for _, b := range r.members(g) {
+			b.take(g)
 		}
 		r.putAway(g.told)
 	}
 	r.groups = nil
+}
+
+// mostHives is the number of hives above which a note is a heap of notes, where "all
+// hives" are not all of it (common practice; no source).
+const mostHives = 64
+
+// members are the inspections of the hives that something is told of together.
+func (r *reader) members(g *group) (of []*builder) {
+	if g.names == nil && len(r.byHive) > mostHives || len(r.byHive) == 0 {
+		return []*builder{g.after}
+	}
+	if g.names != nil {
+		for _, name := range g.names {
+			of = append(of, r.byHive[name])
+		}
+		return of
+	}
+	for _, b := range r.all {
+		if b.hive != "" {
+			of = append(of, b)
+		}
+	}
+	return of
 }
 
 // listPlace is the place of a hive in the list that the note began with; behind it for
