@@ -31,6 +31,9 @@ func (r *reader) answers(items []item) []item {
 		}
 		from := labelStart(items, k)
 		if from < 0 {
+			if no {
+				undo(items, k)
+			}
 			continue
 		}
 		it := items[k]
@@ -54,6 +57,21 @@ func (r *reader) answers(items []item) []item {
 		items[from], items[from+1].pause = it, none
 	}
 	return items
+}
+
+// undo makes no deed of one that the answer at item k denies: "Fed today ✗", "Bars
+// added: no".
+func undo(items []item, k int) {
+	for d := k - 1; d >= 0 && d >= k-longestLabel; d-- {
+		if it := &items[d]; it.is(kDo) {
+			it.kinds, it.says = setOf(kWord), senseless
+			items[k].used = true
+			return
+		}
+		if items[d].pause >= comma && d < k-1 {
+			return
+		}
+	}
 }
 
 // tickMark reports whether an item is a tick or a cross.

@@ -50,6 +50,12 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		if sep.pause > comma || l.closed && !l.excepted && sep.pause == comma && barNumber(sep) {
 			break // "nectar on 8 and 9, 10 half built"
 		}
+		if sep.pause == comma && barNumber(sep) && r.inBrackets(sep) {
+			break // "capped cells on b3 (2)"
+		}
+		if sep.pause == none && j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
+			break // "b11 6 x 4 in"
+		}
 		if end := l.rangeAt(j); end >= j {
 			if end == j {
 				break
@@ -222,6 +228,9 @@ func (r *reader) shortList(items []item, j int) bool {
 	}
 	if end >= len(items) || items[end].pause >= comma || items[end].any3(kTo, kFrom, kDo) {
 		return true // "moved b6 b7 b8 to h3"
+	}
+	if items[j].pause == none && items[end].any(kPattern, kSide) && (end+1 == len(items) || items[end+1].pause >= comma) {
+		return true // "CB b4 b5 patchy"
 	}
 	first := j
 	for first > 0 && items[first].any(kBar, kNum) && (items[first-1].any(kBar, kNum)) {

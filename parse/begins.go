@@ -42,8 +42,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return !prev.any4(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
-	case it.is(kThen) && r.whichAreOn(items, i):
-		return false // "two cells which hang on bar 9"
+	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && r.isWord(it, "afterwards", "after", "later", "again")):
+		return false // "two cells which hang on bar 9", "seen afterwards, bar 5"
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):

@@ -233,7 +233,7 @@ func (s *scan) ofQueens(i int) bool {
 	case bare && !staged && kinded && last != nil && last.kind == "" && s.num == nil && s.no < 0:
 		last.kind = s.kindAt // "one queen cell, an emergency cell I think"
 		last.items = append(last.items, it)
-		s.kindAt, s.kindItem = "", nil
+		last.at, s.kindAt, s.kindItem = i, "", nil
 		return false
 	case bare && !staged && kinded && s.kindItem != nil && len(s.found) == 0 && s.no < 0 && r.kindOfBefore(s.kindItem):
 		s.kindAt, s.kindItem, s.num = "", nil, nil

@@ -174,8 +174,8 @@ func (s *scan) combInHand(i int) bool {
 	if s.c.has(kShe) || s.c.has(kQueen) {
 		return false
 	}
-	if s.headed {
-		return true
+	if s.headed || s.combSpoken && s.r.inHand == thisLine && s.r.headedBars {
+		return true // "bar 12: put in last week; new comb, half drawn"
 	}
 	for k := max(0, i-4); k < len(s.c.items) && k <= i+4; k++ {
 		if s.at(k).any(kBar, kBars) {

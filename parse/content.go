@@ -54,7 +54,7 @@ func (s *scan) content(i int) {
 	if r.isWord(it, "the nest") && !s.c.has(kBars) {
 		return
 	}
-	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && !s.c.has(kBars) && !countsBars(s.c.items, 1) {
+	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && (!s.c.has(kBars) || s.toldByStage()) && !countsBars(s.c.items, 1) {
 		r.topic, it.used = "brood", true // a heading, not a finding
 		return
 	}
@@ -88,6 +88,17 @@ func (s *scan) content(i int) {
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// toldByStage reports whether brood of a stage, or eggs, stands behind a label before any
+// bars: "Brood: a little sealed brood, bar 3".
+func (s *scan) toldByStage() bool {
+	for k := 1; k < len(s.c.items) && !s.at(k).is(kBars); k++ {
+		if it := s.at(k); it.is(kContent) && s.broodItem(it) {
+			return true
+		}
+	}
+	return false
 }
 
 // labels reports whether the item heads a sentence about bars that follow: "Sealed

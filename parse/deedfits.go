@@ -89,6 +89,11 @@ func (f *fitting) removeBar() bool {
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
 }
 
+// itTakenOut: "bar 12 fell when I lifted it, took it out".
+func (f *fitting) itTakenOut() bool {
+	return f.text == "took it out" && len(f.bars) == 1 && (f.inHand == thisLine || f.inHand == awaiting) && len(f.args) == 0
+}
+
 // honeyTaken: "two more bars of honey taken".
 func (f *fitting) honeyTaken() bool {
 	n := verbChain(f.c.items, f.i) + 1
@@ -179,7 +184,7 @@ func (f *fitting) markQueen() bool {
 }
 
 func (f *fitting) clipQueen() bool {
-	return f.herQueen(f.c, f.i, f.args) || f.c.mood == planned && f.queenUndergoes() || strings.Contains(f.text, "wing") || f.text == "clip her" || strings.Contains(f.text, "queen")
+	return f.herQueen(f.c, f.i, f.args) || f.c.mood == planned && f.queenUndergoes() || f.doneToday(verbChain(f.c.items, f.i)) || strings.Contains(f.text, "wing") || f.text == "clip her" || strings.Contains(f.text, "queen")
 }
 
 func (f *fitting) releaseQueen() bool {
@@ -201,6 +206,9 @@ func (f *fitting) cutCells() bool {
 		f.d.do = "free_comb"
 		return true
 	case f.cellsUndergo(), f.has(kCell), f.wordIn(f.args, "cups"):
+		return true
+	case f.cellsSentence != f.sentenceNo && f.itTakenOut():
+		f.d.do = "remove_bar"
 		return true
 	case !f.cellTalk:
 		return false

@@ -29,7 +29,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			break
 		}
 		if !args[k].is(kFixture) || args[k].used {
-			if !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) {
+			if !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) && !(args[k].is(kName) && k+1 < len(args) && args[k+1].is(kFixture)) {
 				break
 			}
 			continue

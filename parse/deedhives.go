@@ -172,7 +172,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	d.items = append(d.items, it)
 	text := prev.text
 	switch {
-	case r.byHive[it.name] != nil && it.name != r.cur.hive && d.doneToHive(prev):
+	case r.byHive[it.name] != nil && it.name != r.cur.hive && (d.doneToHive(prev) || prev.is(kDo) && c.next(k).is(kFixture) && c.next(k).pause == none):
 		d.hives = []string{it.name}
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
@@ -199,7 +199,8 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 }
 
 // doneToHive reports whether a deed on another hive takes the hive itself for its
-// object: "I'll look at hive three again", "feed hive two", "harvest from Primrose".
+// object: "I'll look at hive three again", "feed hive two", "harvest from Primrose". One
+// that stands before a fixture has it: "clean hive two's floor".
 func (d *deed) doneToHive(prev *item) bool {
 	switch d.traits().hive {
 	case lookedInto:

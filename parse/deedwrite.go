@@ -17,7 +17,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	undone := c.undone && r.undoneAt(c, d.at)
 	then := c.mood == past && (c.has(kPast) || strings.Contains(c.cue, "last")) || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
-	case event != "" && ((undone || before == kNo) && then || before == kNo && c.mood == past):
+	case event != "" && ((undone || before == kNo) && (then || d.dueGoneBy(c)) || before == kNo && c.mood == past):
 		r.toldOfThen(c, event, "no", d.rule, d.due, d.items...)
 	case undone, before == kUndone, before == kNo, r.toNone(c, d.at):
 		it.used = true
@@ -36,6 +36,23 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// dueGoneBy reports whether right behind a deed that was not done stands a day gone by:
+// "didn't feed them on Sunday".
+func (d *deed) dueGoneBy(c *clause) bool {
+	if d.do == "inspect" || d.due == nil || !d.due.weekday && !d.due.ago || d.due.today || d.due.ahead || c.mood == planned || c.has(kWill) || strings.Contains(c.cue, "would") {
+		return false
+	}
+	for k := d.at + 1; k < len(c.items); k++ {
+		switch it := &c.items[k]; {
+		case it.is(kDate):
+			return true
+		case it.pause > none || !it.any6(kPron, kShe, kOn, kArt, kBees, kSubstance):
+			return false
+		}
+	}
+	return false
 }
 
 // namedBefore takes the food or medicine, and the day behind it, that the sentence

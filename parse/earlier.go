@@ -76,7 +76,7 @@ func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items
 	case !c.pastOn.IsZero():
 		date = c.pastOn
 	}
-	if value == "yes" && !date.IsZero() && date.Compare(r.today) <= 0 {
+	if (value == "yes" || on != nil && (on.weekday || on.ago)) && !date.IsZero() && date.Compare(r.today) <= 0 {
 		r.cur.put(path+".on", date.String(), source{spans: why.spans, rule: rule})
 	}
 	return path

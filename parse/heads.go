@@ -48,7 +48,7 @@ func (r *reader) heads(items []item, i int) bool {
 	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
-	if b.prev.is(kYes) && i > 1 {
+	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && r.isWord(b.prev, "afterwards", "later", "again", "after")) {
 		b.prev = &items[i-2]
 	}
 	if b.tellsWhere(placings[:], placingsOf) {
@@ -93,7 +93,7 @@ const anyPause = blank + 1
 var placings = [...]placing{
 	{setOf(kContent, kCell, kSign, kQueen, kSeen, kComb), anyPause, barsAt.answersLabel},
 	{setOf(kBe), anyPause, barsAt.areTheNest},
-	{setOf(kContent, kCell, kStage), none, barsAt.endsFinding},
+	{setOf(kContent, kCell, kStage, kCellKind), none, barsAt.endsFinding},
 	{setOf(kContent), none, barsAt.listedWithPattern},
 	{setOf(kContent), none, barsAt.leadsToQueen},
 	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
@@ -147,9 +147,10 @@ func (b barsAt) endsAnew() bool { return b.ends() && !b.barBefore(b.items, b.i) 
 // bars 5-6".
 func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items, b.i) }
 
-// endsCells: "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8".
+// endsCells: "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8", "three
+// swarm cells, sealed, bar 6".
 func (b barsAt) endsCells() bool {
-	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.prev.pause == none && b.i > 1 && b.items[b.i-2].is(kCell))
+	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.i > 1 && b.items[b.i-2].is(kCell))
 }
 
 // listedWithPattern: "pollen on five then it's capped brood six to nine good and solid".

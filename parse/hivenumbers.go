@@ -11,7 +11,7 @@ func (r *reader) namedByWord(toks []token) bool {
 	for i := range toks {
 		switch t := &toks[i]; t.id {
 		case r.hiveID, r.colonyID:
-			if t.has(coloned) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
+			if t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
 				return true
 			}
 		case r.hvID:

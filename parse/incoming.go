@@ -8,6 +8,12 @@ import (
 // carriedIn makes "in" a verb of bringing where it ends the label of what is carried in:
 // "Pollen in: lime and clover".
 func (r *reader) carriedIn(items []item) {
+	if len(items) == 0 {
+		return
+	}
+	if it := &items[0]; it.colon && it.text == "in" && len(items) > 1 && items[1].any(kContent, kForage) {
+		it.kinds, it.says = setOf(kBring), senseless // "In: pollen, water"
+	}
 	for i := 1; i < len(items); i++ {
 		if v := r.value(&items[i-1], kContent); items[i].colon && items[i].text == "in" && (v == "pollen" || v == "nectar") {
 			items[i].kinds = setOf(kBring)

@@ -89,7 +89,7 @@ func (m *measures) of(text string, toks []token, i int, q quantity, j int) (meas
 	if u == "l" && i > 0 && toks[i].has(glued) && m.numbers.barWords.has(toks[i-1].id) && toks[j].end-toks[j].start == 1 {
 		return measure{}, i // "b3 L+CB" is larvae
 	}
-	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) {
+	if u == "" || !joined(toks, j) || u == "in" && toks[j].id == m.numbers.inID && !toks[j].has(glued) && !m.inchHere(toks, j) && !byBefore(text, toks, i) {
 		return measure{}, i
 	}
 	j++
@@ -109,4 +109,14 @@ func (m *measures) inchHere(toks []token, j int) bool {
 		return true
 	}
 	return m.numbers.dimension.has(toks[j+1].id)
+}
+
+// byBefore reports whether a number is the second of two that a cross joins: "6 x 4 in
+// new comb".
+func byBefore(text string, toks []token, i int) bool {
+	if i < 2 || !joined(toks, i) {
+		return false
+	}
+	by := text[toks[i-1].start:toks[i-1].end]
+	return (by == "x" || by == "×" || by == "X") && toks[i-2].has(digits)
 }

@@ -53,6 +53,19 @@ func (r *reader) todaySpelt(c *clause) bool {
 	return false
 }
 
+// visitOf makes a noun of "visit" in the opening words, where the day of the visit
+// follows: "Visit of 2 May", "Walnut hive, inspection on 3 June".
+func (r *reader) visitOf(items []item) {
+	for k := 0; k+2 < len(items); k++ {
+		it, link, date := &items[k], &items[k+1], &items[k+2]
+		if it.is(kDo) && link.any(kOf, kOn) && date.is(kDate) && !date.day.ahead && link.pause == none && r.isWord(it, "visit", "inspection", "examination", "check", "review") &&
+			(k == 0 || it.pause > none || items[k-1].is(kName)) && (link.is(kOf) || r.today.Sub(date.day.past) < 30) {
+			it.kinds, it.says = setOf(kWord), senseless
+			return
+		}
+	}
+}
+
 // openingDay takes a date in the opening words as the day of the inspection:
 // one that stands alone or beside the hive's name or the weather.
 func (r *reader) openingDay(c *clause) {

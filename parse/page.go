@@ -156,7 +156,11 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		}
 	} else {
 		from := len(r.toks)
-		r.toks = r.split.tokens(r.toks, text, at, first)
+		if text[0] == '#' || text[0] == '=' {
+			r.markedHeading(text, at, first)
+		} else {
+			r.toks = r.split.tokens(r.toks, text, at, first)
+		}
 		if len(r.toks) > from {
 			r.rows = append(r.rows, row{from, len(r.toks), first})
 		}
@@ -165,6 +169,30 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		return next, none // a long line goes on
 	}
 	return next, line
+}
+
+// markedHeading cuts a line into tokens without the signs that mark it as a heading:
+// "# Larch", "== Larch ==". "#4 eggs" tells of bar 4.
+func (r *reader) markedHeading(text string, at int, first pause) {
+	from := len(r.toks)
+	inner := strings.TrimLeft(text, text[:1])
+	name := strings.TrimLeft(inner, " ")
+	if name == "" || len(name) == len(inner) || isDigit(name[0]) {
+		r.toks = r.split.tokens(r.toks, text, at, first)
+		return
+	}
+	at += len(text) - len(name)
+	r.toks = r.split.tokens(r.toks, strings.TrimRight(name, "#= \r"), at, first)
+	n := len(r.toks)
+	if n == from || n > from+3 {
+		return
+	}
+	for k := from; k < n; k++ {
+		if !r.mayName(r.toks, k) {
+			return
+		}
+	}
+	r.toks[n-1].flags |= coloned // as behind the name of a hive
 }
 
 // cutAt finds where a long line may be cut: behind its last space.

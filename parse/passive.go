@@ -163,9 +163,30 @@ func (f *fitting) queenUndergoes() bool {
 func (f *fitting) queenMarked() bool {
 	k := verbChain(f.c.items, f.i)
 	chain := f.pre[k+1:]
+	if f.doneToday(k) {
+		return true
+	}
 	if len(chain) == 0 || f.rule.Form != "done" || !passive(chain) || k >= 0 && !f.pre[k].any3(kQueen, kShe, kAnd) {
 		return false
 	}
 	plain, _ := f.cur.get("queen.marked")
 	return f.c.mood == planned || f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.queenSentence == f.sentenceNo
+}
+
+// doneToday: "Queen: found, marked white and clipped today", "found unmarked; marked
+// blue" tell of deeds, where nobody is named who did them; item k stands before the verb.
+func (f *fitting) doneToday(k int) bool {
+	if f.rule.Form != "done" || f.c.mood != asserted || k >= 0 && k < f.i-1 && !passive(f.pre[k+1:]) || f.i > 0 && f.pre[f.i-1].is(kUndone) {
+		return false
+	}
+	if k >= 0 && !f.pre[k].any6(kQueen, kShe, kAnd, kColour, kDot, kQueenIs) || k < 0 && f.queenSentence != f.sentenceNo && f.i > 0 {
+		return false
+	}
+	for n := f.i; n < len(f.c.items); n++ {
+		if it := &f.c.items[n]; it.is(kDate) && it.day.today {
+			return true
+		}
+	}
+	plain, _ := f.cur.get("queen.marked")
+	return f.d.do == "mark_queen" && f.c.items[f.i].pause >= comma && plain == "no" && f.queenSentence == f.sentenceNo
 }

@@ -83,7 +83,7 @@ func (s *scan) patternOn(i int, last *finding, value string) bool {
 func (s *scan) patternOfBefore(i int, value string) {
 	it, r := s.at(i), s.r
 	f := r.prevBrood
-	if f == nil || !r.sameSentence && !s.leansBack() || it.lists.has(plainPraise) {
+	if f == nil || s.headed && len(r.bars) > 0 && !slices.Contains(f.bars, r.bars[0]) || !r.sameSentence && !s.leansBack() || it.lists.has(plainPraise) {
 		return
 	}
 	for k := range s.c.items {

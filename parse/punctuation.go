@@ -45,6 +45,10 @@ func (s *splitter) symbol(r rune, size int) {
 		e := s.words.find(s.plusOrTick(from))
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
+	case '×':
+		e := s.words.find("x")
+		s.emit(e.id, e.lists, from, s.at, cased)
+		return
 	case '/':
 		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)

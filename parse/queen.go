@@ -121,7 +121,7 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
 	}
-	return r.sheLast && r.onlyAttributes(c)
+	return r.sheLast && r.onlyAttributes(c) || seen >= 0 && r.seenAgain(c, seen)
 }
 
 // notToday: "saw the queen on 19 April but not today".
@@ -196,7 +196,7 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 func (r *reader) seenHere(c *clause, i, noun int) bool {
 	inView := c.items[i].lists.has(queenInView)
 	if inView || noun < 0 {
-		return inView || r.herself(c)
+		return inView || r.herself(c) || r.seenAgain(c, i)
 	}
 	if i < noun { // a verb with its object: nothing but words between
 		for k := i + 1; k < noun; k++ {
@@ -212,6 +212,11 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 		}
 	}
 	return true
+}
+
+// seenAgain: "Queen: released today; seen later, bar 5" goes on about her.
+func (r *reader) seenAgain(c *clause, i int) bool {
+	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.queenSentence == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && r.isWord(&c.items[0], "seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
 }
 
 // lately reports whether "she was here" tells of days gone by, as eggs show: "so she
@@ -400,6 +405,17 @@ func (r *reader) wasSeen(c *clause, noun, seen int) {
 	r.queenBar(c, max(noun, seen))
 }
 
+// saysHere reports whether "here" stands right behind the word for her: "b6 eggs. Q
+// here", "she's here".
+func (r *reader) saysHere(c *clause, her int) bool {
+	for k := max(her, 0); k < len(c.items) && k <= max(her, 0)+2; k++ {
+		if r.isWord(&c.items[k], "here", "right here", "on this") {
+			return true
+		}
+	}
+	return false
+}
+
 // queenBar finds the bar she was on: the next one named behind her, the head
 // of the clause, or the bar in hand.
 func (r *reader) queenBar(c *clause, from int) {
@@ -435,7 +451,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}

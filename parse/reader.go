@@ -202,6 +202,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kUnit) {
 		r.placedCups(r.items)
 	}
+	if met.kinds.has(kCell) && met.kinds.has(kNum) {
+		r.items = r.countedBehind(r.items)
+	}
 	if met.kinds.has(kOn) && met.kinds.has(kContent) {
 		r.carriedIn(r.items)
 	}

@@ -111,9 +111,9 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		if i+1 < len(items) && strings.HasPrefix(items[i+1].text, "between") && deedNear(before) {
 			return nil, i // "two bars between nine and ten"
 		}
-		return r.namedBar(items, i)
+		return r.namedBar(items, i, before)
 	case hashNumber(items, i) && !(r.byNumber && it.pause >= stop) && (r.listed || r.listing && i > 0):
-		return r.namedBar(items, i)
+		return r.namedBar(items, i, before)
 	case it.is(kNum) && it.n.ordinal && it.n.lo == 1 && i+2 < len(items) && barNumber(&items[i+1]) && items[i+2].is(kBar) && items[i+2].pause == none:
 		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"
 	case it.is(kNum) && it.n.ordinal && i+1 < len(items) && items[i+1].is(kBar) && !items[i+1].plural && items[i+1].pause == none && it.n.lo <= maxBar:
@@ -137,7 +137,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 			return nil, i
 		}
 		return r.merged(items, i, next, bars), next
-	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && r.bareBar(items, i, before):
+	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && !(len(before) > 1 && byWord(&before[len(before)-1])) && r.bareBar(items, i, before):
 		if len(before) > 1 && r.isWord(&before[len(before)-1], "as") {
 			return r.merged(items, i, i+1, spread(nil, it.n)), i + 1 // "six same as five, seven …"
 		}
@@ -157,7 +157,7 @@ func hashNumber(items []item, i int) bool {
 }
 
 // namedBar reads "bar four", "bars three to seven and nine", "b4".
-func (r *reader) namedBar(items []item, i int) (*item, int) {
+func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	it := &items[i]
 	short := it.end-it.start == 1
 	j := i + 1
@@ -171,8 +171,8 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
 		return nil, i
 	}
-	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) {
-		return nil, i // "bar fifteen comb eight by seven inches"
+	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) && !(items[j+2].is(kNum) && (hasKind(before, kCell) || countsCells(items, j+3))) {
+		return nil, i // "bar fifteen comb eight by seven inches", but not "sealed cells: b5 x1"
 	}
 	if short && items[j].start != it.end && r.text[it.end] != '.' && !spacedLetter(items, i) { // "b4", "b. 4", "B 4: honey"
 		return nil, i
@@ -190,6 +190,11 @@ func (r *reader) namedBar(items []item, i int) (*item, int) {
 	ref.plural = it.plural
 	ref.ranged = items[j].n.hi > items[j].n.lo && next == j+1 || next == j+4 && r.dashOrTo(&items[j+1])
 	return ref, next
+}
+
+// countsCells reports whether a word for queen cells stands at item i: "b5 x3 play cups".
+func countsCells(items []item, i int) bool {
+	return i < len(items) && items[i].pause == none && (items[i].any(kCell, kCellKind) || i+1 < len(items) && items[i].is(kStage) && items[i+1].any(kCell, kCellKind))
 }
 
 // spacedLetter reports whether a letter for bars that begins a phrase has its number

@@ -210,12 +210,17 @@ func (r *reader) readCups(after, before []item) {
 }
 
 // placedCups takes "cup" for a queen cup where it stands on a bar: "there was one
-// cup on bar six".
+// cup on bar six", "queen cells: 1 cup, b6".
 func (r *reader) placedCups(items []item) {
-	for i := 1; i+2 < len(items); i++ {
-		if items[i].is(kUnit) && items[i-1].is(kNum) && items[i-1].n.whole() && items[i+1].is(kOn) && items[i+2].is(kBars) {
-			r.readCup(&items[i])
+	cells := false
+	for i := range items {
+		if it := &items[i]; it.is(kUnit) && i > 0 && items[i-1].is(kNum) && items[i-1].n.whole() {
+			onBar := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
+			if onBar || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
+				r.readCup(it)
+			}
 		}
+		cells = items[i].is(kCell) && items[i].colon || cells && items[i].pause < stop
 	}
 }
 

@@ -14,6 +14,9 @@ func (r *reader) sentence(items []item) {
 	r.planDay = nil
 	r.hereColon = false
 	r.othersBees(items)
+	if r.opening {
+		r.visitOf(items)
+	}
 	r.list = r.clauses(items, r.list[:0])
 	var kinds kinds
 	for i := range r.list {

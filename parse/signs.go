@@ -141,5 +141,5 @@ func (s *scan) postposedCount(i, k int) bool {
 	case s.r.isWord(next, "cell", "cells"):
 		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
 	}
-	return k == i+1 && next.is(kOn) && after != nil && after.is(kFixture)
+	return k == i+1 && (next.is(kOn) && after != nil && after.is(kFixture) || s.r.isWord(next, "under", "beneath", "behind") && !s.r.listing)
 }

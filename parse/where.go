@@ -66,14 +66,19 @@ func (s *scan) bar(i int) {
 }
 
 // goesOn carries what the sentence began with on to further bars, of which it tells
-// only how much and where: "Eggs b5 (both sides), b6 (one side)".
+// only how much and where: "Eggs b5 (both sides), b6 (one side)", "Brood: bar 4, patchy;
+// bar 6, solid".
 func (s *scan) goesOn(i int) {
 	f := s.r.labelled
-	if f == nil || i > 0 || s.at(0).pause != comma && !(s.at(0).pause == none && f.items[0].colon) {
+	if f == nil || i > 0 || s.at(0).pause != comma && !(s.at(0).pause <= colon && f.items[0].colon) {
 		return
 	}
 	for k := i + 1; k < len(s.c.items); k++ {
-		if it := s.at(k); !it.anyOf(extents) || it.is(kNum) && !it.n.share {
+		it := s.at(k)
+		if k > i+1 && it.pause == comma && it.any(kHave, kWithX) {
+			break // "patchy, with drone brood"
+		}
+		if !it.anyOf(extents) || it.is(kNum) && !it.n.share {
 			return
 		}
 	}

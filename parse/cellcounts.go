@@ -1,0 +1,41 @@
+package parse
+
+import "slices"
+
+// Queen cells that are counted behind their bars.
+
+// countedBehind puts the counts of queen cells before the bars that they stand behind,
+// as in a sentence: "sealed cells: b5 x1, b8 x3", "capped qcs on b3 (2) and b4 (1)".
+func (r *reader) countedBehind(items []item) []item {
+	cells := false
+	for i := 0; i+1 < len(items); i++ {
+		it := &items[i]
+		if it.is(kBars) && byWord(&items[i+1]) && i+2 < len(items) && items[i+2].is(kNum) && countsCells(items, i+3) {
+			items = slices.Delete(items, i+1, i+2) // "b5 x3 play cups"
+			continue
+		}
+		cells = (cells || it.is(kCell)) && (i == 0 || it.pause < stop)
+		if !cells || !it.is(kBars) || len(it.bars) != 1 {
+			continue
+		}
+		n := i + 1
+		if byWord(&items[n]) && items[n].pause <= comma && n+1 < len(items) && items[n+1].pause == none {
+			n++
+		} else if !r.inBrackets(&items[n]) {
+			continue
+		}
+		if !barNumber(&items[n]) || n+1 < len(items) && items[n+1].pause == none && !items[n+1].any3(kAnd, kBars, kOn) {
+			continue
+		}
+		count, bars := items[n], *it
+		on := item{kinds: setOf(kOn), says: senseless, details: &noDetails, text: "on", start: bars.start, end: bars.start, from: bars.from, to: bars.from, used: true}
+		if i > 0 && items[i-1].is(kOn) && it.pause == none {
+			i--
+			on = items[i]
+		}
+		count.pause, on.pause, bars.pause = items[i].pause, none, none
+		items = slices.Replace(items, i, n+1, count, on, bars)
+		i += 2
+	}
+	return items
+}
