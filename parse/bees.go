@@ -166,6 +166,7 @@ func (r *reader) strength(c *clause) {
 			continue // "wasps in great numbers"
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
+		behind = behind || r.judgedBy(c, i)
 		behind = behind || r.calledSo(c, i) && !c.has(kStores) && r.subject == kBees && r.beesSentence+1 >= r.sentenceNo
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
@@ -175,6 +176,26 @@ func (r *reader) strength(c *clause) {
 		}
 		r.leaf("strength.word", rule.Value, rule.ID, "", c.doubt, it)
 	}
+}
+
+// judgedBy: "medium I think, bees on seven bars" gives the bars that the word at item i
+// is judged by.
+func (r *reader) judgedBy(c *clause, i int) bool {
+	hedged := false
+	for k := range r.told {
+		it := &r.told[k]
+		if it.start <= c.items[i].start {
+			continue
+		}
+		if r.barsOfBees(it) {
+			return hedged
+		}
+		if !it.any(kMaybe, kAdv) || it.pause > comma {
+			return false
+		}
+		hedged = hedged || it.is(kMaybe)
+	}
+	return false
 }
 
 // strengthNamed reports whether the clause says that it is about strength.
@@ -203,7 +224,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	if r.plainlyColony(c, i) {
 		return true
 	}
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) &&
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) && !r.isWord(&c.items[next], "still", "yet", "though", "enough") &&
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
@@ -241,7 +262,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
 		return true
 	}
-	if r.calledSo(c, i) {
+	if r.calledSo(c, i) || r.judgedBy(c, i) {
 		return true
 	}
 	if (next == len(c.items) || c.items[next].pause > none || c.items[next].is(kMaybe)) && i > 0 && r.barsOfBees(&c.items[i-1]) {

@@ -52,6 +52,9 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
+	if it.pause == comma && r.behindAside(items, i) {
+		return true // "bars 12 and 13, which I had meant to take, are half full"
+	}
 	asTold := r.isWord(it, "as") && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
 	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i) || asTold) {
 		return true

@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
-		if carried != asserted && (aside || r.resets(c, carried)) {
+		if carried != asserted && (aside || r.endsAside(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {
@@ -98,7 +98,7 @@ func (r *reader) judge(list []clause) {
 		switch {
 		case whole, tag && i == len(list)-1:
 			c.mood, c.cue = unasked, "?"
-		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)):
+		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)) && !(carried == unasked && i > 0 && list[i-1].items[0].is(kIf)):
 			c.mood = past
 		case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && dayNamed(list[:i]) != nil:
 			c.pastOn = dayNamed(list[:i]).past

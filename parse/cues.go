@@ -102,10 +102,32 @@ func (r *reader) cueCondition(c *clause, k int) bool {
 	if c.mood == unasked {
 		return false
 	}
-	if !r.plainWhen(c, k) {
+	if !r.plainWhen(c, k) && !r.granted(c, k) {
 		c.mood, c.cue = unasked, r.quote(&c.items[k])
+		c.alone = c.alone || r.likened(&c.items[k])
 	}
 	return true
+}
+
+// granted: "even if I was stung twice" owns that it was so.
+func (r *reader) granted(c *clause, k int) bool {
+	return c.items[k].text == "even if" && c.next(k).any4(kPron, kBees, kShe, kArt) && ownedSo(c.items[k+1:]) && !c.has(kWill) && !c.has(kPlan)
+}
+
+// ownedSo reports whether a verb that tells what was so follows the subject.
+func ownedSo(items []item) bool {
+	for k := range items {
+		if word, _, _ := strings.Cut(items[k].text, " "); k < 4 && (word == "was" || word == "is" || word == "did" || word == "got") {
+			return true
+		}
+	}
+	return false
+}
+
+// likened reports whether "if" follows "as": "she lays as if she were paid for it" likens
+// and sets no condition for what comes behind.
+func (r *reader) likened(it *item) bool {
+	return it.from > 0 && it.pause == none && r.words.words[r.mended[it.from-1].id] == "as"
 }
 
 // cueQuestion: "should I feed them", at the head of a clause or behind one word.
@@ -240,7 +262,7 @@ func (r *reader) thisMonth(it *item) bool {
 // monthAhead: "treat in December" is to come; only a deed done or a sighting
 // puts a bare month behind us.
 func (r *reader) monthAhead(c *clause, it *item) bool {
-	if r.dates.of(r.mended[it.to-1].id).kind != monthWord {
+	if r.dates.of(r.mended[it.to-1].id).kind != monthWord || strings.HasPrefix(it.text, "back in ") {
 		return false
 	}
 	for k := range c.items {

@@ -121,6 +121,9 @@ func (f *fitting) moveBar() bool {
 		return false // "must bring a spare bar"
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
+	if !follower && hasKind(f.told, kFixture) && f.goesOn(f.c.items, f.i) { // "the follower was behind bar 12 and has been moved to bar 10"
+		follower = hasFixture(f.reader, f.pre, "follower") || f.lastFixture == "follower"
+	}
 	if !follower && f.lastFixture == "follower" && len(f.args) > 0 { // "Follower: behind bar 12; moved to bar 10"
 		follower = f.isWord(&f.args[0], "it") || len(f.pre) == 0 && f.args[0].any(kTo, kAfter)
 	}

@@ -20,6 +20,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		d.do += "_" + last // "the entrance I found reduced, and opened"
 		return true
 	}
+	if r.goesOn(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && hasKind(r.told, kFixture) {
+		d.do += "_" + last // "the floor was closed on arrival and has been opened"
+		return true
+	}
 	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {
 		d.do += "_" + what
 		return true
@@ -55,6 +59,14 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	return false
+}
+
+// goesOn reports whether the verb at item i tells what was then done to what the words
+// before "and" are about: "… and has been opened", "… and was then moved".
+func (r *reader) goesOn(items []item, i int) bool {
+	k := verbChain(items, i)
+	return k >= 0 && k < i-1 && items[k].is(kAnd) && passive(items[k+1:i]) && r.rule(&items[i], kDo).Form == "done" &&
+		(r.wordIn(items[k+1:i], "has been", "have been", "then", "been") || !items[i].is(kState))
 }
 
 // onlyFixtures reports whether the sentence names a fixture and tells of no deed but
@@ -105,7 +117,7 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 	chain := c.items[k+1 : i]
 	done := r.wordIn(chain, "then", "accordingly", "therefore", "also", "so") || r.wordIn(chain, "has", "have") && r.wordIn(chain, "been") || c.mood == planned
 	if len(args) > 0 {
-		done = done || args[0].is(kTo) && !r.wordIn(chain, "is", "are", "'s") || r.wordIn(args, "accordingly", "afterwards")
+		done = done || args[0].is(kTo) && !r.wordIn(chain, "is", "are", "'s") || r.wordIn(args, "accordingly", "afterwards", "precaution", "immediately", "at once")
 	}
 	switch {
 	case len(chain) == 0: // "the floor was swept and the entrance reduced"

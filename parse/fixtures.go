@@ -7,9 +7,10 @@ import (
 
 // fixtures reads entrance, floor, feeder and follower as they were found.
 func (r *reader) fixtures(c *clause) {
+	r.feederBehindAside(c)
 	for i := range c.items {
 		it := &c.items[i]
-		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept")
+		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)
 		if !leftSo && !it.is(kFixture) || it.used {
 			continue
 		}
@@ -32,6 +33,12 @@ func (r *reader) fixtures(c *clause) {
 		}
 		r.leaf(what, value, "fixture", "", c.doubt, it, state)
 	}
+}
+
+// stillSo: "I forgot to close the floor, so it's still open" tells of the fixture that
+// was spoken of.
+func (r *reader) stillSo(c *clause, i int) bool {
+	return r.isWord(&c.items[i], "it", "that") && c.next(i).is(kBe) && r.isWord(c.next(i+1), "still", "left") && c.next(i+2).is(kState)
 }
 
 var fixtureStates = map[string][]string{

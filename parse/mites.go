@@ -253,6 +253,8 @@ func (r *reader) beesSampled(c *clause, kindOf string, w source) {
 	for k := range c.items {
 		it := &c.items[k]
 		switch {
+		case it.is(kMethod) && strings.Contains(it.text, "half a cup"):
+			r.cur.put("mites.bees", "300", w)
 		case it.is(kNum) && it.n.lo >= 20 && r.beesCount(c, k):
 			it.used = true
 			r.cur.put("mites.bees", formatNumber(it.n.lo), w)

@@ -223,6 +223,8 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot
 	case close && (prev.is(kFixture) || prev.is(kAdv) && i > 1 && items[i-2].is(kFixture)) && r.ownDeed(items, i+1):
 		return doesNot // "the entrance I've reduced", "the floor also I have closed"
+	case close && r.value(prev, kFixture) == "follower" && (r.value(o.next(1), kDo) == "move_bar" || o.next(1).is(kHave) && r.value(o.next(2), kDo) == "move_bar"):
+		return doesNot // "the follower I moved two bars back"
 	case close && prev.is(kFixture) && r.isWord(o.next(1), "found", "left", "kept") && (o.next(2).is(kState) || o.next(2).is(kAdv) && o.next(3).is(kState)):
 		return doesNot // "the entrance I found still reduced"
 	case close && r.barsFirst(items, i):

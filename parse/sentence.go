@@ -237,7 +237,7 @@ func (r *reader) plantInFlower(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if it.is(kPlant) && i+1 < len(c.items) && c.items[i+1].is(kBe) && !it.used {
+		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "catkins")) && !it.used {
 			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
 		}
 	}
@@ -253,6 +253,9 @@ func (r *reader) scale(c *clause) {
 // weighed: a hive's name with nothing but a mass of ten kilograms or more is
 // its weight ("hive five twenty six kilos", going down the row with the scale).
 func (r *reader) weighed(c *clause) {
+	if r.deedSentence == r.sentenceNo && strings.HasPrefix(r.lastDeed, "actions.harvest") {
+		return // "four bars, which came, when weighed, to nine pounds"
+	}
 	if first := &c.items[0]; first.is(kMeasure) && r.scaleSentence == r.sentenceNo && first.pause == colon && !first.used {
 		if kg, ok := first.size.kg(); ok && kg >= 10 {
 			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, first)

@@ -103,7 +103,7 @@ func (s *scan) countsSign(i, k int) bool {
 	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k):
 		return true
 	case it.n.approx:
-		return next == nil || next.is(kAnd) || next.pause > none
+		return next == nil || next.any(kAnd, kMaybe) || next.pause > none
 	}
 	return next == nil && prev.pause == none && prev.is(kWord) && k == i+1
 }

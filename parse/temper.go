@@ -64,8 +64,8 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
 		return true // "a breeze got up"
 	}
-	if text == "hot" && r.dayBefore(c, i) {
-		return true
+	if text == "hot" && (r.dayBefore(c, i) || r.hotForUs(c, i)) || text == "fair" && i > 0 && c.items[i-1].is(kArt) && c.next(i).pause == none {
+		return true // "you'd think there was a fair on"
 	}
 	if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
 		return true // "didn't bother hunting for her"
@@ -96,6 +96,15 @@ func (r *reader) dayBefore(c *clause, i int) bool {
 		}
 	}
 	return false
+}
+
+// hotForUs: "27 degrees, so hot that I sweated" is of the day.
+func (r *reader) hotForUs(c *clause, i int) bool {
+	next := c.next(i)
+	if i > 0 && r.isWord(&c.items[i-1], "so") && hasKind(r.told, kSky) && !hasKind(r.told, kBees) {
+		return true
+	}
+	return next.pause == none && !c.has(kBees) && r.isWord(next, "i", "we", "that i", "my", "enough") || next.pause == none && r.isWord(next, "that") && r.isWord(c.next(i+1), "i", "we", "my", "the")
 }
 
 // milder: "gentle as usual" names one temper in two words; within one sentence
@@ -132,7 +141,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		}
 	}
 	switch next := c.next(i); {
-	case next.pause == none && next.anyOf(ofTheirOwn) && !next.any(kBees, kHive) && !(next.is(kWord) && r.lightWord(next)):
+	case next.pause == none && next.anyOf(ofTheirOwn) && !r.isWord(c.next(i+1), "than") && !next.any(kBees, kHive) && !(next.is(kWord) && r.lightWord(next)):
 		return false // "calm weather"
 	case c.items[i].is(kWind) && r.besideSky(c, i):
 		return false

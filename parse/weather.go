@@ -99,6 +99,15 @@ func (r *reader) beesBefore(c *clause, i int) bool {
 	return false
 }
 
+// foretold: "the forecast had promised rain".
+func (r *reader) foretold(c *clause, i int) bool {
+	k := i
+	for k > 0 && k > i-6 && c.items[k].pause == none {
+		k--
+	}
+	return r.wordIn(c.items[k:i], "forecast", "promised", "predicted", "threatened")
+}
+
 // skyHere reports whether a word for the sky tells of today's.
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
@@ -108,6 +117,9 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	}
 	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && r.isWord(&c.items[i-1], "forecast", "bright") {
 		return false // "rain forecast for Sunday"
+	}
+	if r.foretold(c, i) {
+		return false
 	}
 	if c.hasAny(kDot, kColour) && c.has(kQueen) {
 		return false // "her dot still bright"

@@ -188,6 +188,9 @@ func (s *scan) reaches(waiting []*finding, i int) []*finding {
 		return s.afterTurn(waiting)
 	}
 	for k := len(waiting) - 1; k > 0; k-- {
+		if waiting[k-1].class == ofSign && waiting[k].class == ofComb && s.r.sameSentence && s.r.bars != nil {
+			return waiting[k:] // "bar 4 has eggs, so it's laying workers, and drone brood over five and six"
+		}
 		if waiting[k-1].present != waiting[k].present || waiting[k-1].list != waiting[k].list && !s.barelyApart(waiting[k-1], waiting[k]) {
 			return waiting[k:]
 		}
