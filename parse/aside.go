@@ -41,6 +41,50 @@ func (r *reader) endsAside(list []clause, i int) bool {
 	return first.is(kAnd) && r.weWill(list[i].items, 1)
 }
 
+// whereToBehind takes the hive behind what was on the bars: "moved bar six, eggs both
+// sides, to the top hive".
+func (r *reader) whereToBehind(c *clause, d *deed, end int) {
+	if d.do != "move_bar" || d.toHive != "" || len(d.bars) == 0 {
+		return
+	}
+	for k := end; k < len(c.items) && !c.items[k].any(kDo, kBars); k++ {
+		if it := &c.items[k]; it.is(kTo) && it.pause == comma {
+			if k++; c.next(k - 1).is(kArt) {
+				k++
+			}
+			if k < len(c.items) && c.items[k].is(kName) && c.items[k].name != r.cur.hive {
+				d.toHive = c.items[k].name
+				d.use(&c.items[k])
+			}
+			return
+		}
+	}
+}
+
+// whichBars takes the bars that an aside tells of: "one bar from hive two, which I added
+// behind bar four".
+func (f *fitting) whichBars() bool {
+	if f.rule.Form != "done" || f.i == 0 || f.i > 3 || !f.isWord(&f.c.items[0], "which") {
+		return false
+	}
+	k := 0
+	for k < len(f.told) && f.told[k].start < f.c.items[0].start {
+		k++
+	}
+	from := ""
+	if k > 3 && f.told[k-1].is(kName) {
+		from = f.told[k-1].name
+		for k--; k > 0 && f.told[k-1].any(kArt, kFrom); k-- {
+		}
+	}
+	if k < 2 || !f.told[k-1].is(kBar) || !f.told[k-2].is(kNum) || f.told[k-2].n.share {
+		return false
+	}
+	count := f.told[k-2].n
+	f.d.count, f.d.fromHive = &count, from
+	return true
+}
+
 // feederBehindAside reads "the feeder, which I filled on Monday, was empty".
 func (r *reader) feederBehindAside(c *clause) {
 	if c.items[0].pause != comma || !c.items[0].is(kBe) || r.lastFixture != "feeder" {

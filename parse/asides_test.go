@@ -48,6 +48,26 @@ func TestAsides(t *testing.T) {
 		{"bar four has eggs three to a cell so it's laying workers and drone brood scattered over five and six", "bars.4.eggs=yes bars.5.drone_brood=yes bars.5.drone_brood.pattern=patchy bars.6.drone_brood=yes bars.6.drone_brood.pattern=patchy signs.laying_worker=yes signs.laying_worker.bar=4"},
 		{"They are drawing in white pollen from the bramble.", "incoming.pollen=yes incoming.pollen.colour=white incoming.pollen.plant=bramble"},
 		{"The lime trees have flowers now and they carry in nectar from them.", "incoming.nectar=yes incoming.nectar.plant=lime trees"},
+		// where an earlier day is told of a bar, and how tight the brood is
+		{"On bar 6, where I saw eggs last time, there is sealed brood.", "bars.6.capped_brood=yes earlier.eggs_seen=yes"},
+		{"Bar 6 has sealed brood, as tight as anyone could ask.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
+		{"Bar 6 has sealed brood, in as even a pattern as you could want.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
+		{"The bees were flighty (last year they were calm), and I intend therefore to requeen them on Friday.", "plans.requeen=yes plans.requeen.due=2026-05-15"},
+		// to and from another hive
+		{"The barn hive is strong. I moved bar 6, larvae both sides, to the yard hive.", "hive=barn strength.word=strong bars.6.open_brood=yes bars.6.open_brood.side=both actions.move_bar=yes actions.move_bar.bar=6 actions.move_bar.to_hive=yard"},
+		{"The barn hive is calm.\nThe mill hive now owns one bar from the barn hive, which I added after bar 4.", "hive=barn temper.score=4 / hive=mill actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=4 actions.add_bar.from_hive=barn"},
+		{"i must add another bar or two next week", "plans.add_bar=yes plans.add_bar.count=1? plans.add_bar.count_max=2 plans.add_bar.due=2026-05-21"},
+		{"Six capped cells, of which I cut out two with a firmer grip than I had expected.", "queen_cells.capped=yes queen_cells.capped.count=6 actions.cut_cells=yes actions.cut_cells.count=2"},
+		{"I'd have treated in March.", ""},
+		{"We did not treat in March.", "earlier.treated=no"},
+		{"hive two i forgot to close the screened floor so that's still open", "hive=2 floor=open"},
+		// what is denied of the hive while a bar is in hand
+		{"bar six is drawn\nour vicar next door says his has chalkbrood but there's no chalkbrood here", "bars.6.comb.drawn=1 signs.chalkbrood=no"},
+		{"two bees with deformed wings on bar four\nno foul smell i had a good sniff all over it and no ropy larva", "signs.deformed_wings=yes signs.deformed_wings.count=2 signs.deformed_wings.bar=4 signs.foul_smell=no signs.ropy_larva=no"},
+		{"bar six patchy but no foul smell and no ropy larva", "signs.foul_smell=no signs.foul_smell.bar=6 signs.ropy_larva=no signs.ropy_larva.bar=6"},
+		{"bar five larvae\nbut there's no queen cells in here none", "bars.5.open_brood=yes queen_cells.any=no"},
+		{"It got up to 33 degrees. Gave them syrup to keep them busy.", "weather.temp_c=33 actions.feed=yes actions.feed.what=syrup"},
+		{"hive two never mind the mud", "hive=2"},
 	} {
 		readsAs(t, "aside", c.said, c.want)
 	}

@@ -261,6 +261,9 @@ func (r *reader) resets(c *clause, carried mood) bool {
 // endsPast reports whether a clause behind one of an earlier day tells how it is now.
 func (r *reader) endsPast(c *clause) bool {
 	first, second := &c.items[0], c.next(0)
+	if first.is(kAnd) && second.is(kPron) && r.isWord(c.next(1), "intend", "intend to", "will", "shall", "must", "need to", "mean to", "'ll") {
+		return true // "(last year they were calm), and I intend to requeen them"
+	}
 	who, verb := first, second
 	if first.any(kAnd, kBut) {
 		who, verb = second, c.next(1)

@@ -11,6 +11,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 	for k := i + 1; k < end; k++ {
 		r.argumentAt(c, d, i, k)
 	}
+	r.whereToBehind(c, d, end)
 	for k := i - 1; k >= 0 && k >= i-6; k-- {
 		it := &c.items[k]
 		switch {
@@ -136,6 +137,10 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case d.traits().count && (r.emptyBar(it) || it.is(kBar)):
 		if d.count == nil && (r.emptyBar(it) || prev.is(kNum) && prev.n.article || r.isWord(prev, "another")) {
 			d.count = &quantity{lo: 1}
+		}
+		if n := c.next(k + 1); c.next(k).is(kOr) && barNumber(n) && n.n.lo > 1 && d.count != nil && d.count.lo == 1 && d.count.hi == 0 {
+			d.count = &quantity{lo: 1, hi: n.n.lo, or: true} // "another bar or two"
+			n.used = true
 		}
 		d.use(it)
 	case d.do == "harvest" && len(d.bars) == 0 && d.count == nil && (r.inHand == thisLine || r.inHand == awaiting) && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || r.isWord(it, "it", "them", "these", "those"))):

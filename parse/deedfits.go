@@ -56,7 +56,7 @@ func (f *fitting) addBar() bool {
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.looseBars(f.args) || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
 }
 
 // barsDone: "three bars added", "three bars added at the back".
@@ -221,6 +221,9 @@ func (f *fitting) cutCells() bool {
 	}
 	if len(f.args) > 2 && barNumber(&f.args[0]) && f.args[1].is(kOn) && f.args[2].is(kBars) {
 		return true // "cut out 2 on b7"
+	}
+	if len(f.args) > 1 && barNumber(&f.args[0]) && f.args[1].is(kHave) && f.isWord(&f.args[1], "with") && !f.has(kBars) {
+		return true // "I cut out three with a knife that had seen better days"
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five")

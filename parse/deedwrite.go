@@ -15,6 +15,10 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	r.namedBefore(d)
 	event := d.traits().event
 	undone := c.undone && r.undoneAt(c, d.at)
+	if undone && r.wouldHave(c, d.at) {
+		it.used = true
+		return // "I would have treated in July" tells of no year's lack
+	}
 	then := c.mood == past && (c.has(kPast) || strings.Contains(c.cue, "last")) || c.when != nil && c.when.week && !c.when.ahead // "not treated this year"
 	switch {
 	case event != "" && ((undone || before == kNo) && (then || d.dueGoneBy(c)) || before == kNo && c.mood == past):
@@ -126,6 +130,17 @@ func (r *reader) undoneAt(c *clause, at int) bool {
 	for k := at - 1; k >= 0; k-- {
 		if c.items[k].is(kUndone) {
 			return true
+		}
+	}
+	return false
+}
+
+// wouldHave reports whether what was not done is what might have been: "I'd have fed
+// them in May".
+func (r *reader) wouldHave(c *clause, at int) bool {
+	for k := at - 1; k >= 0 && k >= at-4; k-- {
+		if it := &c.items[k]; it.is(kUndone) {
+			return strings.HasSuffix(it.text, "have") || strings.HasSuffix(it.text, "'ve")
 		}
 	}
 	return false

@@ -38,7 +38,7 @@ func (r *reader) fixtures(c *clause) {
 // stillSo: "I forgot to close the floor, so it's still open" tells of the fixture that
 // was spoken of.
 func (r *reader) stillSo(c *clause, i int) bool {
-	return r.isWord(&c.items[i], "it", "that") && c.next(i).is(kBe) && r.isWord(c.next(i+1), "still", "left") && c.next(i+2).is(kState)
+	return r.isWord(&c.items[i], "it", "that") && c.next(i).is(kBe) && (strings.HasPrefix(c.next(i+1).text, "still ") && c.next(i+1).is(kState) || r.isWord(c.next(i+1), "still") && c.next(i+2).is(kState))
 }
 
 var fixtureStates = map[string][]string{

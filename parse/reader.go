@@ -65,6 +65,7 @@ type memory struct {
 	temperSentence  int
 	deedSentence    int
 	queenSentence   int
+	deniedHere      int // in which a sign was denied of the hive
 	thatBarSentence int // that begins "on that bar"
 	scaleSentence   int
 	patternSentence int  // that named the brood pattern and has not told it yet

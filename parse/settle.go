@@ -14,6 +14,9 @@ func (s *scan) settle(waiting []*finding) {
 		switch {
 		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
 		case f.class == ofSign && s.aboutHive(f):
+			if !f.present {
+				r.deniedHere = r.sentenceNo
+			}
 		case s.headed:
 			f.bars = r.bars
 		case f.class == ofComb && (!f.present || f.rule == "all-stages") && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs", "QS b4, BIAS"
@@ -49,6 +52,9 @@ func (r *reader) onlyHers() bool {
 // aboutHive reports whether a sign is one of the hive, whatever bar is in hand:
 // what no bar can show, and what is denied in words of its own.
 func (s *scan) aboutHive(f *finding) bool {
+	if !f.present && !s.headed && (s.r.deniedHere == s.r.sentenceNo || hasKind(s.r.told, kTheirs)) {
+		return true // "no foul smell, I had a good sniff, and no ropy larva", "hers has mites but there's no chalkbrood here"
+	}
 	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
 	switch {
 	case offComb[f.what]:

@@ -61,6 +61,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if r.ofPeople(c, i) || i > 0 && c.items[i-1].is(kArt) && c.next(i).any(kDur, kDate) {
 		return true // "I was cross", "a bad half hour"
 	}
+	if text == "got up" && i > 0 && c.next(i).is(kTo) && c.next(i).pause == none || text == "never mind" && !c.has(kBees) || text == "busy" && i > 1 && c.items[i-1].any(kBees, kPron) && strings.HasPrefix(c.items[i-2].text, "keep") {
+		return true // "it got up to 30 degrees", "gave them syrup to keep them busy"
+	}
 	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
 		return true // "a breeze got up"
 	}
