@@ -39,7 +39,7 @@ func (r *reader) heads(items []item, i int) bool {
 	b := barsAt{r, items, i, &items[i-1]}
 	it := &items[i]
 	switch {
-	case it.pause == none && i > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && deedTraits[r.rule(&items[i-2], kDo).Value].bars:
+	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && deedTraits[r.rule(&items[i-2], kDo).Value].bars:
 		return false // "harvested three bars six seven and eight"
 	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
 		return false // "2 charged (b5)"
