@@ -249,6 +249,9 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 	n := items[k].n
 	if k+1 < len(items) && items[k+1].pause == none {
 		next := &items[k+1]
+		if closing && afterComma && r.isWord(next, "is", "was", "has", "'s") {
+			return false // "cross comb on bars six and seven, and five is bent"
+		}
 		if next.any6(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
 			return false
 		}

@@ -32,6 +32,9 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "bars-of-bees" {
 			r.barsCounted, r.subject, r.beesSentence = true, kBees, r.sentenceNo
 		}
+		if rule.ID == "weight" && i <= 4 && r.harvestWeighed(c, it) {
+			continue
+		}
 		for _, set := range rule.Set {
 			path, value, _ := strings.Cut(set, "=")
 			if v, ok := r.filled(it, value); ok {
@@ -39,6 +42,22 @@ func (r *reader) plainLeaves(c *clause) {
 			}
 		}
 	}
+}
+
+// harvestWeighed writes what a harvest told right before weighed: "I took bars three and
+// four, which came to 4 kg on the kitchen scale".
+func (r *reader) harvestWeighed(c *clause, it *item) bool {
+	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.deedSentence != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !r.isWord(&c.items[0], "they", "it", "which") {
+		return false
+	}
+	if _, told := r.cur.get(r.lastDeed + ".amount"); told {
+		return false
+	}
+	it.used = true
+	w := r.why("weight", "", it)
+	r.cur.put(r.lastDeed+".amount", formatNumber(it.size.amount.lo), w)
+	r.cur.put(r.lastDeed+".unit", it.size.unit, w)
+	return true
 }
 
 // heavyBars writes the honey of "bars one and two are heavy with honey", which tells
@@ -281,6 +300,9 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 // them strong", "six seams, so medium I'd call them".
 func (r *reader) calledSo(c *clause, i int) bool {
 	called := func(it *item) bool { return it.is(kMaybe) && strings.Contains(it.text, " call") }
+	if i > 1 && r.isWord(&c.items[i-1], "that", "it", "this", "them") && r.isWord(&c.items[i-2], "call", "calls", "called", "rates", "rate") {
+		return true
+	}
 	next := c.next(i)
 	return i > 0 && called(&c.items[i-1]) || called(next) && next.pause == none && (i == 0 || c.items[i-1].is(kThen))
 }

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Sets of kinds that are asked about at every word.
 var (
@@ -20,6 +23,9 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	if it.is(kPast) && it.pause == none && thenOtherwise(items, i) {
 		return true
+	}
+	if prev.is(kTemper) && it.is(kPron) && it.pause == none && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kPast, kDate) {
+		return false // "proper terrors they were last September"
 	}
 	if it.pause == none && !it.anyOf(turns) {
 		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].is(kOn) // "closed it for now remind me to open it"
@@ -47,7 +53,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -121,6 +127,11 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	}
 	subject := i+1 < len(items) && (items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") || r.weWill(items, i+1))
 	return subject && items[i].is(kDate) && items[i].pause == none && items[i+1].pause == none
+}
+
+// hasDay reports whether a day or a word of the past is named.
+func hasDay(items []item) bool {
+	return slices.ContainsFunc(items, func(it item) bool { return it.any(kDate, kPast) })
 }
 
 // placedTurn: "and on bar four I counted …".

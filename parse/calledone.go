@@ -30,10 +30,13 @@ func (r *reader) calledOnes(toks []token) []calledOne {
 			ones = append(ones, one)
 		}
 	}
-	if len(ones) == 1 && len(r.names) == 0 && !r.namedByWord(toks) {
-		return nil
+	if len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) {
+		return ones
 	}
-	return ones
+	if one, found := r.loneOne(toks); found {
+		return []calledOne{one}
+	}
+	return nil
 }
 
 // oneAt reads "the white one" or "the one by the shed" at token i: where it ends, and

@@ -66,6 +66,9 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if name == "../placed" || s.ofOther(i, rule) {
 		return false
 	}
+	if rule.Value == "size=bare" && len(s.found) > 0 && r.isWord(it, "untouched", "not touched", "not been touched") {
+		return false // "honey on bar one, untouched since the autumn"
+	}
 	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(it.text, "comb") && (strings.Contains(it.text, " than ") || strings.HasPrefix(it.text, "as big as ")) {
 		it.used = true
 		return true // "a patch of brood on bar four no bigger than a saucer"
@@ -187,7 +190,7 @@ func (s *scan) combInHand(i int) bool {
 		head = s.at(1)
 	}
 	first := head.text
-	if s.r.inHand == thisLine && s.r.sameSentence && s.r.headedBars && len(s.r.bars) == 1 && s.at(0).is(kBe) {
+	if s.r.inHand == thisLine && s.r.sameSentence && s.r.headedBars && len(s.r.bars) == 1 && s.at(0).any3(kBe, kHave, kNow) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
 	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
@@ -211,6 +214,8 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		s.before = modifiers{}
 	case next != nil && next.is(kMeasure):
 		return false // "built down 13 cm"
+	case alone && next != nil && next.is(kComb) && next.pause == none && strings.HasPrefix(r.value(next, kComb), "cross"):
+		return false // "they have built cross comb"
 	case s.sizedBehind(i):
 		return false // "just built a small comb"
 	case next != nil && next.is(kNum) && next.n.share && next.pause == none && alone && !s.fullLeadsOn(i+1):

@@ -214,6 +214,9 @@ func (r *reader) cueLastSeen(c *clause, k int) bool {
 
 func (r *reader) cuePast(c *clause, k int) bool {
 	it := &c.items[k]
+	if k > 0 && c.items[k-1].any(kFrom, kOf) && it.pause == none && strings.HasPrefix(it.text, "last ") {
+		return true // "honey from last August"
+	}
 	if c.mood == asserted && !r.thisMonth(it) && !r.monthAhead(c, it) && !r.sinceThen(c, k) && !r.isWord(c.next(k), "'s", "s") {
 		c.mood, c.cue = past, r.quote(it)
 	}
@@ -256,13 +259,13 @@ func (r *reader) sinceThen(c *clause, k int) bool {
 // thisMonth: "wasps already, in June" said in June is said of now.
 func (r *reader) thisMonth(it *item) bool {
 	w := r.dates.of(r.mended[it.to-1].id)
-	return it.to-it.from == 2 && w.kind == monthWord && w.value == int(r.today.Month)
+	return !strings.HasPrefix(it.text, "last ") && it.to-it.from == 2 && w.kind == monthWord && w.value == int(r.today.Month)
 }
 
 // monthAhead: "treat in December" is to come; only a deed done or a sighting
 // puts a bare month behind us.
 func (r *reader) monthAhead(c *clause, it *item) bool {
-	if r.dates.of(r.mended[it.to-1].id).kind != monthWord || strings.HasPrefix(it.text, "back in ") {
+	if r.dates.of(r.mended[it.to-1].id).kind != monthWord || strings.HasPrefix(it.text, "back in ") || strings.HasPrefix(it.text, "last ") {
 		return false
 	}
 	for k := range c.items {

@@ -92,7 +92,8 @@ func (s *scan) share(i int, v float64) {
 // cent of the comb" is the share of what was just said to be there.
 func (s *scan) judgedAt(i int, v float64, next *item) bool {
 	r := s.r
-	if len(s.found) > 0 || !s.c.has(kMaybe) || !r.sameSentence || len(r.bars) == 0 || next != nil && next.pause == none && !r.isWord(next, "comb", "it", "side") {
+	sure := s.tellsExtent(i)
+	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !r.isWord(next, "comb", "it", "side", "face", "each", "each comb") {
 		return false
 	}
 	for _, b := range r.bars {
@@ -102,12 +103,25 @@ func (s *scan) judgedAt(i int, v float64, next *item) bool {
 		}
 	}
 	w := r.why("share", "", s.at(i), next)
-	w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
+	if s.c.doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+s.c.doubt)
+	}
 	for _, b := range r.bars {
 		said := r.saidOf.about(b)
 		r.cur.put(r.paths.under(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(v), w)
 	}
 	return true
+}
+
+// tellsExtent reports whether the share at item i is of an area spoken of right before:
+// "I put the area at 40 per cent", "it covers half the face".
+func (s *scan) tellsExtent(i int) bool {
+	for k := max(0, i-6); k < i; k++ {
+		if s.r.isWord(s.at(k), "area", "extent", "coverage", "cover", "covers", "covered", "covering") {
+			return true
+		}
+	}
+	return false
 }
 
 // shareOfComb: "sealed brood, tight, about half the comb" is the share that the brood

@@ -65,6 +65,8 @@ const (
 	standing
 	inOrder
 	placesNear
+	breaths
+	plantNames
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -127,6 +129,8 @@ var listNames = [listCount]string{
 	standing:           "standing",
 	inOrder:            "in order",
 	placesNear:         "places near",
+	breaths:            "breaths",
+	plantNames:         "plant names",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -24,7 +24,7 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 		if i == 0 && toks[end].pause == none {
 			turns = turnedTo // "Hazel made it through the winter", at the head of the note
 		}
-	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end):
+	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end), r.exclaimed(toks, i, end):
 		turns = turnedTo
 	}
 	if turns == noFocus || !r.talksOfHive(toks, end, nextSentences) {

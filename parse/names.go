@@ -47,6 +47,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		if !byWord {
 			n.focus = max(n.focus, r.focusOn(toks, i, end))
 			n.amid = n.amid || i > 0 && toks[i].pause < stop
+			n.plant = n.plant || r.plantAsName(toks, i, end) && r.talksOfHive(toks, max(i-10, 0), nextSentences)
 		}
 		if found == nil {
 			found = properNames{}
@@ -131,6 +132,7 @@ type properName struct {
 
 	focus focus // the surest of its mentions
 	amid  bool  // it stands amid a sentence, where only names have capitals
+	plant bool  // it is a plant's, which has no capital there
 }
 
 // hives are the names that are those of hives.
@@ -152,6 +154,8 @@ func (p properNames) hives(byWord bool) map[string]bool {
 	}
 	if len(names) == 0 && !byWord {
 		if name := p.likeliest(); name != "" {
+			names[name] = true
+		} else if name := p.onlyPlant(); name != "" {
 			names[name] = true
 		}
 	}
@@ -177,6 +181,22 @@ func (p properNames) inFocus(names map[string]bool) {
 			names[name] = true
 		}
 	}
+}
+
+// onlyPlant is the one name of a plant that stands as a name does and is no person's; ""
+// where there are several.
+func (p properNames) onlyPlant() string {
+	only := ""
+	for name, n := range p {
+		if !n.plant || n.weight < 0 {
+			continue
+		}
+		if only != "" {
+			return ""
+		}
+		only = name
+	}
+	return only
 }
 
 // ofARound adds the names of a round of visits where there are several: "Walnut first",

@@ -138,7 +138,7 @@ func labelEnd(toks []token, end int) int {
 func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
 	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
-	if toks[i].pause == none && in(i-1, titles) || in(end, handles) && toks[end].pause == none {
+	if toks[i].pause == none && in(i-1, titles) && !(is(i-1, "old") && is(i-2, "poor", "good", "dear")) || in(end, handles) && toks[end].pause == none {
 		return -2 * enough
 	}
 	prev, before := i-1, i-2
@@ -199,6 +199,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "next came Juniper"
 	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
 		return enough - 1 // "as for Juniper", "walked down to Juniper"
+	case (is(prev, "and") || toks[i].pause == comma) && r.fares(toks, end):
+		return enough - 1 // "the first look of the year, and Juniper is alive"
 	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) == enough:
 		return enough - 1 // "no wind, and Juniper was bearding"
 	case is(prev, "of") && in(before, hiveParts):

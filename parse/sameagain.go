@@ -108,6 +108,10 @@ func (s *scan) same(i int) {
 		s.soAre(i)
 		return
 	}
+	if s.ofTheSame(i) || s.likewise(i) {
+		it.used = true
+		return
+	}
 	from := s.saidLast()
 	it.used = true
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
@@ -121,6 +125,18 @@ func (s *scan) same(i int) {
 		}
 	}
 	s.copyFrom(from, it)
+}
+
+// ofTheSame: "larvae on the back of the same" names the bar in hand once more.
+func (s *scan) ofTheSame(i int) bool {
+	of := s.at(i - 1)
+	return of != nil && of.any(kOf, kOn) && s.at(i).pause == none && i > 1 && s.at(i-2).any(kSide, kPlace, kContent)
+}
+
+// likewise: "bar six has sealed brood, likewise scattered" tells by itself what it is like.
+func (s *scan) likewise(i int) bool {
+	next := s.at(i + 1)
+	return s.r.isWord(s.at(i), "likewise") && next != nil && next.pause == none && next.any6(kPattern, kContent, kComb, kStage, kFull, kAmount)
 }
 
 // soAre copies what was just said to the bars behind "and so are"; "and so do I"

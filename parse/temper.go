@@ -58,6 +58,12 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
 		return true // "the first decent day"
 	}
+	if c.items[i].is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && r.calledSo(c, i) {
+		return true // "six seams of bees, and I'd call that average"
+	}
+	if text == "undisturbed" && i > 0 && c.items[i-1].is(kDo) {
+		return true // "the nest I left undisturbed"
+	}
 	if r.ofPeople(c, i) || i > 0 && c.items[i-1].is(kArt) && c.next(i).any(kDur, kDate) {
 		return true // "I was cross", "a bad half hour"
 	}
@@ -85,7 +91,7 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 // ofPeople: "we are always twitchy", "I was cross".
 func (r *reader) ofPeople(c *clause, i int) bool {
 	k := i - 1
-	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && r.isWord(&c.items[k], "always", "never", "a", "bit") {
+	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && r.isWord(&c.items[k], "always", "never", "a", "bit", "in", "such") {
 		k--
 	}
 	return k >= 0 && k < i-1 && r.isWord(&c.items[k], "i", "we") && hasKind(c.items[k:i], kBe)

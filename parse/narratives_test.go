@@ -1,0 +1,53 @@
+package parse
+
+import "testing"
+
+// TestNarratives reads what is told at length, by the ways in which a story says it.
+func TestNarratives(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		// a thing of today behind a day of the past
+		{"Follower board behind bar 9, where I set it in October, and there are bees on six bars.", "strength.bars_of_bees=6 follower.bar=9"},
+		{"They were real terrors last August, but they are quiet today.", "temper.score=4"},
+		{"Proper little terrors they were last September.", ""},
+		{"Bar 1 has honey from last August.", "bars.1.honey=yes"},
+		// the last time that they got something
+		{"The last feed was given on 2 May, a litre of syrup.", "earlier.fed=yes earlier.fed.on=2026-05-02 earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"The last treatment was on 2 May, with thymol.", "earlier.treated=yes earlier.treated.on=2026-05-02 earlier.treated.what=thymol"},
+		// nor
+		{"No ants were seen, nor any wax moth. Nor was there a foul smell.", "signs.ants=no signs.wax_moth=no signs.foul_smell=no"},
+		// the same, of the bar in hand
+		{"Bar 5 is all nectar.\nEggs lay on the front of bar 6 and grubs on the back of the same.", "bars.5.nectar=yes bars.5.nectar.cover=1 bars.6.eggs=yes bars.6.eggs.side=front bars.6.open_brood=yes bars.6.open_brood.side=back"},
+		{"Bar 6 has sealed brood, likewise scattered.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=patchy"},
+		{"Bar 5 has eggs. Bar 6 likewise.", "bars.5.eggs=yes bars.6.eggs=yes?"},
+		// how much of it, judged in words of its own
+		{"Bar 5 has sealed brood, and I would put the area at 60 per cent of the comb.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.6"},
+		{"Bar 5 has sealed brood, which I judged to cover 70 per cent of the face.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.7"},
+		{"Bar 1 carries honey, untouched since the autumn. Bar 2 untouched.", "bars.1.honey=yes bars.2.comb.size=bare"},
+		{"They've built cross comb on bars six and seven, and five is bent like a bow.", "bars.5.comb.straight=no bars.6.comb.cross=yes bars.7.comb.cross=yes"},
+		{"They have gone and built cross comb on bar six.", "bars.6.comb.cross=yes"},
+		// mites in drone cells
+		{"Thirty drone cells were opened with a fork and 4 mites were found in them.", "mites.method=brood mites.count=4 mites.cells=30"},
+		// what one could not but do
+		{"There was nothing for it but to take out bar ten.", "actions.remove_bar=yes actions.remove_bar.bar=10"},
+		{"I had no choice but to remove bar ten.", "actions.remove_bar=yes actions.remove_bar.bar=10"},
+		{"I saw fit to reduce the entrance.", "actions.reduce_entrance=yes"},
+		{"I thought it best to close the entrance.", "actions.close_entrance=yes"},
+		{"Mould on bars 8 and 9, and I held my nose and removed both of those.", "signs.mould=yes signs.mould.bars=8,9 actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=8,9"},
+		{"I harvested bar 12, which weighed 3 lb on the kitchen scales.", "actions.harvest=yes actions.harvest.bar=12 actions.harvest.amount=3 actions.harvest.unit=lb"},
+		{"I harvested bars 7 and 8, which came to 8.2 kg on the kitchen scale.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=7,8 actions.harvest.amount=8.2 actions.harvest.unit=kg"},
+		{"The hive came to 28 kg on the scale.", "weight_kg=28"},
+		// general talk, people and other things
+		{"Eggs on bar 5. As Dora says, eggs are as good as a queen.", "bars.5.eggs=yes"},
+		{"Eggs on bar 5. The queen was not looked for, the eggs being proof enough.", "bars.5.eggs=yes"},
+		{"The lady at the egg stall lost hers. Bar 4 pollen.", "bars.4.pollen=yes"},
+		{"I was in a foul temper. Bar 4 pollen.", "bars.4.pollen=yes"},
+		{"They went for me. The nest I left undisturbed.", "temper.score=1"},
+		{"Six seams of bees, and Dora calls that average for May.", "strength.word=moderate strength.bars_of_bees=6"},
+		{"This entry was written late. Bar 4 pollen.", "bars.4.pollen=yes"},
+		{"They're bringing in pollen like there's no tomorrow, orange stuff off the dandelions, and water from the pond too.", "incoming.pollen=yes incoming.pollen.plant=dandelion incoming.pollen.colour=orange incoming.water=yes"},
+	} {
+		if got := leavesOf(c.said); got != c.want {
+			t.Errorf("%q\n  gives %s\n  want  %s", c.said, got, c.want)
+		}
+	}
+}
