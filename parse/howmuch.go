@@ -114,7 +114,7 @@ func (s *scan) judgedAt(i int, v float64, next *item) bool {
 }
 
 // tellsExtent reports whether the share at item i is of an area spoken of right before:
-// "I put the area at 40 per cent", "it covers half the face".
+// "its area I put at half the comb", "it covers half the face".
 func (s *scan) tellsExtent(i int) bool {
 	for k := max(0, i-6); k < i; k++ {
 		if s.r.isWord(s.at(k), "area", "extent", "coverage", "cover", "covers", "covered", "covering") {

@@ -6,7 +6,7 @@ import "testing"
 func TestNarratives(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
 		// a thing of today behind a day of the past
-		{"Follower board behind bar 9, where I set it in October, and there are bees on six bars.", "strength.bars_of_bees=6 follower.bar=9"},
+		{"Follower behind bar 9, where it went in November, and there are bees on seven combs.", "strength.bars_of_bees=7 follower.bar=9"},
 		{"They were real terrors last August, but they are quiet today.", "temper.score=4"},
 		{"Proper little terrors they were last September.", ""},
 		{"Bar 1 has honey from last August.", "bars.1.honey=yes"},
@@ -28,7 +28,7 @@ func TestNarratives(t *testing.T) {
 		// mites in drone cells
 		{"Thirty drone cells were opened with a fork and 4 mites were found in them.", "mites.method=brood mites.count=4 mites.cells=30"},
 		// what one could not but do
-		{"There was nothing for it but to take out bar ten.", "actions.remove_bar=yes actions.remove_bar.bar=10"},
+		{"So there was nothing else for it but to take out bar ten.", "actions.remove_bar=yes actions.remove_bar.bar=10"},
 		{"I had no choice but to remove bar ten.", "actions.remove_bar=yes actions.remove_bar.bar=10"},
 		{"I saw fit to reduce the entrance.", "actions.reduce_entrance=yes"},
 		{"I thought it best to close the entrance.", "actions.close_entrance=yes"},
@@ -37,7 +37,7 @@ func TestNarratives(t *testing.T) {
 		{"I harvested bars 7 and 8, which came to 8.2 kg on the kitchen scale.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=7,8 actions.harvest.amount=8.2 actions.harvest.unit=kg"},
 		{"The hive came to 28 kg on the scale.", "weight_kg=28"},
 		// general talk, people and other things
-		{"Eggs on bar 5. As Dora says, eggs are as good as a queen.", "bars.5.eggs=yes"},
+		{"Eggs on bar 5. As Dora says, eggs are as good as seeing her.", "bars.5.eggs=yes"},
 		{"Eggs on bar 5. The queen was not looked for, the eggs being proof enough.", "bars.5.eggs=yes"},
 		{"The lady at the egg stall lost hers. Bar 4 pollen.", "bars.4.pollen=yes"},
 		{"I was in a foul temper. Bar 4 pollen.", "bars.4.pollen=yes"},

@@ -127,7 +127,7 @@ func (s *scan) same(i int) {
 	s.copyFrom(from, it)
 }
 
-// ofTheSame: "larvae on the back of the same" names the bar in hand once more.
+// ofTheSame: "grubs at the back of the same" names the bar in hand once more.
 func (s *scan) ofTheSame(i int) bool {
 	of := s.at(i - 1)
 	return of != nil && of.any(kOf, kOn) && s.at(i).pause == none && i > 1 && s.at(i-2).any(kSide, kPlace, kContent)
