@@ -182,7 +182,8 @@ func (r *reader) pointsAtBars(items []item, n int, led bool) bool {
 // or what was fed or treated.
 func (r *reader) takesHives(items []item, i, end int) bool {
 	if i > 0 && items[i].pause == none && !items[i-1].any3(kAnd, kBut, kThen) {
-		return items[i-1].is(kDo) && deedTraits[r.rule(&items[i-1], kDo).Value].hive == tendedTo
+		whole := r.isWord(&items[i], "both", "all") || strings.HasPrefix(items[i].text, "both ") || strings.HasPrefix(items[i].text, "all ")
+		return whole && items[i-1].is(kDo) && deedTraits[r.rule(&items[i-1], kDo).Value].hive == tendedTo
 	}
 	return end < len(items) && items[end].pause == none && items[end].any5(kBe, kHave, kSeen, kBring, kDo)
 }
@@ -212,8 +213,8 @@ func (r *reader) gather(c *clause) bool {
 			return true
 		}
 	}
-	if r.home != nil && c.has(kBars) && r.groupSentence != r.sentenceNo {
-		r.apart() // bars are one hive's
+	if r.home != nil && r.groupSentence != r.sentenceNo && (c.has(kBars) || r.groups[len(r.groups)-1].inferred) {
+		r.apart() // bars are one hive's, and "both" holds for its sentence
 	}
 	return false
 }

@@ -20,6 +20,7 @@ func TestSeveralHives(t *testing.T) {
 		{"There are three colonies here: Tansy, Borage and Fennel. Eggs in Tansy and Fennel. No eggs in Borage. None of the three colonies had mice.",
 			"hive=tansy contents.eggs=yes signs.mice=no / hive=borage contents.eggs=no signs.mice=no / hive=fennel contents.eggs=yes signs.mice=no"},
 		{"Fennel is calm. It is intended to requeen Fennel on Friday.", "hive=fennel temper.score=4 plans.requeen=yes plans.requeen.due=2026-05-15"},
+		{"Juniper is calm. Tansy has enough stores, and no treatment either. Mice were in.", "hive=juniper temper.score=4 / hive=tansy stores.word=fair signs.mice=yes"},
 		// bars, not hives
 		{"Hive 1 is calm. Hive 2 is calm. Bars 3 and 4 have eggs. Both are full of honey.",
 			"hive=1 temper.score=4 / hive=2 temper.score=4 bars.3.eggs=yes bars.3.honey=yes bars.3.honey.cover=1 bars.4.eggs=yes bars.4.honey=yes bars.4.honey.cover=1"},
