@@ -68,6 +68,14 @@ func TestAsides(t *testing.T) {
 		{"bar five larvae\nbut there's no queen cells in here none", "bars.5.open_brood=yes queen_cells.any=no"},
 		{"It got up to 33 degrees. Gave them syrup to keep them busy.", "weather.temp_c=33 actions.feed=yes actions.feed.what=syrup"},
 		{"hive two never mind the mud", "hive=2"},
+		// what they are to have, where bars went, what others report
+		{"They shall have a litre of syrup on Sunday.", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-17"},
+		{"She will get a kilo of fondant next week.", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant plans.feed.due=2026-05-21"},
+		{"They are to have a litre of syrup on Sunday.", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-17"},
+		{"They'll get two litres of syrup on Sunday if it is dry. They have a litre of syrup left.", ""},
+		{"Willow was busy, bees on nine bars. I moved bars 3 and 4 to Aspen.", "hive=willow temper.score=3 strength.bars_of_bees=9 actions.move_bar=yes actions.move_bar.bars=3,4 actions.move_bar.count=2 actions.move_bar.to_hive=aspen"},
+		{"so i treated them there and then with thymol no it was oxalic acid", "actions.treat=yes? actions.treat.what=oxalic acid"},
+		{"It was reported that the bees in Mr Pell's garden are being robbed.", ""},
 	} {
 		readsAs(t, "aside", c.said, c.want)
 	}

@@ -193,7 +193,7 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 	switch {
 	case c.mood != asserted:
 		return false
-	case r.hasDeed(c) || it.colon:
+	case r.hasDeed(c) || it.colon || r.foodAhead(c, k):
 		c.mood, c.cue = planned, r.quote(it)
 		return true
 	case r.sureFuture(it):

@@ -149,7 +149,7 @@ func (r *reader) inPlace(items []item, bar int) int {
 // bareFood reads "so she got half a litre of syrup", "care given: 1 kg
 // fondant": an amount of food in a clause without another verb was fed.
 func (r *reader) bareFood(c *clause) {
-	if c.mood != asserted && c.mood != past || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
+	if c.mood == unasked || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
 		return
 	}
 	for i := range c.items {
@@ -166,10 +166,37 @@ func (r *reader) bareFood(c *clause) {
 		case r.fedThen(c):
 			d.due = c.when
 			r.earlierDeed(c, d)
+		case c.mood == planned:
+			d.due = c.when
+			r.write("plans", c, d)
 		default:
 			r.write("actions", c, d)
 		}
 	}
+}
+
+// foodAhead: "they shall have a litre of syrup", where the word at item k tells what is to
+// come.
+func (r *reader) foodAhead(c *clause, k int) bool {
+	_, verb := strings.CutSuffix(c.items[k].text, " to have") // "they are to have"
+	if !verb && !r.isWord(&c.items[k], "shall", "will", "'ll", "next time", "next visit") {
+		return false
+	}
+	for k++; k+1 < len(c.items) && c.items[k].pause == none; k++ {
+		it := &c.items[k]
+		if it.is(kMeasure) {
+			food := c.next(k)
+			if food.is(kOf) {
+				food = c.next(k + 1)
+			}
+			return verb && food.is(kSubstance) && r.rule(food, kSubstance).Value == "feed"
+		}
+		verb = verb || it.is(kHave) || r.isWord(it, "get", "receive", "have")
+		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !r.isWord(it, "get", "receive") {
+			return false
+		}
+	}
+	return false
 }
 
 // fedThen reports whether food in a clause without a verb of feeding was given on an

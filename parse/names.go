@@ -74,7 +74,23 @@ func (r *reader) properNames(toks []token) map[string]bool {
 // Juniper".
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
-	return subject || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	return subject || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+}
+
+// movedTo reports whether numbered bars were moved to the one of a name: "I moved bars 4
+// and 5 to Juniper."
+func (r *reader) movedTo(toks []token, i, end int) bool {
+	if i < 4 || !r.says(toks[i-1], "to", "into") || toks[i].pause > none || end < len(toks) && toks[end].pause == none {
+		return false
+	}
+	number := false
+	for k := i - 2; k >= 0 && k >= i-12 && toks[k+1].pause < stop; k-- {
+		number = number || r.numbers.of(toks[k].id).kind != notNumber || toks[k].has(digits)
+		if r.says(toks[k], "moved", "shifted", "transferred") {
+			return number && r.says(toks[k+1], "bar", "bars", "frame", "frames", "comb", "combs")
+		}
+	}
+	return false
 }
 
 func anyCapital(toks []token) bool {
