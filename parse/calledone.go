@@ -18,7 +18,7 @@ type calledOne struct{ words, name string }
 func (r *reader) calledOnes(toks []token) []calledOne {
 	var ones []calledOne
 	for i := range toks {
-		if toks[i].id != r.theID || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") {
+		if toks[i].id != r.theID || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") && !r.turnsHere(toks, i) {
 			continue
 		}
 		end, name := r.oneAt(toks, i)
@@ -37,6 +37,17 @@ func (r *reader) calledOnes(toks []token) []calledOne {
 		return []calledOne{one}
 	}
 	return nil
+}
+
+// turnsHere reports whether nothing but words of a round of visits stands before token i
+// in its sentence: "then across to", "last of all".
+func (r *reader) turnsHere(toks []token, i int) bool {
+	for k := i; k > 0 && toks[k].pause < stop; k-- {
+		if i-k > 5 || !r.says(toks[k-1], "then", "next", "now", "and", "so", "on", "to", "across", "over", "down", "up", "round", "back", "last", "of", "all", "lastly", "finally", "first") {
+			return false
+		}
+	}
+	return true
 }
 
 // oneAt reads "the white one" or "the one by the shed" at token i: where it ends, and

@@ -58,7 +58,9 @@ func (r *reader) smallName(items []item, i, end int) bool {
 	if i == 0 {
 		return end == len(items) || items[end-1].colon
 	}
-	if the := &items[i-1]; the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
+	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && r.isWord(&items[end], "lot") {
+		return true // "last of all the orchard lot"
+	} else if the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
 		return true
 	}
 	return items[i].pause == none && (items[i-1].any(kTo, kFrom) || r.isWord(&items[i-1], "with", "into")) && (end == len(items) || items[end].pause > none || !items[end].is(kContent))

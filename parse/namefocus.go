@@ -164,6 +164,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // bees sting people, not hives
 	case close && said(end, "came", "went", "popped", "dropped") && said(end+1, "round", "over", "along", "by"):
 		return true
+	case close && said(end, "came", "walked", "went", "drove") && said(end+1, "with") && said(end+2, "me", "us"):
+		return true // "Maud came with me"
 	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):
 		return true // "Pauline's lot"
 	}

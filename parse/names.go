@@ -127,11 +127,11 @@ func (r *reader) lineNames(toks []token) (names []string) {
 func (r *reader) placeNames(toks []token, others bool) (names []string) {
 	for i := 0; i+2 < len(toks); i++ {
 		name := &toks[i+1]
-		if i > 0 && toks[i].pause < stop || !r.says(toks[i], "the") || name.has(capital) || name.pause > none || !r.mayName(toks, i+1) {
+		if !r.says(toks[i], "the") || !r.turnsHere(toks, i) || name.has(capital) || name.pause > none || !r.mayName(toks, i+1) {
 			continue
 		}
 		end := i + 2
-		lot := r.says(toks[end], "lot") && toks[end].pause == none && (beFollows(toks, end+1) == end+1 || end+1 < len(toks) && r.says(toks[end+1], "have")) && r.talksOfHive(toks, end+1, nextSentences)
+		lot := r.says(toks[end], "lot") && toks[end].pause == none && end+1 < len(toks) && (beFollows(toks, end+1) == end+1 || r.says(toks[end+1], "have") || others && toks[end+1].pause == comma) && r.talksOfHive(toks, end+1, nextSentences)
 		if lot || others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.talksOfHive(toks, end, nextSentences) {
 			names = append(names, r.strings.lower(r.text[name.start:name.end]))
 		}

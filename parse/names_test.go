@@ -66,6 +66,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"JUNIPER - eggs on bar four. MARIGOLD - no eggs.", "juniper / marigold"},
 		{"Agnes's bees are calm. Eggs on bar four. Magnus kept all of his. No eggs.", "agnes / magnus"},
 		{"Agnes is a peach. Eggs on bar four. Magnus is not. No eggs.", "agnes / magnus"},
+		{"Maud came with us today. Juniper first. Eggs on bar four. Tansy next. No eggs.", "juniper / tansy"},
+		{"I did Juniper first. Eggs on bar four. Then over to the blue one by the compost. No eggs. Last of all the laundry lot, calm as you like. Larvae on bar two.", "juniper / blue / laundry"},
 		{"The church lot are weak. No eggs.", "church"},
 		{"Juniper was calm. The allotment is a different story. No eggs on bar five.", "juniper / allotment"},
 		{"The sad one is Juniper. Bar four had eggs.", "juniper"},
