@@ -12,6 +12,9 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 		r.argumentAt(c, d, i, k)
 	}
 	r.whereToBehind(c, d, end)
+	if d.do == "move_bar" && d.fromHive != "" && d.toHive == "" && len(d.bars) == 0 && r.named {
+		d.do = "add_bar" // "moved two bars in from hive six"
+	}
 	for k := i - 1; k >= 0 && k >= i-6; k-- {
 		it := &c.items[k]
 		switch {

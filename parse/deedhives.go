@@ -177,9 +177,6 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	case it.name == r.cur.hive: // this hive itself
 	case prev.is(kFrom):
 		d.fromHive = it.name
-		if d.do == "move_bar" && len(d.bars) == 0 {
-			d.do = "add_bar" // "moved two bars in from hive six"
-		}
 	case d.do == "unite" && prev.is(kDo):
 		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
 			d.fromHive = it.name

@@ -47,6 +47,7 @@ func TestFoundInHives(t *testing.T) {
 		{"Hive 1. No eggs, unlike hive 2.", "hive=1 contents.eggs=no"},
 		{"Hive 1. As in hive 2, eggs on bar three.", "hive=1 bars.3.eggs=yes"},
 		{"Hive 1 is calm. Moved two bars of brood in from hive 2.", "hive=1 temper.score=4 actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.from_hive=2"},
+		{"Hive 1 is calm. Moved two bars of brood from hive 1 to hive 2.", "hive=1 temper.score=4 actions.move_bar=yes actions.move_bar.count=2 actions.move_bar.to_hive=2"},
 		// the weather before it is every hive's
 		{"Sunny, 18 degrees, and eggs on bar four of hive 1. Hive 2 is calm.", "hive=1 weather.sky=sunny weather.temp_c=18 bars.4.eggs=yes / hive=2 weather.sky=sunny weather.temp_c=18 temper.score=4"},
 	} {
