@@ -67,6 +67,7 @@ const (
 	placesNear
 	breaths
 	plantNames
+	pointing
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -131,6 +132,7 @@ var listNames = [listCount]string{
 	placesNear:         "places near",
 	breaths:            "breaths",
 	plantNames:         "plant names",
+	pointing:           "pointing",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

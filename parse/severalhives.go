@@ -34,7 +34,7 @@ var pointers = map[string]int{
 // several makes one item of the words that stand for several hives.
 func (r *reader) several(items []item) []item {
 	for i := 0; i < len(items); i++ {
-		if !items[i].any(kHives, kName) && !mayPoint(items, i) {
+		if !items[i].any(kHives, kName) && !r.mayPoint(&items[i]) {
 			continue
 		}
 		names, n, end := r.severalAt(items, i)
@@ -101,23 +101,11 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 	return names, end
 }
 
-// mayPoint reports whether a pointer can begin at item i, at most behind a word of place.
-func mayPoint(items []item, i int) bool {
-	text := items[i].text
-	if len(text) < 2 || strings.IndexByte("abeino", text[0]) < 0 {
-		return false
-	}
-	if ledAway(text) {
-		text = text[len("in "):]
-	} else if len(text) == len("in") && i+1 < len(items) && ledAway(text+" ") {
-		text = items[i+1].text
-	}
-	first, _, _ := strings.Cut(text, " ")
-	switch first {
-	case "both", "either", "neither", "all", "each", "any", "none":
-		return true
-	}
-	return false
+// mayPoint reports whether words for several hives can begin at an item, at most behind a
+// word of place.
+func (r *reader) mayPoint(it *item) bool {
+	toks := r.mended[it.from:]
+	return toks[0].lists.has(pointing) || len(toks) > 1 && toks[0].end-toks[0].start == int32(len("in")) && toks[1].lists.has(pointing)
 }
 
 // pointer reads words for hives named before, where they stand as the subject of a
