@@ -24,6 +24,8 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 		if i == 0 && toks[end].pause == none {
 			turns = turnedTo // "Hazel made it through the winter", at the head of the note
 		}
+	case !begins && r.saidThat(toks, i) && r.doesAsHive(toks, i, end):
+		turns = headed
 	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end), r.exclaimed(toks, i, end):
 		turns = turnedTo
 	}
@@ -65,8 +67,8 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.talksOfHive(toks, end, ownSentence)
 		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
 	case next.lists.has(being):
-		return r.isHowHivesAre(toks, i, end)
-	case next.lists.has(hiveDoings), next.lists.has(moving):
+		return r.isHowHivesAre(toks, i, end) || r.ate(toks, end) || r.ownsParts(toks, end)
+	case next.lists.has(hiveDoings), next.lists.has(moving), r.ate(toks, end), r.ownsParts(toks, end):
 		return true
 	}
 	return r.says(*next, "first", "next", "again", "after", "i", "we")

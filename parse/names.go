@@ -74,7 +74,8 @@ func (r *reader) properNames(toks []token) map[string]bool {
 // Juniper".
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
-	return subject || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	passed, _ := r.barsPassed(toks, i, end)
+	return subject || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
 }
 
 // movedTo reports whether numbered bars were moved to the one of a name: "I moved bars 4

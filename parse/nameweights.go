@@ -17,7 +17,13 @@ func linesAfter(toks []token, end int) bool {
 
 // fares reports whether it is told how the one of a name is doing.
 func (r *reader) fares(toks []token, end int) bool {
+	for end < len(toks) && toks[end].pause == none && r.says(toks[end], verdictAdverbs...) {
+		end++
+	}
 	next := beFollows(toks, end) + 1
+	for next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], verdictAdverbs...) {
+		next++
+	}
 	if next == 0 || next >= len(toks) {
 		return false
 	}
@@ -35,6 +41,9 @@ func (r *reader) fares(toks []token, end int) bool {
 	}
 	return false
 }
+
+// verdictAdverbs stand between a name and its verdict: "Fionn now is just the opposite".
+var verdictAdverbs = []string{"now", "quite", "just", "rather", "exactly", "very", "also", "still", "certainly", "simply"}
 
 // theNamed reports whether "the" or "to the" begins a sentence before a name: "The Sundial
 // is weak", "To the Quince at noon".
@@ -142,7 +151,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return -2 * enough
 	}
 	prev, before := i-1, i-2
+	_, passed := r.barsPassed(toks, i, end)
 	switch {
+	case passed && !byWord, !byWord && r.tipsScale(toks, end):
+		return enough // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
 	case r.contrasted(toks, end):
 		return 0
 	case r.ownedElsewhere(toks, end):
