@@ -73,7 +73,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case !r.named && prev.is(kFrom) && r.takenBefore(items, k):
 		return false // "we took the honey from the barn hive" opens with that hive
-	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"):
+	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"), text == "to" && r.walksOn(items, k-1):
 		return false
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
@@ -96,6 +96,23 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case hive == lookedInto, hive == tendedTo, hive == openedAt:
 		return r.toBeDoneTo(items, i, prev)
+	}
+	return true
+}
+
+// walksOn reports whether the "on" at item k, with "to" behind it, turns the talk to the next
+// hive, and tells of nothing that was moved there: "gave it a feed on to hive four".
+func (r *reader) walksOn(items []item, k int) bool {
+	if k < 0 || items[k].text != "on" || items[k+1].pause > none {
+		return false
+	}
+	for k--; k >= 0 && items[k+1].pause < comma; k-- {
+		switch it := &items[k]; {
+		case it.is(kName):
+			return true
+		case it.is(kDo):
+			return !r.isWord(it, "put") && r.rule(it, kDo).Value != "move_bar"
+		}
 	}
 	return true
 }
@@ -139,7 +156,7 @@ func (r *reader) planBefore(items []item, k int) bool {
 // deedBefore reports whether the hive behind item k is where a deed carries something to
 // or from.
 func (r *reader) deedBefore(items []item, k int) bool {
-	into := r.isWord(&items[k], "into")
+	into := r.isWord(&items[k], "into") || items[k].is(kTo) && k > 0 && items[k-1].is(kBar)
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
 			for rule := range r.senses(&items[k]) {

@@ -40,7 +40,7 @@ var deedTraits = map[string]traits{
 	"feed":          {amount: true, substance: true, content: true, hive: tendedTo, twice: true, event: "fed"},
 	"treat":         {amount: true, substance: true, hive: tendedTo, twice: true, noun: true, event: "treated"},
 	"requeen":       {hive: tendedTo, ofQueen: true, noun: true, event: "requeened"},
-	"split":         {hive: tendedTo, noun: true, event: "split"},
+	"split":         {count: true, hive: tendedTo, noun: true, event: "split"},
 	"unite":         {content: true, hive: joinedTo, carries: true},
 	"inspect":       {content: true, hive: lookedInto, event: "inspected"},
 	"open":          {hive: openedAt},

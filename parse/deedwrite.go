@@ -285,6 +285,9 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 		d.bars, d.count = nil, nil
 	}
 	r.barsInHand(d)
+	if d.do == "split" && d.toHive == "" {
+		d.count = nil // of bars that went somewhere
+	}
 	switch len(d.bars) {
 	case 0:
 	case 1:
@@ -294,7 +297,7 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 		}
 	default:
 		b.put(r.paths.under(path, "bars"), joinBars(d.bars), why)
-		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" {
+		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" || d.do == "straighten" {
 			d.count = &quantity{lo: float64(len(d.bars))}
 		}
 	}

@@ -135,6 +135,7 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 	switch next := &items[i+1]; {
 	case next.is(kRepair), next.is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
 	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
+	case countsCells(items, i+1): // "heron hive three sealed queen cells"
 	default:
 		return false
 	}
@@ -241,7 +242,9 @@ var endwise = []string{"top", "bottom", "front", "back", "far", "near", "upper",
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
 
-func (r *reader) nameWord(it *item) bool { return it.to-it.from == 1 && !it.anyOf(nameless) }
+func (r *reader) nameWord(it *item) bool {
+	return it.to-it.from == 1 && (!it.anyOf(nameless) || it.text == "stone") // "stone dead", "the stone wall hive"
+}
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
 	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !before[k-1].lists.has(softNames) && !before[k-1].lists.has(noNames)
@@ -264,5 +267,5 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true // ours, where a hive's name follows
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
-		prev.is(kNow) && prev.pause >= stop || r.isWord(prev, "one") // "now willow hive", "the little one shed hive"
+		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly") // "now willow hive", "the little one shed hive"
 }

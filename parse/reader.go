@@ -196,6 +196,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}
+	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
+		r.namedAgain(r.items)
+	}
 	r.items = r.placeHives(r.several(r.items))
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)

@@ -115,6 +115,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		fresh.kinds.add(kBars)
 		s = kBars
 	}
+	if s == kNum && old.is(kName) { // "hive seven, is it, no, it's eight"
+		fresh, s = *r.asHive(&fresh, formatNumber(fresh.n.lo)), kName
+	}
 	if s == kStage && old.is(kContent) { // "open brood, I mean sealed"
 		fresh = r.restaged(*old, r.value(&fresh, kStage))
 	}
@@ -136,6 +139,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		return append(items[:at], append([]item{fresh}, items[to+1:]...)...), true
 	}
 	items[at] = fresh
+	if bare && items[cue-1].is(kAsk) {
+		cue-- // "is it", of what was said first
+	}
 	return slices.Delete(items, cue, to+1), true
 }
 
@@ -246,8 +252,11 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any3(kCell, kStage, kMite)) {
 			return at
 		}
-		if s == kStage && it.is(kContent) || s == kContent && it.is(kSame) {
+		if s == kStage && it.is(kContent) || s == kContent && it.is(kSame) || s == kNum && it.is(kName) && (at == cue-1 || at == cue-2 && items[cue-1].is(kAsk)) && r.namesAnother(items, at, to) {
 			return at
+		}
+		if bare && it.is(kAsk) && it.text == "is it" {
+			continue // "hive three, is it, no, four"
 		}
 		if bare && s == kNum && it.any3(kCell, kStage, kCellKind) && to+1 < len(items) && items[to+1].is(kRepair) {
 			continue // "one capped queen cell no two make it two"
@@ -266,6 +275,15 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		}
 	}
 	return -1
+}
+
+// namesAnother reports whether the number at item to is that of another hive than the one
+// at item at, and counts nothing.
+func (r *reader) namesAnother(items []item, at, to int) bool {
+	if name := items[at].name; name == "" || !isDigit(name[0]) || !barNumber(&items[to]) {
+		return false
+	}
+	return to+1 == len(items) || !items[to+1].anyOf(counted) && !items[to+1].any4(kNum, kStage, kLeaf, kComb)
 }
 
 // countable are the kinds of words for what a number counts.

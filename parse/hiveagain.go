@@ -1,0 +1,66 @@
+package parse
+
+import "strings"
+
+// A hive that was named with the word for it may be called by its name alone later: "back
+// to canal", "gave her a bar from mill".
+
+// namedAgain makes references of the names of hives told before, where words stand before
+// them that turn to a hive, or that tell where something went or came from.
+func (r *reader) namedAgain(items []item) {
+	for i := 1; i < len(items); i++ {
+		it, lead := &items[i], &items[i-1]
+		if it.pause > none || !lead.anyOf(leadingBack) || !r.nameWord(it) || it.any(kSide, kPlace) {
+			continue
+		}
+		name := r.calledBefore(items[:i], it.text)
+		if name == "" || !r.turnsBack(items, i-1) && !(lead.any(kTo, kFrom) || lead.text == "with") {
+			continue
+		}
+		if !r.turnsBack(items, i-1) && !r.deedBefore(items, i-1) {
+			continue // "pollen from the clover"
+		}
+		*it = *r.asHive(r.merged(items, i, i+1, nil), name)
+	}
+}
+
+// leadingBack are the kinds of words that can stand before a hive named again.
+var leadingBack = setOf(kTo, kFrom, kHave, kOn)
+
+// turnsBack reports whether the words that end with item k turn the talk to the hive
+// behind them: "back to", "back in", "as for", "on to".
+func (r *reader) turnsBack(items []item, k int) bool {
+	lead := &items[k]
+	if lead.text == "back to" {
+		return true
+	}
+	if k == 0 || lead.pause > none {
+		return false
+	}
+	before := &items[k-1]
+	return lead.any(kOn, kTo) && r.isWord(before, "back", "return", "returning") || lead.text == "for" && before.text == "as" || lead.text == "to" && r.isWord(before, "on", "over")
+}
+
+// calledBefore is the hive that was named by a word, or whose name ends on it; "" for none.
+func (r *reader) calledBefore(items []item, word string) string {
+	for k := len(items) - 1; k >= 0; k-- {
+		if items[k].is(kName) && endsOn(items[k].name, word) {
+			return items[k].name
+		}
+	}
+	if r.byHive[word] != nil {
+		return word
+	}
+	for _, b := range r.all {
+		if endsOn(b.hive, word) {
+			return b.hive
+		}
+	}
+	return ""
+}
+
+// endsOn reports whether a word is a name, or the last of its words.
+func endsOn(name, word string) bool {
+	rest, ends := strings.CutSuffix(name, word)
+	return ends && (rest == "" || strings.HasSuffix(rest, " "))
+}

@@ -1,0 +1,25 @@
+package parse
+
+import "testing"
+
+// TestHivesInRunningSpeech holds which hive is spoken of where no pause tells it.
+func TestHivesInRunningSpeech(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"brook hive bar two eggs next one ferry hive calm back to brook queen on bar four", "hive=brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},
+		{"upper brook hive bar two eggs next ferry hive calm back at brook queen on bar four", "hive=upper brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},
+		{"brook hive calm ferry hive nervous i'll unite them with brook on sunday", "hive=brook temper.score=4 / hive=ferry temper.score=2 plans.unite=yes plans.unite.to_hive=brook plans.unite.due=2026-05-17"},
+		{"clover hive calm ferry hive no eggs pollen coming in from the clover", "hive=clover temper.score=4 / hive=ferry contents.eggs=no incoming.pollen=yes incoming.pollen.plant=clover"},
+		{"brook hive bar three eggs that's brook done now ferry hive bar two larvae", "hive=brook bars.3.eggs=yes / hive=ferry bars.2.open_brood=yes"},
+		{"stone bench hive bar three eggs", "hive=stone bench bars.3.eggs=yes"},
+		{"next one robin hive two sealed queen cells on bar six", "hive=robin bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=2"},
+		{"hive two calm bees i gave it a litre of syrup on to hive four nervous", "hive=2 temper.score=4 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup / hive=4 temper.score=2"},
+		{"hive two calm i moved three bars on to hive four", "hive=2 temper.score=4 actions.move_bar=yes actions.move_bar.count=3 actions.move_bar.to_hive=4"},
+		{"barn hive split today four bars to the robin hive temper steady", "hive=barn temper.score=3 actions.split=yes actions.split.count=4 actions.split.to_hive=robin"},
+		{"hive six is it no it's nine hive nine calm", "hive=9? temper.score=4"},
+		{"hive six no nine bars of bees", "hive=6 strength.bars_of_bees=9"},
+		{"hive six it's eleven no twelve degrees and sunny", "hive=6 weather.temp_c=12 weather.sky=sunny"},
+		{"bars four and six are crooked i must straighten four and six on tuesday", "bars.4.comb.straight=no bars.6.comb.straight=no plans.straighten=yes plans.straighten.count=2 plans.straighten.bars=4,6 plans.straighten.due=2026-05-19"},
+	} {
+		readsAs(t, "running speech", c.said, c.want)
+	}
+}
