@@ -11,6 +11,7 @@ func (r *reader) headings() {
 	if r.nextVisit(items) {
 		return
 	}
+	r.nextHeading(items)
 	if r.topicHeading(items) {
 		for k := range items {
 			items[k].kinds, items[k].says = setOf(kWord), senseless
@@ -39,6 +40,19 @@ func (r *reader) headings() {
 			items[k].used = true
 		}
 		r.items = items[:1]
+	}
+}
+
+// nextHeading reads "Next: same again" as the bar behind the one in hand, and
+// "Next: add a bar" as what is planned.
+func (r *reader) nextHeading(items []item) {
+	first := &items[0]
+	switch {
+	case !first.colon || first.text != "next" || len(items) == 1:
+	case hasKind(items, kDo):
+		first.kinds, first.says = setOf(kPlan), senseless
+	case r.last > 0 && (hasKind(items, kContent) || hasKind(items, kSame) || hasKind(items, kComb)):
+		first.kinds, first.says = setOf(kNext), senseless
 	}
 }
 

@@ -40,6 +40,7 @@ type memory struct {
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
 	last        int   // the last single bar
+	skippedTo   int   // the bar behind one that was skipped, until something is said of it
 	inHand      inHand
 	listing     bool       // the note numbers its bars: a bare number may be a bar
 	barsCounted bool       // the note counts bars of the hive in hand: "bees on nine bars"

@@ -24,11 +24,12 @@ func (s *scan) step(i int) {
 	s.settle(waiting[:len(waiting)-len(there)])
 	s.bound = len(s.found)
 	switch {
+	case r.skippedTo == r.last && r.inHand == awaiting && it.is(kNext):
+		// "skip one, the next one has eggs": it is that one already
 	case it.is(kSkip) && !s.tellsWhy(i):
-		r.last += r.step
-		r.inHand = thisLine
-		r.bars = []int{r.last + r.step}
-		r.last += r.step
+		r.bars = []int{r.last + 2*r.step}
+		r.last += 2 * r.step
+		r.skippedTo = r.last
 	case it.is(kPrev):
 		r.bars = []int{r.last - r.step}
 		r.last -= r.step

@@ -98,9 +98,9 @@ func (r *reader) setOut(c *clause) {
 			continue
 		}
 		switch r.value(it, kSide) {
-		case "back":
+		case "back", "far end":
 			r.outset = -1
-		case "front":
+		case "front", "near end":
 			r.outset = 1
 		default:
 			continue

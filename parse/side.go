@@ -10,7 +10,7 @@ func (s *scan) side(i int) {
 	if value == "counted" { // "eggs 1 side"
 		value = map[float64]string{1: "one", 2: "both"}[it.n.lo]
 	}
-	if value == "" || s.r.isWord(it, "back") && !s.endsSide(i) {
+	if value == "" || strings.HasSuffix(value, " end") || s.r.isWord(it, "back") && !s.endsSide(i) {
 		return
 	}
 	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && (next.any3(kBe, kHave, kFull) || s.r.isWord(next, "cases")) {

@@ -269,7 +269,7 @@ func (r *reader) take(bars []int, single bool) {
 			r.step = -1
 		}
 	}
-	r.bars, r.last = bars, last
+	r.bars, r.last, r.skippedTo = bars, last, 0
 }
 
 // besideHer is the queen's bar where a content is said to lie beside her, else
