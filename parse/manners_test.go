@@ -48,7 +48,7 @@ var manners = map[string][]saying{
 	"bar by bar": {
 		{"Bar 4 has larvae. Skipped one. The next one has honey, the one after is bare.", "bars.4.open_brood=yes bars.6.honey=yes bars.7.comb.size=bare"},
 		{"bar four larvae left one out bar six honey and the one after nectar", "bars.4.open_brood=yes bars.6.honey=yes bars.7.nectar=yes"},
-		{"Worked from the far end. Bar 11 honey. Next one larvae. Next again, eggs.", "bars.11.honey=yes bars.10.open_brood=yes bars.9.eggs=yes"},
+		{"Worked from the far end. Bar 11 honey. Next one larvae. Next again, eggs.", "bars.9.eggs=yes bars.10.open_brood=yes bars.11.honey=yes"},
 		{"Hive 2\nBar 3: honey\nNext: empty comb\nNext: add a bar", "hive=2 bars.3.honey=yes bars.4.empty=yes plans.add_bar=yes plans.add_bar.count=1"},
 	},
 	// what was looked for and not found, told behind its name.
