@@ -68,6 +68,8 @@ const (
 	breaths
 	plantNames
 	pointing
+	receiving
+	goneIn
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -133,6 +135,8 @@ var listNames = [listCount]string{
 	breaths:            "breaths",
 	plantNames:         "plant names",
 	pointing:           "pointing",
+	receiving:          "receiving",
+	goneIn:             "gone in",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

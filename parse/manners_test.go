@@ -51,6 +51,15 @@ var manners = map[string][]saying{
 		{"Worked from the far end. Bar 11 honey. Next one larvae. Next again, eggs.", "bars.9.eggs=yes bars.10.open_brood=yes bars.11.honey=yes"},
 		{"Hive 2\nBar 3: honey\nNext: empty comb\nNext: add a bar", "hive=2 bars.3.honey=yes bars.4.empty=yes plans.add_bar=yes plans.add_bar.count=1"},
 	},
+	// food and medicine told by who gets them, or by where they went.
+	"given without a giver": {
+		{"Hive 3. Calm. They had thymol on the 4th.", "hive=3 temper.score=4 earlier.treated=yes earlier.treated.on=2026-05-04 earlier.treated.what=thymol"},
+		{"Twelve mites on the bees, so oxalic acid went in.", "mites.method=seen mites.count=12 actions.treat=yes actions.treat.what=oxalic acid"},
+		{"Hive 3. Those will get fondant on Sunday.", "hive=3 plans.feed=yes plans.feed.what=fondant plans.feed.due=2026-05-17"},
+		{"Hive 3. They get syrup tomorrow.", "hive=3 plans.feed=yes plans.feed.what=syrup plans.feed.due=2026-05-15"},
+		{"Hive 3. They had fondant left.", "hive=3"},
+		{"I will get syrup from the shop tomorrow", ""},
+	},
 	// what was looked for and not found, told behind its name.
 	"in vain": {
 		{"ants I have not seen any", "signs.ants=no"},

@@ -41,7 +41,7 @@ var questions = [...][]question{
 	},
 	past: {
 		{(*reader).placements, setOf(kComb)},
-		{(*reader).deeds, setOf(kDo, kMeasure)},
+		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 		{(*reader).swarmed, setOf(kWord)},
 		{(*reader).earlierFindings, setOf(kShe, kQueen, kSeen, kContent, kWord)},
 		{(*reader).barsOnly, setOf(kBars)},
@@ -49,7 +49,7 @@ var questions = [...][]question{
 	planned: {
 		{(*reader).barsIn, setOf(kAfter, kTween)},
 		{(*reader).followerWent, setOf(kFixture)},
-		{(*reader).deeds, setOf(kDo, kMeasure)},
+		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 	},
 	unasked: {
 		{(*reader).noneInMine, setOf(kSign)},

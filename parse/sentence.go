@@ -300,7 +300,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.queenSentence == r.sentenceNo && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
+		case it.is(kNum) && r.queenSentence > 0 && r.queenSentence >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
 		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || r.isWord(&c.items[0], "which")):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)

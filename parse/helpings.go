@@ -1,0 +1,216 @@
+package parse
+
+import "strings"
+
+// Food and medicine told without a verb of feeding or treating, by their amounts or by who
+// got them.
+
+// bareFood reads "so she got half a litre of syrup", "care given: 1 kg
+// fondant": an amount of food in a clause without another verb was fed.
+func (r *reader) bareFood(c *clause) {
+	if c.mood == unasked || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
+		return
+	}
+	for i := range c.items {
+		d := r.helping(c, i, "feed", kOf, kArt, kComb, kAdv, kNum, kTo)
+		if d == nil {
+			d = r.measured(c, i)
+		}
+		if d == nil {
+			d = r.received(c, i)
+		}
+		switch {
+		case d == nil:
+			continue
+		case r.fedThen(c) && !getsIt(c):
+			d.due = c.when
+			r.earlierDeed(c, d)
+		case c.mood == planned || getsIt(c) && c.when != nil && !c.when.ago && !c.when.today:
+			d.due = c.when
+			r.write("plans", c, d)
+		default:
+			r.write("actions", c, d)
+		}
+	}
+}
+
+// foodAhead: "they shall have a litre of syrup", where the word at item k tells what is to
+// come.
+func (r *reader) foodAhead(c *clause, k int) bool {
+	_, verb := strings.CutSuffix(c.items[k].text, " to have") // "they are to have"
+	if !verb && !r.isWord(&c.items[k], "shall", "will", "'ll", "next time", "next visit") {
+		return false
+	}
+	for k++; k+1 < len(c.items) && c.items[k].pause == none; k++ {
+		it := &c.items[k]
+		if it.is(kMeasure) {
+			food := c.next(k)
+			if food.is(kOf) {
+				food = c.next(k + 1)
+			}
+			return verb && food.is(kSubstance) && r.rule(food, kSubstance).Value == "feed"
+		}
+		if it.is(kSubstance) && it.text != "feed" {
+			return verb
+		}
+		verb = verb || it.is(kHave) || r.isWord(it, "get", "receive", "have")
+		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !r.isWord(it, "get", "receive") {
+			return false
+		}
+	}
+	return false
+}
+
+// fedThen reports whether food in a clause without a verb of feeding was given on an
+// earlier day: "they had two litres on Tuesday".
+func (r *reader) fedThen(c *clause) bool {
+	return c.mood == past || c.when != nil && (c.when.weekday || c.lists.has(receiving)) && !c.when.today && !r.opening && c.mood == asserted
+}
+
+// getsIt: "they get thymol on Friday", "fondant goes in next week" tell what is to come.
+func getsIt(c *clause) bool {
+	for k := range c.items {
+		if word, _, _ := strings.Cut(c.items[k].text, " "); word == "get" || word == "gets" || word == "goes" {
+			return c.items[k].lists.has(receiving) || c.items[k].lists.has(goneIn)
+		}
+	}
+	return false
+}
+
+// measured is the deed that a food or medicine at item i and an amount right
+// behind it tell of: "oxalic acid, 30 ml".
+func (r *reader) measured(c *clause, i int) *deed {
+	if i+1 >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[i+1].is(kMeasure) || c.items[i+1].used {
+		return nil
+	}
+	rule, size := r.rule(&c.items[i], kSubstance), c.items[i+1].size
+	if _, length := size.mm(); length {
+		return nil
+	}
+	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[i+1]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
+}
+
+// received is the deed that "they got a pollen patty", "these had thymol on the 2nd" tell of
+// where item i is the food or medicine and no amount is said; nil for none.
+func (r *reader) received(c *clause, i int) *deed {
+	it := &c.items[i]
+	if !it.is(kSubstance) || it.used || it.text == "feed" || r.isWord(c.next(i), "left", "over", "remaining", "still") {
+		return nil
+	}
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) {
+		return nil
+	}
+	rule := r.rule(it, kSubstance)
+	return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it), rule: rule.ID, what: r.substance(it)})
+}
+
+// comesToThem reports whether the bees are told to get what stands at item i: "they got a
+// patty", "these will have thymol".
+func (r *reader) comesToThem(c *clause, i int) bool {
+	verb := i - 1
+	for verb > 0 && (c.items[verb].any3(kArt, kAdv, kAmount) || c.items[verb].is(kNum) && c.items[verb].n.article) && !c.items[verb].lists.has(receiving) {
+		verb--
+	}
+	if verb < 1 || !c.items[verb].lists.has(receiving) {
+		return false
+	}
+	who := verb - 1
+	for who > 0 && c.items[who].any3(kWill, kPlan, kAdv) {
+		who--
+	}
+	return c.items[who].any6(kBees, kShe, kName, kHive, kWill, kPlan) || r.isWord(&c.items[who], "it", "these", "those", "both", "this one", "this lot", "she")
+}
+
+// wentIn reports whether what stands at item i was put in: "so thymol went in".
+func (r *reader) wentIn(c *clause, i int) bool {
+	next := c.next(i)
+	return next.lists.has(goneIn) || r.isWord(next, "went", "goes") && r.isWord(c.next(i+1), "in", "on", "into", "onto")
+}
+
+// helping is the deed that an amount at item i and a food or medicine behind it
+// tell of, over words of the given kinds; nil where they do not.
+func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
+	it := &c.items[i]
+	if !it.is(kMeasure) || it.used {
+		return nil
+	}
+	k := i + 1
+	for k < len(c.items) && c.items[k].anyOf(setOf(over...)) {
+		k++
+	}
+	if k >= len(c.items) || !c.items[k].is(kSubstance) || c.items[k].used || r.rule(&c.items[k], kSubstance).Value != do {
+		return nil
+	}
+	size := it.size
+	return r.newDeed(&deed{do: do, at: i, items: r.these(it, &c.items[k]), rule: r.rule(&c.items[k], kSubstance).ID, size: &size, what: r.substance(&c.items[k])})
+}
+
+func (r *reader) givenWord(c *clause) bool {
+	for k := range c.items {
+		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed", "trickled", "dribbled", "applied") {
+			return false
+		}
+	}
+	return true
+}
+
+// moreFood reads a second helping told without its verb: "two litres of syrup
+// and then half a kilo of fondant".
+func (r *reader) moreFood(c *clause) {
+	list, do, _ := strings.Cut(r.lastDeed, ".")
+	do, _, _ = strings.Cut(do, "#")
+	if !deedTraits[do].substance {
+		return
+	}
+	for i := range c.items {
+		d := r.helping(c, i, do, kOf)
+		if d == nil && list != "earlier" {
+			d = r.oneMore(c, i, do)
+		}
+		if d == nil {
+			continue
+		}
+		if list == "earlier" && !r.dated(c, d) {
+			continue
+		}
+		for _, it := range d.items {
+			it.used = true
+		}
+		switch {
+		case list == "actions" && r.fedThen(c):
+			d.due = c.when
+			r.earlierDeed(c, d)
+		case list != "earlier":
+			r.write(list, c, d)
+		case d.due.today:
+			r.write("actions", c, d)
+		default:
+			r.earlierDeed(c, d)
+		}
+	}
+}
+
+// oneMore is the deed that "and a pollen patty" adds; nil for none.
+func (r *reader) oneMore(c *clause, i int, do string) *deed {
+	if i+2 >= len(c.items) || !c.items[i].is(kAnd) || !c.items[i+1].is(kArt) || !c.items[i+2].is(kSubstance) || c.items[i+2].used || r.deedSentence != r.sentenceNo {
+		return nil
+	}
+	it := &c.items[i+2]
+	if r.rule(it, kSubstance).Value != do {
+		return nil
+	}
+	return r.newDeed(&deed{do: do, at: i, items: r.these(it), rule: r.rule(it, kSubstance).ID, what: r.substance(it)})
+}
+
+// dated gives a helping the day that follows it: "a quart on Monday and a quart
+// today".
+func (r *reader) dated(c *clause, d *deed) bool {
+	for k := d.at + 1; k < len(c.items) && k <= d.at+5; k++ {
+		if it := &c.items[k]; it.is(kDate) && !it.used {
+			d.due = &it.day
+			d.items = append(d.items, it)
+			return true
+		}
+	}
+	return false
+}
