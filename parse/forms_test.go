@@ -232,7 +232,7 @@ func TestTellings(t *testing.T) {
 		{"perforated caps two cells, dead bees at the entrance thirty", "signs.perforated_caps=yes signs.perforated_caps.count=2 signs.dead_bees=yes signs.dead_bees.count=30"},
 		{"they bring nectar from the lime and white pollen from the clover", "incoming.nectar=yes incoming.nectar.plant=lime incoming.pollen=yes incoming.pollen.colour=white incoming.pollen.plant=clover"},
 		{"fed them a pollen patty and two litres of syrup", "actions.feed=yes actions.feed.what=pollen patty actions.feed#2=yes actions.feed#2.amount=2 actions.feed#2.unit=l actions.feed#2.what=syrup"},
-		{"hive 8 brood on bar 3\nnow this is hive eleven, the two bars from hive eight went in, queenless for now", "hive=8 bars.3.brood=yes / hive=11 queenright=no"},
+		{"hive 8 brood on bar 3\nnow this is hive eleven, the two bars from hive eight went in, queenless for now", "hive=8 bars.3.brood=yes / hive=11 queenright=no actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.from_hive=8"},
 		{"bar six capped brood no wait those are bumpy that's drone brood", "bars.6.drone_brood=yes?"},
 		{"bar two eggs sorry not bar two bar three", "bars.3.eggs=yes?"},
 		{"hive 2 gave a bar to hive 3, moved the follower one bar to the back", "hive=2 actions.move_bar=yes actions.move_bar.count=1 actions.move_bar.to_hive=3 actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.direction=back"},

@@ -67,11 +67,17 @@ func (r *reader) fedThen(c *clause) bool {
 	return c.mood == past || c.when != nil && (c.when.weekday || c.lists.has(receiving)) && !c.when.today && !r.opening && c.mood == asserted
 }
 
+// inside reports whether words for going end with where it went: "gone in", "went on".
+func inside(words string) bool {
+	last := words[strings.LastIndexByte(words, ' ')+1:]
+	return last == "in" || last == "on" || last == "into" || last == "onto"
+}
+
 // getsIt: "they get thymol on Friday", "fondant goes in next week" tell what is to come.
 func getsIt(c *clause) bool {
 	for k := range c.items {
 		if word, _, _ := strings.Cut(c.items[k].text, " "); word == "get" || word == "gets" || word == "goes" {
-			return c.items[k].lists.has(receiving) || c.items[k].lists.has(goneIn)
+			return c.items[k].lists.has(receiving) || c.items[k].lists.has(going)
 		}
 	}
 	return false
@@ -124,7 +130,7 @@ func (r *reader) comesToThem(c *clause, i int) bool {
 // wentIn reports whether what stands at item i was put in: "so thymol went in".
 func (r *reader) wentIn(c *clause, i int) bool {
 	next := c.next(i)
-	return next.lists.has(goneIn) || r.isWord(next, "went", "goes") && r.isWord(c.next(i+1), "in", "on", "into", "onto")
+	return next.lists.has(going) && inside(next.text) || r.isWord(next, "went", "goes") && inside(c.next(i+1).text)
 }
 
 // helping is the deed that an amount at item i and a food or medicine behind it

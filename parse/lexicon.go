@@ -25,7 +25,7 @@ type lexicon struct {
 	leadIns       map[string][]string
 	columns       columns
 
-	denial, seen, queenCups *sense // of the rules of these names
+	denial, seen, queenCups, added, moved *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
 }
@@ -44,6 +44,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 		}
 	}
 	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
+	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
 	if err := l.addNumbers(f.Number); err != nil {
 		return nil, err
 	}

@@ -69,7 +69,7 @@ const (
 	plantNames
 	pointing
 	receiving
-	goneIn
+	going
 	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
@@ -136,7 +136,7 @@ var listNames = [listCount]string{
 	plantNames:         "plant names",
 	pointing:           "pointing",
 	receiving:          "receiving",
-	goneIn:             "gone in",
+	going:              "going",
 	kin:                "kin",
 	deadlines:          "deadlines",
 	barNouns:           "bar nouns",

@@ -60,6 +60,19 @@ var manners = map[string][]saying{
 		{"Hive 3. They had fondant left.", "hive=3"},
 		{"I will get syrup from the shop tomorrow", ""},
 	},
+	// bars told by where they went.
+	"bars that went": {
+		{"Two fresh bars went in behind 4.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=4"},
+		{"Two empty bars added.", "actions.add_bar=yes actions.add_bar.count=2"},
+		{"Hive 2. A bar from hive 1 went in between 2 and 3.", "hive=2 actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.from_hive=1 actions.add_bar.to=2"},
+		{"Hive 1. Bar 4 was carried over to hive 2.", "hive=1 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=2"},
+		{"Hive 1. We carried bar 4 over to hive 2.", "hive=1 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=2"},
+		{"Hive 1. Bar 7, sealed brood both sides, went across to the plum hive.", "hive=1 bars.7.capped_brood=yes bars.7.capped_brood.side=both actions.move_bar=yes actions.move_bar.bar=7 actions.move_bar.to_hive=plum"},
+		{"Hive 1. Bar 4 I took down and carried to hive 2.", "hive=1 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=2"},
+		{"Hive 3. Bar nine went in twelve days ago.", "hive=3 bars.9.placed=2026-05-02"},
+		{"Bar 7 sealed brood throughout. Bar 8 honey. Eggs throughout.", "bars.7.capped_brood=yes bars.8.honey=yes contents.eggs=yes"},
+		{"Bar 6 carried two sealed cells.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=2"},
+	},
 	// what was looked for and not found, told behind its name.
 	"in vain": {
 		{"ants I have not seen any", "signs.ants=no"},

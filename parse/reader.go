@@ -201,6 +201,9 @@ func (r *reader) line(l *lexedRow) {
 		r.namedAgain(r.items)
 	}
 	r.items = r.placeHives(r.several(r.items))
+	if met.lists.has(going) && met.kinds.has(kBar) {
+		r.items = r.barsWent(r.items)
+	}
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)
 	}

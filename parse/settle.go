@@ -166,6 +166,9 @@ func (s *scan) wholeAt(i int) {
 		return // "brood on bar four, the pattern as a whole is good"
 	}
 	n := len(s.found)
+	if n > s.bound && s.headed && s.found[n-1].present && s.r.isWord(it, "throughout", "all through") {
+		return // "bar 7, sealed brood throughout": of its comb
+	}
 	if n == s.bound {
 		s.whole = true
 		return

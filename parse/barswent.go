@@ -1,0 +1,105 @@
+package parse
+
+import "slices"
+
+// Bars that went or were carried somewhere are told as bars that were put there: "two
+// bars went in behind 4", "bar 4 went across to the plum hive".
+
+// barsWent makes a verb of such words, one of putting in or moving, and puts "were" before
+// it where the bars stand there.
+func (r *reader) barsWent(items []item) []item {
+	for i := 0; i < len(items); i++ {
+		it := &items[i]
+		if !it.lists.has(going) {
+			continue
+		}
+		if r.carriesBars(items, i) {
+			it.kinds, it.says = setOf(kDo), r.moved
+			continue
+		}
+		subject := barsBefore(items, i)
+		verb := r.wentWhere(items, i)
+		if subject < 0 || verb == nil || verb == r.added && items[subject].is(kBars) {
+			continue // that "bar 9 went in on Monday" is when it was put in
+		}
+		if items[i-1].is(kAnd) { // "I lifted out and" tells no more
+			items = slices.Delete(items, subject+1, i)
+			i = subject + 1
+			it = &items[i]
+		}
+		were := *it
+		were.kinds, were.says, were.text, were.end, were.lists = setOf(kBe), senseless, "were", were.start, 0
+		it.kinds, it.says, it.pause = setOf(kDo), verb, none
+		items = slices.Insert(items, i, were)
+		i++
+	}
+	return items
+}
+
+// carriesBars: "carried bar 4 over to the plum hive".
+func (r *reader) carriesBars(items []item, i int) bool {
+	end := i + 1
+	for end < len(items) && end < i+4 && items[end].pause == none && items[end].any4(kNum, kArt, kBar, kBars) {
+		end++
+	}
+	return end > i+1 && items[end-1].any(kBar, kBars) && r.isWord(&items[i], "carried") && r.toHive(items, end)
+}
+
+// wentWhere is the verb that going at item i stands for: to a hive is moved, in is added;
+// nil for neither.
+func (r *reader) wentWhere(items []item, i int) *sense {
+	switch {
+	case r.toHive(items, i+1):
+		return r.moved
+	case inside(items[i].text) || i+1 < len(items) && items[i+1].pause == none && inside(items[i+1].text) && r.isWord(&items[i], "went", "gone"):
+		return r.added
+	}
+	return nil
+}
+
+// toHive reports whether the way to a hive follows from item i on: "over to the plum hive".
+func (r *reader) toHive(items []item, i int) bool {
+	for i < len(items) && items[i].pause == none && r.isWord(&items[i], "over", "across", "straight", "down", "on", "back", "right") {
+		i++
+	}
+	if i == len(items) || !items[i].is(kTo) || items[i].pause > none {
+		return false
+	}
+	if i++; i < len(items) && items[i].is(kArt) {
+		i++
+	}
+	return i < len(items) && items[i].any(kName, kHive)
+}
+
+// barsBefore is the item of the bars that went, before item i: "two empty bars", "a bar from
+// hive 1", "bar 5, queen and all,", "bar 4 I lifted out and"; -1 where there are none.
+func barsBefore(items []item, i int) int {
+	k := i - 1
+	for k >= 0 && items[k].any5(kBe, kHave, kAdv, kThen, kNow) && items[k+1].pause == none {
+		k--
+	}
+	switch {
+	case k >= 0 && items[k+1].pause == comma:
+		k = beforeAside(items, k)
+	case k > 1 && items[k].is(kAnd) && items[k+1].pause == none:
+		k = liftedBefore(items, k)
+	}
+	for k > 1 && items[k].any(kName, kContent) && items[k-1].any(kFrom, kOf) {
+		k -= 2
+	}
+	if k < 0 || !items[k].any(kBars, kBar) || k > 0 && items[k-1].any4(kOn, kFrom, kAfter, kDo) {
+		return -1
+	}
+	return k
+}
+
+// liftedBefore is the item of the bars in "bar 4 I lifted out and", which ends with item
+// and; where it is not so, that item.
+func liftedBefore(items []item, and int) int {
+	for k := and - 1; k > 0 && and-k < 5 && items[k].pause == none; k-- {
+		if items[k].is(kPron) && items[k-1].any(kBars, kBar) {
+			return k - 1
+		}
+	}
+	return and
+}
