@@ -62,6 +62,9 @@ func (r *reader) toHive(items []item, i int) bool {
 	for i < len(items) && items[i].pause == none && r.isWord(&items[i], "over", "across", "straight", "down", "on", "back", "right") {
 		i++
 	}
+	if i+2 < len(items) && items[i].is(kFrom) && items[i+1].any4(kName, kShe, kPron, kHive) {
+		i += 2 // "from Juniper to Tansy"
+	}
 	if i == len(items) || !items[i].is(kTo) || items[i].pause > none {
 		return false
 	}

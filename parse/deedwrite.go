@@ -326,8 +326,11 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 	if d.what != "" {
 		b.put(r.paths.under(path, "what"), d.what, why)
 	}
-	if list == "plans" {
+	switch list {
+	case "plans":
 		r.dueOn(path, c, d, why)
+	case "actions":
+		r.give(d, why)
 	}
 }
 

@@ -105,7 +105,7 @@ func TestTurnsToHives(t *testing.T) {
 		{"Cold today. Boris has emptied his feeder. Doreen has eaten every crumb of the fondant. No eggs.", "boris / doreen"},
 		{"Greta troubles me. Her queen was on bar three. Hilde is quite the opposite. Eggs on bar four.", "greta / hilde"},
 		{"Cold today. Greta slumbers. Her stores are short. Hilde has wasps.", "greta / hilde"},
-		{"Boris has eggs on bar five. Two bars went from Boris to Doreen this morning.", "boris / doreen"},
+		{"Boris has eggs on bar five. Two bars went from Boris to Doreen this morning.", "boris"},
 		{"I am glad that Blue builds like mad. Bar four had eggs. Doreen is the reverse. No eggs.", "blue / doreen"},
 		{"Boris was opened first, the one that Gerald looks after. Eggs on bar four.", "boris"},
 		{"My neighbour Stan came to see. Stan keeps his bees in the old style. Boris has eggs on bar five.", "boris"},

@@ -44,6 +44,7 @@ func (r *reader) read() {
 		}
 	}
 	r.handOut()
+	r.receive()
 }
 
 // lexedRow is a row as items.

@@ -31,6 +31,7 @@ type memory struct {
 	smallNames    bool            // some are written in lower case
 	ones          []calledOne     // hives that it tells by colour or place
 
+	gifts         []gift   // of bars from one hive to another
 	groups        []group  // what is told of several hives at once
 	groupSentence int      // that names them
 	home          *builder // the inspection in hand before; nil where none of them are spoken of
