@@ -111,7 +111,7 @@ func (r *reader) judge(list []clause) {
 				c.pastOn = pastOn
 			}
 		}
-		if c.mood == asserted && r.heading != asserted {
+		if c.mood == asserted && r.heading != asserted && (!r.headedHere || c.hasAny(kDo, kSubstance)) {
 			c.mood, c.heading = r.heading, true
 		}
 		if c.mood == past && c.when != nil && !c.when.week {

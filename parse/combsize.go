@@ -60,7 +60,39 @@ func (s *scan) length(i int) {
 		return // the width of "12 cm by 7 cm", read with the depth
 	}
 	put(s.direction(i), mm)
+	if name, far := s.alsoLong(i); far != nil {
+		w.spans = append(w.spans, r.spanOf(far)...)
+		put(name, far.n.lo*millimetres[it.size.unit])
+	}
 	s.touch()
+}
+
+// alsoLong is the other direction of "14 inches wide and 9 deep", where item i is the first,
+// and its number; nil where there is none.
+func (s *scan) alsoLong(i int) (string, *item) {
+	for k := i + 2; k <= i+4; k++ {
+		it, word := s.at(k), s.at(k+1)
+		if it == nil || word == nil || it.pause > comma || word.pause > none {
+			return "", nil
+		}
+		if !it.is(kNum) || it.used || it.n.article {
+			continue
+		}
+		name, known := directions[word.text]
+		if !known {
+			return "", nil
+		}
+		it.used, word.used = true, true
+		return name, it
+	}
+	return "", nil
+}
+
+// directions are the words behind a length that tell which it is, with its leaf.
+var directions = map[string]string{
+	"wide": "width_mm", "across": "width_mm", "width": "width_mm", "in width": "width_mm", "wide across": "width_mm",
+	"deep": "depth_mm", "depth": "depth_mm", "tall": "depth_mm", "down": "depth_mm", "high": "depth_mm", "in depth": "depth_mm", "built down": "depth_mm", "drawn down": "depth_mm",
+	"long": "length_mm", "length": "length_mm", "in length": "length_mm",
 }
 
 // ofFixture reports whether a length is that of an entrance, floor or the like
@@ -88,16 +120,9 @@ func (s *scan) direction(i int) string {
 		if it == nil || k > i && it.pause > none {
 			continue
 		}
-		switch it.text {
-		case "wide", "across", "width", "in width", "wide across":
+		if name, known := directions[it.text]; known {
 			it.used = true
-			return "width_mm"
-		case "deep", "depth", "tall", "down", "high", "in depth", "built down", "drawn down":
-			it.used = true
-			return "depth_mm"
-		case "long", "length", "in length":
-			it.used = true
-			return "length_mm"
+			return name
 		}
 		if it.any(kMeasure, kContent) && k > i {
 			break

@@ -77,7 +77,7 @@ func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
 var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))
 
 // newOnes are words between a number and its bars that tell only that they are put in.
-var newOnes = []string{"more", "fresh", "spare", "extra", "further", "additional", "plain", "clean", "empty", "bare", "blank"}
+var newOnes = []string{"new", "more", "fresh", "spare", "extra", "further", "additional", "plain", "clean", "empty", "bare", "blank"}
 
 // barsAhead reports whether a number's bars, with what they hold, and a helping verb
 // at most stand between it and the verb: "three new bars were added", "two more

@@ -121,6 +121,9 @@ func (f *fitting) moveBar() bool {
 		return false // "must bring a spare bar"
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
+	if !follower && hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kDo) && len(f.args) > 0 { // "follower was behind 5, now moved back one"
+		follower = f.isWord(&f.args[0], "back", "forward", "forwards", "backwards", "up")
+	}
 	if !follower && hasKind(f.told, kFixture) && f.goesOn(f.c.items, f.i) { // "the follower was behind bar 12 and has been moved to bar 10"
 		follower = hasFixture(f.reader, f.pre, "follower") || f.lastFixture == "follower"
 	}
@@ -226,7 +229,8 @@ func (f *fitting) cutCells() bool {
 		return true // "I cut out three with a knife that had seen better days"
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
-	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five")
+	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five") ||
+		f.cellsSentence >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "the lot", "the lot of them", "the pair of them")
 }
 
 func (f *fitting) straighten() bool {

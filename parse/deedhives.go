@@ -45,7 +45,7 @@ func (r *reader) gaveFood(items []item, verb, i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
-		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && r.isWord(&items[k], "new", "empty", "fresh", "bare", "blank") {
+		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && (!r.named || r.isWord(&items[k], newOnes...)) {
 			return true
 		}
 	}

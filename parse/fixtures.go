@@ -93,7 +93,13 @@ func (r *reader) followerNow(c *clause) {
 	if !strings.HasPrefix(r.lastDeed, "actions.move_follower") || r.deedSentence != r.sentenceNo || !c.has(kNow) && !r.wordIn(c.items, "it") {
 		return
 	}
-	for k := 1; k < len(c.items); k++ {
+	verb := 0 // "was behind 5, now moved back one, to stand behind 6"
+	for k := range c.items {
+		if c.items[k].is(kDo) {
+			verb = k
+		}
+	}
+	for k := verb + 1; k < len(c.items); k++ {
 		it := &c.items[k]
 		if !c.items[k-1].is(kAfter) || !(it.is(kBars) && len(it.bars) == 1 || barNumber(it)) {
 			continue

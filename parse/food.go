@@ -78,7 +78,14 @@ func (r *reader) followerWent(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if !it.is(kFixture) || r.value(it, kFixture) != "follower" || i+2 >= len(c.items) || !r.isWord(&c.items[i+1], "back", "forward", "forwards") || !barNumber(&c.items[i+2]) {
+		if !it.is(kFixture) || r.value(it, kFixture) != "follower" {
+			continue
+		}
+		way := i + 1
+		if way < len(c.items) && r.isWord(&c.items[way], "went", "goes", "gone", "comes", "came") {
+			way++
+		}
+		if way+1 >= len(c.items) || !r.isWord(&c.items[way], "back", "forward", "forwards") || !barNumber(&c.items[way+1]) {
 			continue
 		}
 		d := r.newDeed(&deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})

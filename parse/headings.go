@@ -22,12 +22,16 @@ func (r *reader) headings() {
 	if len(items) <= 3 && (last.colon || items[0].pause >= line) {
 		switch {
 		case items[0].is(kPlan) && r.allGrammar(items[1:]) && !hasKind(items, kDate):
-			r.heading = planned
+			r.heading, r.headedHere = planned, false
 			return
 		}
 	}
 	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].bullet && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
 		r.heading = asserted
+	}
+	r.headedHere = false
+	if first := &items[0]; first.is(kPlan) && first.colon && r.isWord(first, "to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 1 {
+		r.heading, r.headedHere = planned, true // "To do: feed them. At the weekend put in two bars."
 	}
 	if name, ok := r.headingName(items); ok {
 		it := &items[0]

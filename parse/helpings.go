@@ -103,7 +103,7 @@ func (r *reader) received(c *clause, i int) *deed {
 	if !it.is(kSubstance) || it.used || it.text == "feed" || r.isWord(c.next(i), "left", "over", "remaining", "still") {
 		return nil
 	}
-	if !r.comesToThem(c, i) && !r.wentIn(c, i) {
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(r.heading == planned && c.mood == planned && c.when != nil) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	rule := r.rule(it, kSubstance)

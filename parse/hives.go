@@ -133,7 +133,7 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 		return false
 	}
 	switch next := &items[i+1]; {
-	case next.is(kRepair), next.is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
+	case next.is(kRepair), next.is(kBar), r.isWord(next, newOnes...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
 	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
 	case countsCells(items, i+1): // "heron hive three sealed queen cells"
 	default:

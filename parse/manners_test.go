@@ -60,6 +60,19 @@ var manners = map[string][]saying{
 		{"Hive 3. They had fondant left.", "hive=3"},
 		{"I will get syrup from the shop tomorrow", ""},
 	},
+	// what is to do, in the line of its heading.
+	"to do": {
+		{"To do: more syrup tomorrow. At the weekend put in two more bars.", "plans.feed=yes plans.feed.what=syrup plans.feed.due=2026-05-15 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"To do: feed them. Bar 4 has eggs.", "bars.4.eggs=yes plans.feed=yes"},
+	},
+	// what is told in few words beside what was told before.
+	"in brief": {
+		{"Bar 4 two sealed queen cells. Pinched out both of them.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=2 actions.cut_cells=yes actions.cut_cells.count=2 actions.cut_cells.bar=4"},
+		{"The follower went back two bars.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back"},
+		{"Follower was behind 5, now shifted back one bar to stand behind 6.", "follower.bar=5 actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.to=6 actions.move_follower.direction=back"},
+		{"Bar 3: 14 inches wide and 9 deep.", "bars.3.comb.width_mm=355.6 bars.3.comb.depth_mm=228.6"},
+		{"Gave the moor hive two more bars.", "hive=moor actions.add_bar=yes actions.add_bar.count=2"},
+	},
 	// bars told by where they went.
 	"bars that went": {
 		{"Two fresh bars went in behind 4.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=4"},

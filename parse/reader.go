@@ -48,6 +48,7 @@ type memory struct {
 	byOrder     bool       // the note tells its bars by their order: "the second" may be a bar
 	lastFind    []*finding // what the bar before was said to hold
 	heading     mood       // set by a heading such as "Next time:"
+	headedHere  bool       // that heads what stands on its own line
 	sheLast     bool       // the queen was the last subject
 	markLast    bool       // so was her mark
 	mendedBars  []int      // bars that were corrected aloud in this sentence
