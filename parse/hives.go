@@ -239,6 +239,9 @@ var sidewise = []string{"middle", "centre", "center", "left hand", "right hand"}
 // endwise are those that before "one" are as often of a bar or a cell.
 var endwise = []string{"top", "bottom", "front", "back", "far", "near", "upper", "lower", "end", "left"}
 
+// told are the kinds of words that can end what is told of a hive in running speech.
+var told = setOf(kContent, kTemper, kSign, kCell, kStrength, kStores, kStored, kSide, kPlace, kPattern, kLeaf, kComb, kState, kSubstance, kDo)
+
 // nameless are the kinds of words that stand in no name.
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
 
@@ -262,6 +265,9 @@ func (r *reader) headsName(before []item, back int) bool {
 	}
 	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
+	}
+	if back == 1 && prev.anyOf(told) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
+		return true // "apple hive calm not one sting pear hive snappy"
 	}
 	if prev.text == "over at the" {
 		return true // ours, where a hive's name follows
