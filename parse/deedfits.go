@@ -183,7 +183,11 @@ func (f *fitting) markQueen() bool {
 	if f.queenMarked() {
 		return true
 	}
-	if n := len(f.pre); n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
+	n := len(f.pre)
+	if n > 1 && f.pre[n-1].is(kColour) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none {
+		n-- // "a blue marked queen"
+	}
+	if n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
 		return false
 	}
 	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, " her ")

@@ -63,6 +63,10 @@ func (r *reader) record(f *finding) {
 }
 
 func (r *reader) recordContent(f *finding, why source) {
+	if len(f.bars) == 0 && !f.present && r.lastCargo != "" && r.cargoSentence == r.sentenceNo && (f.what == "pollen" || f.what == "nectar") {
+		r.cur.put("incoming."+f.what, "no", why) // "they bring in water but no pollen"
+		return
+	}
 	if len(f.bars) == 0 {
 		r.writeContent("contents."+f.what, f, why)
 		return

@@ -93,7 +93,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 		return
 	}
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
-	r.lastCargo = path
+	r.lastCargo, r.cargoSentence = path, r.sentenceNo
 	lo, hi := i, i
 	for lo > from && c.items[lo-1].anyOf(beforeCargo) && c.items[lo].pause == none && !r.source(c, lo-1) {
 		lo--

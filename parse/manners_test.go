@@ -71,6 +71,9 @@ var manners = map[string][]saying{
 		{"The follower went back two bars.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back"},
 		{"Follower was behind 5, now shifted back one bar to stand behind 6.", "follower.bar=5 actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.to=6 actions.move_follower.direction=back"},
 		{"Bar 3: 14 inches wide and 9 deep.", "bars.3.comb.width_mm=355.6 bars.3.comb.depth_mm=228.6"},
+		{"Gave them a new queen with a red dot.", "queen.marked=yes queen.colour=red actions.requeen=yes"},
+		{"Requeened today with a blue marked queen.", "queen.marked=yes queen.colour=blue actions.requeen=yes"},
+		{"They are bringing in water but no pollen at all.", "incoming.water=yes incoming.pollen=no"},
 		{"Gave the moor hive two more bars.", "hive=moor actions.add_bar=yes actions.add_bar.count=2"},
 	},
 	// bars told by where they went.

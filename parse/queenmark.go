@@ -35,6 +35,7 @@ func (r *reader) onlyAttributes(c *clause) bool {
 		switch {
 		case it.any(kQueenIs, kDot):
 			some = true
+		case it.is(kDo) && r.value(it, kDo) == "requeen": // "gave them a new queen with a red dot"
 		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any4(kQueenIs, kDot, kColour, kState):
 			return some
 		}

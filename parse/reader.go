@@ -90,6 +90,7 @@ type memory struct {
 	flowering       string // a plant said to be out, for the load that follows
 	flowerSentence  int
 	lastCargo       string   // what was last said to be carried in
+	cargoSentence   int      // that told it
 	row             int      // the number at the head of the line before, or 0
 	numbered        []int32  // where the lines of lists of bars begin
 	listed          bool     // this line is one of them
