@@ -1,6 +1,9 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Lists and ranges of bars: bars one to four, six and eight.
 
@@ -95,6 +98,9 @@ func (l *barList) rangeAt(j int) int {
 	case l.fromTheTo(l.items, j):
 		l.bars = spread(l.bars, quantity{lo: float64(l.bars[0]), hi: l.items[j+3].n.lo})
 		return j + 4
+	case number(j+1) && strings.HasSuffix(sep.text, " to") && l.items[j+1].pause == none && int(l.items[j+1].n.lo) > near: // "bar two right through to nine"
+		l.bars = spread(l.bars, quantity{lo: float64(near), hi: l.items[j+1].n.lo})
+		return j + 2
 	case number(j+2) && l.items[j+1].is(kBar) && l.items[j+1].pause == none:
 		far := int(l.items[j+2].n.lo)
 		opens := j < 3 || !l.items[j-3].any4(kDo, kOf, kArt, kTo)
@@ -240,7 +246,7 @@ func (r *reader) shortList(items []item, j int) bool {
 }
 
 func (r *reader) exceptAt(it *item) bool {
-	return r.isWord(it, "but", "except", "except for", "excepting", "apart from", "other than", "save for")
+	return it.is(kBut) && r.isWord(it, "but", "except", "except for", "excepting", "apart from", "other than", "save for", "save", "all but", "all except", "all save", "with the exception of", "not counting", "leaving out", "excluding")
 }
 
 // listGoesOn tells whether the number at k is another bar of the list or

@@ -87,6 +87,8 @@ var manners = map[string][]saying{
 		{"Hive 1. Bar 4 I took down and carried to hive 2.", "hive=1 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=2"},
 		{"Hive 3. Bar nine went in twelve days ago.", "hive=3 bars.9.placed=2026-05-02"},
 		{"Bar 7 sealed brood throughout. Bar 8 honey. Eggs throughout.", "bars.7.capped_brood=yes bars.8.honey=yes contents.eggs=yes"},
+		{"The brood goes from bar three right through to seven except for five.", "bars.3.brood=yes bars.4.brood=yes bars.6.brood=yes bars.7.brood=yes"},
+		{"Bars 8 to 11, all but 10, hold nectar.", "bars.8.nectar=yes bars.9.nectar=yes bars.11.nectar=yes"},
 		{"Bar 6 carried two sealed cells.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=2"},
 	},
 	// what was looked for and not found, told behind its name.
