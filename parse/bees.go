@@ -185,7 +185,7 @@ func (r *reader) strength(c *clause) {
 			continue // "wasps in great numbers"
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
-		behind = behind || r.judgedBy(c, i)
+		behind = behind || r.judgedBy(c, i) || r.judgesBars(c, i)
 		behind = behind || r.calledSo(c, i) && !c.has(kStores) && r.subject == kBees && r.beesSentence+1 >= r.sentenceNo
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
@@ -216,6 +216,36 @@ func (r *reader) judgedBy(c *clause, i int) bool {
 	}
 	return false
 }
+
+// judgesBars: "five seams of bees, which is middling", "three bars of bees and no more,
+// weak I suppose" judge the bars that the sentence told before the word at item i.
+func (r *reader) judgesBars(c *clause, i int) bool {
+	if k := i; c.items[i].pause == none {
+		for ; k > 0 && c.items[k-1].any3(kBe, kAdv, kMaybe) && c.items[k].pause == none; k-- {
+		}
+		if k > 0 && (c.items[k].pause > none || !c.items[k-1].is(kThen) || c.items[k-1].pause != comma) {
+			return false
+		}
+	}
+	if next := c.next(i); next.pause == none && (next.anyOf(describable) && !r.isWord(next, "for") || next.is(kTemper) || r.isWord(next, "temper", "tempered")) {
+		return false
+	}
+	judged := false
+	for k := range r.told {
+		switch it := &r.told[k]; {
+		case it.start >= c.items[i].start:
+			return judged
+		case r.barsOfBees(it):
+			judged = true
+		case it.anyOf(notOfBars):
+			judged = false
+		}
+	}
+	return judged
+}
+
+// notOfBars are the kinds of words behind which what is judged is no longer the bees.
+var notOfBars = setOf(kContent, kStores, kTemper, kSign, kQueen, kShe, kComb, kCell, kDo, kFixture)
 
 // strengthNamed reports whether the clause says that it is about strength.
 func (r *reader) strengthNamed(c *clause) bool {
@@ -253,7 +283,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 			return true
 		}
 		if c.items[k].is(kShe) && k < i {
-			return !sized // "she is huge" is the queen
+			return !sized || hasKind(r.told, kStores) && !hasKind(r.told, kQueen) // "she is huge" is the queen
 		}
 	}
 	for k := range c.items {
@@ -281,7 +311,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
 		return true
 	}
-	if r.calledSo(c, i) || r.judgedBy(c, i) {
+	if r.calledSo(c, i) || r.judgedBy(c, i) || r.judgesBars(c, i) {
 		return true
 	}
 	if (next == len(c.items) || c.items[next].pause > none || c.items[next].is(kMaybe)) && i > 0 && r.barsOfBees(&c.items[i-1]) {

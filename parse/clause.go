@@ -145,7 +145,7 @@ func (r *reader) askedParts(list []clause) (whole, tag bool) {
 	switch last := list[len(list)-1].items; {
 	case !last[len(last)-1].asked:
 		return false, false
-	case len(list) > 1 && len(last) <= 6 && !hasKind(list[0].items[:1], kAsk):
+	case len(list) > 1 && len(last) <= 6 && !list[0].items[0].is(kAsk) && !last[0].is(kIf) && !r.isWord(&list[0].items[0], asking...):
 		return false, true
 	case r.selfAnswered(list) && len(r.ahead) > 0 && r.untold(r.ahead):
 		return true, false // "b6 larvae? could not tell"
@@ -155,6 +155,10 @@ func (r *reader) askedParts(list []clause) (whole, tag bool) {
 	}
 	return true, false
 }
+
+// asking are verbs that a question begins with, whoever is its subject: "would a bar of
+// eggs save them, if I shook it?"
+var asking = []string{"would", "could", "should", "shall", "will", "can", "do", "does", "did", "may", "might", "must"}
 
 // visitTold: "I visited my two hives yesterday" in the opening words tells when
 // the inspection was.

@@ -14,6 +14,24 @@ func (r *reader) fronted(items []item) {
 	}
 }
 
+// frontedStores puts what they have enough of behind how much they have: "food they have
+// enough", "of pollen they have plenty".
+func (r *reader) frontedStores(items []item) {
+	for i := 0; i+3 < len(items); i++ {
+		what := &items[i]
+		if !what.any(kStores, kContent) || !items[i+1].any(kPron, kShe) || !items[i+2].is(kHave) || !items[i+3].any(kAmount, kStored) || items[i+1].pause > none || items[i+2].pause > none || items[i+3].pause > none {
+			continue
+		}
+		if i > 0 && what.pause < comma && !(items[i-1].is(kOf) && (i == 1 || items[i-1].pause >= comma)) || i+4 < len(items) && items[i+4].pause < comma && !items[i+4].any(kAnd, kBut, kAdv) {
+			continue
+		}
+		moved, pause := *what, what.pause
+		copy(items[i:], items[i+1:i+4])
+		items[i+3] = moved
+		items[i].pause, items[i+3].pause = pause, none
+	}
+}
+
 // didIt reports whether a verb for what is done follows at item i, with no object but
 // the one before it.
 func (r *reader) didIt(items []item, i int) bool {
@@ -25,6 +43,9 @@ func (r *reader) didIt(items []item, i int) bool {
 	}
 	return r.objectless(items, i) || r.isWord(&items[i+1], "forward", "forwards", "back", "backwards")
 }
+
+// fedOn are the kinds of words for what a colony lives on.
+var fedOn = setOf(kStores, kContent)
 
 // thing are the kinds of words for what deeds are done to, phrased those that
 // stand with them.

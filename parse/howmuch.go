@@ -58,7 +58,8 @@ func (s *scan) moreCells(i int) bool {
 func (s *scan) share(i int, v float64) {
 	it := s.at(i)
 	next := s.at(i + 1)
-	for k := i + 1; next != nil && next.any3(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
+	k := i + 1
+	for ; next != nil && next.any3(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
 		next = s.at(k + 1)
 	}
 	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && next != nil && s.r.isWord(next, "comb", "side") && s.r.isWord(s.at(i-1), "the") && last.at == i-2 {
@@ -70,7 +71,7 @@ func (s *scan) share(i int, v float64) {
 	if s.judgedAt(i, v, next) {
 		return
 	}
-	if next != nil && s.r.isWord(next, "comb", "bar", "frame") && s.shareOfComb(i) {
+	if next != nil && s.r.isWord(next, "comb", "bar", "frame") && (s.shareOfComb(i) || s.combIs(i, v, k)) {
 		return
 	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
@@ -124,11 +125,45 @@ func (s *scan) tellsExtent(i int) bool {
 	return false
 }
 
+// covering are verbs of what is found and how much of the comb it takes.
+var covering = []string{"covers", "covered", "covering", "cover", "fills", "filled", "filling", "fill", "occupies", "occupied", "takes", "took", "taking", "spans", "extends", "stretches", "makes"}
+
+// combIs: "half the comb is nectar", "80 percent of the comb is under sealed brood" give
+// the share of what is named behind the comb at item k.
+func (s *scan) combIs(i int, v float64, k int) bool {
+	at := k
+	for k++; s.at(k) != nil && s.at(k).pause == none && (s.at(k).any4(kBe, kAdv, kArt, kFull) || s.r.isWord(s.at(k), "covered", "under", "in", "filled", "with", "taken up", "by")); k++ {
+	}
+	if k == at+1 || !s.at(at+1).is(kBe) || s.at(k) == nil || s.at(k).pause > none || !s.at(k).is(kContent) {
+		return false
+	}
+	s.before.cover, s.before.hasCover, s.before.at = v, true, i
+	s.before.items = append(s.before.items, s.at(i))
+	s.combSpoken = true
+	for j := at; j < k; j++ {
+		s.at(j).used = true
+	}
+	return true
+}
+
 // shareOfComb: "sealed brood, tight, about half the comb" is the share that the brood
 // covers.
 func (s *scan) shareOfComb(i int) bool {
 	last := s.lastFound(i)
-	if last == nil || last.hasCover || last.class != ofComb || !s.onlyBetween(last.at, i, kAdv, kPattern, kSide, kPlace, kBe, kOn) {
+	if last == nil || last.hasCover || last.class != ofComb {
+		return false
+	}
+	covers := i
+	for covers-1 > last.at && s.at(covers-1).any(kAdv, kMaybe) {
+		covers--
+	}
+	if covers-2 > last.at && s.r.isWord(s.at(covers-1), "up", "over") {
+		covers--
+	}
+	if covers-1 > last.at && s.r.isWord(s.at(covers-1), covering...) {
+		covers-- // "sealed brood covers perhaps half the comb"
+	}
+	if !s.onlyBetween(last.at, covers, kAdv, kMaybe, kPattern, kSide, kPlace, kBe, kOn) {
 		return false
 	}
 	for k := i + 1; k < len(s.c.items) && s.at(k).pause == none; k++ {

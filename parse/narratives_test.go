@@ -22,6 +22,19 @@ func TestNarratives(t *testing.T) {
 		// how much of it, judged in words of its own
 		{"Bar 5 has sealed brood, and I would put the area at 60 per cent of the comb.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.6"},
 		{"Bar 5 has sealed brood, which I judged to cover 70 per cent of the face.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.7"},
+		{"On bar 5 brood occupies perhaps half the comb.", "bars.5.brood=yes bars.5.brood.cover=0.5"},
+		{"Nectar takes up a third of the comb on bar 5.", "bars.5.nectar=yes bars.5.nectar.cover=0.333"},
+		{"On bar 5 some 80 percent of the comb is under sealed brood.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.8"},
+		{"On bar 5 half the comb is built.", "bars.5.comb.drawn=0.5"},
+		{"Bar 5 has eggs in the middle, and round the edge are drone cells.", "bars.5.eggs=yes bars.5.eggs.place=middle bars.5.drone_brood=yes bars.5.drone_brood.place=edge"},
+		// what they have of it, told first
+		{"Food they have enough. Pollen they have plenty.", "contents.pollen=yes contents.pollen.amount=much stores.word=fair"},
+		// the bars of bees, judged behind
+		{"Six seams of bees, which is decent for June.", "strength.word=moderate strength.bars_of_bees=6"},
+		{"Two bars of bees and not one more, weak I suppose.", "strength.word=weak strength.bars_of_bees=2"},
+		{"She is small and her stores are short.", "strength.word=weak stores.word=light"},
+		// questions whose condition stands behind
+		{"Would a bar of brood cheer them up, if I took it on Sunday?", ""},
 		{"Bar 1 carries honey, untouched since the autumn. Bar 2 untouched.", "bars.1.honey=yes bars.2.comb.size=bare"},
 		{"They've built cross comb on bars six and seven, and five is bent like a bow.", "bars.5.comb.straight=no bars.6.comb.cross=yes bars.7.comb.cross=yes"},
 		{"They have gone and built cross comb on bar six.", "bars.6.comb.cross=yes"},

@@ -154,6 +154,11 @@ func (s *scan) place(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPlace)
 	last := s.lastFound(i)
+	if s.placeFirst(i) {
+		s.before.place, s.before.at = value, i
+		s.before.items = append(s.before.items, it)
+		return
+	}
 	lead := s.leadsTo(i, kOf, kArt, kAdv, kAmount, kNum, kPattern, kStage, kColour)
 	band := value == "edge" && lead != nil && s.bandWord(it)
 	if (last == nil || last.class != ofComb || last.place != "" || band || s.turns(i) && lead != nil && it.pause > none) && lead != nil {
@@ -169,6 +174,22 @@ func (s *scan) place(i int) {
 			}
 		})
 	}
+}
+
+// placeFirst reports whether a place begins what is told, and what is found there stands
+// behind a verb: "sealed brood, and at the top is honey".
+func (s *scan) placeFirst(i int) bool {
+	k := i
+	for k > 0 && s.at(k).pause == none && s.at(k-1).any(kOn, kArt) {
+		k--
+	}
+	if s.at(i+1) != nil && s.at(i+1).is(kThere) && s.at(i+1).pause == none {
+		i++
+	}
+	if be := s.at(i + 1); k > 0 && s.at(k).pause == none && !s.at(k-1).any(kAnd, kBut) || be == nil || be.pause > none || !be.any(kBe, kSeen) && !s.r.isWord(be, "sits", "lies", "hangs", "comes") {
+		return false
+	}
+	return s.leadsTo(i+1, kOf, kArt, kAdv, kAmount, kNum, kPattern, kStage, kColour) != nil
 }
 
 // bandWord: "a band of", "rim of", "edged with" take the noun behind them.

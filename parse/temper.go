@@ -58,7 +58,7 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
 		return true // "the first decent day"
 	}
-	if c.items[i].is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && r.calledSo(c, i) {
+	if c.items[i].is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
 		return true // "six seams of bees, and I'd call that average"
 	}
 	if text == "undisturbed" && i > 0 && c.items[i-1].is(kDo) {
