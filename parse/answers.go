@@ -115,7 +115,7 @@ func (r *reader) answer(items []item, k int) (yes, no bool) {
 	case !ends:
 		return false, false
 	case label.colon, label.asked, letter && it.pause == none:
-	case dashed(r.text, label, it), strings.Contains(r.text[label.end:it.start], "("):
+	case dashed(r.text, label, it), strings.Contains(parting(r.text, label, it), "("):
 	case it.pause == none && !it.is(kNum) && label.pause >= comma && (k+1 == len(items) || !items[k+1].any(kBars, kNum) || items[k+1].pause >= stop): // "eggs no, larvae yes"
 	default:
 		return false, false

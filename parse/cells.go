@@ -29,7 +29,7 @@ func (s *scan) stageMatters(i int) bool {
 	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell() != nil && s.cellAhead(i) < 0 {
 		return true // "four sealed queen cells and one torn down"
 	}
-	if s.cellsGoOn(i) {
+	if s.cellsGoOn(i) || s.cellsAdded(i) {
 		return true
 	}
 	if last := s.lastCell(); last != nil && (last.what == "any" || last.form == "more") && s.onlyBetween(last.at, i, kAdv, kBe, kHave, kEach, kBars, kOn, kThere, kAnd, kNum, kArt, kPron) {
@@ -44,6 +44,16 @@ func (s *scan) cellsGoOn(i int) bool {
 	prev := s.at(i - 1)
 	return s.headed && prev != nil && barNumber(prev) && s.r.cellsSentence == s.r.sentenceNo && s.r.lastCells != nil && len(s.found) == 0 &&
 		(s.at(i+1) == nil || s.at(i+1).pause >= comma)
+}
+
+// cellsAdded: "two sealed queen cells. Also one charged" counts cells of another stage
+// where those of the sentence before were.
+func (s *scan) cellsAdded(i int) bool {
+	of, count, next := s.r.lastCells, s.at(i-1), s.at(i+1)
+	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.cellsSentence > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
+		return false
+	}
+	return i == 2 && (s.at(0).is(kAnd) || s.r.isWord(s.at(0), "also"))
 }
 
 // lastCell is the finding before, if it is of queen cells; nil otherwise.
@@ -103,6 +113,14 @@ func (s *scan) cell(i int) {
 		if s.cellsGoOn(i) && s.num != nil {
 			s.found = append(s.found, &finding{class: ofCells, what: stage, kind: r.lastCells.kind, present: true, count: *s.num, hasCount: true, at: i, items: []*item{it}, rule: r.rule(it, kStage).ID})
 			s.num = nil
+			return
+		}
+		if s.cellsAdded(i) && s.num != nil {
+			f := r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: r.these(it), rule: r.rule(it, kStage).ID})
+			if !s.c.has(kBars) {
+				f.bars, f.located = r.lastCells.bars, true
+			}
+			s.found, s.num = append(s.found, f), nil
 			return
 		}
 		if s.stageIx >= 0 && s.stageAt != "" { // "two sealed and one open queen cell"

@@ -16,6 +16,7 @@ func TestOddNotes(t *testing.T) {
 		"bar three eggs right yeah those are definitely eggs and um larvae. so is this side",
 		"hive 2. bar four not hanging free",
 		"hive 2. bar 2 nectar, bar 1 honey, leave one out, new comb",
+		"seen none came in none of hives",
 		"hive 2. bar 3 nectar, bar 2 honey, bar 1 bare, next one eggs",
 	} {
 		for _, ins := range sharedParser().Parse(&colony.Note{Text: text, Given: may14}) {

@@ -126,14 +126,14 @@ func (r *reader) asHive(ref *item, name string) *item {
 	return ref
 }
 
-// countsBars: "the compost hive, nine no ten bars in use": the number counts
-// bars, and the name stands before.
+// countsBars: "the compost hive, nine no ten bars in use", "Barn hive - 2 swarm cells":
+// the number counts bars or what follows, and the name stands before.
 func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool {
 	if i+1 >= len(items) || strings.HasSuffix(hive.text, "number") {
 		return false
 	}
 	switch next := &items[i+1]; {
-	case next.is(kRepair), next.is(kBar), r.isWord(next, newOnes...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
+	case next.is(kRepair), next.is(kBar), items[i].pause == comma && next.pause == none, r.isWord(next, newOnes...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
 	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
 	case countsCells(items, i+1): // "heron hive three sealed queen cells"
 	default:

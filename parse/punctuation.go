@@ -34,8 +34,18 @@ func (s *splitter) symbol(r rune, size int) {
 			s.before = blank
 		}
 		s.breakAt(line)
-	case '-', '–', '—', '‑':
+	case '-', '–', '—', '‑', '=':
+		if s.pointed() {
+			s.arrow(from)
+			break
+		}
+		if r == '=' {
+			s.sign(r, from)
+			return
+		}
 		s.dash(from)
+	case '→', '⇒', '➔', '➜':
+		s.arrow(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '+':
@@ -55,9 +65,8 @@ func (s *splitter) symbol(r rune, size int) {
 			break
 		}
 		fallthrough
-	case '%', '°', '#', '&', '=', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
-		e := s.words.find(string(r))
-		s.emit(e.id, e.lists, from, s.at, cased)
+	case '%', '°', '#', '&', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+		s.sign(r, from)
 		return
 	case '\'', '’':
 		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
@@ -70,6 +79,65 @@ func (s *splitter) symbol(r rune, size int) {
 		s.flags |= bullet
 	}
 	s.spaced = true
+}
+
+// sign emits a symbol that stands for a word.
+func (s *splitter) sign(r rune, from int) {
+	e := s.words.find(string(r))
+	s.emit(e.id, e.lists, from, s.at, cased)
+}
+
+// pointed passes over the rest of an arrow, "->", "-->" or "=>"; false where there is
+// none.
+func (s *splitter) pointed() bool {
+	n := 0
+	for s.peek(n) == '-' || s.peek(n) == '=' {
+		n++
+	}
+	if s.peek(n) != '>' {
+		return false
+	}
+	s.at += n + 1
+	return true
+}
+
+// arrow reads the arrow from an offset to the next byte: the way to a hive or a bar,
+// "b4 -> H2"; at the head of a line a list mark; else what parts a thing from what is
+// told of it, "b9 -> empty comb", or a deed from what led to it.
+func (s *splitter) arrow(from int) {
+	switch {
+	case s.before >= line || len(s.out) == s.head:
+		s.flags |= bullet
+	case s.before == none && s.placeNext():
+		e := s.words.find("to")
+		s.spaced = true
+		s.emit(e.id, e.lists, from, s.at, cased)
+	default:
+		s.breakAt(comma)
+		if s.out[len(s.out)-1].pause == comma { // the end of a list is no label: "b3, capped -> patchy"
+			s.sign('>', from)
+		}
+	}
+}
+
+// placeNext reports whether an arrow leads from bars to a hive, which is told by its
+// number or the word alone, or to another bar.
+func (s *splitter) placeNext() bool {
+	rest := strings.TrimLeft(s.text[s.at:], " ")
+	n := 0
+	for n < len(rest) && isASCIILetter(rest[n]) {
+		n++
+	}
+	word := strings.ToLower(rest[:n])
+	rest = strings.TrimPrefix(rest[n:], " ")
+	numbered := rest != "" && isDigit(rest[0])
+	switch word {
+	case "b", "bar":
+		return numbered && s.afterDigits() && !s.afterHive()
+	case "h", "hive", "hv", "nuc":
+		return (numbered || word == "nuc") && (s.afterDigits() && !s.afterHive() || s.numbered.has(s.out[len(s.out)-1].id))
+	}
+	return false
 }
 
 // partsWords reports whether the slash at an offset parts two things said:

@@ -124,7 +124,15 @@ func (s *scan) countAside(i, k int) bool {
 }
 
 // dashed reports whether a dash parts two items, as a label from its answer.
-func dashed(text string, a, b *item) bool { return strings.ContainsAny(text[a.end:b.start], "-–—") }
+func dashed(text string, a, b *item) bool { return strings.ContainsAny(parting(text, a, b), "-–—") }
+
+// parting is the text that parts two items; "" where one was moved before the other.
+func parting(text string, a, b *item) string {
+	if b.start < a.end {
+		return ""
+	}
+	return text[a.end:b.start]
+}
 
 // postposedCount reports whether the number at item k counts the sign before it:
 // "perforated caps two cells", "chalk mummies five on the floor", "dead bees at
