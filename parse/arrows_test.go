@@ -3,7 +3,7 @@ package parse
 import "testing"
 
 // TestArrows: an arrow leads a bar to its new place, parts a thing from what is told of
-// it, or marks a line of a list.
+// it, or marks a line of a list. Beside it are other signs and spellings of typists.
 func TestArrows(t *testing.T) {
 	for _, c := range []struct{ name, said, want string }{
 		{"bars that went to a hive", "H1. Moved b4 -> H2", "hive=1 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=2"},
@@ -13,6 +13,8 @@ func TestArrows(t *testing.T) {
 		{"what led to a deed", "Light on stores -> Hilltop hive fed 1 l", "hive=hilltop stores.word=light actions.feed=yes actions.feed.amount=1 actions.feed.unit=l"},
 		{"a list mark", "H1\n-> added 2 bars after b9", "hive=1 actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
 		{"a hive's heading", "hive: Foxglove -> b5 -> eggs", "hive=foxglove bars.5.eggs=yes"},
+		{"a slash behind a bar", "queen seen b6/ yellow dot", "queen.seen=yes queen.bar=6 queen.marked=yes queen.colour=yellow"},
+		{"a plan in a typist's spelling", "gna split it on Monday. b3 full o pollen", "plans.split=yes plans.split.due=2026-05-18 bars.3.pollen=yes bars.3.pollen.cover=1"},
 	} {
 		readsAs(t, c.name, c.said, c.want)
 	}

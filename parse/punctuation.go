@@ -60,7 +60,7 @@ func (s *splitter) symbol(r rune, size int) {
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '/':
-		if s.partsWords(from) || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
+		if s.partsWords(from) || s.partsBar() || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)
 			break
 		}
@@ -153,6 +153,12 @@ func (s *splitter) partsWords(at int) bool {
 	}
 	none := word == 2 && strings.EqualFold(s.text[s.at:s.at+2], "no") && s.peek(2) == ' '
 	return (word > 2 || none) && before == 2 && isASCIILetter(s.text[at-2])
+}
+
+// partsBar reports whether the slash just read ends what is said of a bar before it:
+// "queen b6/ yellow dot".
+func (s *splitter) partsBar() bool {
+	return !s.spaced && s.afterDigits() && s.peek(0) == ' ' && isASCIILetter(s.peek(1)) && !s.daysAhead()
 }
 
 // daysAhead reports whether a figure and a letter for days follow: "21 mites / 3 d".
