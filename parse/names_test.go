@@ -100,6 +100,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"Good old Juniper. Bar four had eggs.", "juniper"},
 		{"Juniper lives! Bar four had eggs.", "juniper"},
 		// what is told of hives and hardly of people
+		{"Well, Edith. What a temper. Eggs on bar five. And then there's Cyril, meek as a lamb, no eggs.", "edith / cyril"},
+		{"Edith is in a temper. Eggs on bar five. Nothing is wrong with Cyril, no mites at all.", "edith / cyril"},
 		{"Cold today. Boris came to 19 kilos. Doreen went to 21 kg. No eggs.", "boris / doreen"},
 		{"We went up in the rain. Dad came to 24 kilos of chutney. Eggs on bar four.", ""},
 		{"Cold today. Boris has emptied his feeder. Doreen has eaten every crumb of the fondant. No eggs.", "boris / doreen"},
