@@ -323,7 +323,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if r.barsOfBees(&c.items[next]) {
 		return true
 	}
-	return i > 0 && c.items[i-1].is(kName) && c.items[next].is(kStores)
+	return i > 0 && c.items[i-1].is(kName) && (c.items[next].is(kStores) || r.toldDoneBy(&c.items[next]))
 }
 
 // calledSo reports whether the word at item i is what the speaker calls the bees: "I'd call

@@ -86,6 +86,9 @@ func (r *reader) judge(list []clause) {
 		if c.kinds.meet(cueing) {
 			r.cues(c)
 		}
+		if c.mood == asserted && i+1 < len(list) && r.remindsOf(&list[i+1]) {
+			c.mood, c.cue = planned, r.quote(&list[i+1].items[0])
+		}
 		if first.is(kIf) && c.mood == asserted && (i == 0 || !list[i-1].has(kDate)) && r.leadsOn(list, i) {
 			c.mood, c.cue = unasked, r.quote(first) // "when it gets up to twelve degrees I will have a look"
 		}
@@ -124,6 +127,12 @@ func (r *reader) judge(list []clause) {
 	}
 	r.takeBackUntold(list)
 	r.takeBackPlans(list)
+}
+
+// remindsOf reports whether a clause only tells that the one before is to be remembered:
+// "another litre for them on Thursday, remind me".
+func (r *reader) remindsOf(c *clause) bool {
+	return len(c.items) == 1 && c.items[0].is(kPlan) && r.rule(&c.items[0], kPlan).Form == "after"
 }
 
 // dayNamed is the day that the last of some clauses to name one names; nil for none.

@@ -118,12 +118,24 @@ func (s *scan) combRule(i int, rule *rule) bool {
 func (s *scan) ofOther(i int, rule *rule) bool {
 	it, next := s.at(i), s.at(i+1)
 	switch {
+	case rule.Value == "attached=floor" && next == nil && s.r.thereBehind(it):
+		return true // "down on the floor there's a beetle"
 	case rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(it.text, "comb"):
 		return true
 	case strings.Contains(it.text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && s.r.value(next, kContent) != "empty":
 		return true // "a palm-sized patch of brood"
 	}
 	return s.ofHer(i)
+}
+
+// thereBehind reports whether "there" stands right behind an item of the sentence.
+func (r *reader) thereBehind(it *item) bool {
+	for k := 1; k < len(r.told); k++ {
+		if r.told[k-1].start == it.start {
+			return r.told[k].pause == none && strings.HasPrefix(r.told[k].text, "there")
+		}
+	}
+	return false
 }
 
 // weakAlone reports whether a word that tells of comb beside one only stands beside none.

@@ -174,6 +174,12 @@ func (r *reader) ofAnother(c *clause, d *deed, k int) bool {
 
 // takeSize takes an amount, unless it is a length.
 func (d *deed) takeSize(it *item) {
+	if d.what != "" && strings.HasSuffix(it.text, " mil") {
+		size := it.size
+		size.unit, d.size = "ml", &size
+		d.use(it)
+		return
+	}
 	if _, length := it.size.mm(); !length {
 		size := it.size
 		d.size = &size

@@ -18,7 +18,7 @@ func (r *reader) miteCount(c *clause) {
 		if it.is(kMethod) && method < 0 && r.methodHere(c, i) {
 			method = i
 		}
-		if it.is(kMite) && mite < 0 {
+		if it.is(kMite) && mite < 0 && !(c.next(i).is(kTemper) && c.next(i).pause == none) { // "a mite testy"
 			mite = i
 		}
 	}

@@ -64,7 +64,7 @@ var opensBy = [...]struct {
 	{setOf(kDo), (*reader).opensDeed},
 	{setOf(kBees, kFixture, kStores), (*reader).opensNoun},
 	{setOf(kDate), (*reader).opensDay},
-	{setOf(kBrood, kContent), (*reader).opensBrood},
+	{setOf(kBrood, kContent, kAmount), (*reader).opensBrood},
 }
 
 // openRules tells which rules of opensBy are for a word, and openers for which words
@@ -325,10 +325,36 @@ func (r *reader) opensDay(o *opener) verdict {
 	return verdictOf(o.pause == none && o.day.ahead && r.weWill(o.items, o.i+1) && !o.prev.any(kPlan, kDo))
 }
 
+// behindThatOne reports whether a deed done to "that one" ends before an item, and what was
+// found on bars of its own follows.
+func (r *reader) behindThatOne(o *opener) bool {
+	k := o.i - 1
+	if k > 3 && o.items[k].is(kWord) && o.items[k-1].is(kArt) && o.items[k-2].text == "for" {
+		k -= 3 // "for the bonfire"
+	}
+	if r.isWord(&o.items[k], "out", "away", "off") {
+		k--
+	}
+	if k > 1 && r.isWord(&o.items[k], "one") && o.items[k-1].is(kArt) {
+		k-- // "that one"
+	}
+	if k < 1 || !o.items[k].is(kDo) && !r.isWord(&o.items[k], "that one", "that", "it", "this", "this one", "them", "those") || !hasKind(o.items[max(0, k-2):k+1], kDo) {
+		return false
+	}
+	for k = o.i; k+1 < len(o.items) && k < o.i+6 && o.items[k].pause == none; k++ {
+		if o.items[k].is(kOn) && o.items[k+1].is(kBars) {
+			return hasKind(o.items[o.i:k], kContent)
+		}
+	}
+	return false
+}
+
 func (r *reader) opensBrood(o *opener) verdict {
 	switch {
 	case o.is(kContent) && o.next(1).is(kOn) && o.prev.is(kPlan) && strings.HasPrefix(o.prev.text, "next ") && r.deedSince(o.items, o.i-1):
 		return doesOpen // "i'll mark her next time eggs on bar six"
+	case o.pause == none && r.behindThatOne(o):
+		return doesOpen // "I took that one out a bit of brood on bar four"
 	case o.pause > none || !o.prev.any(kSubstance, kDate):
 		return doesNot
 	case o.is(kBrood):

@@ -289,7 +289,7 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 			return true // "she's on it, the queen"
 		}
 	}
-	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) || strings.HasSuffix(c.items[noun].text, "here") {
+	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) && !r.missedBehind(c) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}
 	if k := noun + 1; k < len(c.items) && r.isWord(&c.items[k], "somewhere") {
@@ -299,6 +299,18 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 		noun--
 	}
 	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
+}
+
+// missedBehind reports whether it is told behind a clause that she was not seen there: "the
+// queen is in there but I couldn't find her".
+func (r *reader) missedBehind(c *clause) bool {
+	end := c.items[len(c.items)-1].start
+	for k := range r.told {
+		if it := &r.told[k]; it.start > end && it.start < end+40 && it.is(kUnseen) {
+			return k > 1 && r.told[k-1].any3(kBut, kPron, kAnd) && (k+1 == len(r.told) || r.told[k+1].any(kShe, kAnd) || r.told[k+1].pause > none)
+		}
+	}
+	return false
 }
 
 // onBars: "on bar five the queen", "bar four brood and the queen" and no more.

@@ -1,6 +1,9 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // mending are the kinds of words that take back what was said.
 var mending = setOf(kScratch, kRepair, kNo)
@@ -39,6 +42,9 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 			return didInstead(items, k, deed), true
 		}
 		return r.replace(items, k, k+1, false)
+	case it.is(kNo) && r.bareNo(it) && answeredNo(items, k):
+		items[k+1].pause = items[k-2].pause
+		return slices.Delete(items, k-2, k+1), true
 	case it.is(kNo) && r.bareNo(it):
 		if deed := redone(items, k); deed > 0 {
 			return didInstead(items, k, deed), true
@@ -69,6 +75,12 @@ func (r *reader) answersSelf(items []item, k int) bool {
 		}
 	}
 	return false
+}
+
+// answeredNo reports whether the "no" at item k answers what was asked aloud right before,
+// and is said again with what was asked for: "is that mice, no, no mice".
+func answeredNo(items []item, k int) bool {
+	return k > 1 && k+2 < len(items) && items[k-2].is(kAsk) && items[k+1].is(kNo) && items[k+2].text == items[k-1].text
 }
 
 func (r *reader) bareNo(it *item) bool {
@@ -191,12 +203,32 @@ func (r *reader) sheIsOn(items []item, i int) bool {
 // toldRight is the item behind "that's" where a correction first says why: "no
 // wait those are bumpy that's drone brood"; from where there is none.
 func (r *reader) toldRight(items []item, from int) int {
+	if cue := &items[from-1]; cue.is(kRepair) && (strings.HasSuffix(cue.text, "that's") || strings.HasSuffix(cue.text, "it's")) {
+		return patternBehind(items, from)
+	}
 	for k := from + 2; k < len(items) && k < from+9 && items[k].pause <= comma; k++ {
 		switch {
 		case (items[k].is(kContent) || barNumber(&items[k])) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
 			return k
 		case items[k].any4(kContent, kBars, kCell, kNum):
 			return from
+		}
+	}
+	return from
+}
+
+// patternBehind is the item of another pattern behind the reason why the one before was
+// taken back: "spotty, no, that's the light on it, solid"; from where there is none.
+func patternBehind(items []item, from int) int {
+	if !hasKind(items[max(0, from-4):from], kPattern) {
+		return from
+	}
+	for k := from; k < len(items) && k < from+7 && items[k].pause <= comma; k++ {
+		if items[k].is(kPattern) {
+			return k
+		}
+		if items[k].any5(kContent, kBars, kCell, kNum, kQueen) {
+			break
 		}
 	}
 	return from

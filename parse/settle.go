@@ -57,7 +57,7 @@ func (s *scan) aboutHive(f *finding) bool {
 	}
 	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
 	switch {
-	case offComb[f.what]:
+	case offComb[f.what], s.offBars(f.at):
 		return true
 	case s.here && f.present && ofBar && f.what != "dead_bees", s.r.thatBarSentence == s.r.sentenceNo:
 		return false // "bar seven there's ants on it"
@@ -70,6 +70,24 @@ func (s *scan) aboutHive(f *finding) bool {
 	}
 	return hiveSigns[f.what] || !f.present && !s.here && !ofBar
 }
+
+// offBars reports whether what is told at item i is in a place of the hive that is no comb:
+// "on the floor chalk mummies", "burr comb under the lid".
+func (s *scan) offBars(i int) bool {
+	for k := max(1, i-4); k < len(s.c.items) && k <= i+5; k++ {
+		place := k
+		for place > 1 && s.at(place-1).is(kArt) {
+			place--
+		}
+		if s.r.isWord(s.at(k), besideCombs...) && (s.at(place-1).is(kOn) || s.r.isWord(s.at(place-1), "under", "beneath", "below")) {
+			return true
+		}
+	}
+	return false
+}
+
+// besideCombs are places of the hive where signs are found on no bar.
+var besideCombs = []string{"floor", "the floor", "lid", "the lid", "roof", "the roof", "step", "doorstep", "ground", "grass", "sill", "rim"}
 
 // offComb are signs that no bar can show.
 var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}

@@ -103,7 +103,7 @@ func (s *scan) countsSign(i, k int) bool {
 	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k):
 		return true
 	case it.n.approx:
-		return next == nil || next.any(kAnd, kMaybe) || next.pause > none
+		return next == nil || next.any6(kAnd, kMaybe, kNo, kBut, kPron, kThere) || next.pause > none
 	}
 	return next == nil && prev.pause == none && prev.is(kWord) && k == i+1
 }
@@ -146,6 +146,8 @@ func (s *scan) postposedCount(i, k int) bool {
 		return k > i+1 || i == 0
 	case next.pause > none:
 		return false
+	case next.is(kOf) && after != nil && after.any(kPron, kBees), s.r.isWord(next, "counted"):
+		return true // "wasps at the door six of them"
 	case s.r.isWord(next, "cell", "cells"):
 		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
 	}

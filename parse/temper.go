@@ -145,7 +145,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		if (c.items[k].is(kBees) || r.isWord(&c.items[k], "you")) && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
 			return true // "bees very calm", "you've been calm", whatever runs on
 		}
-		if c.items[k].is(kName) && i > k+1 && c.items[i-1].any(kBe, kAdv) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) && c.next(i).is(kDo) {
+		if c.items[k].is(kName) && (i > k+1 && c.items[i-1].any(kBe, kAdv) || i == k+1 && r.toldDoneBy(c.next(i))) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) && c.next(i).is(kDo) {
 			return true // "hive one is calm gave it a litre"
 		}
 	}
@@ -162,6 +162,12 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		return true
 	}
 	return r.closesOn(c, i) || r.nothingElse(c, i)
+}
+
+// toldDoneBy reports whether an item is a verb for what was done: "hive one calm gave it
+// a litre", which no word of temper or strength describes.
+func (r *reader) toldDoneBy(it *item) bool {
+	return it.is(kDo) && it.pause == none && r.rule(it, kDo).Form == "done"
 }
 
 // ofTheirOwn are the kinds of words that a word of temper before them belongs to.

@@ -41,6 +41,9 @@ func (s *scan) bar(i int) {
 			bars = append(slices.Clone(r.bars), bars...)
 		}
 		for _, f := range s.reaches(waiting, i) {
+			if f.whole && !f.present && !s.onlyBetween(f.at, i, kWhole, kOn, kArt, kAdv) {
+				continue // "not an egg anywhere the queen is on bar three"
+			}
 			f.bars, f.located = bars, true
 			f.items = append(f.items, it)
 		}
