@@ -125,6 +125,9 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if items[i].is(kOn) {
 		i++
 	}
+	if i < len(items) && items[i].is(kPast) && strings.HasPrefix(items[i].text, "last ") && hasDay(items[:i]) {
+		return i+1 < len(items) && items[i+1].any(kPron, kShe) // "… on the 2nd, and last time I added a bar"
+	}
 	subject := i+1 < len(items) && (items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") || r.weWill(items, i+1))
 	return subject && items[i].is(kDate) && items[i].pause == none && items[i+1].pause == none
 }

@@ -216,7 +216,12 @@ func daysGoneBy(c *clause) bool {
 // sawOn: "Thomas saw eggs on Friday", "queen seen on 19/4", "on the 3rd the board had nine
 // mites", "Friday I saw her" are of an earlier day.
 func (r *reader) sawOn(c *clause) bool {
-	if day := &c.items[0]; day.is(kDate) && day.day.weekday && r.isWord(c.next(0), "i", "we") && r.isWord(c.next(1), "saw", "found", "spotted", "met") && c.next(0).pause == none {
+	at := 0
+	if c.items[0].is(kOn) && c.next(0).is(kDate) {
+		at = 1
+	}
+	if it := &c.items[at]; it.is(kDate) && r.isWord(c.next(at), "i", "we") && r.isWord(c.next(at+1), "saw", "found", "spotted", "met") && c.next(at).pause <= comma &&
+		(at == 0 && it.day.weekday || !r.opening && daysGoneBy(c) && it.day.past != r.today) {
 		return true
 	}
 	if on := c.next(0); c.items[0].is(kOn) && on.is(kDate) && c.hasAny(kMite, kMethod) && daysGoneBy(c) && on.day.past != r.today && c.next(1).pause == none {

@@ -46,6 +46,9 @@ func (f *fitting) addBar() bool {
 	if s == nil && f.rule.Form == "done" && (f.c.mood == planned || hasKind(f.pre, kMeasure)) {
 		s = f.substanceGiven()
 	}
+	if s == nil && f.rule.Form == "done" {
+		s = f.substanceOf()
+	}
 	if s != nil && !f.has(kBars) && !f.has(kQueen) {
 		f.d.do = s.Value
 		return true
@@ -198,7 +201,7 @@ func (f *fitting) clipQueen() bool {
 }
 
 func (f *fitting) releaseQueen() bool {
-	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || f.text == "opened the cage" || f.queenUndergoes() || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
+	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || strings.Contains(f.text, "cage") || f.queenUndergoes() || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
 }
 
 func (f *fitting) split() bool { return !f.has(kContent) || f.has(kBees) || f.has(kHive) }

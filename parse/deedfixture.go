@@ -12,7 +12,8 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			last = r.value(&c.items[k], kFixture)
 		}
 	}
-	if len(args) > 0 && r.isWord(&args[0], "it", "same", "the same") && (last == "entrance" || last == "floor" && d.do != "reduce") {
+	that := len(args) > 0 && r.isWord(&args[0], "that") && (len(args) == 1 || !args[1].is(kBe)) // not "reduced, that's fine"
+	if len(args) > 0 && (that || r.isWord(&args[0], "it", "same", "the same")) && (last == "entrance" || last == "floor" && d.do != "reduce") {
 		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}

@@ -76,6 +76,13 @@ var manners = map[string][]saying{
 		{"They are bringing in water but no pollen at all.", "incoming.water=yes incoming.pollen=no"},
 		{"Gave the moor hive two more bars.", "hive=moor actions.add_bar=yes actions.add_bar.count=2"},
 	},
+	// what was done told behind what it was done to.
+	"done to it": {
+		{"Hive 3. Calm. They have eaten the syrup I gave them on Thursday.", "hive=3 temper.score=4 earlier.fed=yes earlier.fed.on=2026-05-07 earlier.fed.what=syrup"},
+		{"The floor was open and I have shut that.", "floor=open actions.close_floor=yes"},
+		{"Entrance is reduced, that's fine.", "entrance=reduced"},
+		{"Hive 3. Calm. Bar 2 has honey. No mites seen. On 2 May I saw eggs on bar three, and last time I added two bars.", "hive=3 bars.2.honey=yes mites.method=seen mites.count=0 temper.score=4 earlier.eggs_seen=yes earlier.eggs_seen.on=2026-05-02 earlier.eggs_seen.bar=3 earlier.bar_added=yes earlier.bar_added.count=2"},
+	},
 	// bars told by where they went.
 	"bars that went": {
 		{"Two fresh bars went in behind 4.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=4"},

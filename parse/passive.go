@@ -140,6 +140,43 @@ func (f *fitting) substanceGiven() *rule {
 	return f.reader.rule(&f.pre[k], kSubstance)
 }
 
+// substanceOf: "the syrup that I gave them on Thursday".
+func (f *fitting) substanceOf() *rule {
+	k := f.i - 1
+	for k > 0 && f.pre[k].any(kAdv, kHave) && f.pre[k].pause == none {
+		k--
+	}
+	if k < 0 || !f.pre[k].is(kPron) || f.pre[k].pause > none {
+		return nil
+	}
+	food := f.before(f.c, k)
+	if k > 1 && f.isWord(food, "that", "which") {
+		food = &f.pre[k-2]
+	}
+	if !food.is(kSubstance) || food.used {
+		return nil
+	}
+	if k == 0 { // the clause begins behind it
+		f.d.what = f.substance(food)
+		f.d.use(food)
+	}
+	return f.reader.rule(food, kSubstance)
+}
+
+// before is the item before that at k, of the sentence if it begins the clause; one of no
+// kind where none is.
+func (r *reader) before(c *clause, k int) *item {
+	if k > 0 {
+		return &c.items[k-1]
+	}
+	for j := 1; j < len(r.told); j++ {
+		if r.told[j].start == c.items[0].start {
+			return &r.told[j-1]
+		}
+	}
+	return &noItem
+}
+
 // foodLaid reports whether that was food.
 func (f *fitting) foodLaid() bool {
 	given := f.substanceGiven()
