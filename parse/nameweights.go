@@ -151,6 +151,9 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return -2 * enough
 	}
 	prev, before := i-1, i-2
+	if prev == 0 && toks[i].pause == none && is(prev, "well", "hey", "ah", "oh", "hullo", "hiya", "morning", "evening") && (end == len(toks) || toks[end].pause >= comma) {
+		return -2 * enough // "Well Nora.", who is spoken to
+	}
 	_, passed := r.barsPassed(toks, i, end)
 	switch {
 	case passed && !byWord, !byWord && r.tipsScale(toks, end):
@@ -227,6 +230,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "and Teak went for me"
 	case is(prev, "had") && is(end, "open"), is(prev, "off") && is(before, "lid", "roof", "cover"):
 		return enough // "had Juniper open", "had the lid off Juniper"
+	case is(prev, "on", "of", "from", "for") && toks[i].pause == none && (r.toldNear(toks, prev, setOf(kMethod)) || is(prev, "from") && is(before, "bees")):
+		return enough // "a sugar roll on Juniper", "washed bees from Juniper"
+	case is(end, "'s") && in(end+1, hiveParts) && is(prev, "at", "on", "outside", "round", "around", "under", "in"):
+		return enough // "they queued at Juniper's door"
 	case in(prev, visitLinks):
 		for k := before; k >= 0 && k >= i-4; k-- {
 			if in(k, visits) {
