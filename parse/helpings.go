@@ -25,8 +25,11 @@ func (r *reader) bareFood(c *clause) {
 		case r.fedThen(c) && !getsIt(c):
 			d.due = c.when
 			r.earlierDeed(c, d)
-		case c.mood == planned || getsIt(c) && c.when != nil && !c.when.ago && !c.when.today:
+		case c.mood == planned:
 			d.due = c.when
+			r.write("plans", c, d)
+		case getsIt(c) && r.comingDay(c) != nil:
+			d.due = r.comingDay(c)
 			r.write("plans", c, d)
 		default:
 			r.write("actions", c, d)
@@ -41,7 +44,7 @@ func (r *reader) foodAhead(c *clause, k int) bool {
 	if !verb && !r.isWord(&c.items[k], "shall", "will", "'ll", "next time", "next visit") {
 		return false
 	}
-	for k++; k+1 < len(c.items) && c.items[k].pause == none; k++ {
+	for k++; k < len(c.items) && c.items[k].pause == none; k++ {
 		it := &c.items[k]
 		if it.is(kMeasure) {
 			food := c.next(k)
@@ -71,6 +74,19 @@ func (r *reader) fedThen(c *clause) bool {
 func inside(words string) bool {
 	last := words[strings.LastIndexByte(words, ' ')+1:]
 	return last == "in" || last == "on" || last == "into" || last == "onto"
+}
+
+// comingDay is the day ahead that a clause tells, or that stands right before it: "tomorrow
+// she gets two litres"; nil for none.
+func (r *reader) comingDay(c *clause) *day {
+	when := c.when
+	if last := r.before(c, 0); when == nil && last.is(kDate) {
+		when = &last.day
+	}
+	if when == nil || when.ago || when.today {
+		return nil
+	}
+	return when
 }
 
 // getsIt: "they get thymol on Friday", "fondant goes in next week" tell what is to come.

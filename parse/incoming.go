@@ -15,9 +15,21 @@ func (r *reader) carriedIn(items []item) {
 		it.kinds, it.says = setOf(kBring), senseless // "In: pollen, water"
 	}
 	for i := 1; i < len(items); i++ {
+		r.broughtIn(items, i)
 		if v := r.value(&items[i-1], kContent); items[i].colon && items[i].text == "in" && (v == "pollen" || v == "nectar") {
 			items[i].kinds = setOf(kBring)
 		}
+	}
+}
+
+// broughtIn joins "ivy pollen she carries in": what item i, "she", carries stands before it.
+func (r *reader) broughtIn(items []item, i int) {
+	if i+2 >= len(items) || !items[i].any3(kShe, kPron, kBees) || items[i].pause > none || !items[i+2].is(kOn) || !items[i-1].any(kContent, kForage) {
+		return
+	}
+	if r.isWord(&items[i+1], "carries", "carry", "carried", "bring", "brings", "brought", "fetch", "fetches") && r.isWord(&items[i+2], "in", "home") {
+		items[i].kinds, items[i].says = setOf(kWord), senseless
+		items[i+1].kinds, items[i+1].says = setOf(kBring), senseless
 	}
 }
 

@@ -76,6 +76,14 @@ var manners = map[string][]saying{
 		{"They are bringing in water but no pollen at all.", "incoming.water=yes incoming.pollen=no"},
 		{"Gave the moor hive two more bars.", "hive=moor actions.add_bar=yes actions.add_bar.count=2"},
 	},
+	// what is told with its words turned about.
+	"turned about": {
+		{"Lime nectar they bring in.", "incoming.nectar=yes incoming.nectar.plant=lime"},
+		{"Bar 4 is old. It was heavy with nectar.", "bars.4.comb.old=yes bars.4.nectar=yes? bars.4.nectar.amount=much"},
+		{"Hive 3. Calm. Tomorrow she gets three litres of syrup.", "hive=3 temper.score=4 plans.feed=yes plans.feed.amount=3 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-15"},
+		{"Brood is there in all stages, and there is no more robbing.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes signs.robbing=no"},
+		{"Book says a queenless colony is hot.", ""},
+	},
 	// what was done told behind what it was done to.
 	"done to it": {
 		{"Hive 3. Calm. They have eaten the syrup I gave them on Thursday.", "hive=3 temper.score=4 earlier.fed=yes earlier.fed.on=2026-05-07 earlier.fed.what=syrup"},
