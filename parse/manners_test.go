@@ -79,7 +79,7 @@ var manners = map[string][]saying{
 	// what is told with its words turned about.
 	"turned about": {
 		{"Lime nectar they bring in.", "incoming.nectar=yes incoming.nectar.plant=lime"},
-		{"Bar 4 is old. It was heavy with nectar.", "bars.4.comb.old=yes bars.4.nectar=yes? bars.4.nectar.amount=much"},
+		{"Bar 4 is old comb. It was heavy with nectar.", "bars.4.comb.old=yes bars.4.nectar=yes? bars.4.nectar.amount=much"},
 		{"Hive 3. Calm. Tomorrow she gets three litres of syrup.", "hive=3 temper.score=4 plans.feed=yes plans.feed.amount=3 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-15"},
 		{"Brood is there in all stages, and there is no more robbing.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes signs.robbing=no"},
 		{"Book says a queenless colony is hot.", ""},
