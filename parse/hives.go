@@ -37,7 +37,7 @@ func (r *reader) nameHives(items []item) []item {
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
-			if !items[i].capital && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
+			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].capital && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
 				continue
 			}
 			name := string(r.strings.scratch)

@@ -59,6 +59,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		lines = append(lines, r.placeNames(toks, len(found) > 0)...)
 		r.smallNames = len(lines) > 0
 	}
+	lines = append(lines, r.letterNames(toks)...)
 	if len(found) == 0 && len(lines) == 0 {
 		return nil
 	}

@@ -58,6 +58,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"Both colonies were opened. Juniper had eggs on bar four; Marigold had none and no queen was seen.", "juniper / marigold"},
 		{"Juniper is roaring away. Eggs on bar four. Marigold is ticking over. No eggs.", "juniper / marigold"},
 		{"Juniper filled me with joy: eggs on bar four. Marigold filled me with dread: no eggs.", "juniper / marigold"},
+		{"Hive M then hive K. M: eggs on bar 3. K is weak. Gave K a pint of syrup. Back to M. Bar 9 is bare.", "m / k"},
+		{"Hive B, sunny\nB1: pollen\nB2: eggs", "b"},
 		{"They queued at Juniper's door, so I narrowed it. Marigold had eggs.", "juniper / marigold"},
 		{"Well Edith. Some news. Juniper is weak. No eggs. Then Marigold. Calm.", "juniper / marigold"},
 		{"Ran the sugar roll on Juniper, six mites. Marigold is calm.", "juniper / marigold"},
