@@ -185,13 +185,17 @@ func (r *reader) visitTold(c *clause) bool {
 
 // dayHeading: "Sat: put two bars in" is a plan for that day.
 func (r *reader) dayHeading(list []clause) {
-	if len(list) < 2 || len(list[0].items) != 1 || !list[0].items[0].is(kDate) || !list[0].items[0].colon || list[0].items[0].day.today {
+	if len(list) < 2 || len(list[0].items) > 3 || len(list[0].items) > 1 && !list[0].items[0].is(kPlan) {
+		return
+	}
+	head := &list[0].items[len(list[0].items)-1]
+	if !head.is(kDate) || !head.colon || head.day.today {
 		return
 	}
 	for k := range list[1].items {
 		if it := &list[1].items[k]; it.is(kDo) && !it.is(kDot) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
-			list[1].mood, list[1].when = planned, &list[0].items[0].day
-			list[0].items[0].used = true
+			list[1].mood, list[1].when = planned, &head.day
+			head.used = true
 			return
 		}
 	}

@@ -17,7 +17,29 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 	if !told && !l.noShare(i) && !l.datesVisit(i) {
 		return day{}, i
 	}
-	return slashed(l.text[t.start:t.end], l.ref.today, i)
+	said := l.text[t.start:t.end]
+	if first, second, _ := strings.Cut(said, "/"); l.ref.monthFirst {
+		said = second + "/" + first // one that is no date so is turned back
+	}
+	return slashed(said, l.ref.today, i)
+}
+
+// tellsMonthFirst reports whether a date of the note can only be a month and a day: "5/16".
+func (r *reader) tellsMonthFirst(toks []token) bool {
+	found := false
+	for i := range toks {
+		if toks[i].id != idFraction {
+			continue
+		}
+		first, second, _ := strings.Cut(r.text[toks[i].start:toks[i].end], "/")
+		a, _ := strconv.Atoi(first)
+		b, _ := strconv.Atoi(second)
+		if a > 12 && a <= 31 && b >= 1 && b <= 12 {
+			return false
+		}
+		found = found || a >= 1 && a <= 12 && b > 12 && b <= 31
+	}
+	return found
 }
 
 // noShare reports whether the fraction at token i can only be a day and a month:
