@@ -11,6 +11,7 @@ func (r *reader) headings() {
 	if r.nextVisit(items) {
 		return
 	}
+	r.dashedLabel(items)
 	r.nextHeading(items)
 	if r.topicHeading(items) {
 		for k := range items {
@@ -44,6 +45,17 @@ func (r *reader) headings() {
 			items[k].used = true
 		}
 		r.items = items[:1]
+	}
+}
+
+// dashedLabel takes a dash behind "brood" at the head of a line for a colon: "Brood - eggs on
+// bars 4 to 7".
+func (r *reader) dashedLabel(items []item) {
+	if len(items) < 2 || !items[0].any(kBrood, kContent) || items[0].text != "brood" || items[0].pause < line || items[0].colon || items[1].pause != comma || !items[1].any3(kContent, kStage, kNo) {
+		return
+	}
+	if strings.ContainsAny(r.text[items[0].end:items[1].start], "-–—") {
+		items[0].colon, items[1].pause = true, colon
 	}
 }
 
