@@ -11,7 +11,11 @@
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (lexer.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
-//	            (refer.go, barlists.go, barenumber.go, hives.go, names.go)
+//	            (refer.go, barlists.go, barenumber.go, hives.go, names.go);
+//	            several hives at once, and one named before (severalhives.go,
+//	            hiveagain.go, letters.go)
+//	turns       what is told with its words turned about: bars that went
+//	            somewhere, what I did to it (barswent.go, fronted.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
 //	            not" (selfasked.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)

@@ -188,6 +188,17 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "how Juniper was"
 	case r.thenComes(toks, i, end):
 		return enough - 1
+	}
+	return r.weighLead(toks, i, end)
+}
+
+// weighLead adds up what the words right before a run, and the ones they lean on, say for a
+// hive's name.
+func (r *reader) weighLead(toks []token, i, end int) int {
+	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
+	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
+	prev, before := i-1, i-2
+	switch {
 	case toks[i].pause == comma && is(prev, "two", "three", "four", "pair", "both", "hives", "colonies") && r.fares(toks, end):
 		return enough // "of the two, Juniper is the stronger"
 	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):

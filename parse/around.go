@@ -1,0 +1,156 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// What stands among the words around a verb: of which kinds they are, and what they mean.
+
+func hasKind(items []item, k kind) bool {
+	for i := range items {
+		if items[i].is(k) {
+			return true
+		}
+	}
+	return false
+}
+
+func hasFixture(r *reader, items []item, what string) bool {
+	for i := range items {
+		if items[i].is(kFixture) && r.value(&items[i], kFixture) == what {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) beforeIs(items []item, k kind) bool {
+	return len(items) > 0 && items[len(items)-1].is(k)
+}
+
+// looseBars: bars that are counted, not numbered ("two bars", "a bar", "one
+// more").
+func (r *reader) looseBars(args []item) bool {
+	for k := range args {
+		if r.emptyBar(&args[k]) {
+			return true
+		}
+		if args[k].is(kBar) && !args[k].is(kBars) {
+			return true
+		}
+		if args[k].any3(kAfter, kOn, kFore) {
+			break
+		}
+		if args[k].is(kNum) && k+1 < len(args) && r.isWord(&args[k+1], "more") {
+			return true
+		}
+	}
+	return false
+}
+
+// emptyBar: "an empty bar" that is put in says nothing of a comb.
+func (r *reader) emptyBar(it *item) bool {
+	return it.is(kComb) && strings.HasSuffix(it.text, " bar")
+}
+
+func (r *reader) isWord(it *item, words ...string) bool {
+	return slices.Contains(words, it.text)
+}
+
+func (r *reader) wordIn(args []item, words ...string) bool {
+	for k := range args {
+		if r.isWord(&args[k], words...) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) contentIn(args []item, what string) bool {
+	for k := range args {
+		if r.value(&args[k], kContent) == what {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyToLook: a bar pulled "to look for eggs" goes back in.
+func (r *reader) onlyToLook(args []item) bool {
+	for k := 1; k < len(args); k++ {
+		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && r.isWord(&args[k-1], "to", "and") || r.isWord(&args[k], "show", "see", "look") && r.isWord(&args[k-1], "to") {
+			return true
+		}
+	}
+	return false
+}
+
+// honeyBars: bars of honey that were taken are a harvest.
+func (r *reader) honeyBars(args []item) bool {
+	for k := range args {
+		v := r.value(&args[k], kContent)
+		if (v == "honey" || v == "capped_honey") && !hasKind(args, kBars) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) onlyPlace(args []item) bool {
+	for k := range args {
+		if args[k].is(kBars) {
+			return k > 0 && args[k-1].any4(kAfter, kFore, kTween, kOn)
+		}
+	}
+	return false
+}
+
+// itBar: "it" behind a verb means the bar in hand.
+func (r *reader) itBar(args []item) bool {
+	if len(r.bars) == 0 {
+		return false
+	}
+	for k := range args {
+		if k > 2 {
+			break
+		}
+		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb", "both", "both of them", "both of those", "both of these", "the two of them", "those", "these", "the pair", "the pair of them") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) itThem(args []item) bool {
+	for k := range args {
+		if k <= 2 && r.isWord(&args[k], "it", "them", "one", "both", "ones", "those", "that one") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) herQueen(c *clause, i int, args []item) bool {
+	for k := range args {
+		if k > 1 || args[k].pause > none {
+			break
+		}
+		if args[k].any(kShe, kQueen) && !r.isWord(&args[k], "she") || r.isWord(&args[k], "her", "herself") {
+			return true
+		}
+	}
+	text := c.items[i].text
+	return strings.Contains(text, "her") && r.sheLast
+}
+
+func (r *reader) substanceIn(args []item, family string) *rule {
+	for k := range args {
+		if args[k].is(kSubstance) {
+			if rule := r.rule(&args[k], kSubstance); family == "" || rule.Value == family {
+				return rule
+			}
+		}
+	}
+	return nil
+}
