@@ -93,6 +93,9 @@ func (s *scan) content(i int) {
 // toldByStage reports whether brood of a stage, or eggs, stands behind a label before any
 // bars: "Brood: a little sealed brood, bar 3".
 func (s *scan) toldByStage() bool {
+	if told := s.r.told; len(told) > 2 && told[0].colon && told[1].is(kBars) && told[2].pause == none && told[2].any(kContent, kStage) && s.broodItem(&told[2]) {
+		return true // "Brood: bar 5 sealed brood"
+	}
 	for k := 1; k < len(s.c.items) && !s.at(k).is(kBars); k++ {
 		if it := s.at(k); it.is(kContent) && s.broodItem(it) {
 			return true
