@@ -44,7 +44,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.fronted(), n.bracketed():
 		return true
-	case n.prev != nil && n.prev.is(kOn) && n.ends() && (countedBefore(r, before) || r.countsOnly()):
+	case n.prev != nil && n.prev.is(kOn) && n.ends() && !strings.Contains(n.items[n.i].text, " thr") && (countedBefore(r, before) || r.countsOnly()):
 		return false // "capped honey on seven bars, pollen on two"
 	case n.close && n.placed():
 		return true
