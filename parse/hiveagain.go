@@ -24,6 +24,39 @@ func (r *reader) namedAgain(items []item) {
 	}
 }
 
+// movesOn makes "then" of a verb that turns the talk to the next hive: "moving on to the fig
+// hive"; bars that were moved stand before or behind it.
+func (r *reader) movesOn(items []item) {
+	for i := 2; i < len(items); i++ {
+		if !items[i].is(kName) {
+			continue
+		}
+		k := i - 1
+		if items[k].is(kArt) {
+			k--
+		}
+		if k == 0 || !items[k].is(kTo) || items[k].pause > none {
+			continue
+		}
+		verb := k - 1
+		if verb > 0 && r.isWord(&items[verb], "on", "along", "over", "across", "down") && items[verb].pause == none {
+			verb--
+		}
+		if verb == k-1 && !r.isWord(&items[verb], "moving on", "moved on", "move on") || verb < k-1 && !r.isWord(&items[verb], "moving", "move", "moved") {
+			continue
+		}
+		if r.isWord(&items[verb], "moved") && (verb == 0 || !items[verb-1].is(kPron)) {
+			continue // "bar 4, moved over to hive 3"
+		}
+		if verb > 0 && items[verb].pause < comma && items[verb-1].any6(kBar, kBars, kBe, kFixture, kQueen, kNum) {
+			continue
+		}
+		for ; verb <= k; verb++ {
+			items[verb].kinds, items[verb].says = setOf(kThen), senseless
+		}
+	}
+}
+
 // leadingBack are the kinds of words that can stand before a hive named again.
 var leadingBack = setOf(kTo, kFrom, kHave, kOn)
 

@@ -6,6 +6,9 @@ import "testing"
 func TestHivesInRunningSpeech(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
 		{"apple hive calm not one sting pear hive a bit snappy had to give them smoke medlar hive ran on the comb", "hive=apple temper.score=4 temper.stings=0 / hive=pear temper.score=2 actions.smoke=yes / hive=medlar temper.runny=yes"},
+		{"walnut hive calm moving on to the fig hive nervous", "hive=walnut temper.score=4 / hive=fig temper.score=2"},
+		{"hive two calm we moved on to hive three bar two eggs", "hive=2 temper.score=4 / hive=3 bars.2.eggs=yes"},
+		{"hive two bar four was moved over to hive three", "hive=2 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=3"},
 		{"brook hive bar two eggs next one ferry hive calm back to brook queen on bar four", "hive=brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},
 		{"upper brook hive bar two eggs next ferry hive calm back at brook queen on bar four", "hive=upper brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},
 		{"brook hive calm ferry hive nervous i'll unite them with brook on sunday", "hive=brook temper.score=4 / hive=ferry temper.score=2 plans.unite=yes plans.unite.to_hive=brook plans.unite.due=2026-05-17"},

@@ -205,6 +205,9 @@ func (r *reader) line(l *lexedRow) {
 		r.namedAgain(r.items)
 	}
 	r.items = r.placeHives(r.several(r.items))
+	if met.kinds.has(kDo) && met.kinds.has(kTo) {
+		r.movesOn(r.items)
+	}
 	if met.lists.has(going) && met.kinds.has(kBar) {
 		r.items = r.barsWent(r.items)
 	}
