@@ -44,7 +44,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.fronted(), n.bracketed():
 		return true
-	case n.prev != nil && n.prev.is(kOn) && n.ends() && !strings.Contains(n.items[n.i].text, " thr") && (countedBefore(r, before) || r.countsOnly()):
+	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly()):
 		return false // "capped honey on seven bars, pollen on two"
 	case n.close && n.placed():
 		return true
@@ -288,6 +288,12 @@ func (r *reader) follows(n int, before []item) bool {
 // leftOut reports whether a number lies inside a list of bars that goes without it.
 func leftOut(bars []int, n int) bool {
 	return len(bars) > 1 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
+}
+
+// through reports whether a number's words are a range that names bars wherever it stands:
+// "nine through eleven", not "two to three".
+func through(words string) bool {
+	return strings.Contains(words, " through ") || strings.Contains(words, " thru ")
 }
 
 // countsOnly reports whether so far bars of the hive in hand were counted and none was

@@ -67,6 +67,7 @@ var manners = map[string][]saying{
 		{"Hive 2 calm. I fed them syrup on 5/9. Open again 5/30", "hive=2 temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-30 earlier.fed=yes earlier.fed.on=2026-05-09 earlier.fed.what=syrup"},
 		{"Hive 2\nBrood: bar 5 sealed brood, spotty; bar 6 larvae", "hive=2 bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy bars.6.open_brood=yes"},
 		{"Hive 2 is heaving, ten bars covered with bees, and there is honey on 9 through 11.", "hive=2 strength.word=strong strength.bars_of_bees=10 bars.9.honey=yes bars.10.honey=yes bars.11.honey=yes"},
+		{"Hive 2 is heaving, ten bars covered with bees, and there is honey on two to three.", "hive=2 strength.word=strong strength.bars_of_bees=10 contents.honey=yes contents.honey.bars=2? contents.honey.bars_max=3"},
 		{"Brood - eggs on bars 4 to 6, larvae on 5", "bars.4.eggs=yes bars.5.eggs=yes bars.5.open_brood=yes bars.6.eggs=yes"},
 		{"To do: feed them. Bar 4 has eggs.", "bars.4.eggs=yes plans.feed=yes"},
 	},
