@@ -77,12 +77,9 @@ func (r *reader) toHive(items []item, i int) bool {
 // barsBefore is the item of the bars that went, before item i: "two empty bars", "a bar from
 // hive 1", "bar 5, queen and all,", "bar 4 I lifted out and"; -1 where there are none.
 func barsBefore(items []item, i int) int {
-	k := i - 1
-	for k >= 0 && items[k].any5(kBe, kHave, kAdv, kThen, kNow) && items[k+1].pause == none {
-		k--
-	}
+	k := verbChain(items, i)
 	switch {
-	case k >= 0 && items[k+1].pause == comma:
+	case k == i-1 && k >= 0 && items[i].pause == comma:
 		k = beforeAside(items, k)
 	case k > 1 && items[k].is(kAnd) && items[k+1].pause == none:
 		k = liftedBefore(items, k)

@@ -42,7 +42,7 @@ func (r *reader) barsToo(c *clause, d *deed) {
 	}
 	for i := d.at + 1; i+1 < len(c.items); i++ {
 		bar := i + 1
-		for bar < len(c.items) && (c.items[bar].is(kComb) || r.isWord(&c.items[bar], "more", "new", "empty", "fresh")) && !c.items[bar].is(kBar) {
+		for bar < len(c.items) && (c.items[bar].is(kComb) || r.isWord(&c.items[bar], newOnes...)) && !c.items[bar].is(kBar) {
 			bar++
 		}
 		if it := &c.items[i]; !it.is(kNum) || it.used || !it.n.whole() || bar == len(c.items) || !c.items[bar].is(kBar) || c.items[bar].is(kBars) || c.items[bar].used {

@@ -54,7 +54,7 @@ func (r *reader) dashedLabel(items []item) {
 	if len(items) < 2 || !items[0].any(kBrood, kContent) || items[0].text != "brood" || items[0].pause < line || items[0].colon || items[1].pause != comma || !items[1].any3(kContent, kStage, kNo) {
 		return
 	}
-	if strings.ContainsAny(r.text[items[0].end:items[1].start], "-–—") {
+	if dashed(r.text, &items[0], &items[1]) {
 		items[0].colon, items[1].pause = true, colon
 	}
 }

@@ -11,6 +11,7 @@ func (r *reader) bareFood(c *clause) {
 	if c.mood == unasked || c.undone || c.has(kDo) && !r.givenWord(c) || c.has(kBars) || c.has(kNo) {
 		return
 	}
+	gets := getsIt(c)
 	for i := range c.items {
 		d := r.helping(c, i, "feed", kOf, kArt, kComb, kAdv, kNum, kTo)
 		if d == nil {
@@ -22,13 +23,13 @@ func (r *reader) bareFood(c *clause) {
 		switch {
 		case d == nil:
 			continue
-		case r.fedThen(c) && !getsIt(c):
+		case r.fedThen(c) && !gets:
 			d.due = c.when
 			r.earlierDeed(c, d)
 		case c.mood == planned:
 			d.due = c.when
 			r.write("plans", c, d)
-		case getsIt(c) && r.comingDay(c) != nil:
+		case gets && r.comingDay(c) != nil:
 			d.due = r.comingDay(c)
 			r.write("plans", c, d)
 		default:
@@ -140,7 +141,7 @@ func (r *reader) comesToThem(c *clause, i int) bool {
 	for who > 0 && c.items[who].any3(kWill, kPlan, kAdv) {
 		who--
 	}
-	return c.items[who].any6(kBees, kShe, kName, kHive, kWill, kPlan) || r.isWord(&c.items[who], "it", "these", "those", "both", "this one", "this lot", "she")
+	return c.items[who].any6(kBees, kShe, kName, kHive, kWill, kPlan) || r.isWord(&c.items[who], "it", "these", "those", "both", "this one", "this lot")
 }
 
 // wentIn reports whether what stands at item i was put in: "so thymol went in".

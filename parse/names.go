@@ -87,9 +87,9 @@ func (r *reader) movedTo(toks []token, i, end int) bool {
 	}
 	number := false
 	for k := i - 2; k >= 0 && k >= i-12 && toks[k+1].pause < stop; k-- {
-		number = number || r.numbers.of(toks[k].id).kind != notNumber || toks[k].has(digits)
+		number = number || r.isNumber(&toks[k])
 		if r.says(toks[k], "moved", "shifted", "transferred") {
-			return number && r.says(toks[k+1], "bar", "bars", "frame", "frames", "comb", "combs")
+			return number && r.says(toks[k+1], barWords...)
 		}
 	}
 	return false
