@@ -231,7 +231,8 @@ func countsBars(items []item, i int) bool {
 	}
 	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none      // "honey on three bars nine and ten"
 	undergoes := k > i+1 && k+2 < len(items) && items[k+1].is(kBe) && items[k+2].is(kDo) // "one new bar was added"
-	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes) && !named
+	one := k > i+1 && items[i].n.lo == 1                                                 // "1 new bar in after 6"
+	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes || one) && !named
 }
 
 // nextLine reports whether a number begins a line, and is the neighbour of the

@@ -204,7 +204,7 @@ func (r *reader) dayHeading(list []clause) {
 // lastVisit: "last inspected on the 16th, when we saw her" goes on about that day.
 func (r *reader) lastVisit(c *clause) bool {
 	for k := range c.items {
-		if it := &c.items[k]; it.is(kDo) && r.rule(it, kDo).Value == "inspect" && strings.HasPrefix(it.text, "last") {
+		if it := &c.items[k]; it.is(kDo) && r.rule(it, kDo).Value == "inspect" && tellsLast(it.text) {
 			return c.when != nil
 		}
 	}

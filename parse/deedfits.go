@@ -89,9 +89,16 @@ func (f *fitting) removeBar() bool {
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
 }
 
-// itTakenOut: "bar 12 fell when I lifted it, took it out".
+// itTakenOut: "bar 12 fell when I lifted it, took it out", "bar 12 old comb, took it out for
+// good".
 func (f *fitting) itTakenOut() bool {
-	return f.text == "took it out" && len(f.bars) == 1 && (f.inHand == thisLine || f.inHand == awaiting) && len(f.args) == 0
+	if f.text != "took it out" || len(f.args) > 0 && !f.isWord(&f.args[0], "for good", "for", "altogether", "too", "today", "again") {
+		return false
+	}
+	if hasKind(f.pre, kBars) {
+		return f.pre[0].is(kBars) && len(f.pre[0].bars) == 1 && !hasKind(f.pre[1:], kBars)
+	}
+	return len(f.bars) == 1 && (f.inHand == thisLine || f.inHand == awaiting)
 }
 
 // honeyTaken: "two more bars of honey taken".

@@ -36,11 +36,18 @@ func (r *reader) earlierDeed(c *clause, d *deed) {
 // lastLooked: an earlier inspection counts only when that is the point.
 func (r *reader) lastLooked(c *clause, at int) bool {
 	for k := 0; k <= at; k++ {
-		if strings.HasPrefix(c.items[k].text, "last") {
+		if tellsLast(c.items[k].text) {
 			return true
 		}
 	}
 	return false
+}
+
+// tellsLast reports whether words are of the last time: "last inspected", "our last visit
+// was".
+func tellsLast(text string) bool {
+	first, rest, _ := strings.Cut(text, " ")
+	return strings.HasPrefix(first, "last") || strings.HasPrefix(rest, "last ")
 }
 
 // earlier writes an event of an earlier day and returns its path.

@@ -112,7 +112,7 @@ func (r *reader) barsIn(c *clause) {
 			continue
 		}
 		k := i + 1
-		for k < len(c.items) && c.items[k].any(kComb, kAdv) && !r.isWord(&c.items[k], "in") {
+		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], newOnes...)) && !r.isWord(&c.items[k], "in") {
 			k++
 		}
 		at := r.inPlace(c.items, k)

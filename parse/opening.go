@@ -143,7 +143,7 @@ func (r *reader) onlyVisits(c *clause) bool {
 		if !it.is(kDo) || it.is(kState) || r.headsNote(c.items, k) || it.lists.has(visiting) && !c.has(kFixture) {
 			continue
 		}
-		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || strings.HasPrefix(it.text, "last ") {
+		if rule := r.rule(it, kDo); rule.Value != "inspect" || rule.Form != "done" || tellsLast(it.text) {
 			return false
 		}
 	}

@@ -91,8 +91,21 @@ func (s *scan) patternOfBefore(i int, value string) {
 			return
 		}
 	}
-	f.pattern = value // for "same again"
-	for _, b := range f.bars {
+	bars := f.bars
+	k := i - 1
+	for k > 0 && s.at(k).pause == none && s.at(k).any5(kAdv, kBe, kArt, kWord, kThere) {
+		k--
+	}
+	if k >= 0 && it.pause == none && s.at(k).is(kBars) && s.headed && len(r.bars) > 0 { // "b3 to b6 sealed brood, b4 spotty" tells of b4 alone
+		bars = r.bars
+	}
+	if len(bars) == len(f.bars) {
+		f.pattern = value // for "same again"
+	}
+	for _, b := range bars {
+		if !slices.Contains(f.bars, b) {
+			continue
+		}
 		r.cur.put(r.barPath(b, r.paths.under(f.what, "pattern")), value, r.why(r.rule(it, kPattern).ID, "", it))
 	}
 }
