@@ -84,19 +84,3 @@ func (f *fitting) whichBars() bool {
 	f.d.count, f.d.fromHive = &count, from
 	return true
 }
-
-// feederBehindAside reads "the feeder, which I filled on Monday, was empty".
-func (r *reader) feederBehindAside(c *clause) {
-	if c.items[0].pause != comma || !c.items[0].is(kBe) || r.lastFixture != "feeder" {
-		return
-	}
-	for k := 1; k < len(c.items) && k <= 3; k++ {
-		if value := r.stateValue(&c.items[k], "feeder"); c.items[k].is(kState) && value != "" {
-			r.leaf("feeder", value, "fixture", "", c.doubt, &c.items[k])
-			return
-		}
-		if !c.items[k].any(kAdv, kNow) && !r.isWord(&c.items[k], "found") {
-			return
-		}
-	}
-}

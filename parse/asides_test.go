@@ -11,6 +11,12 @@ func TestAsides(t *testing.T) {
 		{"Bar 8, which I hope to remove next month, is empty comb.", "bars.8.empty=yes"},
 		{"The feeder, which I filled on Monday, was empty.", "feeder=empty"},
 		{"The feeder, into which I had put a litre of syrup on Monday, was still full.", "feeder=full earlier.fed=yes earlier.fed.on=2026-05-11 earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"The queen, who I had not set eyes on since March, was on bar 6.", "queen.seen=yes queen.bar=6"},
+		{"The queen, missed at the last two visits, was on bar 4.", "queen.seen=yes queen.bar=4"},
+		{"The queen who was clipped in April is on bar 6.", "queen.seen=yes queen.bar=6"},
+		{"The queen, who wears a red dot, is on bar 3.", "queen.seen=yes queen.bar=3 queen.marked=yes queen.colour=red"},
+		{"The comb on bar 7, which came down last month, is straight now.", "bars.7.comb.straight=yes"},
+		{"Bar 7, which was empty last time, is full of honey.", "bars.7.honey=yes bars.7.honey.cover=1"},
 		// what was then done to what stands before "and"
 		{"The follower was found behind bar 9 and has been moved back to bar 12.", "follower.bar=9 actions.move_follower=yes actions.move_follower.to=12"},
 		{"The floor was shut on arrival and has been opened.", "floor=closed actions.open_floor=yes"},

@@ -295,7 +295,7 @@ func (r *reader) endsPast(c *clause) bool {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	case who.is(kPron) && r.isWord(who, "it", "they") && r.isWord(verb, "is", "'s", "are", "'re"):
 		return true // "put it in two weeks ago, and it is about two thirds drawn"
-	case first.pause == colon && first.any3(kArt, kQueen, kBees) && !c.has(kPast) && c.when == nil:
+	case first.pause == colon && first.any4(kArt, kQueen, kBees, kComb) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
 	case first.is(kAnd) && second.is(kShe) && r.isWord(c.next(1), "is", "'s"):
 		return true // "put a queen in ten days ago and she's laying on bar four"

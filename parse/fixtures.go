@@ -7,7 +7,6 @@ import (
 
 // fixtures reads entrance, floor, feeder and follower as they were found.
 func (r *reader) fixtures(c *clause) {
-	r.feederBehindAside(c)
 	for i := range c.items {
 		it := &c.items[i]
 		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)

@@ -7,6 +7,8 @@ import (
 // sentence reads one sentence: its clauses in order, each with its mood.
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
+	spoken := items
+	items = r.subjectsAgain(spoken)
 	r.told = items
 	r.sentenceNo++
 	r.mendedBars = nil
@@ -36,6 +38,9 @@ func (r *reader) sentence(items []item) {
 			r.stepped = false
 		}
 		r.followFixture(c)
+	}
+	if len(items) > len(spoken) {
+		useSpoken(spoken, items)
 	}
 	r.site = (r.site || r.cur.named == r.sentenceNo) && len(r.all) == 1 && r.onlyWeather(items)
 	if r.sentenceNo > 3 {
