@@ -55,6 +55,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	text := c.items[i].text
+	if strings.Contains(text, " it ") && (last == "entrance" || last == "floor" && d.do != "reduce") {
+		d.do += "_" + last // "the entrance was wide so I made it smaller"
+		return true
+	}
 	if strings.Contains(text, "entrance") || strings.Contains(text, "the door") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
 		d.do += "_entrance"
 		return true

@@ -219,8 +219,8 @@ func (s *scan) full(i int) {
 		if !last.hasCover {
 			last.cover, last.hasCover = 1, true
 		}
-		if wall && last.brood() {
-			last.pattern = "solid"
+		if wall && last.brood() || last.pattern == "" && strings.Contains(it.text, "full") && strings.HasSuffix(last.what, "brood") {
+			last.pattern = "solid" // "capped brood full both sides"
 		}
 		last.items = append(last.items, it)
 		return
