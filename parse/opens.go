@@ -270,7 +270,21 @@ func (r *reader) opensShe(o *opener) verdict {
 }
 
 func (r *reader) opensQueen(o *opener) verdict {
-	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev))))
+	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || o.prev.is(kQueenIs) && introduced(o.items, o.i-1))))
+}
+
+// introduced reports whether an article leads to item i with nothing but adjectives
+// between: "a slim unmarked queen".
+func introduced(items []item, i int) bool {
+	for k := i; k > 0 && items[k].pause == none && i-k < 3; k-- {
+		if items[k-1].is(kArt) {
+			return true
+		}
+		if !items[k-1].any4(kWord, kAdv, kQueenIs, kColour) {
+			return false
+		}
+	}
+	return false
 }
 
 func (r *reader) opensMaybe(o *opener) verdict {
