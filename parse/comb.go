@@ -236,6 +236,9 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		next.used = true
 	case !alone:
 		return false
+	case s.at(i-1) != nil && it.pause == none && s.at(i-1).n.ordinal && r.isWord(s.at(i-1), "third", "fifth"):
+		v = 1 / s.at(i-1).n.lo // "went in on Thursday, third drawn"
+		items = append(items, s.at(i-1))
 	case s.at(i-1) != nil && s.at(i-1).any3(kPron, kHave, kBe) && text != "drawn" && text != "drawn out":
 		return false
 	}

@@ -326,7 +326,7 @@ func (r *reader) barArgument(c *clause, d *deed, k int) {
 			return
 		}
 		d.bars = it.bars
-		if n := len(it.bars); d.do == "move_bar" && it.ranged && n > 1 { // "moved bar three to nine"
+		if n := len(it.bars); d.do == "move_bar" && it.ranged && n > 1 && !wentToHive(c.items[k:]) { // "moved bar three to nine"
 			d.bars, d.to = it.bars[:1], it.bars[n-1]
 		}
 		r.take(it.bars, len(it.bars) == 1)
@@ -334,6 +334,17 @@ func (r *reader) barArgument(c *clause, d *deed, k int) {
 		it.taken = d.do == "remove_bar" || d.do == "harvest" || d.do == "move_bar"
 		d.items = append(d.items, it)
 	}
+}
+
+// wentToHive reports whether a hive that they went to is named behind the bars at the head
+// of some items: "moved bars four to six over to hive nine".
+func wentToHive(items []item) bool {
+	for k := 1; k < len(items) && items[k].any3(kTo, kAdv, kName) || k < len(items) && items[k].text == "over"; k++ {
+		if items[k].is(kName) {
+			return items[k-1].is(kTo)
+		}
+	}
+	return false
 }
 
 // substance is the name of a food or medicine in the record: that of its rule,

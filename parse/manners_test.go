@@ -7,6 +7,17 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what was tried or done by nobody, and what stands between an article and its noun.
+	"not done, and adjectives": {
+		{"An undotted lanky queen strolled about on bar 8.", "queen.seen=yes queen.bar=8 queen.marked=no"},
+		{"The unmarked young queen is on bar 3.", "queen.seen=yes queen.bar=3 queen.marked=no"},
+		{"I tried to straighten bar 6 and gave it up.", ""},
+		{"Nobody fed them.", ""},
+		{"I lifted them with bare hands, bar 4 had eggs.", "bars.4.eggs=yes"},
+		{"Bar 9 went in on Sunday, third built.", "bars.9.placed=2026-05-10 bars.9.comb.drawn=0.333"},
+		{"treated last mon, fed thurs, split sat", "earlier.treated=yes earlier.treated.on=2026-05-11 earlier.fed=yes earlier.fed.on=2026-05-07 earlier.split=yes earlier.split.on=2026-05-09"},
+		{"moved bars two to five over to hive six", "actions.move_bar=yes actions.move_bar.count=4 actions.move_bar.bars=2,3,4,5 actions.move_bar.to_hive=6"},
+	},
 	// words cut short with a full stop, which ends no sentence.
 	"short form": {
 		{"b2 cap. honey. b5 cap. brood, spotty. b6 larv. and eggs. b7 pol.", "bars.2.capped_honey=yes bars.5.capped_brood=yes bars.5.capped_brood.pattern=patchy bars.6.open_brood=yes bars.6.eggs=yes bars.7.pollen=yes"},

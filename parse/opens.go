@@ -270,18 +270,17 @@ func (r *reader) opensShe(o *opener) verdict {
 }
 
 func (r *reader) opensQueen(o *opener) verdict {
-	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || o.prev.is(kQueenIs) && introduced(o.items, o.i-1))))
+	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || described(o.items, o.i))))
 }
 
-// introduced reports whether an article leads to item i with nothing but adjectives
-// between: "a slim unmarked queen".
-func introduced(items []item, i int) bool {
-	for k := i; k > 0 && items[k].pause == none && i-k < 3; k-- {
+// described reports whether an article leads to the queen at item i with what she is
+// among the adjectives between: "a slim unmarked queen".
+func described(items []item, i int) bool {
+	told := false
+	for k := i - 1; k > 0 && i-k <= 3 && items[k].pause == none && items[k].any4(kWord, kAdv, kQueenIs, kColour); k-- {
+		told = told || items[k].is(kQueenIs)
 		if items[k-1].is(kArt) {
-			return true
-		}
-		if !items[k-1].any4(kWord, kAdv, kQueenIs, kColour) {
-			return false
+			return told
 		}
 	}
 	return false

@@ -57,7 +57,17 @@ func (d *dates) endsPhrase(toks []token, j int) bool {
 	case toks[j].has(capital) && (prev.id == idNumber && d.numbers.ofBars(toks, j-1) || prev.id >= firstWordID && number == notNumber && prev.end-prev.start > 1):
 		return true // "add 1 bar from H12 Wed."
 	}
-	return d.of(prev.id).kind == notDate && number == notNumber && d.ordered(toks, j)
+	return d.of(prev.id).kind == notDate && number == notNumber && (d.ordered(toks, j) || d.amongDays(toks, j))
+}
+
+// amongDays reports whether the phrase before that of token j ends with a weekday too:
+// "requeened last tues, fed sat".
+func (d *dates) amongDays(toks []token, j int) bool {
+	k := j
+	for k > 0 && toks[k].pause < comma {
+		k--
+	}
+	return k > 0 && toks[k].pause == comma && d.of(toks[k-1].id).kind == weekdayWord
 }
 
 // ordered reports whether the phrase that token j ends gives an order: "todo add 2
