@@ -2,6 +2,7 @@ package parse
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -44,7 +45,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.fronted(), n.bracketed():
 		return true
-	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly()):
+	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly() && !n.pastTheBees()):
 		return false // "capped honey on seven bars, pollen on two"
 	case n.close && n.placed():
 		return true
@@ -300,6 +301,14 @@ func through(words string) bool {
 // countsOnly reports whether so far bars of the hive in hand were counted and none was
 // named: "bees on nine bars. BIAS on five".
 func (r *reader) countsOnly() bool { return r.barsCounted && r.last == 0 }
+
+// pastTheBees reports whether the number is greater than that of the bars that the bees
+// cover, so that it cannot count those with brood: "six bars of bees. Brood on 8".
+func (n *bareNumber) pastTheBees() bool {
+	said, _ := n.cur.get("strength.bars_of_bees")
+	bees, err := strconv.ParseFloat(said, 64)
+	return err == nil && n.items[n.i].n.lo > bees
+}
 
 // countedBefore reports whether the sentence counts bars instead of naming
 // them.

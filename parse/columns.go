@@ -13,6 +13,7 @@ type column struct {
 	Say    string   `toml:"say"`    // for a cell of words, or any
 	Number string   `toml:"number"` // for a cell that holds a bare number
 	With   string   `toml:"with"`   // the columns whose cells are said in one breath with its own
+	Under  string   `toml:"under"`  // of deeds: done or to do
 	Beside string   `toml:"beside"` // holds only beside a column said with these, or one of hives, or behind one of bars
 	Yes    []string `toml:"yes"`
 	No     []string `toml:"no"`
@@ -30,7 +31,7 @@ func newColumns(read []column) (columns, error) {
 	c := columns{byHead: map[string][]*column{}}
 	for i := range read {
 		col := &read[i]
-		if len(col.Heads) == 0 || strings.Count(col.Say, "*") != 1 || strings.Count(col.Number, "*") > 1 || len(col.Yes) == 0 || len(col.No) == 0 {
+		if len(col.Heads) == 0 || strings.Count(col.Say, "*") != 1 || strings.Count(col.Number, "*") > 1 || len(col.Yes) == 0 || len(col.No) == 0 || col.Under != "" && underOf[col.Under] == noHeading {
 			return c, fmt.Errorf("rules/columns.toml: column of %q: needs heads, a star in what is said, a yes and a no", col.Say)
 		}
 		for _, head := range col.Heads {
@@ -89,6 +90,7 @@ type heading struct {
 	with        string
 	telling     bool // it says what a cell is of
 	dated       bool // its cells are the day of the visit
+	under       under
 }
 
 // phrasing is a column's words, around those of the cell.
@@ -144,7 +146,7 @@ func (r *reader) headingOf(text string, beside map[string]bool) heading {
 	case number == "":
 		number = col.Say
 	}
-	return heading{known: true, key: col.Key, say: r.phrasing(col.Say), number: r.phrasing(number), with: col.With, telling: col.Say != "*", dated: strings.HasPrefix(col.Say, "date")}
+	return heading{known: true, key: col.Key, say: r.phrasing(col.Say), number: r.phrasing(number), with: col.With, telling: col.Say != "*", dated: strings.HasPrefix(col.Say, "date"), under: underOf[col.Under]}
 }
 
 // phrasing cuts the words around a star into tokens.

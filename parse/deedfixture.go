@@ -129,6 +129,9 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 		if k > 0 && r.isWord(&c.items[k-1], "left", "leave", "leaving", "kept") {
 			return -1 // "cleaned the floor and left the entrance reduced"
 		}
+		if r.under == wereDone && k == 0 {
+			return k // "Done", and below it "entrance opened"
+		}
 		if c.items[0].is(kAnd) && r.deedSentence == r.sentenceNo && it.is(kDo) && !c.kinds.meet(offFixtures) {
 			return k
 		}

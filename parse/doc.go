@@ -5,7 +5,8 @@
 //
 //	tokens      words, numbers and pauses with their offsets (token.go); slips
 //	            of the finger in a word of the trade (slips.go); the rows of a
-//	            table with their headings (table.go)
+//	            table with their headings (table.go); headings on lines of their
+//	            own, and boxes to tick (sections.go)
 //	mending     misheard words and shorthand where the context makes sure of
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule

@@ -48,6 +48,27 @@ func (r *reader) headings() {
 	}
 }
 
+// underHeading follows the heading of the section, the box or the label "Done:" that
+// tells how the deeds of the line are meant.
+func (r *reader) underHeading() {
+	if len(r.items) == 0 {
+		return
+	}
+	first := &r.items[0]
+	if cols := r.columns.byHead[first.text]; r.under == noHeading && first.colon && cols != nil && underOf[cols[0].Under] == wereDone && len(r.items) > 1 {
+		first.used = true
+		r.under = wereDone
+	}
+	switch {
+	case first.is(kName) && first.pause >= line: // the talk goes to another hive
+		r.under = noHeading
+	case r.under == areToDo:
+		r.heading, r.headedHere = planned, false
+	case r.under == wereDone:
+		r.heading = asserted
+	}
+}
+
 // dashedLabel takes a dash behind "brood" at the head of a line for a colon: "Brood - eggs on
 // bars 4 to 7".
 func (r *reader) dashedLabel(items []item) {

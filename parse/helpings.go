@@ -103,14 +103,18 @@ func getsIt(c *clause) bool {
 // measured is the deed that a food or medicine at item i and an amount right
 // behind it tell of: "oxalic acid, 30 ml".
 func (r *reader) measured(c *clause, i int) *deed {
-	if i+1 >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[i+1].is(kMeasure) || c.items[i+1].used {
+	at := i + 1
+	if r.isWord(c.next(i), "given", "fed", "applied", "trickled", "dribbled") {
+		at++ // "fondant given, 2 kg"
+	}
+	if at >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[at].is(kMeasure) || c.items[at].used {
 		return nil
 	}
-	rule, size := r.rule(&c.items[i], kSubstance), c.items[i+1].size
+	rule, size := r.rule(&c.items[i], kSubstance), c.items[at].size
 	if _, length := size.mm(); length {
 		return nil
 	}
-	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[i+1]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
+	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[at]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
 }
 
 // received is the deed that "they got a pollen patty", "these had thymol on the 2nd" tell of
@@ -120,7 +124,7 @@ func (r *reader) received(c *clause, i int) *deed {
 	if !it.is(kSubstance) || it.used || it.text == "feed" || r.isWord(c.next(i), "left", "over", "remaining", "still") {
 		return nil
 	}
-	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(r.heading == planned && c.mood == planned && c.when != nil) { // "To do: more syrup tomorrow"
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(r.heading == planned && c.mood == planned && (c.when != nil || r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	rule := r.rule(it, kSubstance)

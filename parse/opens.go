@@ -310,8 +310,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "two bars of honey taken"
 	case close && prev.is(kContent) && r.isWord(o.item, "left"):
 		return doesNot // "a little brood left on bar eight"
-	case close && prev.is(kFixture):
-		return doesNot
+	case close && prev.is(kFixture), close && r.onlyCells(items[:i]) && r.objectless(items, i):
+		return doesNot // "two sealed cells on bar 5 cut out"
 	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && deedTraits[r.rule(o.item, kDo).Value].bars):
 		return doesNot // "bar nine removed", "bars four and five moved to hive three"
 	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):

@@ -14,6 +14,7 @@ const pageSize = 1 << 16
 type row struct {
 	from, to int
 	first    pause // before it
+	under    under // the heading of its section, or its box
 }
 
 // read reads the whole note, page by page.
@@ -33,6 +34,7 @@ func (r *reader) read() {
 			r.byNumber = r.tellsByNumber(r.toks)
 			r.ones = r.calledOnes(r.toks)
 		}
+		r.sections()
 		for i := 0; i < len(r.rows); {
 			today := r.today
 			r.lexRows(i)
@@ -55,6 +57,7 @@ type lexedRow struct {
 	met   gist  // of the items
 	first pause // before it
 	next  int   // the row behind it
+	under under
 }
 
 // rowsAtOnce is the number of rows that are lexed, before they are read one by one:
@@ -98,7 +101,7 @@ func (r *reader) lexRow(row row) lexedRow {
 	if met.kinds.has(kPron) && met.kinds.has(kBe) {
 		items = r.possessive(items)
 	}
-	return lexedRow{toks: toks, items: items, met: met, first: row.first}
+	return lexedRow{toks: toks, items: items, met: met, first: row.first, under: row.under}
 }
 
 // speaksOfSeveral reports whether words speak of hives, not of one.
@@ -158,13 +161,18 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		}
 	} else {
 		from := len(r.toks)
-		if text[0] == '#' || text[0] == '=' {
+		says, box := boxed(text)
+		switch {
+		case text[0] == '#' || text[0] == '=':
 			r.markedHeading(text, at, first)
-		} else {
+		case box > 0:
+			r.toks = r.split.tokens(r.toks, text[box:], at+box, first)
+			r.toks[from].flags |= bullet
+		default:
 			r.toks = r.split.tokens(r.toks, text, at, first)
 		}
 		if len(r.toks) > from {
-			r.rows = append(r.rows, row{from, len(r.toks), first})
+			r.rows = append(r.rows, row{from, len(r.toks), first, says})
 		}
 	}
 	if next == at+end && next < len(r.text) {

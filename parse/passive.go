@@ -123,12 +123,42 @@ func (f *fitting) cellsUndergo() bool {
 	if k >= 2 && k < f.i-1 && f.pre[k].is(kBars) && f.pre[k-1].is(kOn) {
 		k -= 2
 	}
+	if k == f.i-1 && f.cellsFirst() {
+		return true // "two sealed cells on bar 5 cut out"
+	}
 	if k < 0 || k == f.i-1 || !passive(f.pre[k+1:]) || !f.pre[k].is(kCell) || f.rule.Form != "done" {
 		return false
 	}
 	f.pre[k].used = true
 	f.d.items = append(f.d.items, &f.pre[k])
 	return true
+}
+
+// cellsFirst reports whether the clause is nothing but cells, where they were and a verb
+// that tells what was done to them, with "out" or the like.
+func (f *fitting) cellsFirst() bool {
+	_, off, _ := strings.Cut(f.text, " ")
+	if f.rule.Form != "done" || !f.onlyCells(f.pre) || off != "out" && off != "down" && off != "off" && off != "away" && f.text != "removed" && f.text != "destroyed" || len(f.args) > 0 && f.args[0].pause == none && !f.args[0].any(kDate, kAdv) {
+		return false
+	}
+	for k := range f.pre {
+		f.pre[k].used = true
+	}
+	f.d.items = append(f.d.items, &f.pre[0])
+	return true
+}
+
+// onlyCells reports whether items are so many queen cells, and at most where they are.
+func (r *reader) onlyCells(items []item) bool {
+	cells := false
+	for k := range items {
+		it := &items[k]
+		if k > 0 && it.pause > none || !it.any6(kNum, kCell, kCellKind, kStage, kOn, kBars) && !it.any(kArt, kEach) {
+			return false
+		}
+		cells = cells || it.is(kCell)
+	}
+	return cells && items[0].any(kNum, kEach)
 }
 
 // substanceGiven: "two kilos of fondant were laid on the bars".
@@ -223,6 +253,9 @@ func (f *fitting) doneToday(k int) bool {
 		if it := &f.c.items[n]; it.is(kDate) && it.day.today {
 			return true
 		}
+	}
+	if f.under == wereDone && k >= 0 && f.pre[k].is(kQueen) {
+		return true // "Done", and below it "queen marked white"
 	}
 	plain, _ := f.cur.get("queen.marked")
 	return f.d.do == "mark_queen" && f.c.items[f.i].pause >= comma && plain == "no" && f.queenSentence == f.sentenceNo

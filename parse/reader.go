@@ -50,6 +50,7 @@ type memory struct {
 	lastFind    []*finding // what the bar before was said to hold
 	heading     mood       // set by a heading such as "Next time:"
 	headedHere  bool       // that heads what stands on its own line
+	under       under      // the heading of the section in hand, or the box of the line
 	sheLast     bool       // the queen was the last subject
 	markLast    bool       // so was her mark
 	mendedBars  []int      // bars that were corrected aloud in this sentence
@@ -189,7 +190,7 @@ const (
 func (r *reader) line(l *lexedRow) {
 	r.mended, r.items = l.toks, l.items
 	first, met := l.first, &l.met
-	r.topic = ""
+	r.topic, r.under = "", l.under
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
 	}
@@ -242,6 +243,8 @@ func (r *reader) line(l *lexedRow) {
 		r.items = r.respectively(r.items)
 	}
 	r.headings()
+	above := r.heading
+	r.underHeading()
 	r.lastSign, r.lastCargo = "", ""
 	r.cuts = sentences(r.items, r.cuts[:0])
 	for i, s := range r.cuts {
@@ -252,6 +255,9 @@ func (r *reader) line(l *lexedRow) {
 		if sentence := r.items[s[0]:s[1]]; len(r.cuts) == 1 || !r.nextVisit(sentence) {
 			r.sentence(sentence)
 		}
+	}
+	if r.under != noHeading {
+		r.heading = above
 	}
 	r.apart()
 	r.remark(r.items)

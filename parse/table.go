@@ -248,6 +248,7 @@ func (r *reader) sayRow(cells []cell, first pause) {
 			continue
 		}
 		r.addRow(r.sayCell(nil, h, c, first), first)
+		r.rows[len(r.rows)-1].under = h.under
 		said, first = h.with, line
 	}
 }
@@ -359,7 +360,7 @@ func (r *reader) addRow(toks []token, first pause) {
 	}
 	from := len(r.toks)
 	r.toks = append(r.toks, toks...)
-	r.rows = append(r.rows, row{from, len(r.toks), first})
+	r.rows = append(r.rows, row{from, len(r.toks), first, noHeading})
 }
 
 // joinRow appends words to the last row of the page.
