@@ -96,6 +96,9 @@ func (n *bareNumber) speaks() bool {
 	if n.next == nil {
 		return false
 	}
+	if n.next.is(kQueen) && n.nextLine(n.items, n.i, n.before) && !n.next.plural && (n.i+2 == len(n.items) || !n.items[n.i+2].any(kCell, kCellKind, kStage)) {
+		return true // "eight queen, blue dot"
+	}
 	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.isWord(n.next, "at"))) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
 }

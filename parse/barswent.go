@@ -1,6 +1,9 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Bars that went or were carried somewhere are told as bars that were put there: "two
 // bars went in behind 4", "bar 4 went across to the plum hive".
@@ -87,7 +90,7 @@ func barsBefore(items []item, i int) int {
 	for k > 1 && items[k].any(kName, kContent) && items[k-1].any(kFrom, kOf) {
 		k -= 2
 	}
-	if k < 0 || !items[k].any(kBars, kBar) || k > 0 && items[k-1].any4(kOn, kFrom, kAfter, kDo) {
+	if k < 0 || !items[k].any(kBars, kBar) || k > 0 && items[k-1].any4(kOn, kFrom, kAfter, kDo) && !(items[k].is(kBars) && hasItsObject(&items[k-1])) {
 		return -1
 	}
 	return k
@@ -102,4 +105,10 @@ func liftedBefore(items []item, and int) int {
 		}
 	}
 	return and
+}
+
+// hasItsObject reports whether a verb has its object with it, so that bars behind it
+// begin anew: "split them, bars 6 and 7 went to Juniper", but not "gave them bar 6".
+func hasItsObject(it *item) bool {
+	return it.is(kDo) && strings.HasSuffix(it.text, " them") && !strings.HasPrefix(it.text, "g")
 }

@@ -81,6 +81,14 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 	if i > 0 && c.items[i-1].is(kState) && !c.items[i-1].is(kDo) && c.items[i].pause == none && r.stateValue(&c.items[i-1], what) != "" {
 		return i - 1
 	}
+	if k := i - 2; k >= 0 && what == "feeder" && r.isWord(&c.items[i-1], "in") && c.items[i].pause == none {
+		if r.isWord(&c.items[k], "left", "remaining", "still") && k > 0 {
+			k--
+		}
+		if share := &c.items[k]; share.is(kNum) && share.n.share && !r.wordIn(c.items[:k], "i", "we") {
+			return k // "they'd left about a third in the feeder"
+		}
+	}
 	// "left the floor open" and "screened floor (open)" stand behind; "open
 	// entrance" before.
 	return -1

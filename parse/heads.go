@@ -45,8 +45,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return false // "2 charged (b5)"
 	case it.pause == none && b.prev.is(kAsk) && (r.isWord(b.prev, "shall we") || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
 		return true // "brood is there bar seven …"
-	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"):
-		return false // "the same as five"
+	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"), r.sameFor(items, i) >= 0:
+		return false // "the same as five", "same as four for five"
 	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
@@ -99,6 +99,7 @@ var placings = [...]placing{
 	{setOf(kContent), none, barsAt.listedWithPattern},
 	{setOf(kContent), none, barsAt.leadsToQueen},
 	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
+	{setOf(kQueen), none, barsAt.thereSheIs},
 	{setOf(kContent), none, barsAt.leadsToMuch},
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
@@ -164,6 +165,15 @@ func (b barsAt) listedWithPattern() bool {
 // five".
 func (b barsAt) leadsToQueen() bool {
 	return b.next(1).is(kAnd) && b.next(2).any3(kArt, kQueen, kShe) && b.postposed(b.items, b.i)
+}
+
+// thereSheIs: "there's a virgin queen bar four and no eggs yet".
+func (b barsAt) thereSheIs() bool {
+	k := b.i - 2
+	for k > 0 && b.items[k].any(kArt, kQueenIs) && b.items[k+1].pause == none {
+		k--
+	}
+	return k > 0 && k < b.i-1 && b.items[k].is(kBe) && b.items[k-1].is(kThere) && b.next(1).is(kAnd) && len(b.next(0).bars) == 1
 }
 
 // leadsToMuch: "capped brood bars 7 and 8 both sides".

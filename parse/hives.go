@@ -263,6 +263,9 @@ func (r *reader) headsName(before []item, back int) bool {
 	if before[k].capital && !prev.capital && prev.any(kWord, kDo) {
 		return true // "looked through Nursery hive", "fed Nursery hive"
 	}
+	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !r.isWord(prev, "than", "like", "not", "as") {
+		return true // "all right folks willow hive"
+	}
 	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}

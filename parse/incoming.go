@@ -24,13 +24,30 @@ func (r *reader) carriedIn(items []item) {
 
 // broughtIn joins "ivy pollen she carries in": what item i, "she", carries stands before it.
 func (r *reader) broughtIn(items []item, i int) {
-	if i+2 >= len(items) || !items[i].any3(kShe, kPron, kBees) || items[i].pause > none || !items[i+2].is(kOn) || !items[i-1].any(kContent, kForage) {
+	if i+1 >= len(items) || !items[i].any3(kShe, kPron, kBees) || items[i].pause > none || !items[i-1].any(kContent, kForage) {
+		return
+	}
+	if bring := i + 1; r.bringsIt(items, bring) || items[bring].is(kBe) && r.bringsIt(items, bring+1) {
+		for ; !items[i].is(kBring); i++ { // "water they are bringing from the tank"
+			items[i].kinds, items[i].says = setOf(kWord), senseless
+		}
+		return
+	}
+	if i+2 >= len(items) || !items[i+2].is(kOn) {
 		return
 	}
 	if r.isWord(&items[i+1], "carries", "carry", "carried", "bring", "brings", "brought", "fetch", "fetches") && r.isWord(&items[i+2], "in", "home") {
 		items[i].kinds, items[i].says = setOf(kWord), senseless
 		items[i+1].kinds, items[i+1].says = setOf(kBring), senseless
 	}
+}
+
+// bringsIt reports whether item k is a verb of bringing whose object stands before it.
+func (r *reader) bringsIt(items []item, k int) bool {
+	if k >= len(items) || !items[k].is(kBring) || items[k].any(kDo, kContent) || items[k].pause > none {
+		return false
+	}
+	return k+1 == len(items) || items[k+1].pause > none || items[k+1].any4(kFrom, kAnd, kDate, kNow) || r.isWord(&items[k+1], "off")
 }
 
 // incoming reads what is carried in, with its plant and colour.

@@ -224,7 +224,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kCell) && met.kinds.has(kNum) {
 		r.items = r.countedBehind(r.items)
 	}
-	if met.kinds.has(kOn) && met.kinds.has(kContent) {
+	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
 		r.carriedIn(r.items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {

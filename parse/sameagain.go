@@ -113,6 +113,10 @@ func (s *scan) same(i int) {
 		it.used = true
 		return
 	}
+	to := s.sameTo(i)
+	if to != nil {
+		s.settle(s.found[s.bound:])
+	}
 	from := s.saidLast()
 	it.used = true
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
@@ -120,12 +124,46 @@ func (s *scan) same(i int) {
 		if ref.any(kNext, kPrev) && s.onlyBetween(i, k, kAdv, kOn, kArt, kAnd) {
 			s.step(k) // "same again on the next one"
 		}
-		if ref.is(kBars) {
-			from = r.saidOf.about(ref.bars[0])
+		if ref.is(kBars) && ref != to {
+			if said := r.saidOf.about(ref.bars[0]); len(said) > 0 || len(from) == 0 || !slices.Contains(from[0].bars, ref.bars[0]) {
+				from = said
+			}
 			ref.used, ref.taken = true, true
 		}
 	}
+	if to != nil {
+		to.used, to.taken = true, true
+		r.take(to.bars, len(to.bars) == 1)
+		r.inHand = thisLine
+	}
 	s.copyFrom(from, it)
+}
+
+// sameTo is the reference to the bars that "same" at item i is said of where they stand
+// behind it: "same as four for bar five"; nil where none does.
+func (s *scan) sameTo(i int) *item {
+	for k := i + 2; k < len(s.c.items) && k <= i+4; k++ {
+		if s.r.sameFor(s.c.items, k) == i {
+			return s.at(k)
+		}
+	}
+	return nil
+}
+
+// sameFor is where "same" stands that is said of the bars at item i: "same again for bar
+// five", "same as four on bar five"; -1 where it is not so.
+func (r *reader) sameFor(items []item, i int) int {
+	k := i - 2
+	if k < 0 || !items[i].is(kBars) || !r.isWord(&items[i-1], "for", "on", "in") || items[i].pause > none || items[i-1].pause > none || r.findingBehind(items, i+1) {
+		return -1
+	}
+	if k > 1 && items[k].is(kBars) && r.isWord(&items[k-1], "as") {
+		k -= 2
+	}
+	if !items[k].is(kSame) || items[k].any(kSide, kOther) || k > 0 && items[k-1].is(kBars) {
+		return -1
+	}
+	return k
 }
 
 // ofTheSame: "grubs at the back of the same" names the bar in hand once more.

@@ -12,6 +12,7 @@ const longestReply = 5
 // "Did we find eggs? We did", "Was the queen about? Not a sign of her". A no takes the
 // place of the verb that asks, and so does nothing of a yes.
 func (r *reader) selfAsked(items []item) []item {
+	turnedAbout(items)
 	askedAloud(items)
 	for k := 1; k < len(items); k++ {
 		if !items[k-1].asked || items[k].pause < stop {
@@ -45,6 +46,24 @@ func (r *reader) selfAsked(items []item) []item {
 		}
 	}
 	return items
+}
+
+// turnedAbout takes "is there" for no question behind what it is said of: "eggs are there
+// larvae also is there and the queen".
+func turnedAbout(items []item) {
+	for k := 1; k < len(items); k++ {
+		it := &items[k]
+		if !it.is(kAsk) || it.pause > none || !strings.HasSuffix(it.text, " there") || it.asked {
+			continue
+		}
+		of := k - 1
+		if of > 0 && items[of].is(kAdv) && items[of].pause == none {
+			of--
+		}
+		if items[of].any3(kContent, kQueen, kCell) && !items[of].any(kThere, kAsk) && (of == 0 || !items[of-1].is(kAsk)) {
+			it.kinds = it.kinds.without(setOf(kAsk)).or(setOf(kThere))
+		}
+	}
 }
 
 // askedAloud parts a question from its answer where speech has no marks: "did I see the

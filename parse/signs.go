@@ -139,6 +139,10 @@ func parting(text string, a, b *item) string {
 // the entrance thirty".
 func (s *scan) postposedCount(i, k int) bool {
 	next, after := s.at(k+1), s.at(k+2)
+	ofThem := next != nil && next.is(kOf) && next.pause == none && after != nil && after.any(kPron, kBees)
+	if prev := s.at(k - 1); ofThem && s.at(k).pause == none && s.r.isWord(prev, "says", "said", "reckons", "counts", "counted", "makes", "got", "saw") && s.onlyBetween(i, k, kWord, kPron, kSeen, kHave, kArt) {
+		return true // "wasp grubs dad says four of them"
+	}
 	switch {
 	case s.at(k).pause > none || !s.onlyBetween(i, k, kOn, kArt, kFixture):
 		return false
@@ -146,7 +150,7 @@ func (s *scan) postposedCount(i, k int) bool {
 		return k > i+1 || i == 0
 	case next.pause > none:
 		return false
-	case next.is(kOf) && after != nil && after.any(kPron, kBees), s.r.isWord(next, "counted"):
+	case ofThem, s.r.isWord(next, "counted"):
 		return true // "wasps at the door six of them"
 	case s.r.isWord(next, "cell", "cells"):
 		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))

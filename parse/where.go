@@ -272,7 +272,21 @@ func (r *reader) take(bars []int, single bool) {
 			r.step = -1
 		}
 	}
+	if r.last == 0 && r.endsRow(first) {
+		r.step = -1 // "nine bars in use, bar nine is bare, the next one has honey"
+	}
 	r.bars, r.last, r.skippedTo = bars, last, 0
+}
+
+// endsRow reports whether a bar is known to be the last of the hive, so that the count goes
+// down from it.
+func (r *reader) endsRow(bar int) bool {
+	for _, path := range [...]string{"bars_total", "follower.bar"} {
+		if v, ok := r.cur.get(path); ok && bar > 1 && v == strconv.Itoa(bar) {
+			return true
+		}
+	}
+	return false
 }
 
 // besideHer is the queen's bar where a content is said to lie beside her, else
