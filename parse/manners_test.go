@@ -7,6 +7,16 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what was looked for and not found is denied where it was looked for.
+	"looked for in vain": {
+		{"I looked for swarm cells on bars 6 to 8 and found none.", "bars.6.queen_cells.any=no bars.7.queen_cells.any=no bars.8.queen_cells.any=no"},
+		{"Hunted for the queen on all the bars, found nothing.", "queen.seen=no"},
+		{"Searched for chalkbrood and sacbrood and found neither.", "signs.chalkbrood=no signs.sacbrood=no"},
+		{"looked for larvae on bar four no joy bar five has eggs", "bars.4.open_brood=no bars.5.eggs=yes"},
+		{"Looked for drones and saw none.", "drones=no"},
+		{"I looked for eggs on bar 4 and found plenty.", "bars.4.eggs=yes"},
+		{"We never set eyes on the queen, but on bar 5 I found her eggs.", "queen.seen=no bars.5.eggs=yes"},
+	},
 	// what was tried or done by nobody, and what stands between an article and its noun.
 	"not done, and adjectives": {
 		{"An undotted lanky queen strolled about on bar 8.", "queen.seen=yes queen.bar=8 queen.marked=no"},

@@ -178,6 +178,9 @@ func (r *reader) herself(c *clause) bool {
 		if i+1 < len(c.items) && c.items[i+1].pause == none && r.isWord(&c.items[i+1], "found", "saw", "spotted", "noticed") {
 			continue // who finds is no queen
 		}
+		if next := c.next(i); it.text == "her" && next.any5(kContent, kStage, kAmount, kPattern, kBrood) && next.pause == none {
+			continue // "found her eggs"
+		}
 		if r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
 			return true
 		}

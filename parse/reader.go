@@ -227,6 +227,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
 		r.carriedIn(r.items)
 	}
+	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
+		r.items = r.soughtItems(r.items)
+	}
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {
 		r.ofIt(r.items)
 	}

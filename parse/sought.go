@@ -1,0 +1,78 @@
+package parse
+
+import "slices"
+
+// What is looked for and not found, "looked for queen cells on bars five to eight and found
+// none", is denied where it stands: the answer moves before it.
+
+// seeking are verbs of looking for something.
+var seeking = []string{"looked", "searched", "hunted", "checked", "had a look", "went looking", "went hunting", "looking", "hunting", "searching", "had a search", "had a good look", "had a hunt"}
+
+// ofSought are the kinds of what is looked for.
+var ofSought = setOf(kCell, kContent, kSign, kQueen, kStage, kCellKind, kMite, kLeaf)
+
+// fruitless are words that tell of a search in vain, beside those that deny anything.
+var fruitless = []string{"nothing", "no luck", "no joy", "in vain", "nope"}
+
+// soughtItems moves the answer of a search before what was looked for.
+func (r *reader) soughtItems(items []item) []item {
+	for i := 1; i < len(items); i++ {
+		if items[i].text != "for" || items[i].pause > none || !r.seeks(items, i) {
+			continue
+		}
+		thing := i + 1
+		for thing < len(items) && items[thing].any3(kArt, kAdv, kAmount) && items[thing].pause == none {
+			thing++
+		}
+		if thing == len(items) || items[thing].pause > none || !items[thing].anyOf(ofSought) {
+			continue
+		}
+		from, to := r.fruitless(items, thing+1)
+		if from < 0 {
+			continue
+		}
+		no := items[to-1]
+		no.kinds, no.says, no.pause = setOf(kNo), r.denial, none
+		items[i] = no
+		items = slices.Delete(items, i+1, thing)
+		gone := thing - i - 1
+		items = r.dropReply(items, from-gone, to-gone, comma)
+	}
+	return items
+}
+
+// seeks reports whether a verb of looking leads to "for" at item i, at most with a place
+// between.
+func (r *reader) seeks(items []item, i int) bool {
+	for k := i - 1; k >= 0 && i-k <= 4; k-- {
+		if r.isWord(&items[k], seeking...) {
+			return k == 0 || !items[k-1].any4(kUndone, kPlan, kWill, kIf)
+		}
+		if !items[k].any5(kOn, kBars, kEach, kAdv, kWhole) || items[k+1].pause > none {
+			return false
+		}
+	}
+	return false
+}
+
+// fruitless finds the answer that a search was in vain, from item k on: none of its own
+// objects behind it, and nothing else told before it.
+func (r *reader) fruitless(items []item, k int) (from, to int) {
+	for ; k < len(items) && items[k].pause < stop; k++ {
+		it := &items[k]
+		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, fruitless...) {
+			to = k + 1
+			if to < len(items) && r.isWord(&items[to], "one", "luck", "joy", "there", "at all") {
+				to++
+			}
+			if to < len(items) && items[to].pause == none && !items[to].any3(kAnd, kBut, kBars) {
+				return -1, -1
+			}
+			return k, to
+		}
+		if !it.any6(kOn, kBars, kAnd, kOr, kCell, kSign) && !it.any6(kContent, kBut, kWhole, kEach, kPron, kSeen) && !it.any6(kStage, kCellKind, kAdv, kDur, kBar, kArt) && !it.any3(kLeaf, kQueen, kAmount) {
+			break
+		}
+	}
+	return -1, -1
+}
