@@ -46,6 +46,9 @@ func (r *reader) answers(items []item) []item {
 			continue
 		}
 		if yes {
+			if items[k-1].is(kCell) && k+1 < len(items) && items[k+1].pause == comma && hasKind(items[k+1:], kCell) {
+				items[k-1].colon = true // "Queen cells? Y, two sealed cells on bar 5"
+			}
 			items = append(items[:k], items[k+1:]...)
 			k--
 			continue
@@ -129,7 +132,7 @@ func labelStart(items []item, k int) int {
 	known := false
 	for from := k - 1; from >= 0 && from >= k-longestLabel; from-- {
 		known = known || items[from].any(kContent, kCell, kSign, kQueen, kQueenIs, kSeen, kLeaf, kMite, kBees)
-		if items[from].any3(kBars, kDo, kPlan) {
+		if items[from].any3(kBars, kDo, kPlan) && !(from == 0 && k == 1 && items[from].is(kQueenIs)) {
 			return -1
 		}
 		if from == 0 || items[from].pause >= comma {

@@ -167,7 +167,7 @@ func (r *reader) sayCell(row []token, h *heading, c cell, p pause) []token {
 	if isNumber(r.text[c.from:c.to]) {
 		say = h.number
 	}
-	if h.telling && !(r.namesContent(say.before) && r.namesContent(said)) {
+	if h.telling && !(r.namesContent(say.before) && r.namesContent(firstPart(said))) {
 		from := len(row)
 		row = appendAt(row, say.before, c.from)
 		if len(row) > from {
@@ -184,6 +184,16 @@ func (r *reader) sayCell(row []token, h *heading, c cell, p pause) []token {
 	said[0].pause = p
 	row = append(row, said...)
 	return appendAt(row, say.behind, c.to)
+}
+
+// firstPart are the words of a cell before its first pause.
+func firstPart(said []token) []token {
+	for k := range said {
+		if k > 0 && said[k].pause > none {
+			return said[:k]
+		}
+	}
+	return said
 }
 
 // appendAt appends words that stand nowhere, as if at the offset.

@@ -124,12 +124,23 @@ func (r *reader) received(c *clause, i int) *deed {
 	if !it.is(kSubstance) || it.used || it.text == "feed" || r.isWord(c.next(i), "left", "over", "remaining", "still") {
 		return nil
 	}
+	if when := c.when; when != nil && r.isWord(c.next(i), "again") && c.mood == asserted && !when.today && !when.ago && (when.ahead || when.weekday || when.future.Compare(r.today) > 0 && when.future.Compare(r.today.AddDays(soonAgain)) < 0) {
+		c.mood = planned // "thymol again in ten days"
+	}
+	if c.mood == planned && r.isWord(c.next(i), "again") && c.when != nil {
+		rule := r.rule(it, kSubstance)
+		return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it, c.next(i)), rule: rule.ID, what: r.substance(it)})
+	}
 	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(r.heading == planned && c.mood == planned && (c.when != nil || r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	rule := r.rule(it, kSubstance)
 	return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it), rule: rule.ID, what: r.substance(it)})
 }
+
+// soonAgain is the number of days ahead within which a day of a month is one to come where
+// a medicine is to be given again (common practice; no source).
+const soonAgain = 60
 
 // comesToThem reports whether the bees are told to get what stands at item i: "they got a
 // patty", "these will have thymol".

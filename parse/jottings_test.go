@@ -17,6 +17,17 @@ func TestJottings(t *testing.T) {
 		{"- two spare bars in after 4", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=4"},
 		{"b12 old comb, took it out for good", "bars.12.comb.old=yes actions.remove_bar=yes actions.remove_bar.bar=12"},
 		{"b12 dark comb, took it out. b13 nectar", "bars.12.comb.old=yes actions.remove_bar=yes actions.remove_bar.bar=12 bars.13.nectar=yes"},
+		// a medicine again, and no more than a patch
+		{"put thymol in today. thymol again on 26 May", "actions.treat=yes actions.treat.what=thymol plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-26"},
+		{"b6 CB, only a patch", "bars.6.capped_brood=yes bars.6.capped_brood.amount=little"},
+		// answers
+		{"Queen seen? Y, bar 4\nMarked? N", "queen.seen=yes queen.bar=4 queen.marked=no"},
+		{"Queen cells? Y, 2 sealed swarm cells on bar 8", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=2 bars.8.queen_cells.capped.kind=swarm"},
+		{"Bees: 7 bars", "strength.bars_of_bees=7"},
+		// hives by the names of numbers, nearly
+		{"Hive: Tin\nCalm.", "hive=tin temper.score=4"},
+		{"hive | temper | bees\nTin | calm | 7 bars\nIron | edgy | 5 bars\n\nIron: add a bar on Sunday.\nTin: bar 3 eggs.", "hive=tin bars.3.eggs=yes temper.score=4 strength.bars_of_bees=7 / hive=iron temper.score=2 strength.bars_of_bees=5 plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
+		{"bar | comb | brood\n4 | drawn | capped, grubs\n5 | old | eggs\n\nmites | 9 on the board, 3 days\nnext visit | 28 May", "bars.4.comb.drawn=1 bars.4.capped_brood=yes bars.4.open_brood=yes bars.5.comb.old=yes bars.5.eggs=yes mites.method=drop mites.count=9 mites.days=3 plans.inspect=yes plans.inspect.due=2026-05-28"},
 		// the last time
 		{"Eggs on bar 4. Our last visit was on the 3rd.", "bars.4.eggs=yes earlier.inspected=yes earlier.inspected.on=2026-05-03"},
 	} {

@@ -213,12 +213,21 @@ candidates:
 		if h.dotted && !toks[i+n-1].has(respelt) {
 			continue
 		}
+		if h.number && toks[i].pause >= colon && toks[i].has(capital) {
+			continue // "Hive: Tin" is a name
+		}
+		if before != nil && before.end == before.start && toks[i].has(capital) {
+			before = nil // the heading of a column
+		}
 		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !(h.before.bar && l.numbersBars(toks, i)) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
 			continue
 		}
 		var next *token
 		if i+n < len(toks) {
 			next = &toks[i+n]
+		}
+		if next != nil && next.end == next.start && next.pause >= colon {
+			next = nil // the heading of a column
 		}
 		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
 			continue

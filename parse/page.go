@@ -28,6 +28,7 @@ func (r *reader) read() {
 		}
 		if top == 0 {
 			r.names = r.properNames(r.toks)
+			r.namedInTable()
 			r.initials = initialsOf(r.names)
 			r.monthFirst = r.tellsMonthFirst(r.toks)
 			r.severalSpoken = r.speaksOfSeveral(r.toks)

@@ -281,6 +281,20 @@ func (r *reader) sayHive(c cell, first pause) {
 	r.addRow(said, first)
 }
 
+// namedInTable counts the hives that a table names by a word among the names of the note:
+// "Copper | calm", and below the table "Copper: add a bar".
+func (r *reader) namedInTable() {
+	for _, name := range r.table.keys {
+		if strings.ContainsAny(name, "0123456789 ") {
+			continue
+		}
+		if r.names == nil {
+			r.names = map[string]bool{}
+		}
+		r.names[name] = true
+	}
+}
+
 // sayBar appends the row that tells of the bars which it names.
 func (r *reader) sayBar(cells []cell, first pause) {
 	t := &r.table
@@ -334,6 +348,9 @@ func (r *reader) sayLabelled(cells []cell, first pause) {
 	case len(cells) < 2:
 	case cols != nil:
 		h := r.headingOf(r.written(cells[0]), nil)
+		if name := r.lowerCell(cells[0]); !h.telling && h.under == noHeading || strings.HasPrefix(name, "next ") {
+			h.say, h.telling = r.phrasing(name+": *"), true // "mites | 8 on the board", "next visit | 3 June"
+		}
 		if cells = cells[1:]; !r.blankCell(cells[0]) {
 			row = r.sayCell(nil, &h, cells[0], first)
 			p = comma
