@@ -99,6 +99,9 @@ func (r *reader) namedNumber(toks []token, i int) bool {
 	if i > 0 && toks[i].pause == none || r.fares(toks, end) || r.inTurn(toks, end) {
 		return true
 	}
+	if toks[i].pause >= line && toks[i+1].has(coloned) && (r.saidOfHive(toks, end) || r.says(toks[end], "i", "we")) {
+		return true // "Number 5: I opened twenty drone cells"
+	}
 	return toks[i].pause >= stop && toks[end].pause == comma && beFollows(toks, end) > end // "Number 4, by the compost, was observed"
 }
 

@@ -210,7 +210,8 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(sidewise, rest) || slices.Contains(endwise, rest)) {
 			return rest, 1 // "the middle hive"
 		}
-		if !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
+		ofPlace := back > 0 && it.capital && before[k+1].capital && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
+		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
 		if it.end < end-2 {

@@ -60,8 +60,16 @@ func (r *reader) ofMine(toks []token, i, end int) bool {
 		return false
 	}
 	mine := r.says(toks[end], "i", "we") && end+1 < len(toks) && toks[end+1].lists.has(keeping)
+	return (mine || r.doneToMe(toks, end)) && r.talksOfHive(toks, end, ownParagraph)
+}
+
+// doneToMe reports whether what a hive does to its keeper is told of a name: "Sorrel went
+// for me", "Sorrel has paid me back".
+func (r *reader) doneToMe(toks []token, end int) bool {
 	for k := end + 1; k < len(toks) && k <= end+2 && toks[k].pause == none && toks[end].lists.has(moving); k++ {
-		mine = mine || r.says(toks[k], "me", "us")
+		if r.says(toks[k], "me", "us") {
+			return true
+		}
 	}
-	return mine && r.talksOfHive(toks, end, ownParagraph)
+	return false
 }

@@ -43,7 +43,7 @@ func (r *reader) ate(toks []token, end int) bool {
 }
 
 // eating are verbs of what a hive does with its food.
-var eating = []string{"ate", "eaten", "emptied", "finished", "cleared", "drained", "guzzled", "devoured", "polished", "drunk", "drank", "used", "consumed", "gobbled", "scoffed", "taken", "stored", "swallowed"}
+var eating = []string{"received", "ate", "eaten", "emptied", "finished", "cleared", "drained", "guzzled", "devoured", "polished", "drunk", "drank", "used", "consumed", "gobbled", "scoffed", "taken", "stored", "swallowed"}
 
 // ownsParts reports whether the sentence behind that of a name begins with something of
 // a hive that is hers or his: "Greta sulks. Her queen was on bar three".

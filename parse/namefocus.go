@@ -65,7 +65,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 		return false
 	case next.pause > none:
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.talksOfHive(toks, end, ownSentence)
-		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
+		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) && (next.pause >= line || r.talksOfHive(toks, end, ownLine)) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
 	case next.lists.has(being):
 		return r.isHowHivesAre(toks, i, end) || r.ate(toks, end) || r.ownsParts(toks, end)
 	case next.lists.has(hiveDoings), next.lists.has(moving), r.ate(toks, end), r.ownsParts(toks, end):
@@ -168,12 +168,37 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true
 	case close && said(end, "came", "walked", "went", "drove") && said(end+1, "with") && said(end+2, "me", "us"):
 		return true // "Maud came with me"
+	case close && r.keepsBees(toks, end):
+		return true
 	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):
 		return true // "Pauline's lot"
 	}
-	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for"); k++ {
+	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {
 		if toks[k].lists.has(speaking) {
 			return true // "Vernon from the next plot says"
+		}
+	}
+	return false
+}
+
+// keepsBees reports whether what a keeper does with a hive, or has for one, is told of a
+// name: "Walter requeened the colony", "Walter has a queen for us".
+func (r *reader) keepsBees(toks []token, end int) bool {
+	last := end + 1
+	if last >= len(toks) || toks[last].pause > none || r.ate(toks, end) {
+		return false
+	}
+	for _, n := range r.lex.matcher.longest(toks[:last], end, nil).rules {
+		if r.kindOf[n] == kDo && (!toks[end].lists.has(hiveDoings) || r.says(toks[end], "requeened")) && !toks[end].lists.has(being) && (r.says(toks[last], "the", "my", "our", "them", "it", "both") || r.isNumber(&toks[last]) && !r.says(toks[last], "to", "for")) {
+			return true
+		}
+	}
+	if !r.says(toks[end], "has", "had", "'s") {
+		return false
+	}
+	for k := last; k+1 < len(toks) && k < end+6 && toks[k+1].pause == none; k++ {
+		if r.says(toks[k], "for") && r.says(toks[k+1], "us", "me") {
+			return r.lex.matcher.longest(toks[:k], k-1, nil).kinds.meet(setOf(kQueen, kBar, kBars, kSubstance, kCell, kFixture))
 		}
 	}
 	return false

@@ -76,6 +76,9 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if r.says(toks[i], twins...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
 		return true
 	}
+	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], twins...) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
+		return true // "the Long Meadow colony"
+	}
 	if toks[i].lists&unnamed != 0 {
 		return false
 	}
@@ -130,12 +133,13 @@ func (r *reader) oneOf(toks []token, end int) bool {
 
 // labelEnd is the token behind the colon of a label that goes on in an aside behind its
 // name: "Gasworks, top end of the yard: heavy"; 0 where there is none.
-func labelEnd(toks []token, end int) int {
+func (r *reader) labelEnd(toks []token, end int) int {
 	if toks[end].pause != comma {
 		return 0
 	}
-	for k := end; k+1 < len(toks) && k < end+8 && (k == end || toks[k].pause < comma); k++ {
-		if toks[k].has(coloned) {
+	bracketed := strings.Contains(r.text[toks[end-1].end:toks[end].start], "(") // "Sandra (a long story, that): calm"
+	for k := end; k+1 < len(toks) && k < end+12 && (k == end || toks[k].pause < comma || bracketed && toks[k].pause == comma); k++ {
+		if toks[k].has(coloned) || bracketed && strings.Contains(r.text[toks[k].end:toks[k+1].start], "):") {
 			return k + 1
 		}
 	}
@@ -217,6 +221,8 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "we call her Juniper"
 	case is(prev, "gave") && r.givenTime(toks, end):
 		return enough - 1 // "gave Juniper half an hour"
+	case is(prev, "for", "because", "since", "but", "and", "though", "although", "while", "so") && r.doneToMe(toks, end) && r.talksOfHive(toks, end, nextSentences):
+		return enough - 1 // "I am sore, for Juniper has paid me back"
 	case is(prev, "namely"), is(end, "on") && is(end+1, "the") && is(end+2, "label"):
 		return enough // "one colony, namely Juniper", "Juniper on the label"
 	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && is(before, "with", "of", "the"):
@@ -315,8 +321,11 @@ func (r *reader) givenTime(toks []token, end int) bool {
 // ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's
 // bees over the road".
 func (r *reader) ownedElsewhere(toks []token, end int) bool {
-	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees", "hives") && toks[end+1].id != r.hiveID {
+	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees", "hives", "own") && toks[end+1].id != r.hiveID {
 		return false
+	}
+	if r.says(toks[end+1], "own") {
+		return true // "the verger's own bees"
 	}
 	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
 		if r.kindOf[n] == kTheirs {
@@ -377,6 +386,9 @@ func (r *reader) walkedBefore(toks []token, i int) bool {
 func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if toks[i].pause >= line && end < len(toks) {
 		if toks[end-1].has(coloned) && end-i <= 2 {
+			if r.listsPeople(toks, end) {
+				return 0 // "Stewards: Nora + Piet"
+			}
 			return enough
 		}
 		if toks[end].pause >= line && linesAfter(toks, end) {
@@ -385,7 +397,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {
 			return enough // "Maple - BIAS on five bars"
 		}
-		if k := labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
+		if k := r.labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
 			return enough // "Gasworks, top end of the yard: heavy on stores"
 		}
 	}
@@ -404,8 +416,8 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 	if r.says(toks[end], "first", "next") || r.inTurn(toks, end) {
 		return enough - 1
 	}
-	if r.says(toks[end], "swarmed") {
-		return enough
+	if r.says(toks[end], "swarmed") || toks[i].pause >= line && r.ate(toks, end) {
+		return enough // "Juniper received a litre of syrup"
 	}
 	k := beFollows(toks, end)
 	if k < 0 || r.plural(toks, end) && r.says(toks[k], "are", "were") {
@@ -421,8 +433,21 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if r.says(toks[k], "inspection", "examination") {
 			return enough - 1 // "Juniper had her first full inspection"
 		}
+		if k+2 < len(toks) && toks[k].pause == none && r.says(toks[k-1], "has", "had", "on") && r.isNumber(&toks[k]) && r.says(toks[k+1], barWords...) && r.says(toks[k+2], "in", "of", "covered", "drawn") {
+			return enough // "Juniper has ten bars in use"
+		}
 	}
 	return 0
+}
+
+// listsPeople reports whether the names of people, and nothing of a hive, stand behind a
+// label.
+func (r *reader) listsPeople(toks []token, k int) bool {
+	end := r.properRun(toks, k)
+	if end == k || r.plantOrColour(toks[k]) || r.talksOfHive(toks, k, ownSentence) {
+		return false
+	}
+	return end == len(toks) || toks[end].pause > none || r.says(toks[end], "and", "+", "&", "plus", "with")
 }
 
 // iDid reports whether the speaker's deed follows a name: "Juniper I split".
