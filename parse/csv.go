@@ -42,16 +42,16 @@ func (r *reader) innerRow(from, to int) (int, int) {
 // cellAt is the cell at an offset and where the next one begins; beyond the end where
 // there is none.
 func (r *reader) cellAt(at, to int, sep byte) (c cell, next int) {
-	if sep != '|' {
+	if sep != '|' && sep != wide {
 		if c, next, ok := r.quotedCell(at, to, sep); ok {
 			return c, next
 		}
 	}
-	end := strings.IndexByte(r.text[at:to], sep)
+	end, next := sepAt(r.text[at:to], sep)
 	if end < 0 {
 		end, next = to, to+1
 	} else {
-		end, next = at+end, at+end+1
+		end, next = at+end, at+next
 	}
 	c.from, c.to = r.trimmed(at, end)
 	return c, next

@@ -13,6 +13,7 @@ type table struct {
 	key   int       // the column that names hives, or else bars
 	ofBar int       // the column that names bars
 	keys  []string  // the hives that its rows have named, in lower case
+	at    []int     // where its headings begin in their line
 	dated string    // the day that its rows have told
 }
 
@@ -22,7 +23,27 @@ type table struct {
 var separators = []struct {
 	is    byte
 	least int
-}{{'|', 1}, {'\t', 1}, {';', 2}, {',', 2}}
+}{{'|', 1}, {'\t', 1}, {';', 2}, {',', 2}, {wide, 1}}
+
+// wide stands for two spaces or more, which part the cells of a table that is aligned by
+// them.
+const wide = 1
+
+// sepAt is where the next separator begins in a text, and where it ends; -1 for none.
+func sepAt(text string, sep byte) (from, to int) {
+	if sep != wide {
+		k := strings.IndexByte(text, sep)
+		return k, k + 1
+	}
+	text = strings.TrimRight(text, " \r")
+	lead := len(text) - len(strings.TrimLeft(text, " "))
+	k := strings.Index(text[lead:], "  ")
+	if k < 0 {
+		return -1, 0
+	}
+	k += lead
+	return k, len(text) - len(strings.TrimLeft(text[k:], " "))
+}
 
 // tableRow turns a row of a table, of which the first line stands at these offsets,
 // into rows as of a form: "3 | eggs | pollen" below "bar | brood | stores" is "bar 3;
@@ -30,9 +51,9 @@ var separators = []struct {
 // cell. A heading row has nothing to say. It returns the end of the row; 0 where the
 // line is none.
 func (r *reader) tableRow(from, to int, first pause) int {
-	if sep := r.table.sep; sep != 0 && strings.IndexByte(r.text[from:to], sep) >= 0 {
+	if sep := r.table.sep; sep != 0 && hasSep(r.text[from:to], sep) {
 		end := r.rowEnd(from, to)
-		cells := r.cellsOf(from, end, sep)
+		cells := r.aligned(r.cellsOf(from, end, sep), from)
 		switch {
 		case r.beginsTable(cells, sep, from, to):
 			return end
@@ -50,8 +71,7 @@ func (r *reader) tableRow(from, to int, first pause) int {
 		from += len(r.text[:to]) - len(strings.TrimPrefix(r.text[:to], "\uFEFF"))
 	}
 	for _, s := range separators {
-		k := strings.IndexByte(r.text[from:to], s.is)
-		if k < 0 || s.is == r.table.sep {
+		if s.is == r.table.sep || !hasSep(r.text[from:to], s.is) {
 			continue // as most lines have none
 		}
 		close := unspaced(r.text[from:to], s.is)
@@ -120,7 +140,9 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	}
 	heads := r.headingsOf(cells)
 	key, ofBar, known := -1, -1, 0
+	at := make([]int, len(cells))
 	for k := range heads {
+		at[k] = cells[k].from - from
 		switch h := &heads[k]; {
 		case h.key == "hive" && key < 0:
 			key = k
@@ -135,6 +157,8 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	switch {
 	case len(below) == 1:
 		return false
+	case sep == wide && (known < len(cells) || key != 0 && ofBar != 0 || !r.namesBar(below[0]) && !r.namesHive(below[0]) && key != 0):
+		return false
 	case len(cells) == 2 && (r.isLabel(below[0]) && !isNumber(r.text[below[0].from:below[0].to]) && !r.namesHive(below[0])):
 		return false // a form in two columns
 	case key != 0 && ofBar != 0 && (known < len(cells) || len(cells) < 3 || len(below) != len(cells) || key < 0 && ofBar < 0 && sep == ',' && !unspaced(r.text[from:to], sep)):
@@ -143,9 +167,43 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	if key < 0 {
 		key = ofBar
 	}
-	r.table = table{sep: sep, close: unspaced(r.text[from:to], sep), heads: heads, key: key, ofBar: ofBar, keys: r.table.keys}
+	r.table = table{sep: sep, close: unspaced(r.text[from:to], sep), heads: heads, key: key, ofBar: ofBar, keys: r.table.keys, at: at}
 	return true
 }
+
+// hasSep reports whether a separator stands in a line.
+func hasSep(line string, sep byte) bool {
+	k, _ := sepAt(line, sep)
+	return k >= 0
+}
+
+// aligned puts the cells of a row that is parted by spaces below the headings that they
+// stand under, with empty ones where nothing does; from is where its line begins.
+func (r *reader) aligned(cells []cell, from int) []cell {
+	at := r.table.at
+	if r.table.sep != wide || r.table.heads == nil || len(cells) >= len(at) || len(cells) < 2 {
+		return cells
+	}
+	out := make([]cell, len(at))
+	for k := range out {
+		out[k] = cell{from: from, to: from}
+	}
+	for _, c := range cells {
+		best := 0
+		for k := range at {
+			if abs(c.from-from-at[k]) < abs(c.from-from-at[best]) {
+				best = k
+			}
+		}
+		if out[best].to > out[best].from {
+			return cells
+		}
+		out[best] = c
+	}
+	return out
+}
+
+func abs(n int) int { return max(n, -n) }
 
 // lineAfter is the line behind the one that ends at the offset.
 func lineAfter(text string, end int) string {
