@@ -77,6 +77,9 @@ func (n *bareNumber) ranged() bool { return n.items[n.i].n.hi > n.items[n.i].n.l
 // rangeOpens: a sentence that begins "4-8 brood".
 func (n *bareNumber) rangeOpens() bool {
 	it := &n.items[n.i]
+	if it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause == none && n.next.is(kNum) && n.next.n.share && n.i+2 < len(n.items) && n.items[n.i+2].is(kContent) {
+		return true // "12 to 14 two thirds capped honey"
+	}
 	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && n.next.any3(kContent, kComb, kFull) && !strings.Contains(n.next.text, "egg") &&
 		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
 }
@@ -108,6 +111,9 @@ var counted = setOf(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, 
 
 // counts reports whether the number counts the word behind it.
 func (n *bareNumber) counts() bool {
+	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
+		return true // "two wee play cups"
+	}
 	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb))
 }
 
@@ -196,7 +202,7 @@ func (n *bareNumber) goesOn() bool {
 	it, list := &n.items[n.i], n.plainList(n.items, n.i)
 	span := n.next != nil && n.dashOrTo(n.next) && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2])                                    // "thirteen down to nine"
 	leaves := n.next != nil && n.next.is(kBut) && n.exceptAt(n.next) && n.ranged() && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2]) // "four to nine except seven"
-	heads := n.next != nil && n.next.pause <= comma && (list || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
+	heads := n.next != nil && n.next.pause <= comma && (list || n.takenBack() || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
 	if it.pause >= stop || n.prev == nil {
 		return heads || n.next != nil && it.colon
 	}
@@ -212,6 +218,15 @@ func (n *bareNumber) goesOn() bool {
 	}
 	closes := !n.prev.is(kAdv) || n.isWord(n.prev, "as well", "too", "again")
 	return heads && follows && closes && !n.prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
+}
+
+// takenBack: "thirteen no sorry fourteen is bare".
+func (n *bareNumber) takenBack() bool {
+	k := n.i + 2
+	if !n.next.is(kRepair) || k+1 >= len(n.items) || !barNumber(&n.items[k]) || n.items[n.i].pause < stop {
+		return false
+	}
+	return n.items[k+1].any6(kBe, kHave, kContent, kComb, kFull, kSame)
 }
 
 // neverBare are the kinds of words that a number before them counts whatever else is told.

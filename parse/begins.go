@@ -12,7 +12,7 @@ var (
 	// turns are what a clause can begin with whether or not it opens a statement.
 	turns = setOf(kName, kBars, kNext, kPrev, kSkip, kBut, kThen, kAnd)
 	// beginners are what a clause can begin with where no pause stands before it.
-	beginners = turns.or(openers).or(setOf(kPast))
+	beginners = turns.or(openers).or(setOf(kPast, kNow, kDate))
 )
 
 // begins reports whether a clause begins at item i.
@@ -20,6 +20,15 @@ func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	if prev.is(kBars) && r.pointsBack(items, i) {
 		return true
+	}
+	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (r.isWord(&items[i+2], "you") || strings.HasPrefix(items[i+1].text, "if you")) {
+		return true // "larvae on bar six now if you ever see that"
+	}
+	if prev.is(kUndone) && it.is(kDo) && it.pause == none && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef") {
+		return true // "two sealed cells left alone inspect again on Sunday"
+	}
+	if it.pause == none && (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && items[i+1].any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i) {
+		return true // "last time she was on bar two today she's on three"
 	}
 	if it.is(kPast) && it.pause == none && thenOtherwise(items, i) {
 		return true
@@ -128,8 +137,16 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if i < len(items) && items[i].is(kPast) && strings.HasPrefix(items[i].text, "last ") && hasDay(items[:i]) {
 		return i+1 < len(items) && items[i+1].any(kPron, kShe) // "… on the 2nd, and last time I added a bar"
 	}
+	if i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kDo) && items[i+1].pause == none && items[i].day.ahead && hasAhead(items[:i]) {
+		return true // "on Friday I will feed them and tomorrow treat them"
+	}
 	subject := i+1 < len(items) && (items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") || r.weWill(items, i+1))
 	return subject && items[i].is(kDate) && items[i].pause == none && items[i+1].pause == none
+}
+
+// hasAhead reports whether a day to come is named.
+func hasAhead(items []item) bool {
+	return slices.ContainsFunc(items, func(it item) bool { return it.is(kDate) && (it.day.ahead || it.day.weekday) })
 }
 
 // hasDay reports whether a day or a word of the past is named.

@@ -247,15 +247,21 @@ func (s *scan) describe(f *finding, i int) {
 		f.items = append(f.items, s.at(s.numAt), next)
 		return
 	}
-	if s.bars != nil && s.near(s.barsAt, i) && (m.amount == "" || len(s.found) == 0 || s.found[len(s.found)-1].at < s.barsAt) {
+	if s.bars != nil && s.near(s.barsAt, i) && !s.presentAnew(i) && (m.amount == "" || len(s.found) == 0 || s.found[len(s.found)-1].at < s.barsAt) {
 		f.counted = *s.bars
 		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
-	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) && m.amount == "" {
+	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) && m.amount == "" && !s.presentAnew(i) {
 		f.counted = s.found[n-1].counted
 	}
 	if s.c.doubt != "" {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
 	}
+}
+
+// presentAnew: "three bars of open brood eggs present" counts no bars of eggs.
+func (s *scan) presentAnew(i int) bool {
+	next := s.at(i + 1)
+	return next != nil && next.pause == none && s.r.isWord(next, "present") && i > 0 && s.at(i-1).is(kContent)
 }
 
 // near reports whether "of", "with" or "have" at most stand between a number of

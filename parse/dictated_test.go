@@ -37,6 +37,31 @@ func TestDictated(t *testing.T) {
 		{"bar five eggs\nfour queen red dot larvae dead center", "bars.5.eggs=yes queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=red bars.4.open_brood=yes bars.4.open_brood.place=middle"},
 		{"there's a virgin queen bar six and no eggs yet", "queen.seen=yes queen.bar=6 queen.virgin=yes contents.eggs=no"},
 		{"hello folks willow hive it's warm", "hive=willow"},
+		// a hive to begin with, and one lost to wasps
+		{"plum hive to begin with bar two eggs", "hive=plum bars.2.eggs=yes"},
+		{"cloudy and windy plum hive now bar two eggs", "hive=plum weather.sky=cloudy weather.wind=windy bars.2.eggs=yes"},
+		{"hive a\ncalm today", "hive=a temper.score=4"},
+		// amounts and counts
+		{"gave them two more pints of syrup", "actions.feed=yes actions.feed.amount=2 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"bar five eggs\nthree wee empty cups on five", "bars.5.eggs=yes bars.5.queen_cells.cup=yes bars.5.queen_cells.cup.count=3"},
+		{"four bars of sealed brood eggs present", "contents.capped_brood=yes contents.capped_brood.bars=4 contents.eggs=yes"},
+		{"nine bars in use\nseven to nine half capped honey", "bars_total=9 bars.7.capped_honey=yes bars.7.capped_honey.cover=0.5 bars.8.capped_honey=yes bars.8.capped_honey.cover=0.5 bars.9.capped_honey=yes bars.9.capped_honey.cover=0.5"},
+		// where one thing ends and the next begins
+		{"bar two nectar both sides now if you ever find cells there you worry", "bars.2.nectar=yes bars.2.nectar.side=both"},
+		{"two sealed cells left alone inspect again on saturday", "queen_cells.capped=yes queen_cells.capped.count=2 plans.inspect=yes plans.inspect.due=2026-05-16"},
+		{"last time the queen was on bar two well today she's on bar three", "earlier.queen_seen=yes earlier.queen_seen.bar=2 queen.seen=yes queen.bar=3"},
+		{"on saturday i'll close the entrance and tomorrow feed them a kilo of fondant", "plans.close_entrance=yes plans.close_entrance.due=2026-05-16 plans.feed=yes plans.feed.due=2026-05-15 plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant"},
+		{"bar five eggs\nfour no sorry three is bare\nfour is started", "bars.5.eggs=yes bars.3.comb.size=bare bars.4.comb.size=started"},
+		// pointed at
+		{"bar three larvae\nand there's the queen on this bar", "bars.3.open_brood=yes queen.seen=yes queen.bar=3"},
+		// deeds
+		{"in goes an empty bar between three and four", "actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=3"},
+		{"so opened the floor no correction closed the floor", "actions.close_floor=yes?"},
+		{"i've given them a few puffs", "actions.smoke=yes"},
+		{"dead bees on the floor so i brushed that clean", "signs.dead_bees=yes actions.clean_floor=yes"},
+		{"caged queen put in today", "actions.requeen=yes"},
+		{"bar six is joined on to seven", "bars.6.comb.attached=bar"},
+		{"queen on bar two red dot but it's gone a bit dull", "queen.seen=yes queen.bar=2 queen.marked=yes queen.colour=red queen.worn=yes"},
 	} {
 		readsAs(t, "dictated", c.said, c.want)
 	}

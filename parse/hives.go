@@ -179,6 +179,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
 	letterA := next.capital || i+2 < len(items) && items[i+2].pause == none && items[i+2].any4(kBe, kHave, kThen, kBars) // "hive a has", not "opened the hive a bit"
+	letterA = letterA || items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= line)                       // a line by itself
 	if single && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
 		return name, true
 	}
@@ -214,8 +215,8 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
-		if it.end < end-2 {
-			break
+		if it.end < end-2 || back > 0 && it.any(kSky, kWind) && k > 0 && before[k-1].any4(kAnd, kSky, kWind, kLeaf) {
+			break // "cloudy and windy plum hive"
 		}
 		words = append([]string{text}, words...)
 		back++
@@ -267,7 +268,7 @@ func (r *reader) headsName(before []item, back int) bool {
 	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !r.isWord(prev, "than", "like", "not", "as") {
 		return true // "all right folks willow hive"
 	}
-	if !r.named && k <= 10 && (prev.any3(kPron, kTemper, kAdv) || r.isWord(prev, "for", "with")) {
+	if !r.named && k <= 10 && (prev.any6(kPron, kTemper, kAdv, kSky, kWind, kLeaf) || r.isWord(prev, "for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}
 	if back == 1 && prev.anyOf(told) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {

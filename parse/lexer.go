@@ -208,7 +208,7 @@ func (l *lexer) plainNumber(i, end int) bool {
 		return true // "add 1 bar from H12 Wed."
 	}
 	k := l.numbers.of(next.id).kind
-	return l.dates.of(next.id).kind == notDate && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
+	return l.dates.of(next.id).kind == notDate && next.id != l.measures.moreID && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
 }
 
 // queenCups: "two cups" without "of" are queen cups, not a measure.

@@ -177,7 +177,7 @@ func (l *lexicon) markWords() {
 		} else if date.leads() {
 			l.words.mark(id, leading)
 		}
-		if number != notNumber || date.kind != notDate || id == l.numbers.perID {
+		if number != notNumber || date.kind != notDate || id == l.numbers.perID || id == l.measures.moreID {
 			l.words.mark(id, dating)
 		}
 		if number != notNumber || date.kind != notDate || l.measures.unit([]token{t}, 0) != "" || id == l.measures.moreID || l.graph.loose.has(id) {

@@ -466,9 +466,20 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == thisText && r.onThatBar(c.items) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}
 	}
+}
+
+// onThatBar reports whether the bar in hand is pointed at: "that's the queen on it",
+// "there's the queen on this bar".
+func (r *reader) onThatBar(items []item) bool {
+	for k := range items {
+		if r.isWord(&items[k], "on it", "on here", "on there", "on this one", "on that one") || k > 1 && items[k].is(kBar) && !items[k].plural && r.isWord(&items[k-1], "this", "that") && items[k-2].is(kOn) {
+			return true
+		}
+	}
+	return false
 }

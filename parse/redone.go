@@ -7,7 +7,10 @@ package parse
 func redone(items []item, no int) int {
 	old := doneBefore(items, no)
 	for i := no + 1; old >= 0 && i < len(items) && i <= no+7 && items[i].pause <= comma; i++ {
-		if items[i].is(kDo) && items[i-1].is(kPron) {
+		if items[i].is(kDo) && (items[i-1].is(kPron) || i == no+1) {
+			if i == no+1 && (i+1 == len(items) || items[i+1].pause > none || items[i+1].text != items[old+1].text) {
+				return 0
+			}
 			if i+1 < len(items) && items[i+1].pause == none && !items[i+1].any(kPron, kFixture) || items[i].text == items[old].text {
 				return 0
 			}
@@ -22,7 +25,7 @@ func redone(items []item, no int) int {
 
 // doneBefore is the deed done to a fixture right before item i; -1 where there is none.
 func doneBefore(items []item, i int) int {
-	if i > 2 && items[i-1].is(kFixture) && items[i-2].is(kDo) && items[i-1].pause == none && items[i-3].is(kPron) {
+	if i > 2 && items[i-1].is(kFixture) && items[i-2].is(kDo) && items[i-1].pause == none && items[i-3].any3(kPron, kThen, kAnd) {
 		return i - 2
 	}
 	return -1
