@@ -32,7 +32,11 @@ func (r *reader) takeBackUntold(list []clause) {
 // somebody else's bees: "Alma's lot are queenless", "Bert has wax moth. None here."
 func (r *reader) othersBees(items []item) {
 	first := &items[0]
-	if len(items) < 3 || !first.is(kWord) {
+	if len(items) < 3 || !first.any(kWord, kOn) {
+		return
+	}
+	if i := r.titled(items); i > 0 {
+		first.kinds = setOf(kTheirs)
 		return
 	}
 	lot := first.capital && items[1].text == "'s" && r.isWord(&items[2], "lot") ||
@@ -40,6 +44,22 @@ func (r *reader) othersBees(items []item) {
 	if lot || first.capital && r.contrasted(r.mended, int(first.to)) {
 		first.kinds = setOf(kTheirs)
 	}
+}
+
+// titled is the item behind "Mrs Abney's bees" or "at Mr Abney's" at the head of some
+// items; 0 where they begin otherwise.
+func (r *reader) titled(items []item) int {
+	i := 0
+	if items[0].is(kOn) {
+		i = 1
+	}
+	if i+3 >= len(items) || !r.isWord(&items[i], personTitles...) || !items[i+1].capital || items[i+2].text != "'s" {
+		return 0
+	}
+	if i > 0 || r.isWord(&items[i+3], "lot") || items[i+3].any3(kBees, kHive, kHives) {
+		return i + 3
+	}
+	return 0
 }
 
 // heardOf reports whether nothing is said but that one has it from others: "…, I hear".
