@@ -190,17 +190,26 @@ func (f *fitting) markQueen() bool {
 	if f.queenMarked() {
 		return true
 	}
-	n := len(f.pre)
-	if n > 1 && f.pre[n-1].is(kColour) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none {
-		n-- // "a blue marked queen"
-	}
-	if n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine")) {
+	if f.adjective() {
 		return false
 	}
 	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, " her ")
 }
 
+// adjective reports whether the verb stands between an article and its noun: "a blue
+// marked queen", "a new clipped 2025 queen".
+func (f *fitting) adjective() bool {
+	n := len(f.pre)
+	if n > 1 && f.pre[n-1].is(kColour) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none {
+		n--
+	}
+	return n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine"))
+}
+
 func (f *fitting) clipQueen() bool {
+	if f.adjective() && !f.isWord(&f.pre[len(f.pre)-1], "her") {
+		return false
+	}
 	return f.herQueen(f.c, f.i, f.args) || f.c.mood == planned && f.queenUndergoes() || f.doneToday(verbChain(f.c.items, f.i)) || strings.Contains(f.text, "wing") || f.text == "clip her" || strings.Contains(f.text, "queen")
 }
 

@@ -30,6 +30,8 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("actions", c, d) // "Treatment: formic acid"
 	case c.mood == planned || c.mood == asserted && rule.Form == "todo" && !r.twofold(it) && (r.imperative(c, d.at) || before == kPlan):
 		r.write("plans", c, d)
+	case c.mood == asserted && d.due != nil && (d.due.ahead || d.due.weekday) && r.getsDone(c, d.at):
+		r.write("plans", c, d)
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && (rule.Form == "done" || before == kHave):
 		r.earlierDeed(c, d)
 	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
@@ -40,6 +42,12 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// getsDone reports whether the verb at item i tells what is to happen to somebody: "Clover
+// gets requeened next week".
+func (r *reader) getsDone(c *clause, i int) bool {
+	return i > 0 && r.isWord(&c.items[i-1], "get", "gets", "getting", "be")
 }
 
 // dueGoneBy reports whether right behind a deed that was not done stands a day gone by:
