@@ -7,6 +7,17 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// so many bars that something is spread over, and what somebody gets on a day to come.
+	"spread over bars": {
+		{"Hive 1. BIAS over five bars, QNS.", "hive=1 contents.eggs=yes contents.eggs.bars=5 contents.open_brood=yes contents.open_brood.bars=5 contents.capped_brood=yes contents.capped_brood.bars=5 queen.seen=no"},
+		{"Sealed brood stretches across four bars.", "contents.capped_brood=yes contents.capped_brood.bars=4"},
+		{"Bees spread over eight bars.", "strength.bars_of_bees=8"},
+		{"Clover gets requeened next week.", "hive=clover plans.requeen=yes plans.requeen.due=2026-05-21"},
+		{"They get fed tomorrow.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"A clipped 2024 queen on bar 7.", "queen.seen=yes queen.bar=7 queen.clipped=yes queen.year=2024"},
+		{"The bees could not be calmer.", "temper.score=4"},
+		{"Mrs Hartle's bees swarmed twice and she has fed them all.", ""},
+	},
 	// what was looked for and not found is denied where it was looked for.
 	"looked for in vain": {
 		{"I looked for swarm cells on bars 6 to 8 and found none.", "bars.6.queen_cells.any=no bars.7.queen_cells.any=no bars.8.queen_cells.any=no"},

@@ -173,13 +173,25 @@ func (s *scan) barsOfBefore(i int) bool {
 		return false
 	}
 	f := s.found[len(s.found)-1]
-	if f.class != ofComb || !f.present || f.located || f.counted.lo > 0 || f.at != i-2 {
+	if f.class != ofComb || !f.present || f.located || f.counted.lo > 0 || f.at != i-2 && !s.spreadOver(f.at+1, i-1) {
 		return false
 	}
-	f.counted = *s.num
-	f.items = append(f.items, s.at(i-1), s.at(i))
+	n := *s.num
+	s.spreadBack(f, func(f *finding) {
+		f.counted = n
+		f.items = append(f.items, s.at(i-1), s.at(i))
+	})
 	s.num = nil
 	return true
+}
+
+// spreadOver reports whether the items from one to before another tell that what stands
+// before them lies over so many bars: "brood spread across six bars".
+func (s *scan) spreadOver(from, to int) bool {
+	if from < to && s.r.isWord(s.at(from), "spread", "spreads", "stretches", "stretching", "runs", "running") {
+		from++
+	}
+	return from+1 == to && s.r.isWord(s.at(from), "over", "across", "along", "through")
 }
 
 // reaches are the findings that a place named behind them belongs to: back to
