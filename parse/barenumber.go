@@ -202,7 +202,7 @@ func (n *bareNumber) goesOn() bool {
 	it, list := &n.items[n.i], n.plainList(n.items, n.i)
 	span := n.next != nil && n.dashOrTo(n.next) && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2])                                    // "thirteen down to nine"
 	leaves := n.next != nil && n.next.is(kBut) && n.exceptAt(n.next) && n.ranged() && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2]) // "four to nine except seven"
-	heads := n.next != nil && n.next.pause <= comma && (list || n.takenBack() || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
+	heads := n.next != nil && n.next.pause <= comma && (list || n.takenBack() || n.next.is(kLeaf) && strings.HasPrefix(n.next.text, "heavy ") || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
 	if it.pause >= stop || n.prev == nil {
 		return heads || n.next != nil && it.colon
 	}

@@ -273,6 +273,9 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	if r.plainlyColony(c, i) {
 		return true
 	}
+	if rule := r.rule(&c.items[max(0, i-1)], kLeaf); i > 0 && rule != nil && rule.ID == "bars-of-bees" {
+		return true // "fifteen seams strong"
+	}
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) && !r.isWord(&c.items[next], "still", "yet", "though", "enough") &&
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false

@@ -24,6 +24,12 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (r.isWord(&items[i+2], "you") || strings.HasPrefix(items[i+1].text, "if you")) {
 		return true // "larvae on bar six now if you ever see that"
 	}
+	if it.is(kAnd) && prev.is(kUnsure) && it.pause == none && i+1 < len(items) && items[i+1].is(kDo) && r.rule(&items[i+1], kDo).Form == "todo" {
+		return true // "queen not looked for and treat these on Friday"
+	}
+	if it.is(kFixture) && it.pause == none && prev.is(kDo) && strings.HasSuffix(prev.text, " clean") && i+1 < len(items) && items[i+1].is(kBe) {
+		return true // "swept that clean the floor was open"
+	}
 	if prev.is(kUndone) && it.is(kDo) && it.pause == none && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef") {
 		return true // "two sealed cells left alone inspect again on Sunday"
 	}

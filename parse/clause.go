@@ -301,7 +301,7 @@ func (r *reader) endsPast(c *clause) bool {
 		return true // "put a queen in ten days ago and she's laying on bar four"
 	case first.is(kAnd) && r.standsSo(c.items, 1), nowThere(c.items):
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
-	case first.is(kThen) && r.isWord(first, "so") && second.is(kPron):
+	case first.is(kThen) && r.isWord(first, "so") && (second.is(kPron) || r.isWord(second, "we'll", "i'll") || r.weWill(c.items, 1)):
 		return true
 	}
 	for k := range c.items {
@@ -352,7 +352,7 @@ func (r *reader) endsUnasked(c *clause) bool {
 			return true // "what you taught me, and made the split this morning"
 		}
 	}
-	if first.text == "so" && r.isWord(c.next(0), "i", "we") && !c.has(kIf) {
+	if first.text == "so" && (r.isWord(c.next(0), "i", "we", "we'll", "i'll") || r.weWill(c.items, 1)) && !c.has(kIf) {
 		return true // "he says they want room, so I am going to add a bar"
 	}
 	if r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {

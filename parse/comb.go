@@ -26,7 +26,7 @@ func (s *scan) combBars(i int) []int {
 			return r.bars // "there was no comb on either"
 		}
 	}
-	if s.headed || s.here || r.inHand == thisLine || r.inHand == awaiting || s.leansBack() {
+	if s.headed || s.here || r.inHand == thisLine || r.inHand == awaiting || s.leansBack() || r.inHand == thisText && strings.HasSuffix(s.at(i).text, " it") {
 		return r.bars
 	}
 	return nil

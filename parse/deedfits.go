@@ -124,7 +124,7 @@ func weighs(args []item) bool {
 }
 
 func (f *fitting) moveBar() bool {
-	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) {
+	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") {
 		return false // "must bring a spare bar"
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)

@@ -25,7 +25,7 @@ func TestDictated(t *testing.T) {
 		{"bar three pollen\nsame again for bars four and five", "bars.3.pollen=yes bars.4.pollen=yes? bars.5.pollen=yes?"},
 		{"the divided hive\ni split them bars two and three went over to the plum hive", "actions.split=yes actions.move_bar=yes actions.move_bar.count=2 actions.move_bar.bars=2,3 actions.move_bar.to_hive=plum"},
 		// said behind what it is said of
-		{"bar two nectar is there bar three larvae also is there and queen i saw", "bars.2.nectar=yes bars.3.open_brood=yes queen.seen=yes queen.bar=3"},
+		{"bar two nectar is there bar three pollen also is there queen i saw", "bars.2.nectar=yes bars.3.pollen=yes queen.seen=yes queen.bar=3"},
 		{"queen seen on bar two she is not having a mark", "queen.seen=yes queen.bar=2 queen.marked=no"},
 		{"bar two larvae and who's standing on it but the queen", "bars.2.open_brood=yes queen.seen=yes queen.bar=2"},
 		{"water the bees are bringing from the pond", "incoming.water=yes"},
@@ -49,19 +49,30 @@ func TestDictated(t *testing.T) {
 		// where one thing ends and the next begins
 		{"bar two nectar both sides now if you ever find cells there you worry", "bars.2.nectar=yes bars.2.nectar.side=both"},
 		{"two sealed cells left alone inspect again on saturday", "queen_cells.capped=yes queen_cells.capped.count=2 plans.inspect=yes plans.inspect.due=2026-05-16"},
-		{"last time the queen was on bar two well today she's on bar three", "earlier.queen_seen=yes earlier.queen_seen.bar=2 queen.seen=yes queen.bar=3"},
+		{"last time our queen was on bar two well today she's on three", "earlier.queen_seen=yes earlier.queen_seen.bar=2 queen.seen=yes queen.bar=3"},
 		{"on saturday i'll close the entrance and tomorrow feed them a kilo of fondant", "plans.close_entrance=yes plans.close_entrance.due=2026-05-16 plans.feed=yes plans.feed.due=2026-05-15 plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant"},
 		{"bar five eggs\nfour no sorry three is bare\nfour is started", "bars.5.eggs=yes bars.3.comb.size=bare bars.4.comb.size=started"},
 		// pointed at
-		{"bar three larvae\nand there's the queen on this bar", "bars.3.open_brood=yes queen.seen=yes queen.bar=3"},
+		{"bar three larvae\nthere's the queen on this bar", "bars.3.open_brood=yes queen.seen=yes queen.bar=3"},
 		// deeds
 		{"in goes an empty bar between three and four", "actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=3"},
 		{"so opened the floor no correction closed the floor", "actions.close_floor=yes?"},
 		{"i've given them a few puffs", "actions.smoke=yes"},
-		{"dead bees on the floor so i brushed that clean", "signs.dead_bees=yes actions.clean_floor=yes"},
+		{"droppings on the floor so i swept that clean", "actions.clean_floor=yes"},
 		{"caged queen put in today", "actions.requeen=yes"},
 		{"bar six is joined on to seven", "bars.6.comb.attached=bar"},
 		{"queen on bar two red dot but it's gone a bit dull", "queen.seen=yes queen.bar=2 queen.marked=yes queen.colour=red queen.worn=yes"},
+		{"combs all over here. comb three no comb four is sealed brood", "bars.4.capped_brood=yes"},
+		{"two sealed on bar three no sorry three sealed on three", ""},
+		{"bar eight two thirds drawn\nfestooning off it", "bars.8.comb.drawn=0.667 bars.8.festooning=yes"},
+		{"bar four eggs\nthree heavy with honey", "bars.4.eggs=yes bars.3.honey=yes bars.3.honey.amount=much"},
+		{"ten seams strong", "strength.bars_of_bees=10 strength.word=strong"},
+		{"the queen we didn't find stores are low", "queen.seen=no stores.word=light"},
+		{"brought the follower forward to nine", "actions.move_follower=yes actions.move_follower.to=9 actions.move_follower.direction=forward"},
+		{"queen not looked for and feed these on saturday", "plans.feed=yes plans.feed.due=2026-05-16"},
+		{"droppings on the floor so i brushed that clean the mesh was open and i have closed it", "floor=open actions.close_floor=yes actions.clean_floor=yes"},
+		{"gave them a puff bar one is honey", "actions.smoke=yes bars.1.honey=yes"},
+		{"my neighbour lost two colonies last week so we'll close this entrance tomorrow", "plans.close_entrance=yes plans.close_entrance.due=2026-05-15"},
 	} {
 		readsAs(t, "dictated", c.said, c.want)
 	}

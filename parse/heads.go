@@ -45,6 +45,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return false // "2 charged (b5)"
 	case it.pause == none && b.prev.is(kAsk) && (r.isWord(b.prev, "shall we") || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
 		return true // "brood is there bar seven …"
+	case it.pause == none && b.prev.is(kDo) && r.rule(b.prev, kDo).Value == "smoke" && b.prev.text != "smoke":
+		return true // "gave them a puff bar one is honey"
 	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"), r.sameFor(items, i) >= 0:
 		return false // "the same as five", "same as four for five"
 	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):

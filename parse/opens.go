@@ -90,6 +90,9 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if o.needs && (untold || prev.any(kOn, kUndone)) && r.isWord(it, "i", "we", "they") {
 		o.needs = false // "and beetles inside I will feed them": a subject is no object
 	}
+	if o.needs && prev.is(kUnseen) && i > 2 && items[i-2].is(kPron) && items[i-3].any(kQueen, kShe) && it.any3(kStores, kBees, kFixture) {
+		o.needs = false // "the queen I didn't see stores are fair": what was not seen stands before
+	}
 	for due := openRules.due(it.kinds); due != 0; due &= due - 1 {
 		if v := opensBy[bits.TrailingZeros64(due)].ask(r, o); v != unknown {
 			return v == doesOpen
@@ -326,6 +329,9 @@ var leadToOrders = setOf(kPron, kShe, kWill, kPlan, kTo, kAnd, kUndone, kNo, kAd
 func (r *reader) opensNoun(o *opener) verdict {
 	if o.is(kStores) && o.pause == none && o.prev.any(kBars, kContent) && o.next(1).any(kBe, kStored) {
 		return doesOpen // "capped brood on bar three stores are low"
+	}
+	if prev := o.i - 1; !o.needs && o.pause == none && prev > 2 && o.prev.is(kUnseen) && o.items[prev-1].is(kPron) && o.items[prev-2].any(kQueen, kShe) && o.next(1).any(kBe, kStored) {
+		return doesOpen // "the queen I didn't see stores are fair"
 	}
 	if o.is(kFixture) && o.is(kPlace) && o.pause == comma && o.prev.is(kContent) && (o.i+1 == len(o.items) || o.next(1).pause >= comma) {
 		return doesNot // "drone brood, bottom"

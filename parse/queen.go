@@ -310,7 +310,7 @@ func (r *reader) missedBehind(c *clause) bool {
 	end := c.items[len(c.items)-1].start
 	for k := range r.told {
 		if it := &r.told[k]; it.start > end && it.start < end+40 && it.is(kUnseen) {
-			return k > 1 && r.told[k-1].any3(kBut, kPron, kAnd) && (k+1 == len(r.told) || r.told[k+1].any(kShe, kAnd) || r.told[k+1].pause > none)
+			return k > 1 && r.told[k-1].any4(kBut, kPron, kAnd, kMaybe) && (k+1 == len(r.told) || r.told[k+1].any(kShe, kAnd) || r.told[k+1].pause > none)
 		}
 	}
 	return false

@@ -239,7 +239,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.asked || met.lists&anyAnswer != 0 {
 		r.items = r.answers(r.items)
 	}
-	if met.kinds.meet(mending) || met.kinds.has(kBut) && met.kinds.has(kMaybe) {
+	if met.kinds.meet(mending) || met.kinds.has(kComb) && met.kinds.has(kBar) || met.kinds.has(kBut) && met.kinds.has(kMaybe) {
 		r.items = r.repair(r.items)
 	}
 	if met.lists.has(inOrder) {

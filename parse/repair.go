@@ -30,6 +30,9 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		it.kinds, it.says = setOf(kOn), senseless
 	case it.is(kRepair) && r.answersSelf(items, k):
 		it.kinds, it.says = setOf(kYes), senseless
+	case it.is(kComb) && r.noComb(items, k):
+		items[k+1].pause = items[k-1].pause
+		return slices.Delete(items, k-1, k+1), true
 	case it.is(kBut):
 		if from := belied(items, k); from > 0 {
 			return r.replace(items, k, from, false)
@@ -378,4 +381,14 @@ func (r *reader) scratch(items []item, k int) []item {
 		items[from].mended = true
 	}
 	return items
+}
+
+// noComb reports whether "no comb" between two bars takes back the first, where combs are
+// what the bars are called: "comb three no comb four is honey".
+func (r *reader) noComb(items []item, k int) bool {
+	if it := &items[k]; it.text != "no comb" || it.pause > none || k == 0 || k+2 >= len(items) || items[k+1].pause > none {
+		return false
+	}
+	bar, next := &items[k-1], &items[k+1]
+	return bar.is(kBars) && strings.HasPrefix(bar.text, "comb ") && len(bar.bars) == 1 && next.is(kBars) && len(next.bars) == 1 && !strings.HasPrefix(next.text, "comb") && items[k+2].any4(kBe, kHave, kContent, kFull)
 }

@@ -78,7 +78,7 @@ func (r *reader) nounBefore(items []item, cue int, of *item) int {
 func (r *reader) restated(items []item, cue int) ([]item, bool) {
 	noun := nounBehind(items, cue+1)
 	if noun < 0 {
-		return items, false
+		return stagedAnew(items, cue)
 	}
 	end := r.nounBefore(items, cue, &items[noun])
 	if end < 0 {
@@ -98,4 +98,17 @@ func (r *reader) restated(items []item, cue int) ([]item, bool) {
 		kept = nil
 	}
 	return append(items[:at], slices.Concat(items[from:noun+1], kept, items[noun+1:])...), true
+}
+
+// stagedAnew puts a count and stage of cells behind a repair in the place of those before
+// it, where the noun is left out: "one sealed on bar eight, no, sorry, two sealed on eight".
+func stagedAnew(items []item, cue int) ([]item, bool) {
+	counted := func(k int) bool {
+		return k >= 0 && k+3 < len(items) && items[k].is(kNum) && items[k+1].is(kStage) && items[k+2].is(kOn) && items[k+3].is(kBars)
+	}
+	if at := cue - 4; counted(at) && counted(cue+1) {
+		items[cue+1].pause, items[cue+1].mended = items[at].pause, true
+		return slices.Delete(items, at, cue+1), true
+	}
+	return items, false
 }
