@@ -50,13 +50,18 @@ func (f *fitting) addBar() bool {
 		f.d.do = s.Value
 		return true
 	}
-	if f.has(kFixture) || f.has(kMite) || f.c.placed {
+	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() {
 		return false
 	}
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
 	return f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+}
+
+// harvestGave: "we harvested four bars, which gave 7 kg".
+func (f *fitting) harvestGave() bool {
+	return len(f.args) > 0 && f.args[0].is(kMeasure) && f.isWord(&f.c.items[0], "which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
 }
 
 // barsDone: "three bars added", "three bars added at the back".

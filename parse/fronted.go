@@ -1,5 +1,7 @@
 package parse
 
+import "slices"
+
 // fronted turns what I did to what stands before me into what was done to it: "two
 // further cells I pinched out", "two more bars I have added".
 func (r *reader) fronted(items []item) {
@@ -11,7 +13,30 @@ func (r *reader) fronted(items []item) {
 		if i > from && items[i].is(kPron) && r.isWord(&items[i], "i", "we") && objectPhrase(items[from:i]) && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)) { // but "the entrance I reduced" is read as it stands
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
 		}
+		if i > from && items[i].is(kPron) && (objectPhrase(items[from:i]) || i == from+1 && items[from].any(kFixture, kQueen)) && r.mustDo(items, i+1) {
+			orderAgain(items[from:i+3], i-from)
+		}
 	}
+}
+
+// mustDo reports whether a verb for what is to be done follows at item i behind "must",
+// "will" and the like, with no object but the one before it.
+func (r *reader) mustDo(items []item, i int) bool {
+	if i+1 >= len(items) || !items[i].any(kWill, kPlan) || !items[i+1].is(kDo) || items[i+1].pause > none || r.rule(&items[i+1], kDo).Form != "todo" {
+		return false
+	}
+	i++
+	return r.objectless(items, i) || items[i+1].is(kPlan) || i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kDate)
+}
+
+// orderAgain puts an object of n items behind its subject and verb: "the entrance I must
+// reduce".
+func orderAgain(items []item, n int) {
+	object := slices.Clone(items[:n])
+	pause := object[0].pause
+	copy(items, items[n:])
+	copy(items[len(items)-n:], object)
+	items[0].pause, items[len(items)-n].pause = pause, none
 }
 
 // frontedStores puts what they have enough of behind how much they have: "food they have

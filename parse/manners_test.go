@@ -7,6 +7,14 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what is to be done to what stands in front of the subject.
+	"object before its subject": {
+		{"The entrance I must narrow on the 17th.", "plans.reduce_entrance=yes plans.reduce_entrance.due=2026-05-17"},
+		{"Two bars I shall add on Monday.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-18"},
+		{"We harvested three bars, which gave 5 kg.", "actions.harvest=yes actions.harvest.count=3 actions.harvest.amount=5 actions.harvest.unit=kg"},
+		{"Wax moth have invaded bar 12.", "signs.wax_moth=yes signs.wax_moth.bar=12"},
+		{"I fed them and will feed again on Monday, reduced the entrance and left.", "actions.feed=yes plans.feed=yes plans.feed.due=2026-05-18 actions.reduce_entrance=yes"},
+	},
 	// so many bars that something is spread over, and what somebody gets on a day to come.
 	"spread over bars": {
 		{"Hive 1. BIAS over five bars, QNS.", "hive=1 contents.eggs=yes contents.eggs.bars=5 contents.open_brood=yes contents.open_brood.bars=5 contents.capped_brood=yes contents.capped_brood.bars=5 queen.seen=no"},
