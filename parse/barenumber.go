@@ -41,6 +41,8 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.speaks():
 		return true
+	case n.takesTold():
+		return true
 	case n.counts():
 		return false
 	case n.fronted(), n.bracketed():
@@ -104,6 +106,26 @@ func (n *bareNumber) speaks() bool {
 	}
 	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.isWord(n.next, "at"))) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
+}
+
+// takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".
+func (n *bareNumber) takesTold() bool {
+	it := &n.items[n.i]
+	if !n.close || !n.prev.is(kDo) || n.ranged() || !deedTraits[n.rule(n.prev, kDo).Value].bars {
+		return false
+	}
+	if !n.ends() && (n.next.pause > none || !n.isWord(n.next, "for", "as", "because", "since", "to")) {
+		return false
+	}
+	if slices.Contains(n.bars, int(it.n.lo)) {
+		return len(n.bars) > 1
+	}
+	for k := range n.before {
+		if slices.Contains(n.before[k].bars, int(it.n.lo)) {
+			return len(n.before[k].bars) > 1
+		}
+	}
+	return false
 }
 
 // counted are the kinds of words that a number before them counts.

@@ -40,6 +40,9 @@ func (r *reader) nameHives(items []item) []item {
 			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].capital && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
 				continue
 			}
+			if i > 1 && items[i-1].text == "off" && items[i-1].pause == none && items[i-2].any(kBar, kBars) {
+				items[i-1].kinds, items[i-1].says = setOf(kFrom), senseless // "gave it a bar off Juniper"
+			}
 			name := string(r.strings.scratch)
 			items[i] = *r.asHive(r.merged(items, i, i+n, nil), name)
 			items = slices.Delete(items, i+1, i+n)

@@ -75,7 +75,7 @@ func (r *reader) incoming(c *clause) {
 		switch v := r.value(it, kContent); {
 		case it.is(kForage), v == "pollen", v == "nectar":
 			cargo = append(cargo, i)
-		case it.is(kBars) && !it.taken && len(cargo) == 0:
+		case it.is(kBars) && !it.taken && len(cargo) == 0 && !broughtApart(c.items, i, bring):
 			return
 		}
 	}
@@ -99,6 +99,24 @@ func (r *reader) incoming(c *clause) {
 		r.load(c, i, from, to, bring, len(cargo) == 1)
 	}
 	c.items[bring].used = true
+}
+
+// broughtApart reports whether "and" begins what is brought in behind bars that tell where
+// something else was: "larvae on bar four, and lots of pollen going in".
+func broughtApart(items []item, bars, bring int) bool {
+	told := false
+	for k := 0; k < bars; k++ {
+		told = told || items[k].is(kContent)
+	}
+	for k := bars + 1; told && k < bring; k++ {
+		if items[k].any(kBars, kOn, kBe) {
+			return false
+		}
+		if items[k].is(kAnd) && hasKind(items[k:bring], kContent) {
+			return true
+		}
+	}
+	return false
 }
 
 // beforeCargo are the kinds of words that describe what is carried in, before its noun.

@@ -5,6 +5,19 @@ import "testing"
 // TestNarratives reads what is told at length, by the ways in which a story says it.
 func TestNarratives(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
+		// a day of the month before an order
+		{"They were calm. On 3 June, add two bars.", "temper.score=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-06-03"},
+		{"They were calm. I shall inspect once more on Friday.", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-15"},
+		// what comes in, behind bars of something else
+		{"Larvae on bars three and four, and lots of maple pollen going in.", "bars.3.open_brood=yes bars.4.open_brood=yes incoming.pollen=yes incoming.pollen.plant=maple"},
+		{"Eggs on bar 3. Ivy pollen still coming.", "bars.3.eggs=yes incoming.pollen=yes incoming.pollen.plant=ivy"},
+		// bars taken, of those just told
+		{"Honey on bars 8 and 9. I harvested nine for the fair.", "bars.8.honey=yes bars.9.honey=yes actions.harvest=yes actions.harvest.bar=9"},
+		{"Honey on bars 2 and 3. I harvested 3 kg.", "bars.2.honey=yes bars.3.honey=yes actions.harvest=yes actions.harvest.amount=3 actions.harvest.unit=kg"},
+		// the next in the order, behind bars with numbers
+		{"Bars one, two and three are pollen; the fourth half full of nectar.", "bars.1.pollen=yes bars.2.pollen=yes bars.3.pollen=yes bars.4.nectar=yes bars.4.nectar.cover=0.5"},
+		{"Seven bars are covered with bees.", "strength.bars_of_bees=7"},
+		{"Juniper is calm. Eggs on bar three.\nTansy is weak. Gave it a bar off Juniper.", "hive=juniper bars.3.eggs=yes temper.score=4 / hive=tansy strength.word=weak actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.from_hive=juniper"},
 		// a thing of today behind a day of the past
 		{"Follower behind bar 9, where it went in November, and there are bees on seven combs.", "strength.bars_of_bees=7 follower.bar=9"},
 		{"They were real terrors last August, but they are quiet today.", "temper.score=4"},

@@ -8,8 +8,8 @@ var beforeOrders = setOf(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance)
 // imperative: an order to oneself, "check again in three weeks".
 func (r *reader) imperative(c *clause, i int) bool {
 	for k := 0; k < i; k++ {
-		if !c.items[k].anyOf(beforeOrders) {
-			return false
+		if onDay := c.items[k].any(kOn, kArt) && c.next(k).any3(kDate, kOn, kArt); !onDay && !c.items[k].anyOf(beforeOrders) {
+			return false // but "on 3 June, add two bars"
 		}
 	}
 	if r.orders(c, i) {

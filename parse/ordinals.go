@@ -1,5 +1,7 @@
 package parse
 
+import "slices"
+
 // ordinalsAhead is the end of a list of places in the order that a word for bars
 // closes: "the fourth and fifth bars", "the third to the seventh combs"; 0 where there
 // is none.
@@ -86,7 +88,8 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 		}
 	}
 	told := next < len(items) && items[next].pause <= comma && items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere)
-	if !told && !items[i].is(kDate) { // "on the fifth" needs no word behind it
+	told = told || next+1 < len(items) && items[next].n.share && items[next+1].any(kFull, kContent, kComb) // "the fourth half full of honey"
+	if !told && !items[i].is(kDate) {                                                                      // "on the fifth" needs no word behind it
 		return nil, i
 	}
 	return bars, next
@@ -112,4 +115,21 @@ func (r *reader) nthHeads(nth item, before []item) bool {
 		end--
 	}
 	return (parted || end < 0 || !before[end].anyOf(leadsToNumber) && !before[end].is(kBe)) && r.follows(int(nth.n.lo), before[:end+1])
+}
+
+// nextInOrder reports whether "the" and a place in the order begin a statement behind
+// numbered bars, and the place is the next: "bars one to three are honey; the fourth is
+// pollen".
+func (r *reader) nextInOrder(nth item, before []item) bool {
+	end := len(before) - 1
+	if end < 0 || !nth.n.ordinal || nth.pause > none || before[end].text != "the" || before[end].pause < comma {
+		return false
+	}
+	bars := r.bars
+	for k := range before {
+		if len(before[k].bars) > 0 {
+			bars = before[k].bars
+		}
+	}
+	return len(bars) > 1 && int(nth.n.lo) == slices.Max(bars)+1
 }

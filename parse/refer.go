@@ -131,7 +131,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		return r.merged(items, i, end, r.ordinalBars(items[i:end])), end
 	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar && besideNth(items, i, before):
 		return r.merged(items, i, i+1, []int{int(it.n.lo)}), i + 1
-	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal:
+	case (r.byOrder || r.nextInOrder(items[i], before)) && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
 			return nil, i
