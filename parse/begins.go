@@ -86,7 +86,10 @@ func (r *reader) begins(items []item, i int) bool {
 // thenOtherwise: "they are nervous last time they were sweet" begins anew with how it was,
 // where all before tells how it is.
 func thenOtherwise(items []item, i int) bool {
-	if i+2 >= len(items) || !items[i+1].any4(kPron, kShe, kThere, kBees) || items[i+2].text != "were" && items[i+2].text != "was" {
+	if i+3 < len(items) && items[i+1].is(kArt) && items[i+2].is(kQueen) {
+		i++ // "last time the queen was on bar five"
+	}
+	if i+2 >= len(items) || !items[i+1].any5(kPron, kShe, kThere, kBees, kQueen) || items[i+2].text != "were" && items[i+2].text != "was" {
 		return false
 	}
 	for k := i - 1; k >= 0 && items[k+1].pause < comma; k-- {
@@ -152,7 +155,7 @@ func (r *reader) datedTurn(items []item, i int) bool {
 
 // hasAhead reports whether a day to come is named.
 func hasAhead(items []item) bool {
-	return slices.ContainsFunc(items, func(it item) bool { return it.is(kDate) && (it.day.ahead || it.day.weekday) })
+	return slices.ContainsFunc(items, func(it item) bool { return it.is(kDate) && !it.day.ago && !it.day.today })
 }
 
 // hasDay reports whether a day or a word of the past is named.

@@ -157,7 +157,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 		d.use(it)
 	case d.do == "move_follower" && r.directionArgument(d, it, prev):
 		d.use(it)
-	case it.any3(kAmount, kFull, kPattern) && k <= i+4, it.is(kBees) && k <= i+2:
+	case it.any3(kAmount, kFull, kPattern) && k <= i+4 && !(it.is(kState) && prev.is(kFixture)), it.is(kBees) && k <= i+2:
 		it.used = true
 	}
 }

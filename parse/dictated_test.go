@@ -73,6 +73,11 @@ func TestDictated(t *testing.T) {
 		{"droppings on the floor so i brushed that clean the mesh was open and i have closed it", "floor=open actions.close_floor=yes actions.clean_floor=yes"},
 		{"gave them a puff bar one is honey", "actions.smoke=yes bars.1.honey=yes"},
 		{"my neighbour lost two colonies last week so we'll close this entrance tomorrow", "plans.close_entrance=yes plans.close_entrance.due=2026-05-15"},
+		{"did not open the plum hive too cold", "hive=plum"},
+		{"reduced the entrance feeder full", "actions.reduce_entrance=yes feeder=full"},
+		{"caged queen put in today red dot feeder empty release her on saturday", "actions.requeen=yes queen.marked=yes queen.colour=red feeder=empty plans.release_queen=yes plans.release_queen.due=2026-05-16"},
+		{"they're bringing in white pollen off the apple last time the queen was on bar two", "incoming.pollen=yes incoming.pollen.plant=apple incoming.pollen.colour=white earlier.queen_seen=yes earlier.queen_seen.bar=2"},
+		{"at the weekend i'll open the entrance and tomorrow treat them", "plans.open_entrance=yes plans.open_entrance.due=2026-05-16 plans.treat=yes plans.treat.due=2026-05-15"},
 	} {
 		readsAs(t, "dictated", c.said, c.want)
 	}

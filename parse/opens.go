@@ -301,6 +301,9 @@ func (r *reader) opensMaybe(o *opener) verdict {
 }
 
 func (r *reader) opensDeed(o *opener) verdict {
+	if o.is(kDot) && o.pause == none && o.prev.is(kColour) {
+		return doesNot // "new queen put in today white dot"
+	}
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
 	switch {
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):
