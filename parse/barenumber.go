@@ -45,7 +45,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.counts():
 		return false
-	case n.fronted(), n.bracketed():
+	case n.fronted(), n.bracketed(), n.sided():
 		return true
 	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly() && !n.pastTheBees()):
 		return false // "capped honey on seven bars, pollen on two"
@@ -163,6 +163,11 @@ func (n *bareNumber) fronted() bool {
 	}
 	return n.back(2).is(kBe) && n.back(3).any(kShe, kQueen) ||
 		n.isWord(n.prev, "on") && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
+}
+
+// sided: "eggs on both sides of six" where bars are numbered.
+func (n *bareNumber) sided() bool {
+	return n.close && n.prev.is(kOf) && n.back(2).is(kSide) && n.ends() && (len(n.bars) > 0 || hasKind(n.before, kBars))
 }
 
 // bracketed: "sealed brood (7, 8)" where bars are numbered.

@@ -106,6 +106,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"I have a sore wrist, for Tansy has paid me back. They were angry, and bar four had eggs.", "tansy"},
 		{"I looked into Tansy after tea as you said I should. Bar four had eggs.", "tansy"},
 		{"The lane is dry.\nTansy has eleven bars in use.", "tansy"},
+		{"Only looked through No. 6. Bar four had eggs.", "6"},
+		{"Tansy is calm. Walter (plot 12) has lost his to robbing.", "tansy"},
 		{"Number 7: I opened thirty drone cells. Bar four had eggs.", "7"},
 		{"Stewards: Nora + Piet. Cloudy.\nNo. 1. Calm. Eggs on b4.\nNo. 2. No eggs.", "1 / 2"},
 		{"Larch: Calm, eggs on bar four.\nAsh: Weak.", "larch / ash"},

@@ -5,6 +5,10 @@ import "testing"
 // TestNarratives reads what is told at length, by the ways in which a story says it.
 func TestNarratives(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
+		{"Eggs on bars three and four, and nectar on both sides of six.", "bars.3.eggs=yes bars.4.eggs=yes bars.6.nectar=yes bars.6.nectar.side=both"},
+		{"I'd seen her only on Tuesday. No eggs.", "contents.eggs=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-12"},
+		{"Juniper, a gift from my aunt as you will recall, is heaving.", "hive=juniper strength.word=strong"},
+		{"Juniper was calm. Tansy was calm. A child, with sight better than all of ours, found the queen on bar five.", "hive=juniper temper.score=4 / hive=tansy queen.seen=yes queen.bar=5 temper.score=4"},
 		// a day of the month before an order
 		{"They were calm. On 3 June, add two bars.", "temper.score=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-06-03"},
 		{"They were calm. I shall inspect once more on Friday.", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-15"},

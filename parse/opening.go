@@ -154,3 +154,17 @@ func (r *reader) onlyVisits(c *clause) bool {
 func (r *reader) weekdayToday(it *item) bool {
 	return it.day.weekday && it.day.future.AddDays(-7) == r.today
 }
+
+// onlyOnDay makes an adverb of "only" right before a day, which so begins nothing: "I had
+// seen her only on Thursday".
+func (r *reader) onlyOnDay(items []item) {
+	for i := 1; i+1 < len(items); i++ {
+		it := &items[i]
+		if it.text != "only" || it.pause > none || !items[i-1].any4(kShe, kPron, kSeen, kQueen) {
+			continue
+		}
+		if items[i+1].is(kDate) || items[i+1].is(kOn) && i+2 < len(items) && items[i+2].is(kDate) {
+			it.kinds, it.says = setOf(kAdv), senseless
+		}
+	}
+}

@@ -19,6 +19,7 @@ func (r *reader) sentence(items []item) {
 	if r.opening {
 		r.visitOf(items)
 	}
+	r.onlyOnDay(items)
 	r.list = r.clauses(items, r.list[:0])
 	var kinds kinds
 	for i := range r.list {

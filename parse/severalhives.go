@@ -38,7 +38,7 @@ func (r *reader) several(items []item) []item {
 			continue
 		}
 		names, n, end := r.severalAt(items, i)
-		if end == i {
+		if end == i || i > 0 && items[i].is(kHives) && items[i].pause == none && r.isWord(&items[i-1], "than") { // "better than all of ours"
 			continue
 		}
 		denies := items[i].is(kHives) && r.rule(&items[i], kHives).Form == "none" || n != 0 && items[i].text[0] == 'n'
