@@ -56,18 +56,26 @@ func (r *reader) weighSaid(toks []token, k int) int {
 // ofMine reports whether a line begins with a name and what its bees did to the writer,
 // or the writer with them: "Sorrel went for me", "Heron I did not open".
 func (r *reader) ofMine(toks []token, i, end int) bool {
-	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > none || toks[end].lists.has(handles) || r.plural(toks, end) {
+	if i > 0 && toks[i].pause < line || end >= len(toks) || toks[end].pause > comma || toks[end].lists.has(handles) || r.plural(toks, end) {
 		return false
 	}
-	mine := r.says(toks[end], "i", "we") && end+1 < len(toks) && toks[end+1].lists.has(keeping)
+	mine := toks[end].pause == none && r.says(toks[end], "i", "we") && end+1 < len(toks) && toks[end+1].lists.has(keeping)
 	return (mine || r.doneToMe(toks, end)) && r.talksOfHive(toks, end, ownParagraph)
 }
 
 // doneToMe reports whether what a hive does to its keeper is told of a name: "Sorrel went
 // for me", "Sorrel has paid me back".
 func (r *reader) doneToMe(toks []token, end int) bool {
-	for k := end + 1; k < len(toks) && k <= end+2 && toks[k].pause == none && toks[end].lists.has(moving); k++ {
-		if r.says(toks[k], "me", "us") {
+	verb := end
+	if verb < len(toks) && toks[verb].pause == comma { // "Sorrel, I fear, went for me"
+		for verb++; verb < len(toks) && verb < end+5 && toks[verb].pause == none; verb++ {
+		}
+		if verb >= len(toks) || toks[verb].pause != comma {
+			return false
+		}
+	}
+	for k := verb + 1; k < len(toks) && k <= verb+5 && toks[k].pause == none && toks[verb].lists.has(moving); k++ {
+		if r.says(toks[k], "me", "us") && (k <= verb+2 || r.says(toks[k-1], "on", "at", "for")) {
 			return true
 		}
 	}

@@ -170,6 +170,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Maud came with me"
 	case close && r.keepsBees(toks, end):
 		return true
+	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
+		return true // "Sandy Lane Bee Group"
 	case end+1 < len(toks) && toks[end].pause == comma && strings.HasSuffix(r.text[:toks[end].start], "(") && said(end, "plot", "flat", "allotment") && r.isNumber(&toks[end+1]):
 		return true // "Walter (plot 12) has lost his"
 	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):

@@ -307,7 +307,7 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // inTurn reports whether a name is followed by its place in a round of visits:
 // "Dolly first, then", "Dolly went first".
 func (r *reader) inTurn(toks []token, end int) bool {
-	if end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "went", "came", "was") {
+	if end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "went", "came", "was", "comes", "goes") {
 		end++
 		if r.says(toks[end], "last") {
 			return r.endsTurn(toks, end)

@@ -82,6 +82,9 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if toks[i].lists&unnamed != 0 {
 		return false
 	}
+	if toks[i+1].lists.has(placesNear) && !toks[i].lists.has(plainWords) && r.numbers.of(toks[i].id).kind == notNumber && r.dates.of(toks[i].id).kind == notDate {
+		return true // "Stone Lane has eggs"
+	}
 	best := r.lex.matcher.longest(toks[:i+1], i, nil)
 	for _, n := range best.rules {
 		if !ofPlaces.has(r.kindOf[n]) {
