@@ -45,7 +45,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.counts():
 		return false
-	case n.fronted(), n.bracketed(), n.sided():
+	case n.fronted(), n.bracketed(), n.sided(), n.ofTold():
 		return true
 	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly() && !n.pastTheBees()):
 		return false // "capped honey on seven bars, pollen on two"
@@ -106,6 +106,20 @@ func (n *bareNumber) speaks() bool {
 	}
 	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.isWord(n.next, "at"))) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
+}
+
+// ofTold: "bars five and six went in a week ago, five is half drawn".
+func (n *bareNumber) ofTold() bool {
+	it := &n.items[n.i]
+	if n.next == nil || !n.next.is(kBe) || n.next.pause > none || n.ranged() || !barNumber(it) || n.i+2 == len(n.items) || !n.items[n.i+2].any5(kComb, kNum, kContent, kStage, kFull) {
+		return false
+	}
+	for k := range n.before {
+		if bars := n.before[k].bars; len(bars) > 1 && slices.Contains(bars, int(it.n.lo)) {
+			return true
+		}
+	}
+	return false
 }
 
 // takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".
