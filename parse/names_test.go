@@ -26,6 +26,8 @@ func TestTurnsToHives(t *testing.T) {
 		{"Hive 4 is strong, eggs on bar four. The one near the entrance has pollen.", "4"},
 		{"The shed hive was calm. Eggs on bar four. The hedge one is weak, three seams of bees.", "shed / hedge"},
 		{"Hornets and robbing at Juniper's front door. Eggs on bar four. Marigold was bearding.", "juniper / marigold"},
+		{"Pantry hive: eggs on bar 5.\nDuncan: queen not seen.\nH9: calm.", "pantry / duncan / 9"},
+		{"Hive 2: eggs on bar 5.\nMood: calm.\nVerdict: strong.", "2"},
 		{"Juniper next. Eggs on bar four. Marigold after that. No eggs.", "juniper / marigold"},
 		{"As to Juniper, eggs on bar four. As to Marigold, no eggs.", "juniper / marigold"},
 		{"Juniper, on the other hand, has eggs on bar four. Marigold, bless them, has none, and no queen seen.", "juniper / marigold"},

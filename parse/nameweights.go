@@ -149,6 +149,23 @@ func (r *reader) labelEnd(toks []token, end int) int {
 	return 0
 }
 
+// hiveLabel reports whether a hive named by the word heads a line of its own before that
+// of token i: "Quarry hive: …", "H2: …".
+func (r *reader) hiveLabel(toks []token, i int) bool {
+	for k := range i {
+		if toks[k].pause < line && k > 0 {
+			continue
+		}
+		for j := k; j < i && j < k+4 && (j == k || toks[j].pause == none); j++ {
+			if toks[j].has(coloned) {
+				last := toks[j].id
+				return last == r.hiveID || last == r.colonyID || j > 0 && (toks[j-1].id == r.hiveID || toks[j-1].id == r.hID)
+			}
+		}
+	}
+	return false
+}
+
 // weigh adds up what the words around a run say for a hive's name; about tells that the
 // text behind it is about a hive.
 func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
@@ -177,6 +194,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "three colonies: Juniper, Tansy and Marigold"
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
 		return r.weighSubject(toks, i, end, about)
+	case byWord && i > 0 && toks[i].pause >= line && toks[end-1].has(coloned) && end-i <= 2 && end < len(toks) && r.hiveLabel(toks, i) && !r.listsPeople(toks, end) && r.talksOfHive(toks, end, ownSentence):
+		return enough // "Quarry hive: …" and below "Clover: queen not seen"
 	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
 		return enough - 1 // "Medlar is another story", "fed Medlar"
 	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
