@@ -117,7 +117,7 @@ func (r *reader) earlierFindings(c *clause) {
 		case r.value(it, kContent) == "eggs" && (c.has(kSeen) || c.has(kHave) || c.has(kBe)):
 			path := r.earlier(c, "eggs_seen", "eggs", nil, it)
 			r.earlierBar(c, path)
-		case r.isWord(it, "swarmed"):
+		case r.swarmedAt(c, i):
 			r.earlier(c, "swarmed", "swarmed", nil, it)
 		}
 	}

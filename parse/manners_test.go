@@ -9,6 +9,8 @@ type saying struct{ said, want string }
 var manners = map[string][]saying{
 	// what is to be done to what stands in front of the subject.
 	"object before its subject": {
+		{"Hive 4 threw out a swarm on Monday.", "hive=4 earlier.swarmed=yes earlier.swarmed.on=2026-05-11"},
+		{"Bars 4 and 7 went in on Sunday. 4 is half drawn, 7 is bare.", "bars.4.placed=2026-05-10 bars.4.comb.drawn=0.5 bars.7.placed=2026-05-10 bars.7.comb.size=bare"},
 		{"The entrance I must narrow on the 17th.", "plans.reduce_entrance=yes plans.reduce_entrance.due=2026-05-17"},
 		{"Two bars I shall add on Monday.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-18"},
 		{"We harvested three bars, which gave 5 kg.", "actions.harvest=yes actions.harvest.count=3 actions.harvest.amount=5 actions.harvest.unit=kg"},

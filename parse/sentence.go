@@ -370,10 +370,27 @@ func (r *reader) swarmed(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if it.lists.has(swarming) && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
+		if r.swarmedAt(c, i) && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
 			r.earlier(c, "swarmed", "swarmed", nil, it)
 		}
 	}
+}
+
+// swarmedAt reports whether item i tells that the hive swarmed: "swarmed", "threw out a
+// swarm".
+func (r *reader) swarmedAt(c *clause, i int) bool {
+	it := &c.items[i]
+	switch {
+	case !it.lists.has(swarming):
+		return false
+	case it.text != "swarm":
+		return true
+	}
+	k := i - 1
+	for k > 0 && (c.items[k].any(kArt, kAdv) || r.isWord(&c.items[k], "out", "off")) {
+		k--
+	}
+	return k >= 0 && r.isWord(&c.items[k], "threw", "thrown", "cast", "sent", "issued")
 }
 
 // barsOnly follows the bars that an unasserted clause names, so that what
