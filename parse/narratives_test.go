@@ -9,6 +9,9 @@ func TestNarratives(t *testing.T) {
 		{"I'd seen her only on Tuesday. No eggs.", "contents.eggs=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-12"},
 		{"Juniper, a gift from my aunt as you will recall, is heaving.", "hive=juniper strength.word=strong"},
 		{"Juniper was calm. Tansy was calm. A child, with sight better than all of ours, found the queen on bar five.", "hive=juniper temper.score=4 / hive=tansy queen.seen=yes queen.bar=5 temper.score=4"},
+		// the brood just told, of one of its bars
+		{"Brood on bars 2 to 4, but on bar 3 it is patchy.", "bars.2.brood=yes bars.3.brood=yes bars.3.brood.pattern=patchy bars.4.brood=yes"},
+		{"Brood on bars 2 and 3, and on three it is sealed.", "bars.2.brood=yes bars.3.brood=yes bars.3.capped_brood=yes"},
 		// a day of the month before an order
 		{"They were calm. On 3 June, add two bars.", "temper.score=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-06-03"},
 		{"They were calm. I shall inspect once more on Friday.", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-15"},

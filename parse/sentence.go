@@ -20,6 +20,7 @@ func (r *reader) sentence(items []item) {
 		r.visitOf(items)
 	}
 	r.onlyOnDay(items)
+	r.broodAgain(items)
 	r.list = r.clauses(items, r.list[:0])
 	var kinds kinds
 	for i := range r.list {

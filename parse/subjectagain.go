@@ -84,6 +84,27 @@ func (r *reader) verbBehindAside(items []item, i int) int {
 	return -1
 }
 
+// broodAgain puts the brood told before in place of "it" behind bars of its own: "brood on
+// bars two to seven, and on four it is sealed".
+func (r *reader) broodAgain(items []item) {
+	brood := -1
+	for i := range items {
+		it := &items[i]
+		if v := r.value(it, kContent); v == "brood" || v == "capped_brood" {
+			brood = i
+		}
+		if brood < 0 || i < 3 || i+2 >= len(items) || it.text != "it" || it.pause > comma || !items[i-1].is(kBars) || !items[i-2].is(kOn) {
+			continue
+		}
+		if items[i-2].pause == none && !items[i-3].any3(kAnd, kBut, kAdv) || !items[i+1].is(kBe) || !items[i+2].any5(kStage, kPattern, kFull, kAdv, kAmount) {
+			continue
+		}
+		again := items[brood]
+		again.from, again.to, again.start, again.end, again.pause = it.from, it.to, it.start, it.end, none
+		items[i] = again
+	}
+}
+
 // useSpoken marks the items that were spoken as used where what was read in their stead
 // was.
 func useSpoken(spoken, read []item) {
