@@ -52,6 +52,10 @@ func (r *reader) rowNumber(items []item) bool {
 		}
 		items[1].pause = comma // "1. honey, capped"
 	}
+	if labelsBars(items) {
+		r.row, r.listed = int(items[0].n.lo), true
+		return true
+	}
 	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && (barNumber(&items[0]) || hashNumber(items, 0)) && !countsNext(items) {
 		r.row, r.listed = int(items[0].n.lo), true
 		return true // "#4 eggs" has its number behind the sign
@@ -66,6 +70,26 @@ func (r *reader) rowNumber(items []item) bool {
 		}
 	}
 	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
+}
+
+// labelsBars reports whether numbers with a colon behind them head a line about what is on
+// bars: "7: eggs", "5, 6 and 8: sealed brood".
+func labelsBars(items []item) bool {
+	k := 0
+	for k < len(items) && (rowBars(&items[k]) || k > 0 && items[k].is(kAnd)) && !items[k].colon {
+		k++
+	}
+	if k+1 >= len(items) || !items[k].colon || !rowBars(&items[k]) {
+		return false
+	}
+	what := &items[k+1]
+	return what.any6(kContent, kComb, kStage, kPattern, kAmount, kFull) && !what.colon
+}
+
+// rowBars reports whether a number, or a range of them, can be that of bars.
+func rowBars(it *item) bool {
+	n := &it.n
+	return it.is(kNum) && n.whole() && !n.ordinal && !n.approx && !n.article && n.lo >= 1 && max(n.lo, n.hi) <= maxBar
 }
 
 // notInRows are the kinds of words that a line of a list of bars has not.

@@ -7,6 +7,12 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// numbers with a colon behind them head a line about bars.
+	"numbers as labels of bars": {
+		{"7: eggs, larvae", "bars.7.eggs=yes bars.7.open_brood=yes"},
+		{"3, 4 and 9: sealed honey", "bars.3.capped_honey=yes bars.4.capped_honey=yes bars.9.capped_honey=yes"},
+		{"2-4: patchy brood", "bars.2.brood=yes bars.2.brood.pattern=patchy bars.3.brood=yes bars.3.brood.pattern=patchy bars.4.brood=yes bars.4.brood.pattern=patchy"},
+	},
 	// what is to be done to what stands in front of the subject.
 	"object before its subject": {
 		{"Hive 4 threw out a swarm on Monday.", "hive=4 earlier.swarmed=yes earlier.swarmed.on=2026-05-11"},

@@ -149,6 +149,20 @@ func (r *reader) labelEnd(toks []token, end int) int {
 	return 0
 }
 
+// flowers reports whether a plant is told to be in flower from token k on.
+func (r *reader) flowers(toks []token, k int) bool {
+	if k+1 >= len(toks) || toks[k].pause > none || toks[k+1].pause > none || !r.says(toks[k], "'s", "is", "are") {
+		return false
+	}
+	if r.says(toks[k+1], "flowering", "blooming", "blossoming") {
+		return true
+	}
+	if r.says(toks[k+1], "in") {
+		return k+2 < len(toks) && r.says(toks[k+2], "flower", "bloom", "blossom")
+	}
+	return r.says(toks[k+1], "on", "out", "over") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "and", "now", "again"))
+}
+
 // hiveLabel reports whether a hive named by the word heads a line of its own before that
 // of token i: "Quarry hive: …", "H2: …".
 func (r *reader) hiveLabel(toks []token, i int) bool {
@@ -180,6 +194,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	}
 	_, passed := r.barsPassed(toks, i, end)
 	switch {
+	case r.flowers(toks, end):
+		return -2 * enough // "Ironbark's out and the nectar is pouring in"
+	case !byWord && i > 0 && toks[i-1].pause >= line && toks[i].pause == none && is(i-1, "the") && toks[end-1].has(coloned) && end < len(toks) && r.talksOfHive(toks, end, ownSentence):
+		return enough // "The Duchess: 31 kg, honey on eight bars"
 	case passed && !byWord, !byWord && r.tipsScale(toks, end):
 		return enough // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
 	case r.contrasted(toks, end):
