@@ -82,7 +82,7 @@ func (n *bareNumber) rangeOpens() bool {
 	if it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause == none && n.next.is(kNum) && n.next.n.share && n.i+2 < len(n.items) && n.items[n.i+2].is(kContent) {
 		return true // "12 to 14 two thirds capped honey"
 	}
-	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && n.next.any3(kContent, kComb, kFull) && !strings.Contains(n.next.text, "egg") &&
+	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && (n.next.any3(kContent, kComb, kFull) || n.next.is(kLeaf) && strings.HasPrefix(n.next.text, "heavy ")) && !strings.Contains(n.next.text, "egg") &&
 		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
 }
 
@@ -150,7 +150,15 @@ func (n *bareNumber) counts() bool {
 	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
 		return true // "two wee play cups"
 	}
+	if n.next != nil && n.next.pause == none && n.next.is(kBees) && ofBees(n.next.text) {
+		return true // "deformed wings on two bees"
+	}
 	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb))
+}
+
+// ofBees reports whether words name bees, and do not only stand for them.
+func ofBees(text string) bool {
+	return text == "bee" || strings.HasSuffix(text, "bees") || strings.HasSuffix(text, "workers")
 }
 
 // tellsCells: "three queen cells, two are sealed" speaks of two of the cells.

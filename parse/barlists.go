@@ -162,7 +162,7 @@ func (l *barList) goesOnAt(k int, how joint, afterComma bool) bool {
 	switch {
 	case k >= len(items) || !barNumber(&items[k]) || items[k].n.ordinal || items[k].n.approx || items[k].n.lo > maxBar:
 		return false
-	case k+1 < len(items) && (byWord(&items[k+1]) || l.countedOn(items, k)):
+	case k+1 < len(items) && (byWord(&items[k+1]) || l.countedOn(items, k) || afterComma && stillAt(items, k)):
 		return false // "b7 22 x 18 cm", "one on b3 and two on b4"
 	case items[k].pause > comma || how == closing && items[k].pause != none:
 		return false
@@ -171,6 +171,12 @@ func (l *barList) goesOnAt(k int, how joint, afterComma bool) bool {
 	}
 	// "honey on ten and eleven but bar twelve is bare", "behind bar nine and bar nine is bare"
 	return slices.Contains(l.bars, int(items[k].n.lo)) == (how == exception)
+}
+
+// stillAt reports whether the number at item k counts cells whose stage stands behind a
+// little word: "b7, one still sealed".
+func stillAt(items []item, k int) bool {
+	return k+2 < len(items) && items[k+1].is(kAdv) && items[k+2].is(kStage) && items[k+1].pause == none && items[k+2].pause == none
 }
 
 // dashOrTo joins the ends of a range whose noun is said twice: b3-b7, "bar

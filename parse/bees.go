@@ -26,7 +26,7 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "stores-heavy" && (r.heavyBars(c, i) || r.isWord(it, "weighs a ton", "heavy as lead") && (c.has(kBars) || r.sameSentence && len(r.bars) > 0)) {
 			continue // of a bar in hand, not of the stores
 		}
-		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || c.items[i-1].is(kBe) && i > 1 && c.items[i-2].is(kContent) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		if rule.ID == "bars-of-bees" {

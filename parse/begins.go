@@ -76,11 +76,30 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.behindAside(items, i) {
 		return true // "bars 12 and 13, which I had meant to take, are half full"
 	}
+	if it.pause == comma && r.bracketOfThen(items, i) {
+		return true // "queen not found (eggs were seen on Monday)"
+	}
 	asTold := r.isWord(it, "as") && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
 	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i) || asTold) {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// bracketOfThen reports whether brackets open at item i in which something is told to have
+// been seen on a day of its own.
+func (r *reader) bracketOfThen(items []item, i int) bool {
+	if at := items[i].start; at == 0 || r.text[at-1] != '(' || !items[i].any3(kContent, kQueen, kShe) {
+		return false
+	}
+	seen := false
+	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
+		seen = seen || items[k].is(kSeen)
+		if seen && items[k].is(kDate) && !items[k].day.today && !items[k].day.ahead {
+			return true
+		}
+	}
+	return false
 }
 
 // thenOtherwise: "they are nervous last time they were sweet" begins anew with how it was,
@@ -284,6 +303,9 @@ var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull
 
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
+	if items[i].pause == none && i > 0 && items[i-1].is(kCell) && r.isWord(&items[i], "only") && (i+1 == len(items) || items[i+1].pause >= comma) {
+		return true // "play cups only, six"
+	}
 	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].anyOf(ofDegree)
 }
 

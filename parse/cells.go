@@ -26,7 +26,11 @@ func (s *scan) stageMatters(i int) bool {
 			break
 		}
 	}
-	if prev := s.at(i - 1); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell() != nil && s.cellAhead(i) < 0 {
+	counted := i - 1
+	if still := s.at(i - 1); still != nil && still.is(kAdv) && still.pause == none {
+		counted--
+	}
+	if prev := s.at(counted); prev != nil && prev.is(kNum) && !prev.n.share && s.lastCell() != nil && s.cellAhead(i) < 0 {
 		return true // "four sealed queen cells and one torn down"
 	}
 	if s.cellsGoOn(i) || s.cellsAdded(i) {
@@ -94,7 +98,7 @@ func (s *scan) cell(i int) {
 			return
 		}
 		stage := r.value(it, kStage)
-		if last := s.lastCell(); last != nil && s.cellAhead(i) < 0 && s.num != nil && s.numAt == i-1 && last.what != "any" {
+		if last := s.lastCell(); last != nil && s.cellAhead(i) < 0 && s.num != nil && (s.numAt == i-1 || s.numAt == i-2 && s.at(i-1).is(kAdv)) && last.what != "any" {
 			s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))
 			s.num = nil
 			return
@@ -277,10 +281,28 @@ func (s *scan) countCells(f *finding, i int) {
 	case s.at(i).colon && next != nil && barNumber(next) && (third == nil || !third.is(kBar)):
 		f.count, f.hasCount = next.n, true // "Queen cells: 2, sealed"
 		next.used = true
+	case s.countTrails(i) != nil:
+		n := s.countTrails(i)
+		f.count, f.hasCount = n.n, true // "play cups only, six"
+		n.used = true
 	case third != nil && third.is(kNum) && byWord(next):
 		f.count, f.hasCount = third.n, true // "QC x2"
 		third.used = true
 	}
+}
+
+// countTrails is the number behind a comma that counts the cells at item i and ends the
+// clause; nil where none does.
+func (s *scan) countTrails(i int) *item {
+	k := i + 1
+	if only := s.at(k); only != nil && only.pause == none && only.any(kAdv, kBut) {
+		k++
+	}
+	n := s.at(k)
+	if n == nil || s.headed || !barNumber(n) || n.pause != comma || s.at(k+1) != nil {
+		return nil
+	}
+	return n
 }
 
 // countsNone: "QCs 0" denies them.

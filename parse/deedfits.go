@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // fitting is a verb with what stands around it, while it is being settled which
 // deed it is.
@@ -56,7 +59,30 @@ func (f *fitting) addBar() bool {
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.givenAway() || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+}
+
+// givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
+// hand.
+func (f *fitting) givenAway() bool {
+	if f.rule.Form != "done" || len(f.args) == 0 || !f.isWord(&f.c.items[f.i], "gave", "given", "donated") || len(f.bars) == 0 || !f.sameSentence || !f.isWord(&f.args[0], "it", "that", "this", "them", "those", "that one", "this one") {
+		return false
+	}
+	k := 1
+	for k < len(f.args) && (f.args[k].is(kBar) || f.isWord(&f.args[k], "one")) {
+		k++
+	}
+	if k+1 >= len(f.args) || !f.args[k].is(kTo) {
+		return false
+	}
+	if f.args[k+1].is(kArt) && k+2 < len(f.args) {
+		k++
+	}
+	if !f.args[k+1].is(kName) {
+		return false
+	}
+	f.d.bars = slices.Clone(f.bars)
+	return true
 }
 
 // harvestGave: "we harvested four bars, which gave 7 kg".
@@ -83,7 +109,7 @@ func (f *fitting) removeBar() bool {
 		return true
 	case f.onlyToLook(f.args):
 		return false
-	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && len(f.bars) > 0:
+	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && (len(f.bars) > 0 || hasKind(f.pre, kBars)):
 		return true // "that bar I took away"
 	case f.isWord(&f.c.items[f.i], "pulled") && !f.wordIn(f.args, "out", "away", "off"):
 		return false // only to look

@@ -65,6 +65,9 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
 			return k // "moved it back three bars and put two new ones in"
 		}
+		if k > i+1 && r.newCount(c.items, k) {
+			return k // "follower moved back two, two bars added behind bar nine"
+		}
 		if it.is(kDo) && k == i+1 && strings.HasPrefix(c.items[i].text, "made ") && r.rule(it, kDo).Form == "done" {
 			return k // "made the split moved bars seven and nine"
 		}
@@ -82,6 +85,18 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 	}
 	return len(c.items)
+}
+
+// newCount reports whether bars that are counted behind a comma, and then the verb of what was
+// done to them, begin at item k.
+func (r *reader) newCount(items []item, k int) bool {
+	if items[k].pause != comma || !items[k].is(kNum) || k+2 >= len(items) {
+		return false
+	}
+	if k++; items[k].is(kComb) || r.isWord(&items[k], newOnes...) {
+		k++
+	}
+	return k+1 < len(items) && items[k].is(kBar) && items[k].pause == none && items[k+1].is(kDo) && items[k+1].pause == none && r.rule(&items[k+1], kDo).Form == "done"
 }
 
 // describesBars reports whether what was on the bars just named follows, as in

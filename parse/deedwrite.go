@@ -32,6 +32,8 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("plans", c, d)
 	case c.mood == asserted && d.due != nil && (d.due.ahead || d.due.weekday) && r.getsDone(c, d.at):
 		r.write("plans", c, d)
+	case c.mood == asserted && d.due != nil && !d.due.ago && !d.due.today && rule.Form == "todo" && !r.twofold(it) && d.at > 0 && r.isWord(&c.items[d.at-1], "i", "we"):
+		r.write("plans", c, d) // "on 3 June we treat"
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && (rule.Form == "done" || before == kHave):
 		r.earlierDeed(c, d)
 	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":

@@ -69,10 +69,18 @@ func (r *reader) underHeading() {
 	}
 }
 
-// dashedLabel takes a dash behind "brood" at the head of a line for a colon: "Brood - eggs on
-// bars 4 to 7".
+// dashedLabel takes a dash behind a label at the head of a line for a colon: "Brood - eggs on
+// bars 4 to 7", "Done - two bars in".
 func (r *reader) dashedLabel(items []item) {
-	if len(items) < 2 || !items[0].any(kBrood, kContent) || items[0].text != "brood" || items[0].pause < line || items[0].colon || items[1].pause != comma || !items[1].any3(kContent, kStage, kNo) {
+	if len(items) < 2 || items[0].pause < line || items[0].colon || items[1].pause != comma {
+		return
+	}
+	cols := r.columns.byHead[items[0].text]
+	switch {
+	case items[0].text == "brood" && items[1].any3(kContent, kStage, kNo):
+	case r.isWord(&items[0], "queen cells", "cells") && items[1].any4(kCell, kNum, kStage, kNo):
+	case cols != nil && underOf[cols[0].Under] == wereDone:
+	default:
 		return
 	}
 	if dashed(r.text, &items[0], &items[1]) {

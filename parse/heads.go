@@ -49,6 +49,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return true // "gave them a puff bar one is honey"
 	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"), r.sameFor(items, i) >= 0:
 		return false // "the same as five", "same as four for five"
+	case it.pause == none && r.isWord(b.prev, "ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
+		return false // "b5 ditto b3"
 	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}

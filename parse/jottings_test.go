@@ -20,6 +20,17 @@ func TestJottings(t *testing.T) {
 		// a medicine again, and no more than a patch
 		{"put thymol in today. thymol again on 26 May", "actions.treat=yes actions.treat.what=thymol plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-26"},
 		{"b6 CB, only a patch", "bars.6.capped_brood=yes bars.6.capped_brood.amount=little"},
+		// the board, a day; bees that are counted; cells that are
+		{"drop board 6/day", "mites.method=drop mites.count=6 mites.days=1"},
+		{"Drop: 9 per day", "mites.method=drop mites.count=9 mites.days=1"},
+		{"b4 deformed wings on three bees", "signs.deformed_wings=yes signs.deformed_wings.count=3 signs.deformed_wings.bar=4"},
+		{"One torn QC b6, two still capped b9.", "bars.6.queen_cells.torn=yes bars.6.queen_cells.torn.count=1 bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=2"},
+		{"Queen cells - play cups only, four", "queen_cells.cup=yes queen_cells.cup.count=4"},
+		{"Done - two fresh bars in, after bar 7", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=7"},
+		// bars at the head of a sentence, and one by another
+		{"6-8 heavy with honey. 9 nectar, a third full.", "bars.6.honey=yes bars.6.honey.amount=much bars.7.honey=yes bars.7.honey.amount=much bars.8.honey=yes bars.8.honey.amount=much bars.9.nectar=yes bars.9.nectar.cover=0.333"},
+		{"b2 eggs; CB, compact\nb3 CB 70%\nb4 ditto b2", "bars.2.eggs=yes bars.2.capped_brood=yes bars.2.capped_brood.pattern=solid bars.3.capped_brood=yes bars.3.capped_brood.cover=0.7 bars.4.eggs=yes? bars.4.capped_brood=yes? bars.4.capped_brood.pattern=solid"},
+		{"Follower moved forward 3, one bar added after b6.", "actions.move_follower=yes actions.move_follower.count=3 actions.move_follower.direction=forward actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=6"},
 		// answers
 		{"Queen seen? Y, bar 4\nMarked? N", "queen.seen=yes queen.bar=4 queen.marked=no"},
 		{"Queen cells? Y, 2 sealed swarm cells on bar 8", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=2 bars.8.queen_cells.capped.kind=swarm"},

@@ -34,6 +34,19 @@ var manners = map[string][]saying{
 		{"The bees could not be calmer.", "temper.score=4"},
 		{"Mrs Hartle's bees swarmed twice and she has fed them all.", ""},
 	},
+	// what is told behind its place, or points back at it.
+	"pointing back": {
+		{"The brood nest is bars 3 to 5, no eggs on any of them.", "bars.3.brood=yes bars.3.eggs=no bars.4.brood=yes bars.4.eggs=no bars.5.brood=yes bars.5.eggs=no"},
+		{"Hive 2. Bar 9 is sealed brood, and I gave that one to hive 5.", "hive=2 bars.9.capped_brood=yes actions.move_bar=yes actions.move_bar.bar=9 actions.move_bar.to_hive=5"},
+		{"Hive 2. Wax moth on bar 11, and this bar I took away.", "hive=2 signs.wax_moth=yes signs.wax_moth.bar=11 actions.remove_bar=yes actions.remove_bar.bar=11"},
+		{"On bar 6 there is sealed brood, a little, and larvae I found on bar 7.", "bars.6.capped_brood=yes bars.6.capped_brood.amount=little bars.7.open_brood=yes"},
+		{"Sealed brood is now on three bars only.", "contents.capped_brood=yes contents.capped_brood.bars=3"},
+		{"Queen not found (eggs were seen on Sunday).", "queen.seen=no earlier.eggs_seen=yes earlier.eggs_seen.on=2026-05-10"},
+		{"Queen - seen, unmarked; now marked, white", "queen.seen=yes queen.marked=yes queen.colour=white actions.mark_queen=yes"},
+		{"On 30 May we treat, thymol.", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-30"},
+		{"They have not got much food: bar 8 is half honey.", "bars.8.honey=yes bars.8.honey.cover=0.5 stores.word=light"},
+		{"Bar 6 is fastened on the right wall. Bar 7 has a bunch of larvae.", "bars.6.comb.attached=wall bars.7.open_brood=yes bars.7.open_brood.amount=much"},
+	},
 	// what was looked for and not found is denied where it was looked for.
 	"looked for in vain": {
 		{"I looked for swarm cells on bars 6 to 8 and found none.", "bars.6.queen_cells.any=no bars.7.queen_cells.any=no bars.8.queen_cells.any=no"},

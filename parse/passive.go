@@ -258,5 +258,5 @@ func (f *fitting) doneToday(k int) bool {
 		return true // "Done", and below it "queen marked white"
 	}
 	plain, _ := f.cur.get("queen.marked")
-	return f.d.do == "mark_queen" && f.c.items[f.i].pause >= comma && plain == "no" && f.queenSentence == f.sentenceNo
+	return f.d.do == "mark_queen" && (f.c.items[f.i].pause >= comma || f.i > 0 && f.pre[f.i-1].is(kNow) && f.pre[f.i-1].pause >= comma) && plain == "no" && f.queenSentence == f.sentenceNo
 }

@@ -196,6 +196,12 @@ func (s *scan) wholeAt(i int) {
 			return // "brood on bar five, and drones on every comb"
 		}
 	}
+	if s.ofThoseTold(i) {
+		for k := s.bound; k < n; k++ {
+			s.found[k].bars, s.found[k].located = s.r.bars, true
+		}
+		return
+	}
 	for k := n - 1; k >= s.bound && (s.found[k].list == s.found[n-1].list || s.deniedWith(s.found[k], s.found[k+1])); k-- {
 		s.found[k].whole = true
 	}
@@ -205,4 +211,18 @@ func (s *scan) wholeAt(i int) {
 // larvae anywhere".
 func (s *scan) deniedWith(a, b *finding) bool {
 	return !a.present && !b.present && s.onlyBetween(a.at, b.at, kNo, kAdv, kAnd, kOr)
+}
+
+// ofThoseTold reports whether "on any of them" at item i, behind what is denied, means the
+// bars that the sentence has told: "the nest is bars four to six, no eggs on any of them".
+func (s *scan) ofThoseTold(i int) bool {
+	if it := s.at(i); !strings.HasSuffix(it.text, " of them") && !strings.HasSuffix(it.text, " of em") || !s.r.sameSentence || len(s.r.bars) < 2 || s.r.inHand == noBar {
+		return false
+	}
+	for _, f := range s.found[s.bound:] {
+		if f.present || f.located {
+			return false
+		}
+	}
+	return true
 }
