@@ -37,7 +37,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.tellsCells():
 		return false
-	case countsBars(items, i):
+	case countsBars(items, i), n.followerBy():
 		return false
 	case n.speaks():
 		return true
@@ -120,6 +120,11 @@ func (n *bareNumber) ofTold() bool {
 		}
 	}
 	return false
+}
+
+// followerBy: "follower moved back two" tells by how many bars it went.
+func (n *bareNumber) followerBy() bool {
+	return n.close && n.isWord(n.prev, "back", "forward", "forwards", "backwards") && n.items[n.i].n.lo < manyBars && hasFixture(n.reader, n.before, "follower") && n.ends()
 }
 
 // takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".

@@ -39,6 +39,24 @@ func (r *reader) barsWent(items []item) []item {
 	return items
 }
 
+// gotBars makes a verb of putting in of "got" where bars from a hive are what somebody got:
+// "got a bar of brood from Juniper".
+func (r *reader) gotBars(items []item) {
+	for i := range items {
+		if !r.isWord(&items[i], "got", "gets") || i > 0 && items[i].pause < comma && !items[i-1].any4(kPron, kBees, kName, kAnd) {
+			continue
+		}
+		k, bars := i+1, false
+		for k < len(items) && items[k].pause == none && (items[k].any6(kNum, kArt, kBar, kOf, kContent, kPattern) || r.isWord(&items[k], "another")) && !items[k].is(kBars) {
+			bars = bars || items[k].is(kBar)
+			k++
+		}
+		if bars && k < len(items) && items[k].is(kFrom) && items[k].pause == none && (k+1 < len(items) && items[k+1].is(kName) || k+2 < len(items) && items[k+1].is(kArt) && items[k+2].is(kName)) {
+			items[i].kinds, items[i].says = setOf(kDo), r.added
+		}
+	}
+}
+
 // carriesBars: "carried bar 4 over to the plum hive".
 func (r *reader) carriesBars(items []item, i int) bool {
 	end := i + 1

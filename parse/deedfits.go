@@ -49,7 +49,7 @@ func (f *fitting) addBar() bool {
 	if s == nil && f.rule.Form == "done" {
 		s = f.substanceOf()
 	}
-	if s != nil && !f.has(kBars) && !f.has(kQueen) {
+	if s != nil && !f.has(kBars) && !f.has(kQueen) && !(f.looseBars(f.args) && f.has(kFrom) && f.has(kName)) { // but "a bar from hive 4 and a litre of syrup"
 		f.d.do = s.Value
 		return true
 	}

@@ -33,6 +33,7 @@ func (r *reader) deeds(c *clause) {
 		if d := r.deed(c, i); d != nil {
 			r.settleDeed(c, d)
 			r.barsToo(c, d)
+			r.foodToo(c, d)
 		}
 	}
 	r.moreFood(c)

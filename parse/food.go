@@ -34,6 +34,28 @@ func (r *reader) moreBars(c *clause) {
 	}
 }
 
+// foodToo reads the food that was given along with bars: "put two bars in behind bar six, and a
+// litre of syrup", "a bar from hive four and a litre of syrup".
+func (r *reader) foodToo(c *clause, d *deed) {
+	list, do, _ := strings.Cut(r.lastDeed, ".")
+	if d.do != "add_bar" || !strings.HasPrefix(do, "add_bar") || r.deedSentence != r.sentenceNo || list != "actions" && list != "plans" {
+		return
+	}
+	for i := d.at + 1; i < len(c.items); i++ {
+		if i > d.at+1 && !c.items[i-1].any(kAnd, kWithX) && !r.isWord(&c.items[i-1], "with", "plus") {
+			continue
+		}
+		if food := r.helping(c, i, "feed", kOf); food != nil {
+			for _, it := range food.items {
+				it.used = true
+			}
+			food.due = d.due
+			r.write(list, c, food)
+			return
+		}
+	}
+}
+
 // barsToo reads the bars that were given along with food: "added two bars and a litre of
 // syrup", "gave them a pint of syrup and two bars".
 func (r *reader) barsToo(c *clause, d *deed) {

@@ -131,7 +131,7 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.' || sign.text == "#") {
 		return true
 	}
-	if r.byNumber && i > 1 && sign.pause == none && r.turnsBack(items, i-1) {
+	if r.byNumber && i > 0 && sign.pause == none && r.turnsBack(items, i-1) {
 		return true // "back to No 1"
 	}
 	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line

@@ -31,6 +31,11 @@ func TestJottings(t *testing.T) {
 		{"6-8 heavy with honey. 9 nectar, a third full.", "bars.6.honey=yes bars.6.honey.amount=much bars.7.honey=yes bars.7.honey.amount=much bars.8.honey=yes bars.8.honey.amount=much bars.9.nectar=yes bars.9.nectar.cover=0.333"},
 		{"b2 eggs; CB, compact\nb3 CB 70%\nb4 ditto b2", "bars.2.eggs=yes bars.2.capped_brood=yes bars.2.capped_brood.pattern=solid bars.3.capped_brood=yes bars.3.capped_brood.cover=0.7 bars.4.eggs=yes? bars.4.capped_brood=yes? bars.4.capped_brood.pattern=solid"},
 		{"Follower moved forward 3, one bar added after b6.", "actions.move_follower=yes actions.move_follower.count=3 actions.move_follower.direction=forward actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=6"},
+		{"No 1: calm.\nNo 2: testy.\nBack to No 1 for my gloves: Q on b5.", "hive=1 queen.seen=yes queen.bar=5 temper.score=4 / hive=2 temper.score=2"},
+		// a name and a day above
+		{"HAWTHORN, Thursday 14 May\nWeather - sunny, 18C\nQueen - seen", "hive=hawthorn weather.temp_c=18 weather.sky=sunny queen.seen=yes"},
+		{"APIARY, 14 May\nbar 4 eggs.", "bars.4.eggs=yes"},
+		{"H1 BIAS b3-b4. Follower moved back 2, two bars added after b6.", "hive=1 bars.3.eggs=yes bars.3.open_brood=yes bars.3.capped_brood=yes bars.4.eggs=yes bars.4.open_brood=yes bars.4.capped_brood=yes actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=6"},
 		// answers
 		{"Queen seen? Y, bar 4\nMarked? N", "queen.seen=yes queen.bar=4 queen.marked=no"},
 		{"Queen cells? Y, 2 sealed swarm cells on bar 8", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=2 bars.8.queen_cells.capped.kind=swarm"},

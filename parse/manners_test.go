@@ -34,6 +34,13 @@ var manners = map[string][]saying{
 		{"The bees could not be calmer.", "temper.score=4"},
 		{"Mrs Hartle's bees swarmed twice and she has fed them all.", ""},
 	},
+	// bars from another hive, and the food beside them.
+	"bars got from a hive": {
+		{"Hive 1. Got a bar of brood from hive 4.", "hive=1 actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.from_hive=4"},
+		{"Hive 4 is calm.\nHive 6 got two bars of brood from hive 4, in behind bar 6, and a pint of syrup.", "hive=4 temper.score=4 / hive=6 actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=6 actions.add_bar.from_hive=4 actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"Hive 4 is calm.\nHive 6 is weak. Gave it a bar of brood from hive 4 and a litre of syrup.", "hive=4 temper.score=4 / hive=6 strength.word=weak actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.from_hive=4 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
+		{"Hive 1. Put two bars in behind bar 6, and a litre of syrup.", "hive=1 actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=6 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
+	},
 	// what is told behind its place, or points back at it.
 	"pointing back": {
 		{"The brood nest is bars 3 to 5, no eggs on any of them.", "bars.3.brood=yes bars.3.eggs=no bars.4.brood=yes bars.4.eggs=no bars.5.brood=yes bars.5.eggs=no"},

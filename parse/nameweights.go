@@ -437,6 +437,9 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {
 			return enough // "Maple - BIAS on five bars"
 		}
+		if k := r.dayBehind(toks, end); k > 0 && (r.plantOrColour(toks[i]) || r.allCapitals(toks, i, end)) && r.talksOfHive(toks, k, nextSentences) {
+			return enough // "QUINCE, Tuesday 12 May"
+		}
 		if k := r.labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
 			return enough // "Gasworks, top end of the yard: heavy on stores"
 		}
@@ -478,6 +481,29 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		}
 	}
 	return 0
+}
+
+// dayBehind is the token of the line below where a day and no more stands between a name
+// and it: "Quince, Tuesday 12 May"; 0 where it does not.
+func (r *reader) dayBehind(toks []token, end int) int {
+	k, day := end, false
+	for ; k < len(toks) && toks[k].pause < line; k++ {
+		kind := r.dates.of(toks[k].id).kind
+		day = day || kind == weekdayWord || kind == monthWord
+		if kind != weekdayWord && kind != monthWord && !toks[k].has(digits) {
+			return 0
+		}
+	}
+	if !day || k == len(toks) || k-end > 4 {
+		return 0
+	}
+	return k
+}
+
+// allCapitals reports whether a run is written in capitals.
+func (r *reader) allCapitals(toks []token, i, end int) bool {
+	text := r.text[toks[i].start:toks[end-1].end]
+	return len(text) > 2 && text == strings.ToUpper(text)
 }
 
 // listsPeople reports whether the names of people, and nothing of a hive, stand behind a

@@ -205,6 +205,9 @@ func (r *reader) line(l *lexedRow) {
 	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
 		r.namedAgain(r.items)
 	}
+	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
+		r.gotBars(r.items)
+	}
 	r.items = r.placeHives(r.several(r.items))
 	if met.kinds.has(kDo) && met.kinds.has(kTo) {
 		r.movesOn(r.items)
