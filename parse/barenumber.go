@@ -155,8 +155,8 @@ func (n *bareNumber) counts() bool {
 	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
 		return true // "two wee play cups"
 	}
-	if n.next != nil && n.next.pause == none && n.next.is(kBees) && ofBees(n.next.text) {
-		return true // "deformed wings on two bees"
+	if n.next != nil && n.next.pause == none && (n.next.is(kBees) && ofBees(n.next.text) || n.close && n.prev.is(kOn) && n.back(2).is(kSign) && n.isWord(n.next, "larvae", "grubs", "pupae")) {
+		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
 	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb))
 }

@@ -291,15 +291,15 @@ func (s *scan) countCells(f *finding, i int) {
 	}
 }
 
-// countTrails is the number behind a comma that counts the cells at item i and ends the
-// clause; nil where none does.
+// countTrails is the number behind a comma that counts the cells at item i and ends its
+// phrase; nil where none does.
 func (s *scan) countTrails(i int) *item {
 	k := i + 1
 	if only := s.at(k); only != nil && only.pause == none && only.any(kAdv, kBut) {
 		k++
 	}
 	n := s.at(k)
-	if n == nil || s.headed || !barNumber(n) || n.pause != comma || s.at(k+1) != nil {
+	if n == nil || s.headed || !barNumber(n) || n.pause != comma || s.at(k+1) != nil && s.at(k+1).pause < comma {
 		return nil
 	}
 	return n

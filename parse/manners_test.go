@@ -45,6 +45,10 @@ var manners = map[string][]saying{
 	"pointing back": {
 		{"The brood nest is bars 3 to 5, no eggs on any of them.", "bars.3.brood=yes bars.3.eggs=no bars.4.brood=yes bars.4.eggs=no bars.5.brood=yes bars.5.eggs=no"},
 		{"Hive 2. Bar 9 is sealed brood, and I gave that one to hive 5.", "hive=2 bars.9.capped_brood=yes actions.move_bar=yes actions.move_bar.bar=9 actions.move_bar.to_hive=5"},
+		{"Hive 2. Bar 9 is sealed brood, and I gave that bar to hive 5.", "hive=2 bars.9.capped_brood=yes actions.move_bar=yes actions.move_bar.bar=9 actions.move_bar.to_hive=5"},
+		{"The nest is bars 6 and 7. No larvae on any of these.", "bars.6.brood=yes bars.6.open_brood=no bars.7.brood=yes bars.7.open_brood=no"},
+		{"Bar 5: sacbrood on two larvae.", "bars.5.open_brood=yes signs.sacbrood=yes signs.sacbrood.count=2 signs.sacbrood.bar=5"},
+		{"Cups only - five, no charged cells.", "queen_cells.cup=yes queen_cells.cup.count=5 queen_cells.charged=no"},
 		{"Hive 2. Wax moth on bar 11, and this bar I took away.", "hive=2 signs.wax_moth=yes signs.wax_moth.bar=11 actions.remove_bar=yes actions.remove_bar.bar=11"},
 		{"On bar 6 there is sealed brood, a little, and larvae I found on bar 7.", "bars.6.capped_brood=yes bars.6.capped_brood.amount=little bars.7.open_brood=yes"},
 		{"Sealed brood is now on three bars only.", "contents.capped_brood=yes contents.capped_brood.bars=3"},

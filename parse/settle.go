@@ -216,7 +216,10 @@ func (s *scan) deniedWith(a, b *finding) bool {
 // ofThoseTold reports whether "on any of them" at item i, behind what is denied, means the
 // bars that the sentence has told: "the nest is bars four to six, no eggs on any of them".
 func (s *scan) ofThoseTold(i int) bool {
-	if it := s.at(i); !strings.HasSuffix(it.text, " of them") && !strings.HasSuffix(it.text, " of em") || !s.r.sameSentence || len(s.r.bars) < 2 || s.r.inHand == noBar {
+	words := s.at(i).text
+	these := strings.HasSuffix(words, " of these") || strings.HasSuffix(words, " of those")
+	them := strings.HasSuffix(words, " of them") || strings.HasSuffix(words, " of em")
+	if !these && !(them && s.r.sameSentence) || len(s.r.bars) < 2 || s.r.inHand == noBar {
 		return false
 	}
 	for _, f := range s.found[s.bound:] {

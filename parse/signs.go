@@ -95,8 +95,8 @@ func (s *scan) countsSign(i, k int) bool {
 	if k == i+2 && s.r.isWord(prev, "x", "×") || k == i+1 && prev.colon {
 		return true // "small hive beetle x12", "beetles: 11"
 	}
-	if next != nil && k == i+2 && prev.is(kOn) && next.pause == none && next.is(kBees) && ofBees(next.text) {
-		return true // "deformed wings on two bees"
+	if next != nil && k == i+2 && prev.is(kOn) && next.pause == none && (next.is(kBees) && ofBees(next.text) || s.r.isWord(next, "larvae", "grubs", "pupae")) {
+		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
 	if s.postposedCount(i, k) {
 		it.used = true
