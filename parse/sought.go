@@ -6,7 +6,10 @@ import "slices"
 // none", is denied where it stands: the answer moves before it.
 
 // seeking are verbs of looking for something.
-var seeking = []string{"looked", "searched", "hunted", "checked", "had a look", "went looking", "went hunting", "looking", "hunting", "searching", "had a search", "had a good look", "had a hunt"}
+var seeking = []string{"looked", "searched", "hunted", "checked", "looking", "hunting", "searching"}
+
+// ofSearch are the kinds of words that stand between what is looked for and the answer.
+var ofSearch = setOf(kOn, kBars, kBar, kArt, kAnd, kOr, kBut, kCell, kCellKind, kStage, kSign, kContent, kQueen, kLeaf, kAmount, kWhole, kEach, kPron, kSeen, kAdv, kDur)
 
 // ofSought are the kinds of what is looked for.
 var ofSought = setOf(kCell, kContent, kSign, kQueen, kStage, kCellKind, kMite, kLeaf)
@@ -17,7 +20,7 @@ var fruitless = []string{"nothing", "no luck", "no joy", "in vain", "nope"}
 // soughtItems moves the answer of a search before what was looked for.
 func (r *reader) soughtItems(items []item) []item {
 	for i := 1; i < len(items); i++ {
-		if items[i].text != "for" || items[i].pause > none || !r.seeks(items, i) {
+		if !items[i].is(kOn) || items[i].text != "for" || items[i].pause > none || !r.seeks(items, i) {
 			continue
 		}
 		thing := i + 1
@@ -70,7 +73,7 @@ func (r *reader) fruitless(items []item, k int) (from, to int) {
 			}
 			return k, to
 		}
-		if !it.any6(kOn, kBars, kAnd, kOr, kCell, kSign) && !it.any6(kContent, kBut, kWhole, kEach, kPron, kSeen) && !it.any6(kStage, kCellKind, kAdv, kDur, kBar, kArt) && !it.any3(kLeaf, kQueen, kAmount) {
+		if !it.anyOf(ofSearch) {
 			break
 		}
 	}

@@ -38,7 +38,7 @@ func (r *reader) asideBegins(items []item, i int) bool {
 	if items[i].pause == comma && items[i].any3(kTo, kOn, kFrom) && i+1 < len(items) && items[i+1].pause == none {
 		return r.isWord(&items[i+1], relatives...) // "into which I had put syrup"
 	}
-	if r.isWord(&items[i], relatives...) {
+	if items[i].any(kThen, kWord) && r.isWord(&items[i], relatives...) {
 		return i+1 < len(items) && items[i+1].pause == none
 	}
 	return items[i].pause == comma && items[i].any4(kUnseen, kSeen, kPast, kDot)
