@@ -81,9 +81,7 @@ func (r *reader) soughtInVain(c *clause) bool {
 		return false
 	}
 	answer := strings.ToLower(r.text[r.ahead[0].start:r.ahead[len(r.ahead)-1].end])
-	return slices.Contains(nothingFound, answer) && slices.ContainsFunc(c.items, func(it item) bool {
-		return r.isWord(&it, "looked", "looked for", "searched", "searched for", "hunted", "hunted for")
-	})
+	return slices.Contains(nothingFound, answer) && slices.ContainsFunc(c.items, func(it item) bool { return r.isWord(&it, seeking...) })
 }
 
 // nothingFound is what one says of a search in vain.

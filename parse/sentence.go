@@ -8,7 +8,7 @@ import (
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
 	spoken := items
-	items = r.subjectsAgain(spoken)
+	items, again := r.subjectsAgain(spoken)
 	r.told = items
 	r.sentenceNo++
 	r.mendedBars = nil
@@ -41,8 +41,8 @@ func (r *reader) sentence(items []item) {
 		}
 		r.followFixture(c)
 	}
-	if len(items) > len(spoken) {
-		useSpoken(spoken, items)
+	if again != nil {
+		useSpoken(spoken, items, again)
 	}
 	r.site = (r.site || r.cur.named == r.sentenceNo) && len(r.all) == 1 && r.onlyWeather(items)
 	if r.sentenceNo > 3 {

@@ -14,9 +14,6 @@ var ofSearch = setOf(kOn, kBars, kBar, kArt, kAnd, kOr, kBut, kCell, kCellKind, 
 // ofSought are the kinds of what is looked for.
 var ofSought = setOf(kCell, kContent, kSign, kQueen, kStage, kCellKind, kMite, kLeaf)
 
-// fruitless are words that tell of a search in vain, beside those that deny anything.
-var fruitless = []string{"nothing", "no luck", "no joy", "in vain", "nope"}
-
 // soughtItems moves the answer of a search before what was looked for.
 func (r *reader) soughtItems(items []item) []item {
 	for i := 1; i < len(items); i++ {
@@ -61,9 +58,9 @@ func (r *reader) seeks(items []item, i int) bool {
 // fruitless finds the answer that a search was in vain, from item k on: none of its own
 // objects behind it, and nothing else told before it.
 func (r *reader) fruitless(items []item, k int) (from, to int) {
-	for ; k < len(items) && items[k].pause < stop; k++ {
+	for last := k + longestAside; k < len(items) && k < last && items[k].pause < stop; k++ {
 		it := &items[k]
-		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, fruitless...) {
+		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, nothingFound...) {
 			to = k + 1
 			if to < len(items) && r.isWord(&items[to], "one", "luck", "joy", "there", "at all") {
 				to++

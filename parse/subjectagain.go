@@ -1,7 +1,5 @@
 package parse
 
-import "slices"
-
 // A subject that an aside parts from its verb, "the queen, who had hidden from me in May,
 // was on bar six", is said again in front of the verb: the aside then has its own mood, and
 // what is told of the subject stands together.
@@ -9,12 +7,23 @@ import "slices"
 // ofSubject are the kinds of words that such a subject is made of.
 var ofSubject = setOf(kArt, kQueen, kBars, kBar, kOn, kComb, kAdv, kFixture, kName)
 
-// longestSubject is the number of items that are sought for a subject.
-const longestSubject = 5
+// longestSubject and longestAside are the numbers of items that are sought for a subject and
+// its aside: speech without pauses may go on for ever.
+const (
+	longestSubject = 5
+	longestAside   = 30
+)
+
+// again is where a subject stands anew: which items of the sentence it repeats, and where
+// it lies among those that are read.
+type again struct{ from, at, n int }
 
 // subjectsAgain returns the items of a sentence with each subject said again behind an aside
-// that parts it from its verb.
-func (r *reader) subjectsAgain(items []item) []item {
+// that parts it from its verb, and where these are.
+func (r *reader) subjectsAgain(items []item) ([]item, []again) {
+	var read []item
+	var said []again
+	copied := 0
 	for i := 1; i < len(items); i++ {
 		if !r.asideBegins(items, i) {
 			continue
@@ -23,13 +32,16 @@ func (r *reader) subjectsAgain(items []item) []item {
 		if from < 0 || verb < 0 {
 			continue
 		}
-		again := slices.Clone(items[from:i])
-		again[0].pause = colon
-		items = slices.Concat(items[:verb], again, items[verb:])
-		i = verb + len(again)
-		items[i].pause = none
+		read = append(read, items[copied:verb]...)
+		said = append(said, again{from, len(read), i - from})
+		read = append(read, items[from:i]...)
+		read[len(read)-(i-from)].pause, items[verb].pause = colon, none
+		copied, i = verb, verb
 	}
-	return items
+	if said == nil {
+		return items, nil
+	}
+	return append(read, items[copied:]...), said
 }
 
 // asideBegins reports whether an aside begins at item i: with a relative, or between commas
@@ -65,7 +77,7 @@ func (r *reader) subjectBefore(items []item, i int) int {
 // a comma, or where the aside has a verb of its own and ends with a day gone by.
 func (r *reader) verbBehindAside(items []item, i int) int {
 	verbs, then := 0, false
-	for k := i + 1; k < len(items) && items[k].pause <= comma; k++ {
+	for k := i + 1; k < len(items) && k <= i+longestAside && items[k].pause <= comma; k++ {
 		it := &items[k]
 		if it.pause == comma && items[i].pause == comma {
 			if it.any(kBe, kHave) {
@@ -107,12 +119,20 @@ func (r *reader) broodAgain(items []item) {
 
 // useSpoken marks the items that were spoken as used where what was read in their stead
 // was.
-func useSpoken(spoken, read []item) {
-	for i := range spoken {
-		for k := range read {
-			if read[k].used && read[k].start == spoken[i].start {
-				spoken[i].used = true
+func useSpoken(spoken, read []item, said []again) {
+	copied := 0 // of the items read so far, those said again
+	for k := 0; k < len(read); k++ {
+		if len(said) > 0 && said[0].at == k {
+			for n := range said[0].n {
+				was := &spoken[said[0].from+n]
+				was.used = was.used || read[k+n].used
 			}
+			copied += said[0].n
+			k += said[0].n - 1
+			said = said[1:]
+			continue
 		}
+		was := &spoken[k-copied]
+		was.used = was.used || read[k].used
 	}
 }
