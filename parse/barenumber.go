@@ -82,7 +82,7 @@ func (n *bareNumber) rangeOpens() bool {
 	if it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause == none && n.next.is(kNum) && n.next.n.share && n.i+2 < len(n.items) && n.items[n.i+2].is(kContent) {
 		return true // "12 to 14 two thirds capped honey"
 	}
-	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && (n.next.any3(kContent, kComb, kFull) || n.next.is(kLeaf) && strings.HasPrefix(n.next.text, "heavy ")) && !strings.Contains(n.next.text, "egg") &&
+	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && (n.next.any3(kContent, kComb, kFull) || heavyLeaf(n.next)) && !strings.Contains(n.next.text, "egg") &&
 		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
 }
 
@@ -114,9 +114,15 @@ func (n *bareNumber) ofTold() bool {
 	if n.next == nil || !n.next.is(kBe) || n.next.pause > none || n.ranged() || !barNumber(it) || n.i+2 == len(n.items) || !n.items[n.i+2].any5(kComb, kNum, kContent, kStage, kFull) {
 		return false
 	}
+	return n.amongTold()
+}
+
+// amongTold reports whether the first bars named before that include the number are several.
+func (n *bareNumber) amongTold() bool {
+	bar := int(n.items[n.i].n.lo)
 	for k := range n.before {
-		if bars := n.before[k].bars; len(bars) > 1 && slices.Contains(bars, int(it.n.lo)) {
-			return true
+		if slices.Contains(n.before[k].bars, bar) {
+			return len(n.before[k].bars) > 1
 		}
 	}
 	return false
@@ -139,12 +145,7 @@ func (n *bareNumber) takesTold() bool {
 	if slices.Contains(n.bars, int(it.n.lo)) {
 		return len(n.bars) > 1
 	}
-	for k := range n.before {
-		if slices.Contains(n.before[k].bars, int(it.n.lo)) {
-			return len(n.before[k].bars) > 1
-		}
-	}
-	return false
+	return n.amongTold()
 }
 
 // counted are the kinds of words that a number before them counts.
@@ -256,7 +257,7 @@ func (n *bareNumber) goesOn() bool {
 	it, list := &n.items[n.i], n.plainList(n.items, n.i)
 	span := n.next != nil && n.dashOrTo(n.next) && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2])                                    // "thirteen down to nine"
 	leaves := n.next != nil && n.next.is(kBut) && n.exceptAt(n.next) && n.ranged() && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2]) // "four to nine except seven"
-	heads := n.next != nil && n.next.pause <= comma && (list || n.takenBack() || n.next.is(kLeaf) && strings.HasPrefix(n.next.text, "heavy ") || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
+	heads := n.next != nil && n.next.pause <= comma && (list || n.takenBack() || heavyLeaf(n.next) || span || leaves || n.next.any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kStage, kAdv, kNo, kArt, kSide, kThere, kNow))
 	if it.pause >= stop || n.prev == nil {
 		return heads || n.next != nil && it.colon
 	}
@@ -363,6 +364,9 @@ func (r *reader) follows(n int, before []item) bool {
 func leftOut(bars []int, n int) bool {
 	return len(bars) > 1 && n > slices.Min(bars) && n < slices.Max(bars) && !slices.Contains(bars, n)
 }
+
+// heavyLeaf reports whether words tell of a weight of stores: "heavy with honey".
+func heavyLeaf(it *item) bool { return it.is(kLeaf) && strings.HasPrefix(it.text, "heavy ") }
 
 // through reports whether a number's words are a range that names bars wherever it stands:
 // "nine through eleven", not "two to three".

@@ -128,5 +128,6 @@ func liftedBefore(items []item, and int) int {
 // hasItsObject reports whether a verb has its object with it, so that bars behind it
 // begin anew: "split them, bars 6 and 7 went to Juniper", but not "gave them bar 6".
 func hasItsObject(it *item) bool {
-	return it.is(kDo) && strings.HasSuffix(it.text, " them") && !strings.HasPrefix(it.text, "g")
+	verb, rest, _ := strings.Cut(it.text, " ")
+	return it.is(kDo) && rest == "them" && !slices.Contains([]string{"gave", "give", "given", "giving"}, verb)
 }

@@ -77,7 +77,7 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "it is a strong colony with plenty of brood" speaks of this one
 	case it.is(kSay) && it.pause < stop && it.text == "thanks to":
 		return true // "we found it open, thanks to the wind, and closed it"
-	case it.is(kSay) && k == 0 && r.saidYes(it):
+	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
 	case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
 		return true // "less honey than next door"
@@ -87,16 +87,6 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 	c.mood, c.cue = unasked, r.quote(it)
 	it.used = false
 	return true
-}
-
-// saidYes reports whether a yes stands right before the words that say whose it is.
-func (r *reader) saidYes(it *item) bool {
-	for k := 1; k < len(r.told); k++ {
-		if r.told[k].start == it.start {
-			return r.told[k-1].is(kYes) && it.pause <= comma
-		}
-	}
-	return false
 }
 
 // cueUnsure: "could not tell", of the queen or of all.
