@@ -25,7 +25,7 @@ func (r *reader) subjectsAgain(items []item) ([]item, []again) {
 	var said []again
 	copied := 0
 	for i := 1; i < len(items); i++ {
-		if !r.asideBegins(items, i) {
+		if !items[i-1].anyOf(ofSubject) || !r.asideBegins(items, i) {
 			continue
 		}
 		from, verb := r.subjectBefore(items, i), r.verbBehindAside(items, i)
@@ -102,8 +102,10 @@ func (r *reader) broodAgain(items []item) {
 	brood := -1
 	for i := range items {
 		it := &items[i]
-		if v := r.value(it, kContent); v == "brood" || v == "capped_brood" {
-			brood = i
+		if it.is(kContent) {
+			if v := r.value(it, kContent); v == "brood" || v == "capped_brood" {
+				brood = i
+			}
 		}
 		if brood < 0 || i < 3 || i+2 >= len(items) || it.text != "it" || it.pause > comma || !items[i-1].is(kBars) || !items[i-2].is(kOn) {
 			continue
