@@ -79,11 +79,28 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.bracketOfThen(items, i) {
 		return true // "queen not found (eggs were seen on Monday)"
 	}
+	if it.pause == comma && it.any(kSubstance, kMeasure) && foodOnDay(items[:i]) {
+		return true // "OA Fri, syrup Sat"
+	}
 	asTold := r.isWord(it, "as") && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
 	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i) || asTold) {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// foodOnDay reports whether the items end with food or medicine, how much of it and a day
+// ahead, and nothing else since the last pause.
+func foodOnDay(items []item) bool {
+	last := len(items) - 1
+	if !items[last].is(kDate) || items[last].day.ago || items[last].day.today {
+		return false
+	}
+	food := false
+	for k := last - 1; k >= 0 && items[k+1].pause == none && items[k].any5(kSubstance, kMeasure, kOf, kArt, kOn); k-- {
+		food = food || items[k].is(kSubstance)
+	}
+	return food
 }
 
 // bracketOfThen reports whether brackets open at item i in which something is told to have

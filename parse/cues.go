@@ -63,10 +63,28 @@ func (r *reader) cueDay(c *clause, k int) bool {
 		return true
 	}
 	c.when = &it.day
-	if it.day.ahead && c.mood == asserted && r.isWord(&c.items[0], "back") {
+	switch {
+	case c.mood != asserted:
+	case it.day.ahead && (r.isWord(&c.items[0], "back") || r.foodFor(c, k)):
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
+	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && r.foodFor(c, k):
+		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
 	}
 	return true
+}
+
+// foodFor reports whether all that stands before the day at item k is food or medicine, how
+// much, and that it goes on: "1.5 l syrup tomorrow", "thymol goes on tomorrow".
+func (r *reader) foodFor(c *clause, k int) bool {
+	food := false
+	for i := range c.items[:k] {
+		it := &c.items[i]
+		food = food || it.is(kSubstance)
+		if it.is(kDo) || !it.any4(kSubstance, kMeasure, kOf, kArt) && !r.isWord(it, "on", "goes", "go", "goes on", "go on", "goes in", "go in", "for") {
+			return false
+		}
+	}
+	return food
 }
 
 // cueOthers: what is said of hives at large, and of somebody else's.

@@ -107,6 +107,7 @@ var placings = [...]placing{
 	{setOf(kContent), none, barsAt.leadsToMuch},
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
+	{setOf(kPattern), comma, barsAt.endsPattern},
 	{setOf(kContent, kCell), none, barsAt.shortAndLast},
 	{setOf(kContent), none, barsAt.eachBehindContent},
 }
@@ -159,6 +160,9 @@ func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items
 func (b barsAt) endsCells() bool {
 	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.i > 1 && b.items[b.i-2].is(kCell))
 }
+
+// endsPattern: "the sealed brood is spotty, bars 5 and 7".
+func (b barsAt) endsPattern() bool { return b.endsAnew() && b.i > 1 && b.items[b.i-2].is(kBe) }
 
 // listedWithPattern: "pollen on five then it's capped brood six to nine good and solid".
 func (b barsAt) listedWithPattern() bool {

@@ -131,7 +131,7 @@ func (r *reader) received(c *clause, i int) *deed {
 		rule := r.rule(it, kSubstance)
 		return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it, c.next(i)), rule: rule.ID, what: r.substance(it)})
 	}
-	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(r.heading == planned && c.mood == planned && (c.when != nil || r.under == areToDo)) { // "To do: more syrup tomorrow"
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	rule := r.rule(it, kSubstance)

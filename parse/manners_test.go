@@ -7,6 +7,15 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what ends a list of what was found.
+	"places and cups told last": {
+		{"Hive 3. The sealed brood is spotty, bars 5 and 7.", "hive=3 bars.5.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.7.capped_brood.pattern=patchy bars.7.capped_brood=yes"},
+		{"Bar 5 has eggs and a cup.", "bars.5.eggs=yes bars.5.queen_cells.cup=yes bars.5.queen_cells.cup.count=1"},
+	},
+	// what they get, by day.
+	"food on a day to come": {
+		{"H2. OA Fri, 1.5 l syrup tmrw.", "hive=2 plans.feed.amount=1.5 plans.feed.due=2026-05-15 plans.feed.unit=l plans.feed.what=syrup plans.feed=yes plans.treat.due=2026-05-15 plans.treat.what=oxalic acid plans.treat=yes?"},
+	},
 	// numbers with a colon behind them head a line about bars.
 	"numbers as labels of bars": {
 		{"7: eggs, larvae", "bars.7.eggs=yes bars.7.open_brood=yes"},

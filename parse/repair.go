@@ -257,12 +257,23 @@ func (r *reader) placedCups(items []item) {
 	for i := range items {
 		if it := &items[i]; it.is(kUnit) && i > 0 && items[i-1].is(kNum) && items[i-1].n.whole() {
 			onBar := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
-			if onBar || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
+			if onBar || foundBeside(items, i) || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
 				r.readCup(it)
 			}
 		}
 		cells = items[i].is(kCell) && items[i].colon || cells && items[i].pause < stop
 	}
+}
+
+// foundBeside: "bar 5 has eggs and a cup", where the unit at item i ends a list of what is there.
+func foundBeside(items []item, i int) bool {
+	if i+1 < len(items) && items[i+1].pause < comma {
+		return false
+	}
+	if items[i-1].pause == none && i > 2 && items[i-2].is(kAnd) {
+		i--
+	}
+	return i > 1 && items[i-2].is(kContent) && !hasKind(items[:i-2], kDo)
 }
 
 func (r *reader) readCup(it *item) {
