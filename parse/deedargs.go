@@ -107,7 +107,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	}
 	switch {
 	case it.is(kDate):
-		if d.due == nil { // another is of what follows: "a quart on Monday and a quart today"
+		if d.due == nil && !r.isWord(c.next(k), "'s") { // "last year's honey" tells no day; another is of what follows: "a quart on Monday and a quart today"
 			day := it.day
 			d.due = &day
 			d.use(it)

@@ -7,6 +7,13 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// how she lays, told of the colony, and whose year it is.
+	"of the colony, and of a year": {
+		{"Hive 4. They are strong, with a patchy brood pattern, and calm.", "hive=4 strength.word=strong brood_pattern=patchy temper.score=4"},
+		{"BIAS, a good brood pattern, queen seen.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes brood_pattern=solid queen.seen=yes"},
+		{"Sealed brood on bars 4 and 5, good brood pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid"},
+		{"We fed them last year's syrup and took three bars of last summer's honey.", "actions.feed=yes actions.feed.what=syrup actions.harvest=yes actions.harvest.count=3"},
+	},
 	// what ends a list of what was found.
 	"places and cups told last": {
 		{"Hive 3. The sealed brood is spotty, bars 5 and 7.", "hive=3 bars.5.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.7.capped_brood.pattern=patchy bars.7.capped_brood=yes"},

@@ -10,7 +10,7 @@ import (
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
-	if strings.Contains(s.r.text[it.start:it.end], "laying pattern") && !s.headed {
+	if text := s.r.text[it.start:it.end]; !s.headed && (strings.Contains(text, "laying pattern") || strings.Contains(text, "brood pattern") && s.ofColony(i)) {
 		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
 		return
 	}
@@ -58,6 +58,16 @@ func (s *scan) pattern(i int) {
 			f.items = append(f.items, it)
 		}
 	})
+}
+
+// ofColony reports whether the brood pattern at item i is told by itself: not of brood of one
+// stage or on bars, nor of what follows.
+func (s *scan) ofColony(i int) bool {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kOf, kOn, kContent, kBars) {
+		return false
+	}
+	last := s.lastFound(i)
+	return last == nil || !last.brood() || !last.located && len(last.bars) == 0 && last.rule == "all-stages"
 }
 
 // patternOn: "capped brood on 4 to 6 (spotty on 6)" tells of one of the bars.
