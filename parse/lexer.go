@@ -257,7 +257,7 @@ func (l *lexer) place(it *item, i, end int) {
 		l.read(it, i, end)
 	}
 	if it.is(kBar) {
-		it.plural = l.text[it.end-1]|0x20 == 's'
+		it.plural = it.end > 0 && l.text[it.end-1]|0x20 == 's' // a column's heading may stand before the whole note
 	}
 }
 
