@@ -9,6 +9,10 @@ import (
 func (r *reader) fixtures(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
+		if it.is(kUndone) && r.lastFixture == "follower" && strings.HasPrefix(it.text, "left it where") {
+			r.follower(c, i) // "I meant to move the follower but left it where it was, behind 9"
+			continue
+		}
 		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)
 		if !leftSo && !it.is(kFixture) || it.used {
 			continue
@@ -134,7 +138,7 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) {
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) && !r.isWord(it, "where", "it", "left", "stayed", "put") {
 			return
 		}
 	}

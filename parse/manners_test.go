@@ -305,6 +305,19 @@ var manners = map[string][]saying{
 		{"A quarter of bar 7 is drawn, bar 8 is drawn to about half.", "bars.7.comb.drawn=0.25 bars.8.comb.drawn=0.5"},
 		{"The Sorrel hive stands at 28 kilos.", "hive=sorrel weight_kg=28"},
 	},
+	// what something is not, said once more before what it is.
+	"not that at all": {
+		{"queen on six with a red dot on her no it's not red at all it's blue", "queen.seen=yes queen.bar=6 queen.marked=yes? queen.colour=blue?"},
+		{"bar 3 is nectar, no, that is not nectar, it's honey, and bar 4 is nectar", "bars.3.honey=yes? bars.4.nectar=yes"},
+		{"no larvae on bar six no it's not six it's bar seven", "bars.7.open_brood=no?"},
+	},
+	// the follower that stays, and last numbers of lists misheard.
+	"left where it was": {
+		{"I meant to shift the follower but left it where it was, behind bar 11.", "follower.bar=11"},
+		{"The follower stayed where it was, behind 9.", "follower.bar=9"},
+		{"two to tree nectar and six and tin sealed brood with never a gap in it", "bars.2.nectar=yes bars.3.nectar=yes bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid bars.10.capped_brood=yes bars.10.capped_brood.pattern=solid"},
+		{"hive four is boiling over with bees, so tomorrow I'll throw in a bar", "hive=4 strength.word=strong plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-15"},
+	},
 	// what is no finding of this hive, and what tells of the colony as a whole.
 	"of whom": {
 		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},

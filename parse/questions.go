@@ -23,7 +23,7 @@ var questions = [...][]question{
 		{(*reader).miteCount, setOf(kMethod, kMite)},
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},
-		{(*reader).fixtures, setOf(kFixture, kState)},
+		{(*reader).fixtures, setOf(kFixture, kState, kUndone, kAfter)},
 		{(*reader).followerNow, setOf(kAfter)},
 		{(*reader).stores, setOf(kStores)},
 		{(*reader).hefted, setOf(kStored)},

@@ -37,6 +37,8 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		if from := belied(items, k); from > 0 {
 			return r.replace(items, k, from, false)
 		}
+	case (it.is(kRepair) || r.bareNo(it) && it.is(kNo)) && r.deniedAgain(items, k) > 0:
+		return r.replace(items, k, r.deniedAgain(items, k), false)
 	case it.is(kRepair):
 		if mended, ok := r.restated(items, k); ok {
 			return mended, true

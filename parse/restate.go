@@ -32,6 +32,54 @@ func belied(items []item, k int) int {
 	return 0
 }
 
+// deniedAgain is the item behind a repair that tells what something is, where first it is
+// said once more what it is not: "a white dot, no, it's not white at all, it's yellow"; 0
+// where that is not so.
+func (r *reader) deniedAgain(items []item, cue int) int {
+	i, denied := cue+1, false
+	for ; i < len(items) && items[i].any6(kPron, kShe, kBe, kNo, kNot, kArt) && !items[i].any3(kNum, kBars, kContent); i++ {
+		denied = denied || items[i].any(kNo, kNot)
+	}
+	if !denied || i == len(items) {
+		return 0
+	}
+	was := &items[i]
+	slot, ok := slotOf(was, slots)
+	if !ok || !saidBefore(items, cue, was, slot) {
+		return 0
+	}
+	for k := i + 1; k < len(items) && k < i+8 && items[k].pause <= comma; k++ {
+		is := &items[k]
+		if (is.is(slot) || slot == kNum && is.any(kBars, kName)) && !(slot == kNum && is.n.article) {
+			if is.text == was.text {
+				return 0
+			}
+			return k
+		}
+		if !is.any6(kPron, kShe, kBe, kArt, kAdv, kBut) && !is.any(kRepair, kOn) && !r.isWord(is, "at", "all", "at all", "bar", "hive") {
+			return 0
+		}
+	}
+	return 0
+}
+
+// saidBefore reports whether the same was said right before a repair.
+func saidBefore(items []item, cue int, was *item, slot kind) bool {
+	for k := cue - 1; k >= 0 && k >= cue-reach; k-- {
+		it := &items[k]
+		if it.is(slot) {
+			return it.text == was.text
+		}
+		if slot == kNum && it.is(kBars) {
+			return len(it.bars) == 1 && float64(it.bars[0]) == was.n.lo
+		}
+		if slot == kNum && it.is(kName) {
+			return it.name == formatNumber(was.n.lo)
+		}
+	}
+	return false
+}
+
 // toldWithNoun are the kinds of what stands before queen cells or a sign and belongs to
 // them: how many, which and of what stage.
 var toldWithNoun = setOf(kNum, kArt, kStage, kCellKind, kAmount, kAdv)
