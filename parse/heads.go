@@ -314,6 +314,10 @@ func (r *reader) barBefore(items []item, i int) bool {
 // six I found her": nothing that could hang there stands before it.
 func (r *reader) frontedBar(items []item, on int) bool {
 	pause := items[on].pause
+	counted := on == 1 && items[0].is(kNum) || on == 2 && items[0].is(kNum) && r.isWord(&items[1], "more", "others", "further")
+	if counted && pause == none && r.sentenceNo-r.cellsSentence == 1 && r.closed(items, on+1) {
+		return false // "two sealed cells on bar four. Another on bar six"
+	}
 	if on > 0 && items[on-1].is(kAnd) {
 		pause = max(pause, items[on-1].pause)
 	}

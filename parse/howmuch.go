@@ -5,6 +5,9 @@ import "strings"
 // number keeps a count for the noun behind it, or takes a share.
 func (s *scan) number(i int) {
 	it := s.at(i)
+	if it.n.share && s.moreCells(i) {
+		return
+	}
 	if it.n.share || it.n.lo > 0 && it.n.lo < 1 && it.n.hi == 0 { // "sealed brood 0.7"
 		s.share(i, it.n.lo)
 		return
@@ -42,14 +45,27 @@ func (s *scan) ofAll(i int) bool {
 	return it != nil && s.at(i).n.lo > 1 && s.at(i).n.whole() && (it.is(kBar) && k > i+1 || s.r.isWord(it, "of them", "them"))
 }
 
-// moreCells: "three queen cells on bar seven and one on bar nine".
+// moreCells: "three queen cells on bar seven and one on bar nine", "a sealed cell on bar
+// two, another on bar three, a third on bar five".
 func (s *scan) moreCells(i int) bool {
 	on, bars := s.at(i+1), s.at(i+2)
+	if on != nil && on.pause == none && s.r.isWord(on, "more", "others", "further") {
+		on, bars = bars, s.at(i+3) // "and two more on bar six"
+	}
 	last := s.lastCell()
-	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present || s.at(i).n.article {
+	if last == nil && i == 0 && s.r.sentenceNo-s.r.cellsSentence == 1 {
+		last = s.r.lastCells // "… on bar four. Another on bar six."
+	}
+	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present {
 		return false
 	}
-	s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: s.at(i).n, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
+	count := s.at(i).n
+	if s.r.isWord(s.at(i), "another", "a third") || count.ordinal {
+		count = quantity{lo: 1}
+	} else if count.article || count.share {
+		return false
+	}
+	s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: count, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
 	return true
 }
 

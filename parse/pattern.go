@@ -67,7 +67,16 @@ func (s *scan) ofColony(i int) bool {
 		return false
 	}
 	last := s.lastFound(i)
-	return last == nil || !last.brood() || !last.located && len(last.bars) == 0 && last.rule == "all-stages"
+	if last == nil || !last.brood() {
+		return true
+	}
+	stages := 0
+	for _, f := range s.found {
+		if f.brood() && f.present {
+			stages++
+		}
+	}
+	return !last.located && len(last.bars) == 0 && stages > 1
 }
 
 // patternOn: "capped brood on 4 to 6 (spotty on 6)" tells of one of the bars.
