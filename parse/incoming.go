@@ -109,10 +109,10 @@ func broughtApart(items []item, bars, bring int) bool {
 		told = told || items[k].is(kContent)
 	}
 	for k := bars + 1; told && k < bring; k++ {
-		if items[k].any(kBars, kOn, kBe) {
+		if items[k].any(kBars, kOn) || items[k].is(kBe) && k+1 < bring {
 			return false
 		}
-		if items[k].is(kAnd) && hasKind(items[k:bring], kContent) {
+		if items[k].is(kAnd) && (hasKind(items[k:bring], kContent) || hasKind(items[k:bring], kForage)) {
 			return true
 		}
 	}

@@ -14,6 +14,13 @@ var manners = map[string][]saying{
 		{"Sealed brood on bars 4 and 5, good brood pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid"},
 		{"We fed them last year's syrup and took three bars of last summer's honey.", "actions.feed=yes actions.feed.what=syrup actions.harvest=yes actions.harvest.count=3"},
 	},
+	// what bars that head the sentence underwent, and what goes in besides.
+	"and was": {
+		{"Bar 7 was stuck to the wall and was cut free.", "bars.7.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=7"},
+		{"Bars 9 and 10 were bare and have been taken out.", "bars.9.comb.size=bare bars.10.comb.size=bare actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=9,10"},
+		{"Bar 4 had a queen cell and the queen was unmarked.", "bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=1 queen.marked=no"},
+		{"Larvae on bar 4, and propolis is going in.", "bars.4.open_brood=yes incoming.propolis=yes"},
+	},
 	// cells of which one hangs elsewhere, and bees on some of the bars.
 	"another on a bar": {
 		{"A sealed cell on bar 6, another on bar 8.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},

@@ -15,6 +15,9 @@ func (f *fitting) barsUndergo() bool {
 	if k >= 0 && k < f.i-1 && passive(f.pre[k+1:]) && (f.pre[k].is(kBars) && f.pre[k+1].pause == comma || len(f.bars) > 0 && f.sameSentence && f.stillThose(k)) {
 		return true
 	}
+	if f.rule.Form == "done" && f.stillTheBars(k) {
+		return true // "bar two was bare and was taken out"
+	}
 	for k = f.i - 1; k >= 0 && (f.pre[k].any6(kBe, kHave, kAdv, kPlan, kWill, kMaybe) || alone && f.pre[k].is(kPron)) && !f.pre[k].is(kBars); k-- {
 	}
 	return k >= 0 && f.pre[k].is(kBars) && (k == f.i-1 || f.rule.Form == "done" || f.c.mood == planned)
@@ -216,7 +219,24 @@ func (f *fitting) foodLaid() bool {
 // combUndergoes: "the comb on bar five was then cut free".
 func (f *fitting) combUndergoes() bool {
 	k := verbChain(f.c.items, f.i)
-	return k >= 0 && k < f.i-1 && passive(f.pre[k+1:]) && f.pre[k].any3(kBars, kComb, kBar)
+	if k < 0 || k == f.i-1 || !passive(f.pre[k+1:]) {
+		return false
+	}
+	return f.pre[k].any3(kBars, kComb, kBar) || f.stillTheBars(k)
+}
+
+// stillTheBars reports whether the item at k is the "and" behind which more was done to the
+// bars that head the clause: "bar seven was stuck to the wall and was cut free".
+func (f *fitting) stillTheBars(k int) bool {
+	if k < 2 || !f.pre[k].is(kAnd) || !f.pre[0].is(kBars) || !passive(f.pre[k+1:]) || !f.pre[1].any(kBe, kHave) || f.pre[1].pause > none {
+		return false
+	}
+	for j := 2; j < k; j++ {
+		if f.pre[j].any6(kQueen, kShe, kCell, kFixture, kDo, kPron) && !f.pre[j].any(kComb, kState) {
+			return false
+		}
+	}
+	return true
 }
 
 // queenUndergoes: "she is to be clipped", "the queen was then released".
