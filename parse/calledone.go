@@ -18,11 +18,11 @@ type calledOne struct{ words, name string }
 func (r *reader) calledOnes(toks []token) []calledOne {
 	var ones []calledOne
 	for i := range toks {
-		if toks[i].id != r.theID || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") && !r.turnsHere(toks, i) {
+		if toks[i].id != r.theID {
 			continue
 		}
 		end, name := r.oneAt(toks, i)
-		if name == "" || !r.talksOfHive(toks, end, nextSentences) {
+		if name == "" || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") && !r.turnsHere(toks, i) || !r.talksOfHive(toks, end, nextSentences) {
 			continue
 		}
 		one := calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}

@@ -128,13 +128,16 @@ func (r *reader) lineNames(toks []token) (names []string) {
 // a different story".
 func (r *reader) placeNames(toks []token, others bool) (names []string) {
 	for i := 0; i+2 < len(toks); i++ {
-		name := &toks[i+1]
-		if !r.says(toks[i], "the") || !r.turnsHere(toks, i) || name.has(capital) || name.pause > none || !r.mayName(toks, i+1) {
+		the, name := &toks[i], &toks[i+1]
+		if the.id != r.theID || the.has(misspelt) || name.has(capital) || name.pause > none {
 			continue
 		}
 		end := i + 2
 		lot := r.says(toks[end], "lot") && toks[end].pause == none && end+1 < len(toks) && (beFollows(toks, end+1) == end+1 || r.says(toks[end+1], "have") || others && toks[end+1].pause == comma) && r.talksOfHive(toks, end+1, nextSentences)
-		if lot || others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.talksOfHive(toks, end, nextSentences) {
+		if !lot && !(others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.talksOfHive(toks, end, nextSentences)) {
+			continue
+		}
+		if r.turnsHere(toks, i) && r.mayName(toks, i+1) {
 			names = append(names, r.strings.lower(r.text[name.start:name.end]))
 		}
 	}

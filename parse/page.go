@@ -55,7 +55,8 @@ func (r *reader) read() {
 type lexedRow struct {
 	toks  []token // as they were meant
 	items []item
-	met   gist  // of the items
+	words listSet // in which they stand one by one
+	met   gist    // of the items
 	first pause // before it
 	next  int   // the row behind it
 	under under
@@ -92,9 +93,9 @@ func (r *reader) lexRow(row row) lexedRow {
 	from := len(r.lexing)
 	r.lexing = r.lex.items(toks, r.lexing)
 	items := r.lexing[from:len(r.lexing):len(r.lexing)]
-	met := gistOf(items)
+	words, met := listsOf(toks), gistOf(items)
 	if r.askAll {
-		met = everything
+		words, met = everything.lists, everything
 	}
 	if met.kinds.has(kFill) {
 		items = dropFillers(items)
@@ -102,7 +103,7 @@ func (r *reader) lexRow(row row) lexedRow {
 	if met.kinds.has(kPron) && met.kinds.has(kBe) {
 		items = r.possessive(items)
 	}
-	return lexedRow{toks: toks, items: items, met: met, first: row.first, under: row.under}
+	return lexedRow{toks: toks, items: items, words: words, met: met, first: row.first, under: row.under}
 }
 
 // speaksOfSeveral reports whether words speak of hives, not of one.

@@ -208,7 +208,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
 		r.gotBars(r.items)
 	}
-	r.items = r.placeHives(r.several(r.items))
+	r.items = r.placeHives(r.several(r.items, l.words.has(pointing)))
 	if met.kinds.has(kDo) && met.kinds.has(kTo) {
 		r.movesOn(r.items)
 	}

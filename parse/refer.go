@@ -27,7 +27,7 @@ func (r *reader) refer(items []item) []item {
 // most words it cannot.
 func (r *reader) mayRefer(items []item, i int) bool {
 	it := &items[i]
-	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || r.severalSpoken || r.byNumber || r.askAll
+	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || r.askAll
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how

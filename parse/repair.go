@@ -13,12 +13,18 @@ var mending = setOf(kScratch, kRepair, kNo)
 // its kind; what it replaced stays in the evidence and the leaf is flagged.
 func (r *reader) repair(items []item) []item {
 	for k := 0; k < len(items); k++ {
+		if !items[k].anyOf(mendsAt) {
+			continue
+		}
 		if mended, ok := r.mendAt(items, k); ok {
 			items, k = mended, -1
 		}
 	}
 	return items
 }
+
+// mendsAt are the kinds of words that can be a cue to mend.
+var mendsAt = mending.or(setOf(kComb, kBut))
 
 // mendAt mends what item k takes back, if it is a cue that does.
 func (r *reader) mendAt(items []item, k int) ([]item, bool) {

@@ -54,6 +54,14 @@ type token struct {
 	flags      mark
 }
 
+// listsOf are the lists in which some words stand, one by one.
+func listsOf(toks []token) (in listSet) {
+	for i := range toks {
+		in |= toks[i].lists
+	}
+	return in
+}
+
 func (t *token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
