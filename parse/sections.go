@@ -163,6 +163,9 @@ func (r *reader) lacksSubject(sentence []token) bool {
 // boxed is what the box at the head of a line says, and how many bytes of the line it
 // takes: "[ ]" and "☐" before what is to be done, "[x]" before what was.
 func boxed(text string) (under, int) {
+	if c := text[0]; lowered[c] != 0 || isDigit(c) {
+		return noHeading, 0 // as most lines begin
+	}
 	head := len(text) - len(strings.TrimLeft(text, " \t-*•"))
 	for _, b := range boxes {
 		if rest, ok := strings.CutPrefix(text[head:], b.drawn); ok && strings.HasPrefix(rest, " ") && strings.TrimSpace(rest) != "" {

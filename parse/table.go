@@ -35,6 +35,9 @@ func sepAt(text string, sep byte) (from, to int) {
 		k := strings.IndexByte(text, sep)
 		return k, k + 1
 	}
+	if !strings.Contains(text, "  ") {
+		return -1, 0 // as in most lines
+	}
 	text = strings.TrimRight(text, " \r")
 	lead := len(text) - len(strings.TrimLeft(text, " "))
 	k := strings.Index(text[lead:], "  ")
@@ -262,7 +265,10 @@ func (r *reader) namesHive(c cell) bool {
 	}
 	for _, mark := range hiveMarks {
 		rest, ok := strings.CutPrefix(name, mark)
-		if rest = strings.TrimLeft(rest, " .#"); ok && rest != "" && isDigit(rest[0]) && len(rest) <= 3 {
+		if !ok {
+			continue
+		}
+		if rest = strings.TrimLeft(rest, " .#"); rest != "" && isDigit(rest[0]) && len(rest) <= 3 {
 			return true
 		}
 	}
