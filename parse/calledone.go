@@ -16,7 +16,20 @@ type calledOne struct{ words, name string }
 // of a sentence, and going on about what is found in a hive. One alone does not do,
 // unless another hive is named.
 func (r *reader) calledOnes(toks []token) []calledOne {
-	var ones []calledOne
+	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) {
+		return ones
+	}
+	if one, found := r.loneOne(toks); found {
+		return []calledOne{one}
+	}
+	return nil
+}
+
+// onesTurnedTo are the hives told so to which the talk turns.
+func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
+	if !r.onFront(r.oneID) {
+		return nil
+	}
 	for i := range toks {
 		if toks[i].id != r.theID {
 			continue
@@ -30,13 +43,7 @@ func (r *reader) calledOnes(toks []token) []calledOne {
 			ones = append(ones, one)
 		}
 	}
-	if len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) {
-		return ones
-	}
-	if one, found := r.loneOne(toks); found {
-		return []calledOne{one}
-	}
-	return nil
+	return ones
 }
 
 // turnsHere reports whether nothing but words of a round of visits stands before token i

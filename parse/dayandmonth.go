@@ -26,6 +26,9 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 
 // tellsMonthFirst reports whether a date of the note can only be a month and a day: "5/16".
 func (r *reader) tellsMonthFirst(toks []token) bool {
+	if !r.onFront(idFraction) {
+		return false
+	}
 	found := false
 	for i := range toks {
 		if toks[i].id != idFraction {

@@ -8,6 +8,9 @@ package parse
 // ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
 // sentence is no hive's.
 func (r *reader) namedByWord(toks []token) bool {
+	if !r.onFront(r.hiveID, r.colonyID, r.hvID, r.hID) {
+		return false
+	}
 	for i := range toks {
 		switch t := &toks[i]; t.id {
 		case r.hiveID, r.colonyID:
@@ -46,6 +49,9 @@ func (r *reader) hiveNameAt(toks []token, i int) bool {
 // tellsByNumber reports whether the note tells hives apart by number alone: "No. 4: calm",
 // "in the number two".
 func (r *reader) tellsByNumber(toks []token) bool {
+	if !r.front.lists.has(numberSigns) && !r.askAll {
+		return false
+	}
 	first := ""
 	for i := 0; i+1 < len(toks); i++ {
 		t, n := &toks[i], &toks[i+1]

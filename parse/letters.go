@@ -5,6 +5,9 @@ import "strings"
 // letterNames are the letters by which the note names hives, "hive M", after which a
 // capital alone is the hive; never "I".
 func (r *reader) letterNames(toks []token) (names []string) {
+	if !r.onFront(r.hiveID, r.colonyID) {
+		return nil
+	}
 	for i := 1; i < len(toks); i++ {
 		t := &toks[i]
 		if t.end-t.start != 1 || !t.has(capital) || t.has(glued) || t.pause > none || toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID {

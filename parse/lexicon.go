@@ -27,7 +27,7 @@ type lexicon struct {
 
 	denial, seen, queenCups, added, moved *sense // of the rules of these names
 
-	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID wordID
+	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID wordID
 }
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
@@ -132,7 +132,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.dates.orders, l.datedDeeds, l.byWords = set(orders), set(datedDeeds), set(deadlines)
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
-	l.hvID, l.hivesID, l.coloniesID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies")
+	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 }
 
 // senseNamed is the sense of the rule of a name; without one it is senseless.

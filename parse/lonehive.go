@@ -49,7 +49,7 @@ var ofPeople = []string{"with", "told", "asked", "rang", "phoned", "met", "thank
 // note: "had the yellow one open", "by the chapel lot".
 func (r *reader) loneOne(toks []token) (one calledOne, found bool) {
 	for i := range toks {
-		if i > 0 && toks[i].pause >= stop && i > longestOpening || r.withinHive(toks, i) {
+		if i > 0 && toks[i].pause >= stop && i > longestOpening {
 			break
 		}
 		if toks[i].id != r.theID || i+2 >= len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
@@ -59,20 +59,28 @@ func (r *reader) loneOne(toks []token) (one calledOne, found bool) {
 		if name == "" {
 			end, name = r.lotAt(toks, i)
 		}
-		if end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && r.withinHive(toks, end+1) {
+		if name == "" {
+			continue
+		}
+		if r.withinHive(toks, 0, i+1) || end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && r.withinHive(toks, end+1, end+2) {
 			break // "the red one on bar four"
 		}
-		if name != "" && r.talksOfHive(toks, end, nextSentences) {
+		if r.talksOfHive(toks, end, nextSentences) {
 			return calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}, true
 		}
 	}
 	return one, false
 }
 
-// withinHive reports whether what only a hive has is named at a token, behind which "the
-// red one" may be a queen or a cell.
-func (r *reader) withinHive(toks []token, i int) bool {
-	return toks[i].id != idUnknown && r.lex.matcher.longest(toks, i, nil).kinds.meet(foundInHives)
+// withinHive reports whether what only a hive has is named from one token to another, behind
+// which "the red one" may be a queen or a cell.
+func (r *reader) withinHive(toks []token, from, to int) bool {
+	for i := from; i < to; i++ {
+		if toks[i].id != idUnknown && r.lex.matcher.longest(toks, i, nil).kinds.meet(foundInHives) {
+			return true
+		}
+	}
+	return false
 }
 
 // foundInHives are the kinds of words for what is found in a hive.

@@ -27,11 +27,12 @@ func (r *reader) read() {
 			at, first = r.cutRow(at, first)
 		}
 		if top == 0 {
+			r.front.take(r.toks)
 			r.names = r.properNames(r.toks)
 			r.namedInTable()
 			r.initials = initialsOf(r.names)
 			r.monthFirst = r.tellsMonthFirst(r.toks)
-			r.severalSpoken = r.speaksOfSeveral(r.toks)
+			r.severalSpoken = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
 			r.byNumber = r.tellsByNumber(r.toks)
 			r.ones = r.calledOnes(r.toks)
 		}
@@ -51,14 +52,40 @@ func (r *reader) read() {
 	r.receive()
 }
 
+// front is what stands on the first page: most of what is sought there hangs on a few
+// words.
+type front struct {
+	words wordSet
+	lists listSet // in which they stand
+}
+
+// take makes ready for a page.
+func (f *front) take(toks []token) {
+	clear(f.words.in)
+	f.lists = listsOf(toks)
+	for i := range toks {
+		f.words.in[toks[i].id] = true
+	}
+}
+
+// onFront reports whether one of some words stands on the first page.
+func (r *reader) onFront(words ...wordID) bool {
+	for _, id := range words {
+		if r.front.words.has(id) {
+			return true
+		}
+	}
+	return r.askAll
+}
+
 // lexedRow is a row as items.
 type lexedRow struct {
 	toks  []token // as they were meant
 	items []item
 	words listSet // in which they stand one by one
 	met   gist    // of the items
-	first pause // before it
-	next  int   // the row behind it
+	first pause   // before it
+	next  int     // the row behind it
 	under under
 }
 
@@ -104,16 +131,6 @@ func (r *reader) lexRow(row row) lexedRow {
 		items = r.possessive(items)
 	}
 	return lexedRow{toks: toks, items: items, words: words, met: met, first: row.first, under: row.under}
-}
-
-// speaksOfSeveral reports whether words speak of hives, not of one.
-func (r *reader) speaksOfSeveral(toks []token) bool {
-	for i := range toks {
-		if id := toks[i].id; id == r.hivesID || id == r.coloniesID {
-			return true
-		}
-	}
-	return false
 }
 
 // asks reports whether a row is a label alone, and makes the short row below it

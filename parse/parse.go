@@ -85,6 +85,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 func newReader(l *lexicon) *reader {
 	r := &reader{lexicon: l, memory: memory{byHive: map[string]*builder{}}}
 	r.paths = newPaths()
+	r.front.words.in = make([]bool, len(l.words.words))
 	r.split.words, r.split.slips, r.split.hives, r.split.numbered = l.words, l.slips, l.hiveWords, l.numberedWords
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}
 	return r

@@ -111,6 +111,7 @@ type desk struct {
 	lex    lexer
 	split  splitter
 	toks   []token // of the page
+	front  front
 	rows   []row
 	lexed  []lexedRow // some of them
 	lexing []item     // theirs
