@@ -139,7 +139,8 @@ func (n *bareNumber) takesTold() bool {
 	if !n.close || !n.prev.is(kDo) || n.ranged() || !deedTraits[n.rule(n.prev, kDo).Value].bars {
 		return false
 	}
-	if !n.ends() && (n.next.pause > none || !n.isWord(n.next, "for", "as", "because", "since", "to")) {
+	leaves := n.next != nil && (n.next.is(kBut) || n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kDo, kPron)) // "I straightened nine but left ten"
+	if !n.ends() && !leaves && (n.next.pause > none || !n.isWord(n.next, "for", "as", "because", "since", "to")) {
 		return false
 	}
 	if slices.Contains(n.bars, int(it.n.lo)) {

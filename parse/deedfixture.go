@@ -34,7 +34,8 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			break
 		}
 		if !args[k].is(kFixture) || args[k].used {
-			if !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) && !(args[k].is(kName) && k+1 < len(args) && args[k+1].is(kFixture)) {
+			at := r.isWord(&args[k], "at") && k > 0 && args[k-1].is(kWord) // "closed it up at the entrance"
+			if !at && !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) && !(args[k].is(kName) && k+1 < len(args) && args[k+1].is(kFixture)) {
 				break
 			}
 			continue
@@ -154,5 +155,5 @@ func (r *reader) downTo(args []item) bool {
 func (f *fitting) cleanFloor() bool {
 	swept := f.i > 1 && passive(f.pre[verbChain(f.c.items, f.i)+1:]) && hasFixture(f.reader, f.pre, "floor")
 	it := f.lastFixture == "floor" && len(f.args) > 0 && f.isWord(&f.args[0], "it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
-	return it || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
+	return it || strings.Contains(f.text, " floor ") || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }

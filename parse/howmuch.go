@@ -341,8 +341,11 @@ func (s *scan) amountOfElse(i int) bool {
 // for both.
 func (s *scan) elsewhereToo(i int, amount string) bool {
 	on, bars := s.at(i+1), s.at(i+2)
-	f := s.r.lastContent
-	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !s.r.sameSentence {
+	f, here := s.r.lastContent, s.r.sameSentence
+	if last := s.lastFound(i); last != nil && last.class == ofComb && (s.headed || hasKind(s.c.items[last.at:i], kBars)) {
+		f, here = last, true // "honey on bars 3 and 4, lots on 4"
+	}
+	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !here {
 		return false
 	}
 	s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: f.what, present: true, extent: extent{amount: amount}, at: i, items: s.r.these(s.at(i)), rule: f.rule}))

@@ -145,7 +145,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	for lo > from && c.items[lo-1].anyOf(beforeCargo) && c.items[lo].pause == none && !r.source(c, lo-1) {
 		lo--
 	}
-	for hi+1 < to && (only || hi-i < 8) {
+	for hi+1 < to && (only || hi-i < 12) {
 		hi++
 	}
 	if only {

@@ -332,6 +332,18 @@ var manners = map[string][]saying{
 		{"two to tree nectar and six and tin sealed brood with never a gap in it", "bars.2.nectar=yes bars.3.nectar=yes bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid bars.10.capped_brood=yes bars.10.capped_brood.pattern=solid"},
 		{"hive four is boiling over with bees, so tomorrow I'll throw in a bar", "hive=4 strength.word=strong plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-15"},
 	},
+	// how much there is on some of the bars just named, and the one of them that was seen to.
+	"some of those bars": {
+		{"honey on three four and five, heaps on four", "bars.3.honey=yes bars.4.honey=yes bars.4.honey.amount=much bars.5.honey=yes"},
+		{"Bars 8 to 9 have nectar, only a little on 9.", "bars.8.nectar=yes bars.9.nectar=yes bars.9.nectar.amount=little"},
+		{"bars three and four are crooked so I straightened three but left four", "bars.3.comb.straight=no bars.4.comb.straight=no actions.straighten=yes actions.straighten.bar=3"},
+		{"bar six it's about a third drawn", "bars.6.comb.drawn=0.333"},
+	},
+	"a clean, a door and poor devils": {
+		{"I gave their floor a good scrub.", "actions.clean_floor=yes"},
+		{"Wasps are robbing the poor devils. I shut it up at the entrance.", "signs.wasps=yes signs.robbing=yes actions.close_entrance=yes"},
+		{"they're working the lime there is nectar coming in and pollen coming in as well a white sort that's from the bramble", "incoming.nectar=yes incoming.nectar.plant=lime incoming.pollen=yes incoming.pollen.colour=white incoming.pollen.plant=bramble"},
+	},
 	// what is no finding of this hive, and what tells of the colony as a whole.
 	"of whom": {
 		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},

@@ -308,7 +308,7 @@ func (s *search) fill(slots [numSlots]int32, i int, so passed) {
 	}
 	so.with = &with
 	if to := slots[slotNumber]; to >= 0 {
-		if q, j := s.slots.quantityAt(i); j > i && !q.ordinal && !(s.toks[j-1].has(coloned) && i > 0 && s.toks[i].has(glued)) { // "H4: drone cells
+		if q, j := s.slots.quantityAt(i); j > i && !q.ordinal && !q.share && !(s.toks[j-1].has(coloned) && i > 0 && s.toks[i].has(glued)) { // "H4: drone cells
 			before := with.n
 			with.n = q
 			s.from(to, j, so)

@@ -239,15 +239,31 @@ func (r *reader) weatherSoFar() []entry {
 // plantInFlower keeps the plant of "red gum's out and they're bringing in
 // nectar" for the load that follows.
 func (r *reader) plantInFlower(c *clause) {
-	if c.has(kContent) || c.has(kBring) {
+	if c.has(kContent) {
 		return
 	}
 	for i := range c.items {
 		it := &c.items[i]
+		if it.is(kPlant) && !it.used && i+1 == len(c.items) && r.worksOn(c.items[:i]) {
+			r.flowering, r.flowerSentence = onePlant(r.value(it, kPlant)), r.sentenceNo
+		}
+		if c.has(kBring) {
+			continue
+		}
 		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "catkins")) && !it.used {
 			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
 		}
 	}
+}
+
+// worksOn reports whether the words before a plant tell that the bees are at it: "they're
+// working the hawthorn", "they are all over the borage".
+func (r *reader) worksOn(items []item) bool {
+	k := len(items) - 1
+	if k > 0 && items[k].is(kArt) {
+		k--
+	}
+	return k > 0 && (items[k].is(kOn) || r.isWord(&items[k], "working", "visiting", "mobbing", "foraging")) && hasKind(items[:k], kBees)
 }
 
 // scale remembers that a scale or a weight is spoken of.
