@@ -186,7 +186,7 @@ func (r *reader) strength(c *clause) {
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
 		behind = behind || r.judgedBy(c, i) || r.judgesBars(c, i)
-		behind = behind || r.calledSo(c, i) && !c.has(kStores) && r.subject == kBees && r.beesSentence+1 >= r.sentenceNo
+		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.beesSentence+1 >= r.sentenceNo || r.isWord(it, "moderate", "middling", "medium") && r.coloniesCalled(c, i))
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
@@ -338,6 +338,15 @@ func (r *reader) calledSo(c *clause, i int) bool {
 	}
 	next := c.next(i)
 	return i > 0 && called(&c.items[i-1]) || called(next) && next.pause == none && (i == 0 || c.items[i-1].is(kThen))
+}
+
+// coloniesCalled reports whether the bees are what somebody calls what stands at item i, and
+// no temper or stores were spoken of before: "I'd call her moderate".
+func (r *reader) coloniesCalled(c *clause, i int) bool {
+	if r.temperSentence > 0 && r.temperSentence+1 >= r.sentenceNo || hasKind(r.told, kStores) || hasKind(r.told, kTemper) && !hasKind(c.items, kTemper) {
+		return false
+	}
+	return i > 0 && r.isWord(&c.items[i-1], "i'd call her", "i'd call it", "i'd call them", "i would call her", "i would call it", "i would call them")
 }
 
 // barsOfBees reports whether an item counts the bars that the bees cover.

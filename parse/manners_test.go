@@ -14,6 +14,15 @@ var manners = map[string][]saying{
 		{"Sealed brood on bars 4 and 5, good brood pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid"},
 		{"We fed them last year's syrup and took three bars of last summer's honey.", "actions.feed=yes actions.feed.what=syrup actions.harvest=yes actions.harvest.count=3"},
 	},
+	// hives that are left as they are or get brood, and what could not be found.
+	"left alone": {
+		{"Juniper is weak. We mean to keep Juniper closed and feed on Sunday.", "hive=juniper strength.word=weak plans.feed=yes plans.feed.due=2026-05-17"},
+		{"Juniper swarmed on Friday. Eggs on bar 3. I'll leave Juniper shut and look in on Sunday.", "hive=juniper earlier.swarmed=yes earlier.swarmed.on=2026-05-08 bars.3.eggs=yes plans.inspect=yes plans.inspect.due=2026-05-17"},
+		{"Juniper is strong. I gave two bars of brood to Hazel.", "hive=juniper strength.word=strong actions.move_bar=yes actions.move_bar.count=2 actions.move_bar.to_hive=hazel"},
+		{"Sealed brood on bars 4 and 5, but no larvae that I could spot.", "bars.4.capped_brood=yes bars.5.capped_brood=yes contents.open_brood=no"},
+		{"Bar 4 has brood but no eggs that I could see.", "bars.4.brood=yes bars.4.eggs=no"},
+		{"Eggs on bar 5. I'd call her moderate now.", "bars.5.eggs=yes strength.word=moderate?"},
+	},
 	// what bars that head the sentence underwent, and what goes in besides.
 	"and was": {
 		{"Bar 7 was stuck to the wall and was cut free.", "bars.7.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=7"},

@@ -193,7 +193,7 @@ func (r *reader) keepsBees(toks []token, end int) bool {
 		return false
 	}
 	for _, n := range r.lex.matcher.longest(toks[:last], end, nil).rules {
-		if r.kindOf[n] == kDo && (!toks[end].lists.has(hiveDoings) || r.says(toks[end], "requeened")) && !toks[end].lists.has(being) && (r.says(toks[last], "the", "my", "our", "them", "it", "both") || r.isNumber(&toks[last]) && !r.says(toks[last], "to", "for")) {
+		if r.kindOf[n] == kDo && (!toks[end].lists.has(hiveDoings) || r.says(toks[end], "requeened")) && !toks[end].lists.has(being) && (r.says(toks[last], "the", "my", "our", "them", "it", "both") || r.isNumber(&toks[last]) && !r.says(toks[last], "to", "for", "and")) {
 			return true
 		}
 	}

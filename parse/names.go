@@ -79,15 +79,19 @@ func (r *reader) spokenOf(toks []token, i, end int) bool {
 	return subject || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
 }
 
-// movedTo reports whether numbered bars were moved to the one of a name: "I moved bars 4
-// and 5 to Juniper."
+// movedTo reports whether bars were moved to the one of a name, or brood was given to it: "I
+// moved bars 4 and 5 to Juniper", "we gave two bars of brood to Juniper".
 func (r *reader) movedTo(toks []token, i, end int) bool {
 	if i < 4 || !r.says(toks[i-1], "to", "into") || toks[i].pause > none || end < len(toks) && toks[end].pause == none {
 		return false
 	}
-	number := false
+	number, brood := false, false
 	for k := i - 2; k >= 0 && k >= i-12 && toks[k+1].pause < stop; k-- {
 		number = number || r.isNumber(&toks[k])
+		brood = brood || r.says(toks[k], "brood", "eggs", "larvae")
+		if brood && number && r.says(toks[k], "gave", "donated", "lent", "given") {
+			return true
+		}
 		if r.says(toks[k], "moved", "shifted", "transferred") {
 			return number && r.says(toks[k+1], barWords...)
 		}

@@ -179,6 +179,9 @@ func (s *scan) wholeAt(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && s.r.isWord(it, "in all", "all", "in total") {
 		return // "pollen in all colours"
 	}
+	if strings.HasPrefix(it.text, "that ") && (s.r.sameSentence && s.r.headedBars || s.no < 0) {
+		return // "bar four has brood but no eggs that I could see"
+	}
 	it.used = true
 	if prev := s.at(i - 1); prev != nil && prev.is(kBrood) {
 		return // "brood on bar four, the pattern as a whole is good"
