@@ -68,11 +68,9 @@ func (r *reader) heavyBars(c *clause, i int) bool {
 		return false
 	}
 	it.used = true
-	w := r.why("honey", "", first, it)
-	for _, bar := range first.bars {
-		r.cur.put(r.barPath(bar, "honey"), "yes", w)
-		r.cur.put(r.barPath(bar, "honey.amount"), "much", w)
-	}
+	f := r.newFinding(&finding{class: ofComb, what: "honey", present: true, extent: extent{amount: "much"}, bars: first.bars, located: true, items: r.these(first, it), rule: "honey"})
+	r.record(f)
+	r.remember(f) // "bar nine the same"
 	return true
 }
 

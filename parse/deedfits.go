@@ -98,6 +98,8 @@ func (f *fitting) barsDone() bool {
 
 func (f *fitting) removeBar() bool {
 	switch {
+	case f.text == "came out":
+		return f.barCameOut()
 	case f.honeyTaken():
 		f.d.do = "harvest"
 		return true
@@ -118,6 +120,35 @@ func (f *fitting) removeBar() bool {
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
+}
+
+// cameOut takes "came out" for no deed where no bar stands before it: "the bees came out".
+func (r *reader) cameOut(items []item) {
+	for i := range items {
+		it := &items[i]
+		if it.is(kDo) && it.text == "came out" && (i == 0 || it.pause > none || !items[i-1].any(kBars, kBar) && !r.isWord(&items[i-1], "one")) {
+			it.kinds, it.says = setOf(kWord), senseless
+		}
+	}
+}
+
+// barCameOut: "wax moth on bar 12, so that bar came out and went on the fire", of which
+// nothing more is said, nor that it went back.
+func (f *fitting) barCameOut() bool {
+	if f.wordIn(f.args, "back") || len(f.args) > 0 && f.args[0].pause == none && !f.args[0].is(kAnd) && !f.isWord(&f.args[0], "for good", "altogether", "today", "entirely") {
+		return false
+	}
+	subject := &f.pre[f.i-1]
+	if subject.is(kBars) && subject.pause == none {
+		f.d.bars = slices.Clone(subject.bars)
+		return true
+	}
+	that := subject.is(kBar) && f.i > 1 && f.isWord(&f.pre[f.i-2], "that", "this") || f.isWord(subject, "one") && f.i > 1 && f.isWord(&f.pre[f.i-2], "that", "this")
+	if !that || len(f.bars) != 1 || !f.sameSentence && f.inHand != thisLine {
+		return false
+	}
+	f.d.bars = slices.Clone(f.bars)
+	return true
 }
 
 // itTakenOut: "bar 12 fell when I lifted it, took it out", "bar 12 old comb, took it out for

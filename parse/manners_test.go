@@ -353,6 +353,14 @@ var manners = map[string][]saying{
 		{"Wasps are robbing the poor devils. I shut it up at the entrance.", "signs.wasps=yes signs.robbing=yes actions.close_entrance=yes"},
 		{"they're working the lime there is nectar coming in and pollen coming in as well a white sort that's from the bramble", "incoming.nectar=yes incoming.nectar.plant=lime incoming.pollen=yes incoming.pollen.colour=white incoming.pollen.plant=bramble"},
 	},
+	// bars that came out, and what is said of the bar before.
+	"came out, and the same": {
+		{"Mould on bar 11, so that one came out.", "signs.mould=yes signs.mould.bar=11 actions.remove_bar=yes actions.remove_bar.bar=11"},
+		{"Mould on bar 11, but that bar came out and went back in. The bees came out to look.", "signs.mould=yes signs.mould.bar=11"},
+		{"Bar 4 larvae. Bar 6 is heavy with honey, and bar 7 the same.", "bars.4.open_brood=yes bars.6.honey=yes bars.6.honey.amount=much bars.7.honey=yes? bars.7.honey.amount=much"},
+		{"It was 95 in the shade. Bar 3 is stuck to right wall, and on bar 4 the bees are hanging from it in chains.", "weather.temp_c=35 bars.3.comb.attached=wall bars.4.festooning=yes"},
+		{"Bar 6 has eggs. The new lady was on it.", "bars.6.eggs=yes queen.seen=yes queen.bar=6"},
+	},
 	// what is no finding of this hive, and what tells of the colony as a whole.
 	"of whom": {
 		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},

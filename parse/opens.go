@@ -323,6 +323,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 	}
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
 	switch {
+	case o.text == "came out":
+		return doesNot // "bar 12 came out and went on the fire"
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):
 		return doesOpen
 	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && deedTraits[r.rule(o.item, kDo).Value].bars && barsAtHead(items, i):

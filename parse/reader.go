@@ -231,6 +231,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
 		r.carriedIn(r.items)
 	}
+	if met.kinds.has(kDo) {
+		r.cameOut(r.items)
+	}
 	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
 		r.items = r.soughtItems(r.items)
 	}
