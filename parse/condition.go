@@ -4,10 +4,10 @@ package parse
 // are light".
 func (r *reader) takeBackPlans(list []clause) {
 	for i := len(list) - 1; i > 0; i-- {
-		if r.leadsOn(list, i) {
+		if list[i].mood != unasked || list[i-1].mood != planned || r.leadsOn(list, i) {
 			continue // "going to treat on wednesday if i have to i'll do it in the dark"
 		}
-		if list[i].mood == unasked && list[i].items[0].pause == none && r.conditional(&list[i]) && list[i-1].mood == planned && !r.looksWhether(&list[i-1]) {
+		if list[i].items[0].pause == none && r.conditional(&list[i]) && !r.looksWhether(&list[i-1]) {
 			list[i-1].mood = unasked
 		}
 	}

@@ -36,9 +36,13 @@ func (r *reader) deeds(c *clause) {
 			r.foodToo(c, d)
 		}
 	}
-	r.moreFood(c)
+	if c.has(kSubstance) || r.askAll {
+		r.moreFood(c)
+	}
 	r.moreBars(c)
-	r.bareFood(c)
+	if c.has(kSubstance) || r.askAll {
+		r.bareFood(c)
+	}
 }
 
 // senses are the deeds that a verb can stand for, in the order in which they

@@ -204,6 +204,13 @@ func (s kinds) each() iter.Seq[kind] {
 	}
 }
 
+func kindsOf(items []item) (set kinds) {
+	for i := range items {
+		set = set.or(items[i].kinds)
+	}
+	return set
+}
+
 func (g *gist) add(it *item) {
 	g.kinds = g.kinds.or(it.kinds)
 	g.lists |= it.lists

@@ -7,8 +7,14 @@ import (
 // sentence reads one sentence: its clauses in order, each with its mood.
 func (r *reader) sentence(items []item) {
 	r.sameSentence = false
-	spoken := items
-	items, again := r.subjectsAgain(spoken)
+	spoken, met := items, kindsOf(items)
+	if r.askAll {
+		met = everyKind
+	}
+	var again []again
+	if met.meet(actors) && met.meet(actorsVerb) {
+		items, again = r.subjectsAgain(spoken)
+	}
 	r.told = items
 	r.sentenceNo++
 	r.mendedBars = nil
@@ -16,11 +22,15 @@ func (r *reader) sentence(items []item) {
 	r.planDay = nil
 	r.hereColon = false
 	r.othersBees(items)
-	if r.opening {
+	if r.opening && met.has(kDo) && met.has(kDate) {
 		r.visitOf(items)
 	}
-	r.onlyOnDay(items)
-	r.broodAgain(items)
+	if met.has(kDate) {
+		r.onlyOnDay(items)
+	}
+	if met.has(kContent) && met.has(kBars) && met.has(kBe) {
+		r.broodAgain(items)
+	}
 	r.list = r.clauses(items, r.list[:0])
 	var kinds kinds
 	for i := range r.list {

@@ -7,6 +7,12 @@ package parse
 // ofSubject are the kinds of words that such a subject is made of.
 var ofSubject = setOf(kArt, kQueen, kBars, kBar, kOn, kComb, kAdv, kFixture, kName)
 
+// actors are those of which it has one at least, and actorsVerb those of its verb.
+var (
+	actors     = setOf(kQueen, kBars, kFixture, kName)
+	actorsVerb = setOf(kBe, kHave)
+)
+
 // longestSubject and longestAside are the numbers of items that are sought for a subject and
 // its aside: speech without pauses may go on for ever.
 const (
@@ -66,7 +72,7 @@ func (r *reader) subjectBefore(items []item, i int) int {
 		return -1
 	}
 	for k := from; k < i; k++ {
-		if items[k].any4(kQueen, kBars, kFixture, kName) {
+		if items[k].anyOf(actors) {
 			return from
 		}
 	}
