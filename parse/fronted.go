@@ -10,10 +10,13 @@ func (r *reader) fronted(items []item) {
 		if items[i].pause > none {
 			from = i
 		}
-		if i > from && items[i].is(kPron) && r.isWord(&items[i], "i", "we") && objectPhrase(items[from:i]) && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)) { // but "the entrance I reduced" is read as it stands
-			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
+		if i == from || !items[i].is(kPron) {
+			continue
 		}
-		if i > from && items[i].is(kPron) && (objectPhrase(items[from:i]) || i == from+1 && items[from].any(kFixture, kQueen)) && r.mustDo(items, i+1) {
+		switch object := objectPhrase(items[from:i]); {
+		case object && r.isWord(&items[i], "i", "we") && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)): // but "the entrance I reduced" is read as it stands
+			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
+		case (object || i == from+1 && items[from].any(kFixture, kQueen)) && r.mustDo(items, i+1):
 			orderAgain(items[from:i+3], i-from)
 		}
 	}

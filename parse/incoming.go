@@ -15,16 +15,22 @@ func (r *reader) carriedIn(items []item) {
 		it.kinds, it.says = setOf(kBring), senseless // "In: pollen, water"
 	}
 	for i := 1; i < len(items); i++ {
-		r.broughtIn(items, i)
-		if v := r.value(&items[i-1], kContent); items[i].colon && items[i].text == "in" && (v == "pollen" || v == "nectar") {
-			items[i].kinds = setOf(kBring)
+		it := &items[i]
+		if it.any3(kShe, kPron, kBees) {
+			r.broughtIn(items, i)
+		}
+		if !it.colon || it.text != "in" {
+			continue
+		}
+		if v := r.value(&items[i-1], kContent); v == "pollen" || v == "nectar" {
+			it.kinds = setOf(kBring)
 		}
 	}
 }
 
-// broughtIn joins "ivy pollen she carries in": what item i, "she", carries stands before it.
+// broughtIn joins "ivy pollen she carries in": what "she" at item i carries stands before it.
 func (r *reader) broughtIn(items []item, i int) {
-	if i+1 >= len(items) || !items[i].any3(kShe, kPron, kBees) || items[i].pause > none || !items[i-1].any(kContent, kForage) {
+	if i+1 >= len(items) || items[i].pause > none || !items[i-1].any(kContent, kForage) {
 		return
 	}
 	if bring := i + 1; r.bringsIt(items, bring) || items[bring].is(kBe) && r.bringsIt(items, bring+1) {
