@@ -42,6 +42,10 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 }
 
 func (f *fitting) addBar() bool {
+	if f.isWord(&f.c.items[f.i], "gave") && len(f.args) > 0 && f.isWord(&f.args[0], "up", "us", "me") && f.gaveUp() {
+		f.d.do = "harvest"
+		return true
+	}
 	s := f.substanceIn(f.args, "")
 	if s == nil && f.rule.Form == "done" && (f.c.mood == planned || hasKind(f.pre, kMeasure)) {
 		s = f.substanceGiven()
@@ -210,8 +214,33 @@ func (f *fitting) harvest() bool {
 	if f.text == "came off" && !f.honeyTaken() {
 		return false
 	}
+	if strings.HasPrefix(f.text, "yielded") || strings.HasPrefix(f.text, "surrendered") || strings.HasPrefix(f.text, "parted") {
+		return f.gaveUp()
+	}
 	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") || f.itBar(f.args) ||
 		strings.Contains(f.text, "honey") || f.hiveAndDay() || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
+}
+
+// gaveUp: "Juniper gave us two bars of honey", "it yielded 4 kg", and no gift of brood or to
+// another hive.
+func (f *fitting) gaveUp() bool {
+	n := len(f.pre)
+	for n > 0 && f.pre[n-1].any4(kAdv, kHave, kThen, kAnd) {
+		n--
+	}
+	who := f.before(f.c, n)
+	whose := who.any3(kName, kBees, kHive) || f.isWord(who, "it", "they", "she", "which", "bees")
+	for k := range f.args {
+		if it := &f.args[k]; it.is(kContent) && !f.isHoney(it) || it.any3(kCell, kQueen, kName) {
+			return false
+		}
+	}
+	return whose && (f.looseBars(f.args) || f.has(kBars) || weighs(f.args) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey"))
+}
+
+func (f *fitting) isHoney(it *item) bool {
+	what := f.value(it, kContent)
+	return what == "honey" || what == "capped_honey"
 }
 
 // hiveAndDay reports whether a hive and at most a day follow the verb.

@@ -70,6 +70,9 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
 			return k // "moved it back three bars and put two new ones in"
 		}
+		if it.is(kAnd) && k > i+1 && hasStill(c.items[k+1:]) {
+			return k // "gave up five bars and still has four bars of honey"
+		}
 		if k > i+1 && r.newCount(c.items, k) {
 			return k // "follower moved back two, two bars added behind bar nine"
 		}
@@ -90,6 +93,16 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 	}
 	return len(c.items)
+}
+
+// hasStill reports whether items begin with "has" or "still have", of which somebody is the
+// subject before.
+func hasStill(items []item) bool {
+	k := 0
+	for k < len(items) && items[k].any(kAdv, kNow) && items[k].pause == none && !items[k].is(kHave) {
+		k++
+	}
+	return k < len(items) && items[k].pause == none && (items[k].text == "has" || items[k].text == "have")
 }
 
 // newCount reports whether bars that are counted behind a comma, and then the verb of what was

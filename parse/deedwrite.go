@@ -268,7 +268,10 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 	if d.traits().twice {
 		what, _ := r.cur.get(r.paths.under(key, "what"))
 		amount, _ := r.cur.get(r.paths.under(key, "amount"))
-		bar, _ := r.cur.get(r.paths.under(key, "bar"))
+		bar, one := r.cur.get(r.paths.under(key, "bar"))
+		if !one {
+			bar, _ = r.cur.get(r.paths.under(key, "bars"))
+		}
 		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
 		return key, same || d.do == "harvest" && r.toldBare(key)

@@ -41,6 +41,8 @@ func (r *reader) heads(items []item, i int) bool {
 	switch {
 	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && deedTraits[r.rule(&items[i-2], kDo).Value].bars:
 		return false // "harvested three bars six seven and eight"
+	case it.pause == none && i > 1 && r.isWord(b.prev, "up", "us", "me") && r.isWord(&items[i-2], "gave"):
+		return false // "hive two gave us bars five and six"
 	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
 		return false // "2 charged (b5)"
 	case it.pause == none && b.prev.is(kAsk) && (r.isWord(b.prev, "shall we") || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):

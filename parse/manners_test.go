@@ -14,6 +14,14 @@ var manners = map[string][]saying{
 		{"Sealed brood on bars 4 and 5, good brood pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid"},
 		{"We fed them last year's syrup and took three bars of last summer's honey.", "actions.feed=yes actions.feed.what=syrup actions.harvest=yes actions.harvest.count=3"},
 	},
+	// what a hive gives its keeper, and what it has besides.
+	"given up": {
+		{"Juniper gave up five bars, 11 kg, and still has four bars of sealed honey.", "hive=juniper actions.harvest=yes actions.harvest.count=5 actions.harvest.amount=11 actions.harvest.unit=kg contents.capped_honey=yes contents.capped_honey.bars=4"},
+		{"Hive 3. It gave us bars 9 and 10, 5 kg.", "hive=3 actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 actions.harvest.amount=5 actions.harvest.unit=kg"},
+		{"Hive 3. They yielded two bars of honey.", "hive=3 actions.harvest=yes actions.harvest.count=2"},
+		{"Hive 2 gave up two bars of brood to hive 3.", "hive=2 actions.move_bar=yes actions.move_bar.count=2 actions.move_bar.to_hive=3"},
+		{"Hive 3. It was given two bars and still has four bars of brood.", "hive=3 actions.add_bar=yes actions.add_bar.count=2 contents.brood=yes contents.brood.bars=4"},
+	},
 	// hives that are left as they are or get brood, and what could not be found.
 	"left alone": {
 		{"Juniper is weak. We mean to keep Juniper closed and feed on Sunday.", "hive=juniper strength.word=weak plans.feed=yes plans.feed.due=2026-05-17"},
