@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // combBars are the bars that a word about comb speaks of: those in hand, or
 // those named behind it.
@@ -13,6 +16,9 @@ func (s *scan) combBars(i int) []int {
 				return it.bars
 			}
 			break
+		}
+		if it.is(kSame) && len(r.bars) > 0 {
+			return s.andSoAre(k)
 		}
 		if it.any6(kContent, kCell, kBut, kDo, kNo, kThere) {
 			break
@@ -30,6 +36,17 @@ func (s *scan) combBars(i int) []int {
 		return r.bars
 	}
 	return nil
+}
+
+// andSoAre are the bars in hand and those behind item k where it says that they are the same:
+// "bar 16 is bare, and so is bar 15".
+func (s *scan) andSoAre(k int) []int {
+	it, next := s.at(k), s.at(k+1)
+	if !strings.Contains(it.text, "so ") || next == nil || !next.is(kBars) {
+		return s.r.bars
+	}
+	it.used, next.used, next.taken = true, true, true
+	return append(slices.Clone(s.r.bars), next.bars...)
 }
 
 // comb reads the state of the wax at item i and reports whether it took it.

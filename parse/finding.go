@@ -237,6 +237,10 @@ func formatNumber(v float64) string {
 // comb writes a leaf below the comb (or the bar itself, for ../ values) of
 // each bar.
 func (r *reader) comb(bars []int, name, value string, why source) {
+	r.combOf = bars[0]
+	if len(r.lastFind) > 0 && !slices.Contains(r.lastFind[0].bars, bars[0]) {
+		r.lastFind = nil // "bar five honey, bar six bare, bar seven the same" is like bar six
+	}
 	for _, b := range bars {
 		if rest, ok := strings.CutPrefix(name, "../"); ok {
 			r.cur.put(r.barPath(b, rest), value, why)

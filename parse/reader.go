@@ -61,6 +61,7 @@ type memory struct {
 
 	saidOf          talk
 	saidBar         int
+	combOf          int  // the bar whose comb was told last, if nothing was told of another since
 	sameSentence    bool // the bars in hand were named in this sentence
 	stepped         bool
 	askedOnly       bool   // the last clause was a question

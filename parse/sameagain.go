@@ -117,7 +117,7 @@ func (s *scan) same(i int) {
 	if to != nil {
 		s.settle(s.found[s.bound:])
 	}
-	from := s.saidLast()
+	from, like := s.saidLast(), r.combOf
 	it.used = true
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		ref := s.at(k)
@@ -128,6 +128,7 @@ func (s *scan) same(i int) {
 			if said := r.saidOf.about(ref.bars[0]); len(said) > 0 || len(from) == 0 || !slices.Contains(from[0].bars, ref.bars[0]) {
 				from = said
 			}
+			like = ref.bars[0]
 			ref.used, ref.taken = true, true
 		}
 	}
@@ -136,7 +137,29 @@ func (s *scan) same(i int) {
 		r.take(to.bars, len(to.bars) == 1)
 		r.inHand = thisLine
 	}
+	if len(from) == 0 {
+		s.copyComb(like, it) // what is on a comb is what is meant, where that was told
+	}
 	s.copyFrom(from, it)
+}
+
+// copiedOfComb is what a comb can share with another.
+var copiedOfComb = [...]string{"size", "drawn", "new", "old", "straight", "cross", "width_mm", "depth_mm", "length_mm"}
+
+// copyComb writes what was said of the comb on bar like to the bars in hand: "bar six is
+// bare, bar seven the same".
+func (s *scan) copyComb(like int, it *item) {
+	r := s.r
+	if like == 0 || len(r.bars) == 0 || slices.Contains(r.bars, like) {
+		return
+	}
+	for _, name := range copiedOfComb {
+		if value, ok := r.cur.get(r.barPath(like, r.paths.under("comb", name))); ok {
+			w := r.why("same", "", it)
+			w.doubts = append(w.doubts, "copied from another bar")
+			r.comb(r.bars, name, value, w)
+		}
+	}
 }
 
 // sameTo is the reference to the bars that "same" at item i is said of where they stand
@@ -235,6 +258,9 @@ const fewSaid = 2
 // remember keeps what was said of a bar for "same again".
 func (r *reader) remember(f *finding) {
 	anew := len(f.bars) > 0 && r.saidBar != f.bars[0]
+	if len(f.bars) > 0 {
+		r.combOf = 0
+	}
 	for _, b := range f.bars {
 		said := r.saidOf.about(b)
 		if anew && (len(said) == 0 || r.inHand != thisLine) {

@@ -229,7 +229,7 @@ func (r *reader) hiveLeaf(it *item) {
 // leaveBars forgets the bars in hand when the talk goes to another hive.
 func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
-	r.lastFind, r.saidBar = nil, 0
+	r.lastFind, r.saidBar, r.combOf = nil, 0, 0
 	r.saidOf.forget()
 	r.sheLast, r.cellTalk, r.miteMethod, r.barsCounted = false, false, "", false
 	r.heading = asserted
