@@ -57,19 +57,19 @@ func (f *fitting) addBar() bool {
 		f.d.do = s.Value
 		return true
 	}
-	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() {
+	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() {
 		return false
 	}
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.givenAway() || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
 }
 
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
 // hand.
 func (f *fitting) givenAway() bool {
-	if f.rule.Form != "done" || len(f.args) == 0 || !f.isWord(&f.c.items[f.i], "gave", "given", "donated") || len(f.bars) == 0 || !f.sameSentence || !f.isWord(&f.args[0], "it", "that", "this", "them", "those", "that one", "this one") {
+	if f.rule.Form != "done" || len(f.args) == 0 || !f.isWord(&f.c.items[f.i], "gave", "given", "donated") || !f.isWord(&f.args[0], "it", "that", "this", "them", "those", "that one", "this one") {
 		return false
 	}
 	k := 1
@@ -82,11 +82,25 @@ func (f *fitting) givenAway() bool {
 	if f.args[k+1].is(kArt) && k+2 < len(f.args) {
 		k++
 	}
-	if !f.args[k+1].is(kName) {
+	var bars []int
+	if f.sameSentence {
+		bars = f.bars
+	}
+	for i := range f.pre {
+		if f.pre[i].is(kBars) {
+			bars = f.pre[i].bars // "bar 7 capped brood, gave that bar to hive 5"
+		}
+	}
+	if !f.args[k+1].is(kName) || len(bars) == 0 {
 		return false
 	}
-	f.d.bars = slices.Clone(f.bars)
+	f.d.bars = slices.Clone(bars)
 	return true
+}
+
+// gaveToSomebody: "gave that bar to Rowan", who is no hive, adds none here.
+func (f *fitting) gaveToSomebody() bool {
+	return len(f.args) > 3 && f.isWord(&f.args[0], "that", "this") && f.args[1].is(kBar) && f.args[2].is(kTo) && f.args[3].is(kWord)
 }
 
 // harvestGave: "we harvested four bars, which gave 7 kg".

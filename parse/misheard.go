@@ -196,6 +196,21 @@ func (l *lexicon) countsBar(toks []token, i int) bool {
 	return false
 }
 
+// pointsAtBar reports whether "that bar" or its like stands before token i, which then is no
+// number: "drone brood on that bar too", "gave this bar to Rowan".
+func (l *lexicon) pointsAtBar(toks []token, i int) bool {
+	if i < 2 || toks[i-1].pause > none || toks[i].pause > none || !l.numbers.barWords.has(toks[i-1].id) {
+		return false
+	}
+	switch l.words.words[toks[i-2].id] {
+	case "that", "this":
+		return i == 2 || toks[i-2].pause > none || l.words.words[toks[i-3].id] != "after" // "after that bar to"
+	case "same", "each", "every", "which":
+		return true
+	}
+	return false
+}
+
 // misheardAt is what was misheard at token i, or nil; before is the token before
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
@@ -232,7 +247,7 @@ candidates:
 		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
 			continue
 		}
-		if h.number && l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) {
+		if h.number && (l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) || l.pointsAtBar(toks, i)) {
 			continue
 		}
 		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {
