@@ -145,12 +145,12 @@ func (r *reader) undoneAt(c *clause, at int) bool {
 	return false
 }
 
-// wouldHave reports whether what was not done is what might have been: "I'd have fed
-// them in May".
+// wouldHave reports whether what was not done is what might have been or was not meant to
+// be: "I'd have fed them in May", "we are not planning to split them this year".
 func (r *reader) wouldHave(c *clause, at int) bool {
 	for k := at - 1; k >= 0 && k >= at-4; k-- {
 		if it := &c.items[k]; it.is(kUndone) {
-			return strings.HasSuffix(it.text, "have") || strings.HasSuffix(it.text, "'ve")
+			return strings.HasSuffix(it.text, "have") || strings.HasSuffix(it.text, "'ve") || strings.HasSuffix(it.text, "ing to")
 		}
 	}
 	return false

@@ -157,7 +157,10 @@ func (s *scan) barelyApart(a, b *finding) bool {
 // onSoMany: "brood on five bars" counts the bars of what stands before.
 func (s *scan) onSoMany(i int) {
 	waiting := s.found[s.bound:]
-	for _, f := range waiting {
+	for k, f := range waiting {
+		if k < len(waiting)-1 && f.amount != "" {
+			continue // "a little capped brood, honey on three bars"
+		}
 		if f.class == ofComb && !f.located && f.list == waiting[len(waiting)-1].list {
 			f.counted = s.at(i).n
 			f.items = append(f.items, s.at(i))
