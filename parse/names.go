@@ -312,7 +312,7 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 }
 
 // inTurn reports whether a name is followed by its place in a round of visits:
-// "Dolly first, then", "Dolly went first".
+// "Dolly first, then", "Dolly went first", "Dolly last: calm".
 func (r *reader) inTurn(toks []token, end int) bool {
 	if end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "went", "came", "was", "comes", "goes") {
 		end++
@@ -320,7 +320,7 @@ func (r *reader) inTurn(toks []token, end int) bool {
 			return r.endsTurn(toks, end)
 		}
 	}
-	return end < len(toks) && toks[end].pause == none && r.says(toks[end], "first", "next", "only") && r.endsTurn(toks, end)
+	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first", "next", "only") && r.endsTurn(toks, end) || r.says(toks[end], "last") && toks[end].has(coloned))
 }
 
 // endsTurn reports whether a word of order ends what is said of whose turn it is.
