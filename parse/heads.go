@@ -59,6 +59,9 @@ func (r *reader) heads(items []item, i int) bool {
 	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && r.isWord(b.prev, "afterwards", "later", "again", "after")) {
 		b.prev = &items[i-2]
 	}
+	if r.onlyThere(items, i-1) {
+		return false
+	}
 	if b.tellsWhere(placings[:], placingsOf) {
 		return false
 	}

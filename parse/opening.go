@@ -155,16 +155,42 @@ func (r *reader) weekdayToday(it *item) bool {
 	return it.day.weekday && it.day.future.AddDays(-7) == r.today
 }
 
-// onlyOnDay makes an adverb of "only" right before a day, which so begins nothing: "I had
-// seen her only on Thursday".
-func (r *reader) onlyOnDay(items []item) {
+// onlyThenOrThere makes an adverb of "only" right before a day or the bars where something
+// is, which so begins nothing.
+func (r *reader) onlyThenOrThere(items []item) {
 	for i := 1; i+1 < len(items); i++ {
-		it := &items[i]
-		if it.text != "only" || it.pause > none || !items[i-1].any4(kShe, kPron, kSeen, kQueen) {
-			continue
-		}
-		if items[i+1].is(kDate) || items[i+1].is(kOn) && i+2 < len(items) && items[i+2].is(kDate) {
+		if it := &items[i]; it.text == "only" && it.pause == none && (onlyThen(items, i) || r.onlyThere(items, i)) {
 			it.kinds, it.says = setOf(kAdv), senseless
+			if but := &items[i-1]; but.is(kBut) {
+				but.kinds, but.says, but.pause = setOf(kAdv), senseless, none
+			}
 		}
 	}
+}
+
+// onlyThen: "I had seen her only on Thursday".
+func onlyThen(items []item, i int) bool {
+	if !items[i-1].any4(kShe, kPron, kSeen, kQueen) {
+		return false
+	}
+	return items[i+1].is(kDate) || items[i+1].is(kOn) && i+2 < len(items) && items[i+2].is(kDate)
+}
+
+// onlyThere: "eggs only on bar 3", "larvae, but only on bar 4", "brood only b2 & b3".
+func (r *reader) onlyThere(items []item, i int) bool {
+	if i < 1 || items[i].text != "only" || items[i].pause > none {
+		return false
+	}
+	what, at := i-1, i+1
+	if what > 0 && items[what].text == "but" && items[what].pause <= comma {
+		what--
+	}
+	if at >= len(items) || !items[what].any3(kContent, kCell, kStage) {
+		return false
+	}
+	on := items[at].is(kOn) && items[at].pause == none
+	if on {
+		at++
+	}
+	return at < len(items) && items[at].is(kBars) && items[at].pause == none && (on || r.closed(items, at) && !r.barBefore(items, at))
 }

@@ -25,8 +25,8 @@ func (r *reader) sentence(items []item) {
 	if r.opening && met.has(kDo) && met.has(kDate) {
 		r.visitOf(items)
 	}
-	if met.has(kDate) {
-		r.onlyOnDay(items)
+	if met.has(kBut) {
+		r.onlyThenOrThere(items)
 	}
 	if met.has(kContent) && met.has(kBars) && met.has(kBe) {
 		r.broodAgain(items)
