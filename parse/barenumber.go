@@ -214,7 +214,7 @@ func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
 	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).anyOf(isOnBars):
 		return true
-	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.any3(kPattern, kSide, kPlace):
+	case prev.is(kContent) && n.ranged() && !n.items[n.i].n.or && n.likeThis():
 		return true // "capped brood six to nine good and solid"
 	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any3(kArt, kQueen, kShe):
 		return true // "sealed brood six through eight and the queen's on five"
@@ -232,6 +232,22 @@ func (n *bareNumber) placed() bool {
 		return true // "moved bar ten to seven"
 	}
 	return n.prev.is(kFrom) && n.ranged() && n.back(2).is(kContent) // "brood from 4 to 9"
+}
+
+// likeThis reports whether the range is followed by what the content before it is like, or by
+// another content and its own bars: "four to six kind of spotty", "four to six and honey on seven".
+func (n *bareNumber) likeThis() bool {
+	k := n.i + 1
+	for k < len(n.items) && n.items[k].is(kAdv) && n.items[k].pause == none {
+		k++
+	}
+	if k >= len(n.items) || n.items[k].pause > none {
+		return false
+	}
+	if n.items[k].any3(kPattern, kSide, kPlace) {
+		return true
+	}
+	return k+2 < len(n.items) && k == n.i+1 && n.items[k].is(kAnd) && n.items[k+1].is(kContent) && n.items[k+2].pause == none && (n.items[k+2].is(kOn) || barNumber(&n.items[k+2]))
 }
 
 // manyBars is a number that counts more bars than anybody moves at once (common

@@ -43,7 +43,7 @@ func (r *reader) begins(items []item, i int) bool {
 		return false // "proper terrors they were last September"
 	}
 	if it.pause == none && !it.anyOf(turns) {
-		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].is(kOn) // "closed it for now remind me to open it"
+		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].any(kOn, kState) // "closed it for now remind me to open it", "it is open right now remind me to close it"
 		return (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 	}
 	switch {

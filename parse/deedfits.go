@@ -204,7 +204,7 @@ func weighs(args []item) bool {
 }
 
 func (f *fitting) moveBar() bool {
-	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") {
+	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") && f.has(kTo)) {
 		return false // "must bring a spare bar"
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)

@@ -110,6 +110,7 @@ var placings = [...]placing{
 	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
 	{setOf(kQueen), none, barsAt.thereSheIs},
 	{setOf(kContent), none, barsAt.leadsToMuch},
+	{setOf(kContent), none, barsAt.leadsToMore},
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
 	{setOf(kPattern), comma, barsAt.endsPattern},
@@ -171,7 +172,11 @@ func (b barsAt) endsPattern() bool { return b.endsAnew() && b.i > 1 && b.items[b
 
 // listedWithPattern: "pollen on five then it's capped brood six to nine good and solid".
 func (b barsAt) listedWithPattern() bool {
-	return b.next(1).any3(kPattern, kSide, kPlace) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
+	next := b.next(1)
+	if next.is(kAdv) && next.pause == none {
+		next = b.next(2) // "four to six kind of spotty"
+	}
+	return next.any3(kPattern, kSide, kPlace) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
 }
 
 // leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on
@@ -192,6 +197,12 @@ func (b barsAt) thereSheIs() bool {
 // leadsToMuch: "capped brood bars 7 and 8 both sides".
 func (b barsAt) leadsToMuch() bool {
 	return howMuchBehind(b.items, b.i) && !b.barBefore(b.items, b.i)
+}
+
+// leadsToMore: "capped brood four to six and honey on seven".
+func (b barsAt) leadsToMore() bool {
+	more := b.next(3)
+	return b.next(1).is(kAnd) && b.next(2).is(kContent) && (more.is(kOn) || more.is(kBars)) && more.pause == none && !b.barBefore(b.items, b.i)
 }
 
 // shortAndLast: "E b3 CB b4", where the bars stand behind what they hold.

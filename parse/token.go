@@ -188,7 +188,7 @@ func (s *splitter) number() {
 	case s.peek(0) == ':' && isDigit(s.peek(1)) && !isDigit(s.peek(2)) && s.at-from == 1:
 		s.at++ // 2:1, a strength
 		s.digits()
-		id = idUnknown
+		id = s.words.find(s.text[from:s.at]).id
 	case s.peek(0) == ',' && isDigit(s.peek(1)) && isDigit(s.peek(2)) && isDigit(s.peek(3)) && !isDigit(s.peek(4)):
 		s.at++
 		s.digits()
