@@ -7,6 +7,28 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// a range of bars that ends what is told of them, and things that moved.
+	"ranges behind what is there": {
+		{"capped brood four to six kind of spotty and honey on seven", "bars.4.capped_brood.pattern=patchy bars.4.capped_brood=yes bars.5.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.6.capped_brood.pattern=patchy bars.6.capped_brood=yes bars.7.honey=yes"},
+		{"3 l of 2:1 syrup in.", "actions.feed.amount=3 actions.feed.unit=l actions.feed.what=syrup actions.feed=yes"},
+		{"Follower was behind 15, brought it forward to 12.", "actions.move_follower.direction=forward actions.move_follower.to=12 actions.move_follower=yes follower.bar=15"},
+		{"floor is open right now remind me to close the floor on thursday", "floor=open plans.close_floor.due=2026-05-21 plans.close_floor=yes"},
+	},
+	// where it is and nowhere else.
+	"pointed at": {
+		{"Eggs only on bar 3, none on 4.", "bars.3.eggs=yes bars.4.eggs=no"},
+		{"Larvae, but only on bar 3.", "bars.3.open_brood=yes"},
+		{"Brood only b2 & b3, spotty.", "bars.2.brood.pattern=patchy bars.2.brood=yes bars.3.brood.pattern=patchy bars.3.brood=yes"},
+		{"Bar 7 capped brood, gave that bar to hive 5.", "bars.7.capped_brood=yes actions.move_bar=yes actions.move_bar.bar=7 actions.move_bar.to_hive=5"},
+		{"The queen is on bar nine and there's drone brood on that bar too.", "bars.9.drone_brood=yes queen.bar=9 queen.seen=yes"},
+		{"I wasn't going to open them today.", ""},
+	},
+	// what is said of one comb is said of another.
+	"combs that are the same": {
+		{"Bar 16 is bare, and so is bar 15.", "bars.15.comb.size=bare bars.16.comb.size=bare"},
+		{"Bar 5 honey. Bar 6 bare. Bar 7 same.", "bars.5.honey=yes bars.6.comb.size=bare bars.7.comb.size=bare?"},
+		{"She is laying, though I did not see her.", "queen.seen=no"},
+	},
 	// how she lays, told of the colony, and whose year it is.
 	"of the colony, and of a year": {
 		{"Hive 4. They are strong, with a patchy brood pattern, and calm.", "hive=4 strength.word=strong brood_pattern=patchy temper.score=4"},
