@@ -391,6 +391,10 @@ var manners = map[string][]saying{
 		{"It was 95 in the shade. Bar 3 is stuck to right wall, and on bar 4 the bees are hanging from it in chains.", "weather.temp_c=35 bars.3.comb.attached=wall bars.4.festooning=yes"},
 		{"Bar 6 has eggs. The new lady was on it.", "bars.6.eggs=yes queen.seen=yes queen.bar=6"},
 	},
+	// what a hive is called, with an epithet that it is never without.
+	"Old Tom": {
+		{"Clover first, eggs on bar 4.\n\nOld Barney came next. He is weak, four seams.", "hive=clover bars.4.eggs=yes / hive=old barney strength.word=weak strength.bars_of_bees=4"},
+	},
 	// what is no finding of this hive, and what tells of the colony as a whole.
 	"of whom": {
 		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},

@@ -364,8 +364,8 @@ func (r *reader) properRun(toks []token, i int) int {
 	if end > i {
 		return end
 	}
-	if r.placeName(toks, i) {
-		end = i + 1 // "Top Terrace"
+	if r.placeName(toks, i) || r.epithet(toks, i) {
+		end = i + 1 // "Top Terrace", "Old Tom"
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
 		end++
@@ -374,6 +374,21 @@ func (r *reader) properRun(toks []token, i int) int {
 		end++ // "Lemon tree: quiet"
 	}
 	return end
+}
+
+// epithet reports whether "old" or the like begins a sentence and belongs to the name
+// behind it, which stands nowhere without it: "Old Tom was last".
+func (r *reader) epithet(toks []token, i int) bool {
+	k := i + 1
+	if k == len(toks) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || i > 0 && toks[i].pause < stop || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || !r.mayName(toks, k) {
+		return false
+	}
+	for j := range toks {
+		if toks[j].id == toks[k].id && strings.EqualFold(r.text[toks[j].start:toks[j].end], r.text[toks[k].start:toks[k].end]) && (j == 0 || !r.says(toks[j-1], r.text[toks[i].start:toks[i].end])) {
+			return false
+		}
+	}
+	return true
 }
 
 // plantName is the end of the name of a plant in two words or three, "Sweet William"; i
