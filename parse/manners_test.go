@@ -36,6 +36,13 @@ var manners = map[string][]saying{
 		{"Sealed brood on bars 4 and 5, good brood pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid"},
 		{"We fed them last year's syrup and took three bars of last summer's honey.", "actions.feed=yes actions.feed.what=syrup actions.harvest=yes actions.harvest.count=3"},
 	},
+	// halves and edges of a comb, and what they are themselves.
+	"halves and edges": {
+		{"Bar 6 is half nectar, the other half is brood.", "bars.6.nectar=yes bars.6.nectar.cover=0.5 bars.6.brood=yes bars.6.brood.cover=0.5"},
+		{"Bar 7 has drone brood along its lower edge and honey along the upper edge.", "bars.7.drone_brood=yes bars.7.drone_brood.place=bottom bars.7.honey=yes bars.7.honey.place=top"},
+		{"They were gentleness itself.", "temper.score=4"},
+		{"A colony wants at least ten bars of stores.", ""},
+	},
 	// what a hive gives its keeper, and what it has besides.
 	"given up": {
 		{"Juniper gave up five bars, 11 kg, and still has four bars of sealed honey.", "hive=juniper actions.harvest=yes actions.harvest.count=5 actions.harvest.amount=11 actions.harvest.unit=kg contents.capped_honey=yes contents.capped_honey.bars=4"},

@@ -124,6 +124,9 @@ func (s *scan) otherSide(i int) {
 	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && s.r.isWord(next, "way", "day", "one", "hive") {
 		return // "the other way round"
 	}
+	if next := s.at(i + 1); next != nil && next.is(kNum) && next.n.share && next.pause == none && (s.at(i+2) == nil || !s.r.isWord(s.at(i+2), "side", "face")) {
+		return // "half capped honey, and the other half pollen"
+	}
 	it.used = true
 	side := "other"
 	for k := len(s.found) - 1; k >= 0; k-- {
