@@ -55,9 +55,11 @@ func (r *reader) underHeading() {
 		return
 	}
 	first := &r.items[0]
-	if cols := r.columns.byHead[first.text]; r.under == noHeading && first.colon && cols != nil && underOf[cols[0].Under] == wereDone && len(r.items) > 1 {
-		first.used = true
-		r.under = wereDone
+	if r.under == noHeading && first.colon && len(r.items) > 1 {
+		if cols := r.columns.byHead[first.text]; cols != nil && underOf[cols[0].Under] == wereDone {
+			first.used = true
+			r.under = wereDone
+		}
 	}
 	switch {
 	case first.is(kName) && first.pause >= line: // the talk goes to another hive

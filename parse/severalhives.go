@@ -31,6 +31,14 @@ var pointers = map[string]int{
 	"each": anyNumber, "each of them": anyNumber, "any of them": anyNumber, "none of them": anyNumber,
 }
 
+// longestPointer is the number of bytes of the longest of them, behind "in ".
+var longestPointer = func() (most int) {
+	for words := range pointers {
+		most = max(most, len("in ")+len(words))
+	}
+	return most
+}()
+
 // several makes one item of the words that stand for several hives; points tells whether
 // some of the line may point at hives that were named before.
 func (r *reader) several(items []item, points bool) []item {
@@ -114,7 +122,11 @@ func (r *reader) mayPoint(it *item) bool {
 // or cells may be meant.
 func (r *reader) pointer(items []item, i int) (int, int) {
 	for end := min(len(items), i+4); end > i; end-- {
-		words := strings.ToLower(r.text[items[i].start:items[end-1].end])
+		words := r.text[items[i].start:items[end-1].end]
+		if len(words) > longestPointer {
+			continue // as most are
+		}
+		words = strings.ToLower(words)
 		led := ledAway(words)
 		if led {
 			words = words[len("in "):]

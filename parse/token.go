@@ -345,8 +345,7 @@ func shortWord(text string) (n int, key wordKey, f mark) {
 	if len(text) < 8 {
 		return 0, 0, 0
 	}
-	bytes := uint64(text[0]) | uint64(text[1])<<8 | uint64(text[2])<<16 | uint64(text[3])<<24 |
-		uint64(text[4])<<32 | uint64(text[5])<<40 | uint64(text[6])<<48 | uint64(text[7])<<56
+	bytes := bytesAt(text, 0)
 	lower := bytes | 0x20*eachByte
 	plain := lower &^ highBits
 	letters := (plain + (0x80-'a')*eachByte) &^ (plain + (0x80-'z'-1)*eachByte) &^ bytes & highBits

@@ -46,21 +46,29 @@ type vocabulary struct {
 // bytes, so that such words are the same where their keys are.
 type wordKey uint64
 
-// keyLength is how many bytes a key holds; those of a word that fills it are mixed,
-// and its highest bit is set.
+// keyLength is how many bytes a key holds; of a word that fills it the first and the last
+// so many are mixed, and its highest bit is set.
 const keyLength = 8
 
 // hash spreads keys (multiplicative hashing, after Knuth).
 func (k wordKey) hash() uint32 { return uint32(uint64(k) * 0x9E3779B97F4A7C15 >> 32) }
 
 func keyOf(word string) (k wordKey) {
-	for i := range len(word) {
-		k = wordKey(bits.RotateLeft64(uint64(k), 8) ^ uint64(word[i]))
+	if n := len(word); n >= keyLength {
+		first, last := bytesAt(word, 0), bytesAt(word, n-keyLength)
+		return wordKey(bits.RotateLeft64(first, 24)^last^uint64(n)) | 1<<63
 	}
-	if len(word) >= keyLength {
-		k |= 1 << 63
+	for i := range len(word) {
+		k = k<<8 | wordKey(word[i])
 	}
 	return k
+}
+
+// bytesAt are the keyLength bytes of a text from an offset on.
+func bytesAt(text string, at int) uint64 {
+	text = text[at : at+keyLength]
+	return uint64(text[0]) | uint64(text[1])<<8 | uint64(text[2])<<16 | uint64(text[3])<<24 |
+		uint64(text[4])<<32 | uint64(text[5])<<40 | uint64(text[6])<<48 | uint64(text[7])<<56
 }
 
 // spelling is all that is known of a word as it is written, so that a word of a
