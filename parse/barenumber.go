@@ -258,8 +258,8 @@ const manyBars = 8
 // 11".
 func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
-		several := n.plainList(n.items, n.i) || n.next != nil && barNumber(n.next)
-		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan)) // "I've harvested fourteen"
+		several := n.plainList(n.items, n.i) || n.next != nil && n.next.pause <= comma && barNumber(n.next) // not "cut three. Two cups"
+		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan))              // "I've harvested fourteen"
 		return (several || high) && deedTraits[n.rule(n.prev, kDo).Value].bars || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
 	}
 	return n.isWord(n.prev, "off") && deedNear(n.before)

@@ -402,6 +402,10 @@ var manners = map[string][]saying{
 	"Old Tom": {
 		{"Clover first, eggs on bar 4.\n\nOld Barney came next. He is weak, four seams.", "hive=clover bars.4.eggs=yes / hive=old barney strength.word=weak strength.bars_of_bees=4"},
 	},
+	// a number at the end of a sentence and another at the head of the next.
+	"cut three. Two cups": {
+		{"H5. Five sealed cells on bar 7, cut four. Three cups on bar 9.", "hive=5 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=5 actions.cut_cells=yes actions.cut_cells.count=4 actions.cut_cells.bar=7 bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=3"},
+	},
 	// what is no finding of this hive, and what tells of the colony as a whole.
 	"of whom": {
 		{"Hive 4. Eggs on bar 2. Rowena found wax moth in her own stock.", "hive=4 bars.2.eggs=yes"},
