@@ -40,6 +40,7 @@ var manners = map[string][]saying{
 	"halves and edges": {
 		{"Bar 6 is half nectar, the other half is brood.", "bars.6.nectar=yes bars.6.nectar.cover=0.5 bars.6.brood=yes bars.6.brood.cover=0.5"},
 		{"Bar 7 has drone brood along its lower edge and honey along the upper edge.", "bars.7.drone_brood=yes bars.7.drone_brood.place=bottom bars.7.honey=yes bars.7.honey.place=top"},
+		{"Bar 5: eggs on one side, the other side half nectar.", "bars.5.eggs=yes bars.5.eggs.side=one bars.5.nectar=yes bars.5.nectar.cover=0.5 bars.5.nectar.side=one"},
 		{"They were gentleness itself.", "temper.score=4"},
 		{"A colony wants at least ten bars of stores.", ""},
 	},

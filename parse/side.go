@@ -117,6 +117,16 @@ func (s *scan) contentAhead(i int) bool {
 	return false
 }
 
+// otherHalf: "half capped honey, and the other half pollen" names no side.
+func (s *scan) otherHalf(i int) bool {
+	next, noun := s.at(i+1), s.at(i+2)
+	if next == nil || !s.r.isWord(s.at(i), "other", "the other") || !next.is(kNum) || !next.n.share || next.pause > none || noun != nil && s.r.isWord(noun, "side", "face") {
+		return false
+	}
+	last := s.lastFound(i)
+	return s.sideFirst == "" && (last == nil || last.side == "")
+}
+
 // otherSide is the side that was not named: the opposite of front and back,
 // else "other", which is kept as one side unless the first holds the same.
 func (s *scan) otherSide(i int) {
@@ -124,7 +134,7 @@ func (s *scan) otherSide(i int) {
 	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && s.r.isWord(next, "way", "day", "one", "hive") {
 		return // "the other way round"
 	}
-	if next := s.at(i + 1); next != nil && next.is(kNum) && next.n.share && next.pause == none && (s.at(i+2) == nil || !s.r.isWord(s.at(i+2), "side", "face")) {
+	if s.otherHalf(i) {
 		return // "half capped honey, and the other half pollen"
 	}
 	it.used = true
