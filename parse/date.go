@@ -148,7 +148,7 @@ func (d *dates) readWith(text string, toks []token, i int, q quantity, end int, 
 		at, j = d.calendar(text, toks, i, end, ref)
 	}
 	if j == i {
-		at, j = d.weekday(toks, i, ref)
+		at, j = d.weekday(text, toks, i, ref)
 	}
 	if j == i {
 		return at, i

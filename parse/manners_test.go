@@ -7,6 +7,12 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// a weekday and the day of the month that it is.
+	"weekdays with their day": {
+		{"Add two bars on Saturday the 23rd.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-23"},
+		{"Fed Sat 2nd.", "earlier.fed=yes earlier.fed.on=2026-05-02"},
+		{"on monday the second bar had eggs", "bars.2.eggs=yes"},
+	},
 	// a range of bars that ends what is told of them, and things that moved.
 	"ranges behind what is there": {
 		{"capped brood four to six kind of spotty and honey on seven", "bars.4.capped_brood.pattern=patchy bars.4.capped_brood=yes bars.5.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.6.capped_brood.pattern=patchy bars.6.capped_brood=yes bars.7.honey=yes"},

@@ -2,11 +2,15 @@ package parse
 
 import "barwise/colony"
 
-// weekday reads a bare weekday; "Saturday week" is the one after the coming.
-func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
+// weekday reads a weekday; "Saturday week" is the one after the coming, and a day of the
+// month behind it says which is meant.
+func (d *dates) weekday(text string, toks []token, i int, ref colony.Date) (day, int) {
 	j := i
 	if !d.is(toks, j, weekdayWord) {
 		return day{}, i
+	}
+	if at, end := d.ofThatMonth(text, toks, j+1, ref); end > j+1 {
+		return at, end
 	}
 	w := d.of(toks[j].id).value
 	if toks[j].end-toks[j].start == 3 && (w >= 6 || w == 3) && !d.plainShort(toks, j) {
@@ -19,6 +23,29 @@ func (d *dates) weekday(toks []token, i int, ref colony.Date) (day, int) {
 		return at, j + 1
 	}
 	return day{past: behind(ref, w), future: ahead(ref, w), weekday: true}, j
+}
+
+// ofThatMonth reads the day of the month that stands behind a weekday: "Saturday the 23rd",
+// "Sat 23 May", "Sunday, 3rd of May".
+func (d *dates) ofThatMonth(text string, toks []token, i int, ref colony.Date) (day, int) {
+	if i >= len(toks) || toks[i].pause > comma {
+		return day{}, i
+	}
+	first := i
+	if d.is(toks, i, theWord) && joined(toks, i+1) {
+		first++
+	}
+	q, end := d.numbers.single(text, toks, first)
+	if at, k := d.calendar(text, toks, i, max(end, i), ref); k > i {
+		return at, k
+	}
+	if end == first || !q.ordinal || !q.whole() || q.lo < 1 || q.lo > 31 || toks[i].pause > none {
+		return day{}, i
+	}
+	if joined(toks, end) && (!toks[first].has(digits) || d.numbers.combWords.has(toks[end].id)) {
+		return day{}, i // "on Monday the second bar had eggs"
+	}
+	return ofMonth(int(q.lo), ref), end
 }
 
 // plainShort tells Sun, Sat and Wed the days from the sun, what sat and who wed:
