@@ -214,7 +214,7 @@ func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
 	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).anyOf(isOnBars):
 		return true
-	case prev.is(kContent) && n.ranged() && !n.items[n.i].n.or && n.likeThis():
+	case prev.is(kContent) && n.ranged() && !n.items[n.i].n.or && (through(n.items[n.i].text) || n.likeThis()):
 		return true // "capped brood six to nine good and solid"
 	case prev.is(kContent) && n.ranged() && n.listing && n.next != nil && n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any3(kArt, kQueen, kShe):
 		return true // "sealed brood six through eight and the queen's on five"

@@ -170,8 +170,11 @@ func (f *fitting) barCameOut() bool {
 }
 
 // itTakenOut: "bar 12 fell when I lifted it, took it out", "bar 12 old comb, took it out for
-// good".
+// good", "bars 1 and 2 are bare, so I took them out".
 func (f *fitting) itTakenOut() bool {
+	if f.text == "took them out" {
+		return f.isWord(&f.c.items[0], "so") && len(f.bars) > 1 && f.sameSentence
+	}
 	if f.text != "took it out" || len(f.args) > 0 && !f.isWord(&f.args[0], "for good", "for", "altogether", "too", "today", "again") {
 		return false
 	}
@@ -216,6 +219,9 @@ func (f *fitting) moveBar() bool {
 	}
 	if !follower && f.lastFixture == "follower" && len(f.args) > 0 { // "Follower: behind bar 12; moved to bar 10"
 		follower = f.isWord(&f.args[0], "it") || len(f.pre) == 0 && f.args[0].any(kTo, kAfter)
+	}
+	if n := len(f.pre); !follower && n > 1 && f.pre[n-1].is(kPron) {
+		follower = f.value(&f.pre[n-2], kFixture) == "follower" // "left it like that, the follower I moved back"
 	}
 	if follower {
 		f.d.do = "move_follower"

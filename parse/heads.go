@@ -176,7 +176,7 @@ func (b barsAt) listedWithPattern() bool {
 	if next.is(kAdv) && next.pause == none {
 		next = b.next(2) // "four to six kind of spotty"
 	}
-	return next.any3(kPattern, kSide, kPlace) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
+	return next.any5(kPattern, kSide, kPlace, kTemper, kStrength) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
 }
 
 // leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on
