@@ -36,7 +36,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == none && (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && items[i+1].any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i) {
 		return true // "last time she was on bar two today she's on three"
 	}
-	if it.is(kPast) && it.pause == none && thenOtherwise(items, i) {
+	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) {
 		return true
 	}
 	if prev.is(kTemper) && it.is(kPron) && it.pause == none && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kPast, kDate) {
@@ -128,7 +128,10 @@ func thenOtherwise(items []item, i int) bool {
 	if i+2 >= len(items) || !items[i+1].any5(kPron, kShe, kThere, kBees, kQueen) || items[i+2].text != "were" && items[i+2].text != "was" {
 		return false
 	}
-	for k := i - 1; k >= 0 && items[k+1].pause < comma; k-- {
+	for k := i - 1; k >= 0 && (k+1 == i || items[k+1].pause < comma); k-- {
+		if items[k].any(kUnseen, kBars) {
+			return true // "I didn't see her today, last time she was on bar three"
+		}
 		if items[k].is(kBe) {
 			return items[k].text != "were" && items[k].text != "was"
 		}

@@ -108,6 +108,9 @@ func (r *reader) earlierFindings(c *clause) {
 		case i == noun && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.queenPlaced(c, noun):
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
 			r.earlierBar(c, path)
+		case it.is(kShe) && noun < 0 && (hasKind(c.items[:i], kPast) || hasKind(c.items[:i], kDate)) && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.shePlaced(c):
+			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time she was on bar four"
+			r.earlierBar(c, path)
 		case it.is(kUnseen) && (noun >= 0 || r.herself(c)):
 			r.toldOfThen(c, "queen_seen", "no", "queen", c.when, append(r.pick(c, noun), it)...) // "last time I did not see her"
 		case it.is(kSeen) && (noun >= 0 || r.herself(c) || it.is(kPast) && r.sheLast && !c.has(kContent)): // "Queen: not seen. Last seen 5 April"

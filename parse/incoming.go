@@ -141,6 +141,9 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	for k := i + 1; k < min(bring, len(c.items)); k++ {
 		denied = denied || c.items[k].is(kNo)
 	}
+	for k := range min(bring, len(c.items)) {
+		denied = denied || r.isWord(&c.items[k], "nobody", "no one", "none of them") // "nobody carrying water"
+	}
 	if denied {
 		r.leaf(path, "no", "incoming", "no", c.doubt, it)
 		return
@@ -247,6 +250,9 @@ func onePlant(name string) string {
 		if strings.HasSuffix(name, one) {
 			return name
 		}
+	}
+	if strings.HasSuffix(name, "uses") {
+		return strings.TrimSuffix(name, "es") // crocuses
 	}
 	return strings.TrimSuffix(name, "s")
 }

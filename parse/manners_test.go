@@ -7,6 +7,13 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// where she was and is, counts put right, and what nobody brings.
+	"then and now, and what is put right": {
+		{"I did not see the queen, last time she was on bar three.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.bar=3"},
+		{"Queen on bar 4, last time she was on bar three.", "queen.seen=yes queen.bar=4 earlier.queen_seen=yes earlier.queen_seen.bar=3"},
+		{"bees on four bars no make that five bars bar seven honey", "bars.7.honey=yes strength.bars_of_bees=5?"},
+		{"nobody carrying water", "incoming.water=no"},
+	},
 	// a weekday and the day of the month that it is.
 	"weekdays with their day": {
 		{"Add two bars on Saturday the 23rd.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-23"},

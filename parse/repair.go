@@ -138,6 +138,13 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		fresh.kinds.add(kBars)
 		s = kBars
 	}
+	if s == kNum && old.is(kLeaf) { // "bees on four bars, no, make that five bars"
+		old.n, old.mended = fresh.n, true
+		if to+1 < len(items) && items[to+1].is(kBar) && items[to+1].pause == none && !items[to+1].is(kBars) {
+			to++
+		}
+		return slices.Delete(items, cue, to+1), true
+	}
 	if s == kNum && old.is(kName) { // "hive seven, is it, no, it's eight"
 		fresh, s = *r.asHive(&fresh, formatNumber(fresh.n.lo)), kName
 	}
@@ -304,6 +311,9 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 			return at
 		}
 		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any3(kCell, kStage, kMite)) {
+			return at
+		}
+		if s == kNum && it.is(kLeaf) && it.n.lo > 0 && at >= cue-2 {
 			return at
 		}
 		if s == kStage && it.is(kContent) || s == kContent && it.is(kSame) || s == kNum && it.is(kName) && (at == cue-1 || at == cue-2 && items[cue-1].is(kAsk)) && r.namesAnother(items, at, to) {
