@@ -32,6 +32,9 @@ var manners = map[string][]saying{
 	},
 	// where it is and nowhere else.
 	"pointed at": {
+		{"b9/b10 eggs, bars 11/12 honey", "bars.9.eggs=yes bars.10.eggs=yes bars.11.honey=yes bars.12.honey=yes"},
+		{"I'll nip back in nine days.", "plans.inspect=yes plans.inspect.due=2026-05-23"},
+		{"It was too cold to pull brood.", ""},
 		{"Eggs only on bar 3, none on 4.", "bars.3.eggs=yes bars.4.eggs=no"},
 		{"Larvae, but only on bar 3.", "bars.3.open_brood=yes"},
 		{"Brood only b2 & b3, spotty.", "bars.2.brood.pattern=patchy bars.2.brood=yes bars.3.brood.pattern=patchy bars.3.brood=yes"},

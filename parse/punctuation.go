@@ -60,6 +60,10 @@ func (s *splitter) symbol(r rune, size int) {
 		s.emit(e.id, e.lists, from, s.at, cased)
 		return
 	case '/':
+		if s.joinsBars() {
+			s.sign('&', from)
+			return
+		}
 		if s.partsWords(from) || s.partsBar() || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)
 			break
@@ -159,6 +163,26 @@ func (s *splitter) partsWords(at int) bool {
 // "queen b6/ yellow dot".
 func (s *splitter) partsBar() bool {
 	return !s.spaced && s.afterDigits() && s.peek(0) == ' ' && isASCIILetter(s.peek(1)) && !s.daysAhead()
+}
+
+// joinsBars reports whether the stroke just read stands between two bars: "b9/b10", "bars
+// 9/10".
+func (s *splitter) joinsBars() bool {
+	n := len(s.out)
+	if s.spaced || n < 2 || s.out[n-1].id != idNumber || !s.countsBars(&s.out[n-2]) {
+		return false
+	}
+	return isDigit(s.peek(0)) || s.peek(0)|0x20 == 'b' && isDigit(s.peek(1))
+}
+
+// countsBars reports whether a number behind a word is that of a bar even where a stroke
+// follows: "b9/10", not "bar 3/4 full".
+func (s *splitter) countsBars(word *token) bool {
+	switch strings.ToLower(s.text[word.start-int32(s.base) : word.end-int32(s.base)]) {
+	case "b", "bars", "combs", "/":
+		return true
+	}
+	return false
 }
 
 // daysAhead reports whether a figure and a letter for days follow: "21 mites / 3 d".
