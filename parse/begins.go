@@ -76,6 +76,9 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.behindAside(items, i) {
 		return true // "bars 12 and 13, which I had meant to take, are half full"
 	}
+	if it.pause == comma && it.is(kContent) && findingBehindDeed(items, i) {
+		return true // "fed them, honey on bars 8 to 10"
+	}
 	if it.pause == comma && r.bracketOfThen(items, i) {
 		return true // "queen not found (eggs were seen on Monday)"
 	}
@@ -87,6 +90,23 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// findingBehindDeed reports whether the content at item i is on bars of its own and stands
+// right behind a deed that it is no part of.
+func findingBehindDeed(items []item, i int) bool {
+	if i+2 >= len(items) || !items[i+1].is(kOn) || !items[i+2].is(kBars) {
+		return false
+	}
+	for k := i - 1; k >= 0 && (k+1 == i || items[k+1].pause == none); k-- {
+		switch {
+		case items[k].is(kDo):
+			return true
+		case items[k].any5(kContent, kCell, kNum, kMeasure, kBar):
+			return false
+		}
+	}
+	return false
 }
 
 // foodOnDay reports whether the items end with food or medicine, how much of it and a day
@@ -103,42 +123,6 @@ func foodOnDay(items []item) bool {
 	return food
 }
 
-// bracketOfThen reports whether brackets open at item i in which something is told to have
-// been seen on a day of its own.
-func (r *reader) bracketOfThen(items []item, i int) bool {
-	if at := items[i].start; at == 0 || r.text[at-1] != '(' || !items[i].any3(kContent, kQueen, kShe) {
-		return false
-	}
-	seen := false
-	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
-		seen = seen || items[k].is(kSeen)
-		if seen && items[k].is(kDate) && !items[k].day.today && !items[k].day.ahead {
-			return true
-		}
-	}
-	return false
-}
-
-// thenOtherwise: "they are nervous last time they were sweet" begins anew with how it was,
-// where all before tells how it is.
-func thenOtherwise(items []item, i int) bool {
-	if i+3 < len(items) && items[i+1].is(kArt) && items[i+2].is(kQueen) {
-		i++ // "last time the queen was on bar five"
-	}
-	if i+2 >= len(items) || !items[i+1].any5(kPron, kShe, kThere, kBees, kQueen) || items[i+2].text != "were" && items[i+2].text != "was" {
-		return false
-	}
-	for k := i - 1; k >= 0 && (k+1 == i || items[k+1].pause < comma); k-- {
-		if items[k].any(kUnseen, kBars) {
-			return true // "I didn't see her today, last time she was on bar three"
-		}
-		if items[k].is(kBe) {
-			return items[k].text != "were" && items[k].text != "was"
-		}
-	}
-	return false
-}
-
 // pointsBack: "I will remove bars ten and eleven these are empty comb" begins anew
 // with what the bars just named are.
 func (r *reader) pointsBack(items []item, i int) bool {
@@ -148,20 +132,6 @@ func (r *reader) pointsBack(items []item, i int) bool {
 	}
 	return be+1 < len(items) && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull) && r.isWord(&items[i], "these", "those", "this", "that")
 }
-
-// toldBefore reports whether the statement that a word of the past ends has a verb
-// before it: "it was queenless last week, bar four has eggs".
-func (r *reader) toldBefore(items []item, past int) bool {
-	for k := past - 1; k >= 0 && items[k+1].pause < comma; k-- {
-		if items[k].any3(kBe, kHave, kDo) {
-			return true
-		}
-	}
-	return false
-}
-
-// afterAside are the kinds that the main statement can go on with behind an aside.
-var afterAside = setOf(kBe, kHave, kContent, kQueen, kArt, kNo, kStage, kStrength, kStores, kComb, kFixture)
 
 // pastAside reports whether "which" or "who" with an earlier day ends right before
 // item i: "hive two, which was split on the third, has eggs".
@@ -341,22 +311,6 @@ func onlyShare(items []item, i int) bool {
 	for k++; k < len(items) && items[k].pause == none && items[k].any3(kOf, kPron, kArt); k++ {
 	}
 	return k == len(items) || items[k].pause >= comma || items[k].any(kBars, kBar)
-}
-
-// backToNow: after something of an earlier day, a comma and "today" begin
-// anew.
-func (r *reader) backToNow(items []item, i int) bool {
-	now := false
-	for k := i; k < len(items) && k <= i+4; k++ {
-		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
-	}
-	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
-		it := &items[k]
-		if it.is(kPast) || it.is(kDate) && it.day.ago || k > 0 && it.is(kDate) && items[k-1].is(kOn) && !it.day.ahead && !it.day.today && (it.day.weekday || items[k-1].pause >= stop) {
-			return true // "on 5 April I gave them fondant and today nothing was left"
-		}
-	}
-	return false
 }
 
 // whichAreOn reports whether a relative clause tells no more than the bars that what

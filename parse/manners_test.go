@@ -96,6 +96,8 @@ var manners = map[string][]saying{
 	},
 	// what ends a list of what was found.
 	"places and cups told last": {
+		{"Fed them, honey on bars 8 to 10.", "bars.8.honey=yes bars.9.honey=yes bars.10.honey=yes actions.feed=yes"},
+		{"Did not feed them, brood on bar 5.", "bars.5.brood=yes"},
 		{"Hive 3. The sealed brood is spotty, bars 5 and 7.", "hive=3 bars.5.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.7.capped_brood.pattern=patchy bars.7.capped_brood=yes"},
 		{"Bar 5 has eggs and a cup.", "bars.5.eggs=yes bars.5.queen_cells.cup=yes bars.5.queen_cells.cup.count=1"},
 	},

@@ -1,0 +1,69 @@
+package parse
+
+// Where a statement turns from one time to another.
+
+// bracketOfThen reports whether brackets open at item i in which something is told to have
+// been seen on a day of its own.
+func (r *reader) bracketOfThen(items []item, i int) bool {
+	if at := items[i].start; at == 0 || r.text[at-1] != '(' || !items[i].any3(kContent, kQueen, kShe) {
+		return false
+	}
+	seen := false
+	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
+		seen = seen || items[k].is(kSeen)
+		if seen && items[k].is(kDate) && !items[k].day.today && !items[k].day.ahead {
+			return true
+		}
+	}
+	return false
+}
+
+// thenOtherwise: "they are nervous last time they were sweet" begins anew with how it was,
+// where all before tells how it is.
+func thenOtherwise(items []item, i int) bool {
+	if i+3 < len(items) && items[i+1].is(kArt) && items[i+2].is(kQueen) {
+		i++ // "last time the queen was on bar five"
+	}
+	if i+2 >= len(items) || !items[i+1].any5(kPron, kShe, kThere, kBees, kQueen) || items[i+2].text != "were" && items[i+2].text != "was" {
+		return false
+	}
+	for k := i - 1; k >= 0 && (k+1 == i || items[k+1].pause < comma); k-- {
+		if items[k].any(kUnseen, kBars) {
+			return true // "I didn't see her today, last time she was on bar three"
+		}
+		if items[k].is(kBe) {
+			return items[k].text != "were" && items[k].text != "was"
+		}
+	}
+	return false
+}
+
+// toldBefore reports whether the statement that a word of the past ends has a verb
+// before it: "it was queenless last week, bar four has eggs".
+func (r *reader) toldBefore(items []item, past int) bool {
+	for k := past - 1; k >= 0 && items[k+1].pause < comma; k-- {
+		if items[k].any3(kBe, kHave, kDo) {
+			return true
+		}
+	}
+	return false
+}
+
+// afterAside are the kinds that the main statement can go on with behind an aside.
+var afterAside = setOf(kBe, kHave, kContent, kQueen, kArt, kNo, kStage, kStrength, kStores, kComb, kFixture)
+
+// backToNow: after something of an earlier day, a comma and "today" begin
+// anew.
+func (r *reader) backToNow(items []item, i int) bool {
+	now := false
+	for k := i; k < len(items) && k <= i+4; k++ {
+		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
+	}
+	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
+		it := &items[k]
+		if it.is(kPast) || it.is(kDate) && it.day.ago || k > 0 && it.is(kDate) && items[k-1].is(kOn) && !it.day.ahead && !it.day.today && (it.day.weekday || items[k-1].pause >= stop) {
+			return true // "on 5 April I gave them fondant and today nothing was left"
+		}
+	}
+	return false
+}
