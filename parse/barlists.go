@@ -17,6 +17,9 @@ func (r *reader) countedOn(items []item, k int) bool {
 	if kind {
 		k++
 	}
+	if k+2 < len(items) && items[k+1].is(kAfter) && items[k+1].pause == none && items[k].n.lo < manyBars && k > 2 && (items[k-3].is(kAfter) || items[k].pause == comma && items[k-2].is(kAfter)) && (items[k+2].is(kBar) || barNumber(&items[k+2])) {
+		return true // "a bar after 8 and one after 12"
+	}
 	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
 	if on {
 		k++

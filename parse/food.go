@@ -12,16 +12,20 @@ func (r *reader) moreBars(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
+		alike := it.is(kNum) && it.n.whole() && it.n.lo < manyBars && i > 1 && (c.items[i-1].is(kAnd) || it.pause == comma) && c.next(i).is(kAfter) && c.next(i+1).is(kBars) && c.next(i).pause == none
 		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) && c.items[i+1].n.lo > 1 {
 			continue // "another two bars", a deed of its own
 		}
-		if !r.isWord(it, "another") && !counted || it.used {
+		if !r.isWord(it, "another") && !counted && !alike || it.used {
 			continue
 		}
-		if next := i + 1; !counted && next < len(c.items) && c.items[next].pause == none && c.items[next].is(kWord) {
+		if next := i + 1; !counted && !alike && next < len(c.items) && c.items[next].pause == none && c.items[next].is(kWord) {
 			continue // "another story"
 		}
 		d := r.newDeed(&deed{do: "add_bar", at: i, items: r.these(it), rule: "add-done", count: &quantity{lo: 1}})
+		if alike {
+			d.count = &it.n // "and two after bar 12"
+		}
 		it.used = true
 		for k := i + 1; k < len(c.items) && k <= i+5; k++ {
 			if ref := &c.items[k]; ref.is(kBars) && c.items[k-1].is(kAfter) {

@@ -32,6 +32,8 @@ var manners = map[string][]saying{
 	},
 	// where it is and nowhere else.
 	"pointed at": {
+		{"I added one bar after 8 and one after 12.", "actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=8 actions.add_bar#2=yes actions.add_bar#2.count=1 actions.add_bar#2.to=12"},
+		{"Added two bars after bar 6, one after bar 10.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=6 actions.add_bar#2=yes actions.add_bar#2.count=1 actions.add_bar#2.to=10"},
 		{"b9/b10 eggs, bars 11/12 honey", "bars.9.eggs=yes bars.10.eggs=yes bars.11.honey=yes bars.12.honey=yes"},
 		{"I'll nip back in nine days.", "plans.inspect=yes plans.inspect.due=2026-05-23"},
 		{"It was too cold to pull brood.", ""},
