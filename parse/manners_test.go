@@ -46,6 +46,8 @@ var manners = map[string][]saying{
 	},
 	// what is said of one comb is said of another.
 	"combs that are the same": {
+		{"b2 sealed stores wall to wall, ditto b3", "bars.2.capped_honey=yes bars.2.capped_honey.cover=1 bars.3.capped_honey=yes? bars.3.capped_honey.cover=1"},
+		{"Oxalic acid went on 3 January.", "earlier.treated=yes earlier.treated.on=2026-01-03 earlier.treated.what=oxalic acid"},
 		{"Bar 16 is bare, and so is bar 15.", "bars.15.comb.size=bare bars.16.comb.size=bare"},
 		{"Bar 5 honey. Bar 6 bare. Bar 7 same.", "bars.5.honey=yes bars.6.comb.size=bare bars.7.comb.size=bare?"},
 		{"She is laying, though I did not see her.", "queen.seen=no"},

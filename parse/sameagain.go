@@ -105,7 +105,7 @@ func (s *scan) same(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !r.isWord(next, "both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
-	if strings.Contains(it.text, "so ") {
+	if strings.Contains(it.text, "so ") || s.dittoFor(i) {
 		s.soAre(i)
 		return
 	}
@@ -199,6 +199,13 @@ func (s *scan) ofTheSame(i int) bool {
 func (s *scan) likewise(i int) bool {
 	next := s.at(i + 1)
 	return s.r.isWord(s.at(i), "likewise") && next != nil && next.pause == none && next.any6(kPattern, kContent, kComb, kStage, kFull, kAmount)
+}
+
+// dittoFor: "b2 sealed stores, ditto b3" says it of the bar behind; "b5 ditto b3" of the one
+// before.
+func (s *scan) dittoFor(i int) bool {
+	it, next := s.at(i), s.at(i+1)
+	return it.pause == comma && s.r.isWord(it, "ditto") && next != nil && next.is(kBars) && next.pause == none && len(s.found) > s.bound && s.closes(i+1)
 }
 
 // soAre copies what was just said to the bars behind "and so are"; "and so do I"
