@@ -17,7 +17,7 @@ func (r *reader) countedOn(items []item, k int) bool {
 	if kind {
 		k++
 	}
-	if k+2 < len(items) && items[k+1].is(kAfter) && items[k+1].pause == none && items[k].n.lo < manyBars && k > 2 && (items[k-3].is(kAfter) || items[k].pause == comma && items[k-2].is(kAfter)) && (items[k+2].is(kBar) || barNumber(&items[k+2])) {
+	if moreBehind(items, k) {
 		return true // "a bar after 8 and one after 12"
 	}
 	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
@@ -25,6 +25,19 @@ func (r *reader) countedOn(items []item, k int) bool {
 		k++
 	}
 	return (kind || on) && k+1 < len(items) && items[k+1].is(kBar) && (items[k+1].pause == none || kind && !on && r.text[items[k+1].start-1] == '(')
+}
+
+// moreBehind reports whether the number at item k counts bars that went behind another than
+// the bar just named: "a bar after 8 and one after 12", "two after 6, one after 10".
+func moreBehind(items []item, k int) bool {
+	if k < 3 || k+2 >= len(items) || items[k].n.lo >= manyBars || !items[k+1].is(kAfter) || items[k+1].pause > none {
+		return false
+	}
+	last := &items[k-3]
+	if items[k].pause == comma {
+		last = &items[k-2]
+	}
+	return last.is(kAfter) && (items[k+2].is(kBar) || barNumber(&items[k+2]))
 }
 
 // barList is a list of the numbers of bars, while it is read.

@@ -288,31 +288,6 @@ func (r *reader) soMuch(items []item, i int) bool {
 	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any4(kTemper, kStrength, kAmount, kPattern)
 }
 
-// ofDegree are the kinds of words that tell how much or how good something is.
-var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull, kComb)
-
-// onlySo: "stores only fair", "just four".
-func (r *reader) onlySo(items []item, i int) bool {
-	if items[i].pause == none && i > 0 && items[i-1].is(kCell) && r.isWord(&items[i], "only") && (i+1 == len(items) || items[i+1].pause >= comma) {
-		return true // "play cups only, six"
-	}
-	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].anyOf(ofDegree)
-}
-
-// onlyShare: "sealed brood on bar six but only about half of it" is how much there is.
-func onlyShare(items []item, i int) bool {
-	k := i + 1
-	for k < len(items) && items[k].any(kBut, kAdv) {
-		k++
-	}
-	if k+1 >= len(items) || !items[k].is(kNum) || !items[k].n.share || items[i-1].is(kBe) {
-		return false
-	}
-	for k++; k < len(items) && items[k].pause == none && items[k].any3(kOf, kPron, kArt); k++ {
-	}
-	return k == len(items) || items[k].pause >= comma || items[k].any(kBars, kBar)
-}
-
 // whichAreOn reports whether a relative clause tells no more than the bars that what
 // stands before it is on.
 func (r *reader) whichAreOn(items []item, i int) bool {
@@ -325,16 +300,6 @@ func (r *reader) whichAreOn(items []item, i int) bool {
 		return items[on].is(kAfter) || items[on-1].is(kAfter) // "the follower, which stands behind bar 16"
 	}
 	return on+1 < len(items) && items[on].is(kOn) && items[on+1].is(kBars) && items[i-1].any3(kCell, kContent, kSign) && r.isWord(&items[i], "which", "that")
-}
-
-// notOnly: "not only eggs but larvae" is one statement.
-func (r *reader) notOnly(items []item, i int) bool {
-	for k := i - 1; k >= 0 && k >= i-5; k-- {
-		if r.isWord(&items[k], "not only", "not just", "not merely", "who should be") {
-			return true
-		}
-	}
-	return false
 }
 
 // deedSince reports whether a deed stands in the statement before item i, which

@@ -12,7 +12,7 @@ func (r *reader) moreBars(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
-		alike := it.is(kNum) && it.n.whole() && it.n.lo < manyBars && i > 1 && (c.items[i-1].is(kAnd) || it.pause == comma) && c.next(i).is(kAfter) && c.next(i+1).is(kBars) && c.next(i).pause == none
+		alike := countsBehind(c, i)
 		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) && c.items[i+1].n.lo > 1 {
 			continue // "another two bars", a deed of its own
 		}
@@ -36,6 +36,14 @@ func (r *reader) moreBars(c *clause) {
 		}
 		r.write(list, c, d)
 	}
+}
+
+// countsBehind reports whether the number at item i counts more bars, by the bar that they
+// went behind: "and two after bar 12".
+func countsBehind(c *clause, i int) bool {
+	it := &c.items[i]
+	more := it.is(kNum) && it.n.whole() && it.n.lo < manyBars && i > 1 && (c.items[i-1].is(kAnd) || it.pause == comma)
+	return more && c.next(i).is(kAfter) && c.next(i).pause == none && c.next(i+1).is(kBars)
 }
 
 // foodToo reads the food that was given along with bars: "put two bars in behind bar six, and a
