@@ -22,6 +22,7 @@ var manners = map[string][]saying{
 	},
 	// a range of bars that ends what is told of them, and things that moved.
 	"ranges behind what is there": {
+		{"sealed brood on bar 5, a good half of it", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.5"},
 		{"Bars 9 and 10 are bare, so I took them out.", "bars.9.comb.size=bare bars.10.comb.size=bare actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=9,10"},
 		{"I pushed the follower forward to bar 8.", "actions.move_follower=yes actions.move_follower.to=8 actions.move_follower.direction=forward"},
 		{"eggs on four and five sealed brood six through eight good as gold this lot", "bars.4.eggs=yes bars.5.eggs=yes bars.6.capped_brood=yes bars.7.capped_brood=yes bars.8.capped_brood=yes temper.score=4"},

@@ -14,8 +14,8 @@ func (s *scan) pattern(i int) {
 		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
 		return
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && (next.is(kBrood) || next.is(kPattern) && it.lists.has(plainPraise)) {
-		return // "solid laying pattern" is read with its noun, and "super spotty" is a degree
+	if next := s.at(i + 1); next != nil && next.pause == none && (next.is(kBrood) || it.lists.has(plainPraise) && (next.is(kPattern) || next.is(kNum) && next.n.share)) {
+		return // "solid laying pattern" is read with its noun, "super spotty" and "a good half" are degrees
 	}
 	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) && !(i > 0 && s.r.isWord(s.at(i-1), "looks", "look", "looked", "looking") && len(s.found) > 0) {
 		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
