@@ -2,6 +2,24 @@ package parse
 
 import "strings"
 
+// plainNest takes "nest" for no brood where no bars stand behind it: "a wasps' nest in the
+// hedge", but "Nest b3 to b8", "Nest: 3 to 8".
+func plainNest(items []item) {
+	for i := range items {
+		it := &items[i]
+		if len(it.text) != len("nest") || !strings.EqualFold(it.text, "nest") {
+			continue
+		}
+		at := i + 1
+		if at < len(items) && items[at].is(kOn) {
+			at++
+		}
+		if i > 0 && it.pause == none || at >= len(items) || !items[at].is(kBars) {
+			it.kinds, it.says = setOf(kWord), senseless
+		}
+	}
+}
+
 // empty reads "empty" of a bar in hand: drawn comb with nothing in it where
 // its comb was spoken of, else no comb at all.
 func (s *scan) empty(i int) bool {

@@ -7,6 +7,12 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// brood told by the nest.
+	"the nest": {
+		{"I ought to say that they were calm.", "temper.score=4"},
+		{"Nest b3 to b5, not disturbed.", "bars.3.brood=yes bars.4.brood=yes bars.5.brood=yes"},
+		{"A wasps' nest in the hedge.", "signs.wasps=yes"},
+	},
 	// where she was and is, counts put right, and what nobody brings.
 	"then and now, and what is put right": {
 		{"I did not see the queen, last time she was on bar three.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.bar=3"},

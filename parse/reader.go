@@ -235,6 +235,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kDo) {
 		r.cameOut(r.items)
 	}
+	if met.kinds.has(kContent) {
+		plainNest(r.items)
+	}
 	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
 		r.items = r.soughtItems(r.items)
 	}
