@@ -22,7 +22,7 @@
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
 //	clauses     where a statement begins, with punctuation or without, and how
 //	            it is meant: asserted, planned, past, or not asserted (begins.go,
-//	            heads.go, clause.go)
+//	            only.go, thenandnow.go, heads.go, clause.go)
 //	findings    what each clause says: the combs (scan.go and the files it
 //	            leans on), the queen, the colony, mites, weather, deeds
 //	assembly    leaves with their evidence, conflicts flagged, the residue kept

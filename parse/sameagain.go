@@ -155,7 +155,7 @@ func (s *scan) copyComb(like int, it *item) {
 	}
 	for _, name := range copiedOfComb {
 		if value, ok := r.cur.get(r.barPath(like, r.paths.under("comb", name))); ok {
-			w := r.why("same", "", it)
+			w := r.why("same-again", "", it)
 			w.doubts = append(w.doubts, "copied from another bar")
 			r.comb(r.bars, name, value, w)
 		}
