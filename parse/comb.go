@@ -17,8 +17,9 @@ func (s *scan) combBars(i int) []int {
 			}
 			break
 		}
-		if it.is(kSame) && len(r.bars) > 0 {
-			return s.andSoAre(k)
+		if next := s.at(k + 1); it.is(kSame) && strings.Contains(it.text, "so ") && next != nil && next.is(kBars) && len(r.bars) > 0 {
+			it.used, next.used, next.taken = true, true, true
+			return append(slices.Clone(r.bars), next.bars...) // "bar 16 is bare, and so is bar 15"
 		}
 		if it.any6(kContent, kCell, kBut, kDo, kNo, kThere) {
 			break
@@ -36,17 +37,6 @@ func (s *scan) combBars(i int) []int {
 		return r.bars
 	}
 	return nil
-}
-
-// andSoAre are the bars in hand and those behind item k where it says that they are the same:
-// "bar 16 is bare, and so is bar 15".
-func (s *scan) andSoAre(k int) []int {
-	it, next := s.at(k), s.at(k+1)
-	if !strings.Contains(it.text, "so ") || next == nil || !next.is(kBars) {
-		return s.r.bars
-	}
-	it.used, next.used, next.taken = true, true, true
-	return append(slices.Clone(s.r.bars), next.bars...)
 }
 
 // comb reads the state of the wax at item i and reports whether it took it.

@@ -176,7 +176,7 @@ func (s *splitter) joinsBars() bool {
 }
 
 // countsBars reports whether a number behind a word is that of a bar even where a stroke
-// follows: "b9/10", not "bar 3/4 full".
+// follows: "b9/10", not "bar 3/4 full". A stroke that joined two bars goes on: "9/10/11".
 func (s *splitter) countsBars(word *token) bool {
 	switch strings.ToLower(s.text[word.start-int32(s.base) : word.end-int32(s.base)]) {
 	case "b", "bars", "combs", "/":
