@@ -29,6 +29,11 @@ var mendsAt = mending.or(setOf(kComb, kBut))
 // mendAt mends what item k takes back, if it is a cue that does.
 func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 	it := &items[k]
+	if it.is(kRepair) || it.is(kNo) && r.bareNo(it) {
+		if from := r.deniedAgain(items, k); from > 0 {
+			return r.replace(items, k, from, false)
+		}
+	}
 	switch {
 	case it.is(kScratch):
 		return r.scratch(items, k), true
@@ -43,8 +48,6 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		if from := belied(items, k); from > 0 {
 			return r.replace(items, k, from, false)
 		}
-	case (it.is(kRepair) || r.bareNo(it) && it.is(kNo)) && r.deniedAgain(items, k) > 0:
-		return r.replace(items, k, r.deniedAgain(items, k), false)
 	case it.is(kRepair):
 		if mended, ok := r.restated(items, k); ok {
 			return mended, true
