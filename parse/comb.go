@@ -45,6 +45,10 @@ func (s *scan) comb(i int) bool {
 	if it.used {
 		return false
 	}
+	if s.inPart(i) {
+		it.used, s.at(i-1).used = true, true
+		return true
+	}
 	taken := false
 	for _, n := range it.says.rules {
 		rule := &r.rules[n]
@@ -53,6 +57,16 @@ func (s *scan) comb(i int) bool {
 		}
 	}
 	return taken
+}
+
+// inPart reports whether comb is drawn to no share that is told: "10 part drawn", "being
+// drawn out".
+func (s *scan) inPart(i int) bool {
+	before := s.at(i - 1)
+	if before == nil || s.at(i).pause > none || !s.r.isWord(s.at(i), "drawn", "drawn out", "built", "built out", "drawn down", "built down", "built up") {
+		return false
+	}
+	return s.r.isWord(before, "part", "partly", "partially") || before.is(kBe) && strings.HasSuffix(before.text, "being")
 }
 
 // shared reports whether a share of the comb is said with "drawn", which alone
@@ -125,6 +139,8 @@ func (s *scan) combRule(i int, rule *rule) bool {
 func (s *scan) ofOther(i int, rule *rule) bool {
 	it, next := s.at(i), s.at(i+1)
 	switch {
+	case rule.Value == "size=bare" && s.ofTheRest(i):
+		return true
 	case rule.Value == "attached=floor" && next == nil && s.r.thereBehind(it):
 		return true // "down on the floor there's a beetle"
 	case rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(it.text, "comb"):
@@ -133,6 +149,17 @@ func (s *scan) ofOther(i int, rule *rule) bool {
 		return true // "a palm-sized patch of brood"
 	}
 	return s.ofHer(i)
+}
+
+// ofTheRest reports whether a word is said of bars that are not told: "9-12 stores; rest
+// bare".
+func (s *scan) ofTheRest(i int) bool {
+	k := i - 1
+	for s.at(k) != nil && s.at(k).any(kBe, kAdv) && s.at(k+1).pause == none {
+		k--
+	}
+	rest := s.at(k)
+	return rest != nil && s.at(k+1).pause == none && s.r.isWord(rest, "rest", "the rest", "the others", "others", "remainder", "the remainder", "all the rest")
 }
 
 // thereBehind reports whether "there" stands right behind an item of the sentence.

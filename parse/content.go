@@ -24,7 +24,7 @@ func plainNest(items []item) {
 // its comb was spoken of, else no comb at all.
 func (s *scan) empty(i int) bool {
 	it, r := s.at(i), s.r
-	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) {
+	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) || s.ofTheRest(i) {
 		return false
 	}
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {

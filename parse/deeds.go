@@ -85,7 +85,7 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kDo) && it.is(kState) && k > i+1 && c.items[k-1].is(kAnd) && r.fixtureBehind(c.items, k) {
 			return k // "put three bars in and reduced the entrance"
 		}
-		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) {
+		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) || placedContent(c.items, k) {
 			return k
 		}
 		if it.is(kQueen) && k > i+3 && it.pause > none {
@@ -93,6 +93,36 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 	}
 	return len(c.items)
+}
+
+// toldOfContent are the kinds of words that stand between the head of a finding and its
+// content, and between that and its bars.
+var toldOfContent = setOf(kBe, kNo, kArt, kAmount, kAdv, kStage, kPattern, kNum, kOn)
+
+// placedContent reports whether something else that is on bars is told from item k on:
+// "fed 2 l, brood on bars 3 to 7", "added a bar, there is honey on 8 to 10".
+func placedContent(items []item, k int) bool {
+	if items[k].pause == comma && items[k].is(kNo) && k+1 < len(items) && items[k+1].is(kContent) {
+		return true // "fed 2 l, no eggs"
+	}
+	if head := &items[k]; head.pause != comma && !head.is(kThere) && !(items[k-1].is(kMeasure) && head.is(kContent)) || head.is(kOn) {
+		return false
+	}
+	content := false
+	for n := k; n < len(items) && (n == k || items[n].pause == none); n++ {
+		it := &items[n]
+		if content && it.is(kBars) {
+			return true
+		}
+		if n == k && it.is(kThere) {
+			continue
+		}
+		if !it.anyOf(toldOfContent) && !it.is(kContent) {
+			return false
+		}
+		content = content || it.is(kContent)
+	}
+	return false
 }
 
 // hasStill reports whether items begin with "has" or "still have", of which somebody is the
