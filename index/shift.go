@@ -48,20 +48,16 @@ func (m shift) corrections(list []colony.Correction) []colony.Correction {
 	return moved
 }
 
-func (m shift) evidence(old colony.Evidence) colony.Evidence {
+func (m shift) evidence(old map[string][]colony.Span) map[string][]colony.Span {
 	if m == (shift{}) || old == nil {
 		return old
 	}
-	moved := colony.Evidence{}
-	for _, g := range old {
-		var spans []colony.Span
-		for _, span := range g.Spans {
+	moved := map[string][]colony.Span{}
+	for path, spans := range old {
+		for _, span := range spans {
 			if now, ok := m.of(span); ok {
-				spans = append(spans, now)
+				moved[path] = append(moved[path], now)
 			}
-		}
-		if len(spans) > 0 {
-			moved = append(moved, colony.Grounds{Path: g.Path, Spans: spans})
 		}
 	}
 	return moved

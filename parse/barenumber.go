@@ -31,7 +31,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	switch {
 	case items[i].n.ordinal:
 		return false
-	case i == 0 && r.listed:
+	case i == 0 && r.listed, r.laid.endOf(i) > 0:
 		return true
 	case n.pairOpens(), n.rangeOpens():
 		return true
@@ -160,7 +160,16 @@ func (n *bareNumber) counts() bool {
 	if n.next != nil && n.next.pause == none && (n.next.is(kBees) && ofBees(n.next.text) || n.close && n.prev.is(kOn) && n.back(2).is(kSign) && n.isWord(n.next, "larvae", "grubs", "pupae")) {
 		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
-	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb))
+	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb) && !n.emptyBar())
+}
+
+// emptyBar: "honey on 9 and 10, 11 empty", but not "three queen cells, two empty".
+func (n *bareNumber) emptyBar() bool {
+	if !n.listing || !n.next.is(kState) || hasKind(n.before, kCell) || hasKind(n.before, kCellKind) {
+		return false
+	}
+	k := n.i + 2
+	return k >= len(n.items) || n.items[k].pause >= comma || n.items[k].any3(kAnd, kBut, kNum)
 }
 
 // ofBees reports whether words name bees, and do not only stand for them.

@@ -64,7 +64,8 @@ const (
 // and eleven, two to six except four.
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 	l := barList{reader: r, items: items, bars: spread(r.barLists.take(usualBars)[:0], items[j].n), plural: plural}
-	for j++; j < len(items); {
+	laid := r.laid.endOf(j)
+	for j++; j < len(items) && j != laid; {
 		sep := &items[j]
 		if sep.pause > comma || l.closed && !l.excepted && sep.pause == comma && barNumber(sep) {
 			break // "nectar on 8 and 9, 10 half built"

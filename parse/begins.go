@@ -21,6 +21,9 @@ func (r *reader) begins(items []item, i int) bool {
 	if prev.is(kBars) && r.pointsBack(items, i) {
 		return true
 	}
+	if it.laid == behindTheir {
+		return false
+	}
 	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (r.isWord(&items[i+2], "you") || strings.HasPrefix(items[i+1].text, "if you")) {
 		return true // "larvae on bar six now if you ever see that"
 	}

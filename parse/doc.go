@@ -12,7 +12,7 @@
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (lexer.go, match.go, number.go, date.go)
 //	references  which bars and hives are named, a bare number included
-//	            (refer.go, barlists.go, barenumber.go, hives.go, names.go);
+//	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go, names.go);
 //	            several hives at once, and one named before (severalhives.go,
 //	            hiveagain.go, letters.go)
 //	turns       what is told with its words turned about: bars that went

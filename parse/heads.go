@@ -39,6 +39,8 @@ func (r *reader) heads(items []item, i int) bool {
 	b := barsAt{r, items, i, &items[i-1]}
 	it := &items[i]
 	switch {
+	case it.laid != notLaid:
+		return it.laid == beforeTheir
 	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && deedTraits[r.rule(&items[i-2], kDo).Value].bars:
 		return false // "harvested three bars six seven and eight"
 	case it.pause == none && i > 1 && r.isWord(b.prev, "up", "us", "me") && r.isWord(&items[i-2], "gave"):

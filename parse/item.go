@@ -23,6 +23,7 @@ type item struct {
 	ranged   bool // of bars: one range, from one to another
 	used     bool // some rule took it
 	taken    bool // of bars: an argument of a deed, not a place of findings
+	laid     laid // of bars, and numbers that are: where they stand in a row
 
 	n    quantity
 	bars []int // of kBars

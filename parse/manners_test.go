@@ -459,8 +459,11 @@ var manners = map[string][]saying{
 	},
 }
 
-func TestManners(t *testing.T) {
-	for name, sayings := range manners {
+func TestManners(t *testing.T) { readSayings(t, manners) }
+
+func readSayings(t *testing.T, by map[string][]saying) {
+	t.Helper()
+	for name, sayings := range by {
 		for _, s := range sayings {
 			readsAs(t, name, s.said, s.want)
 		}

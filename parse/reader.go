@@ -45,6 +45,7 @@ type memory struct {
 	skippedTo   int   // the bar behind one that was skipped, until something is said of it
 	inHand      inHand
 	listing     bool       // the note numbers its bars: a bare number may be a bar
+	laid        laidOut    // the rows of bars in the line
 	barsCounted bool       // the note counts bars of the hive in hand: "bees on nine bars"
 	byOrder     bool       // the note tells its bars by their order: "the second" may be a bar
 	lastFind    []*finding // what the bar before was said to hold
@@ -201,6 +202,10 @@ func (r *reader) line(l *lexedRow) {
 	}
 	r.listing = r.rowNumber(r.items) || r.listing || met.kinds.has(kNum) && numbered(r.items)
 	r.items = r.nameOnes(r.nameHives(r.items))
+	r.laid = r.laid[:0]
+	if met.kinds.has(kNum) && met.kinds.meet(whatWords) {
+		r.layout(r.items)
+	}
 	if met.kinds.meet(referring) {
 		r.items = r.refer(r.items)
 	}

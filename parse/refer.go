@@ -168,8 +168,11 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	if fromTo {
 		j++ // "every bar from 3 through 11"
 	}
-	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > none && !(items[j].pause == comma) {
+	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > comma {
 		return nil, i
+	}
+	if j+1 < len(items) && items[j].pause == comma && items[j+1].is(kOf) && items[j+1].pause == none {
+		return nil, i // "two bars, one of honey"
 	}
 	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) && !(items[j+2].is(kNum) && (hasKind(before, kCell) || countsCells(items, j+3))) {
 		return nil, i // "bar fifteen comb eight by seven inches", but not "sealed cells: b5 x1"
@@ -182,7 +185,7 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	}
 	plural := it.plural || short || fromTo
 	bars, next := r.numberList(items, j, plural)
-	if len(bars) == 0 {
+	if len(bars) == 0 || items[j].pause == comma && r.countedOthers(before, bars) {
 		return nil, i
 	}
 	r.listing = true
@@ -190,6 +193,16 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	ref.plural = it.plural
 	ref.ranged = items[j].n.hi > items[j].n.lo && next == j+1 || next == j+4 && r.dashOrTo(&items[j+1])
 	return ref, next
+}
+
+// countedOthers reports whether a number counts the noun behind it, and the bars behind a
+// comma are not those: "brood 5 bars, 2 empty", but "four bars, 14 through 17".
+func (r *reader) countedOthers(before []item, bars []int) bool {
+	if len(before) == 0 {
+		return false
+	}
+	count := &before[len(before)-1]
+	return barNumber(count) && count.n.bare && int(count.n.lo) != len(bars)
 }
 
 // countsCells reports whether a word for queen cells stands at item i: "b5 x3 play cups".
