@@ -67,8 +67,10 @@ type meaning struct {
 func (f *Field) read(text string) (m meaning, ok bool) {
 	var err error
 	switch f.Kind {
-	case Bool, Word:
+	case Bool:
 		m.yes = text == "yes"
+		return m, m.yes || text == "no" && len(f.Values) > 1
+	case Word:
 		return m, slices.Contains(f.Values, text)
 	case Int:
 		m.whole, err = strconv.Atoi(text)

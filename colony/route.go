@@ -35,7 +35,8 @@ type step struct {
 type keyedList struct {
 	key     int // the field that holds the item's key
 	word    string
-	present int // the field that says whether the item was denied; absent where it is never denied
+	present int           // the field that says whether the item was denied; absent where it is never denied
+	fresh   reflect.Value // an item of the word of which nothing is said yet
 }
 
 // Address is the path of a leaf taken apart: its route, and which bar and which of
@@ -225,6 +226,13 @@ func listOf(item reflect.Type, m member, word string) (*keyedList, error) {
 	if present, ok := memberNamed(item, "present"); ok {
 		list.present = present.index
 	}
+	list.fresh = reflect.New(item).Elem()
+	list.fresh.Field(list.key).SetString(word)
+	if list.present != absent {
+		if p := list.fresh.Field(list.present); p.Kind() == reflect.Bool {
+			p.SetBool(true)
+		}
+	}
 	return list, nil
 }
 
@@ -337,13 +345,7 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (reflect.Valu
 	list.Grow(1)
 	list.SetLen(n + 1)
 	item := list.Index(n)
-	item.SetZero() // what was deleted may lie there
-	item.Field(l.key).SetString(l.word)
-	if l.present != absent {
-		if p := item.Field(l.present); p.Kind() == reflect.Bool {
-			p.SetBool(true)
-		}
-	}
+	item.Set(l.fresh)
 	return item, nil
 }
 

@@ -3,6 +3,7 @@ package parse
 import (
 	"fmt"
 	"sort"
+	"strings"
 )
 
 // lexicon is everything that the rule files say, ready for use. It does not
@@ -24,6 +25,7 @@ type lexicon struct {
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	leadIns       map[string][]string
 	columns       columns
+	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
 	denial, seen, queenCups, added, moved *sense // of the rules of these names
 
@@ -38,6 +40,9 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	for i := range l.rules {
 		l.kindOf = append(l.kindOf, l.rules[i].Kind)
 		for _, say := range l.rules[i].Say {
+			if l.kindOf[i] == kPlant {
+				l.longestPlant = max(l.longestPlant, strings.Count(say, " ")+strings.Count(say, "-")+strings.Count(say, "'")+2) // one may be an adverb
+			}
 			if err := l.graph.add(say, int16(i)); err != nil {
 				return nil, fmt.Errorf("rules/%s: rule %q: %w", l.rules[i].file, l.rules[i].ID, err)
 			}

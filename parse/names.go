@@ -380,7 +380,7 @@ func (r *reader) properRun(toks []token, i int) int {
 // behind it, which stands nowhere without it: "Old Tom was last".
 func (r *reader) epithet(toks []token, i int) bool {
 	k := i + 1
-	if k == len(toks) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || i > 0 && toks[i].pause < stop || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || !r.mayName(toks, k) {
+	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
 		return false
 	}
 	for j := range toks {
@@ -394,6 +394,9 @@ func (r *reader) epithet(toks []token, i int) bool {
 // plantName is the end of the name of a plant in two words or three, "Sweet William"; i
 // where there is none.
 func (r *reader) plantName(toks []token, i int) int {
+	if !anyCapital(toks[i+1 : min(i+r.longestPlant, len(toks))]) {
+		return i // as behind most words
+	}
 	best := r.lex.matcher.longest(toks, i, nil)
 	if best.end < i+2 || !best.kinds.has(kPlant) || !toks[best.end-1].has(capital) {
 		return i
