@@ -48,26 +48,9 @@ func Set(ins *Inspection, path, value string) error {
 	if !slices.IsSortedFunc(ins.Bars, byNumber) {
 		slices.SortStableFunc(ins.Bars, byNumber)
 	}
-	_, err = a.Set(ins, value)
+	pen := NewPen(ins)
+	_, err = pen.Set(&a, value)
 	return err
-}
-
-// Set writes the leaf as [Set] does, for a caller that writes the same leaf into
-// one inspection after another; the bars stand in order of number already. It
-// reports also whether the value is plausible.
-func (a *Address) Set(ins *Inspection, value string) (plausible bool, err error) {
-	field := &a.route.field
-	m, ok := field.read(value)
-	if !ok {
-		return false, field.refusal(a.path, value)
-	}
-	holder, err := a.follow(ins, a.route.steps, true)
-	if err != nil {
-		prune(reflect.ValueOf(ins).Elem()) // of a bar made on the way
-		return false, err
-	}
-	a.route.set(holder, value, &m)
-	return !field.bounded() || field.holds(m.number), nil
 }
 
 // Delete removes the leaf, and with a list item everything said of it. Bars

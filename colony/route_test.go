@@ -83,6 +83,7 @@ func TestLeavesInAnyOrder(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		var ins Inspection
+		pen := NewPen(&ins)
 		want := map[string]string{}
 		for range rapid.IntRange(1, 300).Draw(t, "steps") {
 			path := rapid.SampledFrom(paths).Draw(t, "path")
@@ -92,16 +93,21 @@ func TestLeavesInAnyOrder(t *testing.T) {
 			}
 			if rapid.IntRange(0, 9).Draw(t, "delete") == 0 {
 				Delete(&ins, path)
+				pen = NewPen(&ins)
 				maps.DeleteFunc(want, func(at, _ string) bool {
 					return at == path || a.IsItem() && strings.HasPrefix(at, path+".")
 				})
 				continue
 			}
 			value := rapid.SampledFrom(valuesOf(a.Field())).Draw(t, "value")
-			if _, err := a.Set(&ins, value); err != nil {
+			item, ofItem := itemOf(&a)
+			if told := pen.Told(&a); told != (!ofItem || want[item] != "") {
+				t.Fatalf("%s: told %v", path, told)
+			}
+			if _, err := pen.Set(&a, value); err != nil {
 				t.Fatal(err)
 			}
-			if item, ok := itemOf(&a); ok && want[item] == "" {
+			if ofItem && want[item] == "" {
 				want[item] = "yes"
 			}
 			want[path] = value
@@ -131,6 +137,7 @@ func itemOf(a *Address) (string, bool) {
 // Two long lists that grow by turns, of items of one type, are not copied for each.
 func TestLongListSeldomMoves(t *testing.T) {
 	var ins Inspection
+	pen := NewPen(&ins)
 	moved, first := 0, (*Task)(nil)
 	for n := range 1000 {
 		for _, path := range []string{"actions.inspect", "plans.inspect"} {
@@ -141,7 +148,7 @@ func TestLongListSeldomMoves(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if _, err := a.Set(&ins, "yes"); err != nil {
+			if _, err := pen.Set(&a, "yes"); err != nil {
 				t.Fatal(err)
 			}
 		}

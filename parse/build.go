@@ -188,7 +188,8 @@ func (b *builder) inspection(ins *colony.Inspection, note *colony.Note, seq int)
 	slices.SortStableFunc(ins.Check, func(x, y colony.Check) int { return cmp.Compare(x.Path, y.Path) })
 }
 
-// write sets the leaves, the items of lists before what is told of them.
+// write sets the leaves, the items of lists before what is told of them: that
+// mostly comes right behind, and else waits for the end.
 func (b *builder) write(ins *colony.Inspection) {
 	spans := len(b.spans)
 	for i := range b.entries {
@@ -204,27 +205,33 @@ func (b *builder) write(ins *colony.Inspection) {
 			ins.Evidence[path] = copies[n:len(copies):len(copies)]
 		}
 	}
-	for _, items := range []bool{true, false} {
-		for i := range b.entries {
-			e := &b.entries[i]
-			if e.item != items {
-				continue
-			}
-			usual, err := false, e.err
-			if err == nil {
-				usual, err = e.address.Set(ins, e.value)
-			}
-			if err != nil {
-				// A rule that names a leaf wrongly is a fault of the rules, which
-				// their tests find; the words still reach the keeper.
-				ins.Remarks = append(ins.Remarks, e.text+"="+e.value)
-				continue
-			}
-			if !usual {
-				b.flag(e.text, "out of the usual range", "")
-			}
-			keep(e.text, e.spans)
+	pen := colony.NewPen(ins)
+	set := func(e *entry) {
+		usual, err := false, e.err
+		if err == nil {
+			usual, err = pen.Set(&e.address, e.value)
 		}
+		if err != nil {
+			// A rule that names a leaf wrongly is a fault of the rules, which
+			// their tests find; the words still reach the keeper.
+			ins.Remarks = append(ins.Remarks, e.text+"="+e.value)
+			return
+		}
+		if !usual {
+			b.flag(e.text, "out of the usual range", "")
+		}
+		keep(e.text, e.spans)
+	}
+	var waiting []*entry
+	for i := range b.entries {
+		if e := &b.entries[i]; e.item || e.err != nil || pen.Told(&e.address) {
+			set(e)
+		} else {
+			waiting = append(waiting, e)
+		}
+	}
+	for _, e := range waiting {
+		set(e)
 	}
 	keep("hive", b.spans)
 }
