@@ -18,6 +18,8 @@ func TestOddNotes(t *testing.T) {
 		"hive 2. bar 2 nectar, bar 1 honey, leave one out, new comb",
 		"seen none came in none of hives",
 		"hive 2. bar 3 nectar, bar 2 honey, bar 1 bare, next one eggs",
+		"new stores on the bars\n3/4 full of brood",
+		"put back both of the combs\n3/b4 swapped over",
 		"4,drawn,brood 70%,,\"calm\"\n5,half drawn,,nectar,\n6,bare,,,\n",
 	} {
 		for _, ins := range sharedParser().Parse(&colony.Note{Text: text, Given: may14}) {

@@ -169,7 +169,7 @@ func (s *splitter) partsBar() bool {
 // 9/10".
 func (s *splitter) joinsBars() bool {
 	n := len(s.out)
-	if s.spaced || n < 2 || s.out[n-1].id != idNumber || !s.countsBars(&s.out[n-2]) {
+	if s.spaced || n < s.head+2 || s.out[n-1].id != idNumber || !s.countsBars(&s.out[n-2]) {
 		return false
 	}
 	return isDigit(s.peek(0)) || s.peek(0)|0x20 == 'b' && isDigit(s.peek(1))

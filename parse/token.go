@@ -172,7 +172,7 @@ func (s *splitter) number() {
 	switch {
 	case s.isDate(from):
 		id = idISODate
-	case s.peek(0) == '/' && isDigit(s.peek(1)) && len(s.out) > 0 && s.countsBars(&s.out[len(s.out)-1]):
+	case s.peek(0) == '/' && isDigit(s.peek(1)) && len(s.out) > s.head && s.countsBars(&s.out[len(s.out)-1]):
 	case s.peek(0) == '/' && isDigit(s.peek(1)):
 		s.at++
 		s.digits()
