@@ -40,9 +40,9 @@ type Inspection struct {
 	Plans        []Task       `json:"plans,omitempty" key:"do"`
 	Earlier      []Event      `json:"earlier,omitempty" key:"event"`
 
-	Remarks  []string          `json:"remarks,omitempty"`
-	Evidence map[string][]Span `json:"evidence,omitempty"`
-	Check    []Check           `json:"check,omitempty"`
+	Remarks  []string `json:"remarks,omitempty"`
+	Evidence Evidence `json:"evidence,omitempty"`
+	Check    []Check  `json:"check,omitempty"`
 }
 
 // Source says where an inspection came from. It is not part of the record

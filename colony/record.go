@@ -103,10 +103,7 @@ func (r *Record) Inspection() Inspection {
 		// A correction was checked when it was made; a path that a later
 		// version no longer knows stays in the layer and shows in the history.
 		if Set(&ins, c.Path, c.Value) == nil && c.Span != nil {
-			if ins.Evidence == nil {
-				ins.Evidence = map[string][]Span{}
-			}
-			ins.Evidence[c.Path] = []Span{*c.Span}
+			ins.Evidence.Set(c.Path, []Span{*c.Span})
 		}
 	}
 	open := ins.Check[:0]

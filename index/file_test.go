@@ -182,7 +182,7 @@ func TestOrderKey(t *testing.T) {
 
 func TestStretches(t *testing.T) {
 	record := func(id string, state colony.State, spans ...colony.Span) colony.Record {
-		return colony.Record{ID: id, State: state, Read: colony.Inspection{Evidence: map[string][]colony.Span{"x": spans}}}
+		return colony.Record{ID: id, State: state, Read: colony.Inspection{Evidence: colony.Evidence{{Path: "x", Spans: spans}}}}
 	}
 	shared := colony.Span{0, 5}
 	a := record("a", colony.Waiting, shared, colony.Span{10, 12}, colony.Span{40, 45})

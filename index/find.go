@@ -179,11 +179,11 @@ func barOfLeaf(path string) int {
 // evidenceOf returns the words that a leaf rests on. A leaf of a list's item
 // that has none of its own rests on the item's.
 func evidenceOf(ins *colony.Inspection, path string) []colony.Span {
-	if spans := ins.Evidence[path]; len(spans) > 0 {
+	if spans := ins.Evidence.Of(path); len(spans) > 0 {
 		return spans
 	}
 	if at := strings.LastIndexByte(path, '.'); at > 0 {
-		return ins.Evidence[path[:at]]
+		return ins.Evidence.Of(path[:at])
 	}
 	return nil
 }

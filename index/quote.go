@@ -225,12 +225,12 @@ func firstSentenceEnd(text string) int {
 func barAt(ins *colony.Inspection, text string, at colony.Span) int {
 	start := quoteStart(text, at[0])
 	bar, nearest := 0, -1
-	for path, spans := range ins.Evidence {
-		n := barSaid(ins, path)
+	for _, g := range ins.Evidence {
+		n := barSaid(ins, g.Path)
 		if n == 0 {
 			continue
 		}
-		for _, span := range spans {
+		for _, span := range g.Spans {
 			switch {
 			case span[0] < start || span[0] >= at[1] || span[0] < nearest:
 			case span[0] > nearest:

@@ -261,9 +261,9 @@ func TestEditMovesTheEvidenceOfWhatItNoLongerHas(t *testing.T) {
 			t.Fatal(err)
 		}
 		rests := map[string][]string{}
-		for path, spans := range mustRecord(t, s, records[1].ID).Read.Evidence {
-			for _, span := range spans {
-				rests[path] = append(rests[path], step.edited[span[0]:span[1]])
+		for _, g := range mustRecord(t, s, records[1].ID).Read.Evidence {
+			for _, span := range g.Spans {
+				rests[g.Path] = append(rests[g.Path], step.edited[span[0]:span[1]])
 			}
 		}
 		if got := fmt.Sprint(rests); got != step.want {

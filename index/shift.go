@@ -48,16 +48,20 @@ func (m shift) corrections(list []colony.Correction) []colony.Correction {
 	return moved
 }
 
-func (m shift) evidence(old map[string][]colony.Span) map[string][]colony.Span {
+func (m shift) evidence(old colony.Evidence) colony.Evidence {
 	if m == (shift{}) || old == nil {
 		return old
 	}
-	moved := map[string][]colony.Span{}
-	for path, spans := range old {
-		for _, span := range spans {
+	moved := colony.Evidence{}
+	for _, g := range old {
+		var spans []colony.Span
+		for _, span := range g.Spans {
 			if now, ok := m.of(span); ok {
-				moved[path] = append(moved[path], now)
+				spans = append(spans, now)
 			}
+		}
+		if len(spans) > 0 {
+			moved = append(moved, colony.Grounds{Path: g.Path, Spans: spans})
 		}
 	}
 	return moved

@@ -175,8 +175,8 @@ type turn struct {
 func ownersOf(length int, records []*colony.Record) []turn {
 	claims := map[colony.Span]map[string]bool{}
 	for _, r := range records {
-		for _, spans := range r.Read.Evidence {
-			for _, span := range spans {
+		for _, g := range r.Read.Evidence {
+			for _, span := range g.Spans {
 				if span[0] < 0 || span[0] >= length {
 					continue
 				}

@@ -48,8 +48,8 @@ func TestWords(t *testing.T) {
 	at := time.Date(2026, 5, 1, 0, 0, 0, 0, time.UTC)
 	text := "Both today. Hive 3 calm. Hive 4 hot."
 	read := []colony.Inspection{
-		{Hive: "3", At: at, Evidence: map[string][]colony.Span{"hive": {{12, 18}}, "temper.score": {{19, 23}}}},
-		{Hive: "4", At: at, Evidence: map[string][]colony.Span{"hive": {{25, 31}}, "temper.score": {{32, 35}}}},
+		{Hive: "3", At: at, Evidence: colony.Evidence{{Path: "hive", Spans: []colony.Span{{12, 18}}}, {Path: "temper.score", Spans: []colony.Span{{19, 23}}}}},
+		{Hive: "4", At: at, Evidence: colony.Evidence{{Path: "hive", Spans: []colony.Span{{25, 31}}}, {Path: "temper.score", Spans: []colony.Span{{32, 35}}}}},
 	}
 	records, err := s.Take(colony.Note{Hash: "both", Text: text}, read)
 	if err != nil {

@@ -196,13 +196,13 @@ func (b *builder) write(ins *colony.Inspection) {
 		spans += len(b.entries[i].spans)
 	}
 	if spans > 0 {
-		ins.Evidence = make(map[string][]colony.Span, len(b.entries)+1)
+		ins.Evidence = make(colony.Evidence, 0, len(b.entries)+1)
 	}
 	copies := make([]colony.Span, 0, spans)
 	keep := func(path string, of []colony.Span) {
 		if n := len(copies); len(of) > 0 {
 			copies = append(copies, of...)
-			ins.Evidence[path] = copies[n:len(copies):len(copies)]
+			ins.Evidence = append(ins.Evidence, colony.Grounds{Path: path, Spans: copies[n:len(copies):len(copies)]})
 		}
 	}
 	pen := colony.NewPen(ins)

@@ -299,10 +299,10 @@ func TestCellsToldApart(t *testing.T) {
 func TestTableEvidence(t *testing.T) {
 	text := "Hive 7\nbar | brood\n5 | capped"
 	for _, ins := range sharedParser().Parse(&colony.Note{Text: text, Given: may14}) {
-		for path, spans := range ins.Evidence {
-			for _, s := range spans {
-				if path != "hive" && s[0] < len("Hive 7\nbar | brood\n") {
-					t.Errorf("%s rests on %q", path, text[s[0]:s[1]])
+		for _, g := range ins.Evidence {
+			for _, s := range g.Spans {
+				if g.Path != "hive" && s[0] < len("Hive 7\nbar | brood\n") {
+					t.Errorf("%s rests on %q", g.Path, text[s[0]:s[1]])
 				}
 			}
 		}

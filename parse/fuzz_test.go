@@ -183,13 +183,13 @@ func checkInspection(t *testing.T, text string, ins *colony.Inspection) {
 			t.Fatalf("leaf %s is %s", l.Path, l.Value)
 		}
 	}
-	for path, spans := range ins.Evidence {
-		if _, ok := colony.Get(ins, path); !ok {
-			t.Fatalf("evidence for %s, which is not there", path)
+	for _, g := range ins.Evidence {
+		if _, ok := colony.Get(ins, g.Path); !ok {
+			t.Fatalf("evidence for %s, which is not there", g.Path)
 		}
-		for _, s := range spans {
+		for _, s := range g.Spans {
 			if s[0] < 0 || s[1] <= s[0] || s[1] > len(text) || !onEdge(text, s[0]) || !onEdge(text, s[1]) {
-				t.Fatalf("evidence for %s at %v of %d bytes", path, s, len(text))
+				t.Fatalf("evidence for %s at %v of %d bytes", g.Path, s, len(text))
 			}
 		}
 	}

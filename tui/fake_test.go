@@ -52,7 +52,7 @@ type reading struct {
 }
 
 func (r *reading) begin(hive string) {
-	r.all = append(r.all, colony.Inspection{Schema: colony.Schema, Hive: hive, At: r.note.Given, Evidence: map[string][]colony.Span{},
+	r.all = append(r.all, colony.Inspection{Schema: colony.Schema, Hive: hive, At: r.note.Given, Evidence: colony.Evidence{},
 		Source: colony.Source{Note: r.note.Hash, Name: r.note.Name}})
 }
 
@@ -62,7 +62,7 @@ func (r *reading) set(path, value string, spans ...colony.Span) {
 	if err := colony.Set(r.now(), path, value); err != nil {
 		panic(err)
 	}
-	r.now().Evidence[path] = spans
+	r.now().Evidence.Set(path, spans)
 }
 
 func (r *reading) flag(path, why, alt string) {

@@ -184,7 +184,7 @@ func (p *plain) review(id string, n, of int) (more bool, err error) {
 func (p *plain) question(o *opened) (string, bool) {
 	q := o.asked[0]
 	p.say("Question: %s: %s. Why: %s.", fullName(q.path), showValue(q.path, orNothing(q.value)), clean(strings.Join(q.why, "; ")))
-	if words := o.quote(o.ins.Evidence[q.path]); words != "" {
+	if words := o.quote(o.ins.Evidence.Of(q.path)); words != "" {
 		p.say("Words: “%s”.", words)
 	}
 	prompt := "Right?"

@@ -48,7 +48,7 @@ func (p *plain) sayPast(found past, err error) error {
 func (p *plain) play(o *opened, slower bool) {
 	var words []colony.Span
 	if len(o.asked) > 0 {
-		words = o.ins.Evidence[o.asked[0].path]
+		words = o.ins.Evidence.Of(o.asked[0].path)
 	}
 	from, to, ok := o.seconds(words)
 	if !ok {

@@ -396,7 +396,7 @@ func TestRemarkBecomesALeaf(t *testing.T) {
 		t.Errorf("honey: %q", got)
 	}
 	ins := d.app.sheet.ins
-	if spans := ins.Evidence["contents.honey"]; len(spans) != 1 || n.Text[spans[0][0]:spans[0][1]] != "hunny everywhere" {
+	if spans := ins.Evidence.Of("contents.honey"); len(spans) != 1 || n.Text[spans[0][0]:spans[0][1]] != "hunny everywhere" {
 		t.Errorf("the words behind it: %v", spans)
 	}
 }

@@ -95,7 +95,7 @@ func (s *sheet) evidence() []colony.Span {
 		return s.remarkSpan(r.text)
 	}
 	for ; path != ""; path = parent(path) {
-		if spans := s.ins.Evidence[path]; len(spans) > 0 {
+		if spans := s.ins.Evidence.Of(path); len(spans) > 0 {
 			return spans
 		}
 	}
@@ -166,7 +166,7 @@ func (a *app) saveJob(r colony.Record) job {
 func (s *sheet) leavesAt(span colony.Span) []colony.Leaf {
 	var out []colony.Leaf
 	for _, l := range colony.Leaves(&s.ins) {
-		if overlaps(s.ins.Evidence[l.Path], span) {
+		if overlaps(s.ins.Evidence.Of(l.Path), span) {
 			out = append(out, l)
 		}
 	}
@@ -177,8 +177,8 @@ func (s *sheet) leavesAt(span colony.Span) []colony.Leaf {
 // no leaf's evidence.
 func (s *sheet) remarkSpan(text string) []colony.Span {
 	var used []colony.Span
-	for _, spans := range s.ins.Evidence {
-		used = append(used, spans...)
+	for _, g := range s.ins.Evidence {
+		used = append(used, g.Spans...)
 	}
 	for from := 0; text != ""; {
 		at := strings.Index(s.note.Text[from:], text)

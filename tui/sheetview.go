@@ -160,7 +160,7 @@ func underline(line []cell, chosen []colony.Span) string {
 func (a *app) hedgedSpans() []colony.Span {
 	var out []colony.Span
 	for _, q := range a.sheet.asked {
-		out = append(out, a.sheet.ins.Evidence[q.path]...)
+		out = append(out, a.sheet.ins.Evidence.Of(q.path)...)
 	}
 	return out
 }

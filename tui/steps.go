@@ -137,7 +137,7 @@ func splitBar(path string) (bar int, rest string, ok bool) {
 // firstSpan is where the leaf's words begin, or those of the item it is said of.
 func firstSpan(ins *colony.Inspection, path string) *colony.Span {
 	for ; path != ""; path = parent(path) {
-		if spans := ins.Evidence[path]; len(spans) > 0 {
+		if spans := ins.Evidence.Of(path); len(spans) > 0 {
 			span := spans[0]
 			return &span
 		}

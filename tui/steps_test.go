@@ -71,7 +71,7 @@ func TestCorrectRefuses(t *testing.T) {
 func TestMoveCarriesAllThatIsSaid(t *testing.T) {
 	r := kept(t, "bars.4.capped_brood=yes bars.4.capped_brood.cover=0.8 bars.4.capped_brood.side=both bars.4.eggs=yes queen.bar=4 signs.chalkbrood=yes signs.chalkbrood.bar=4",
 		colony.Check{Path: "bars.4.capped_brood.cover", Why: "hedged"})
-	r.Read.Evidence = map[string][]colony.Span{"bars.4.capped_brood": {{3, 9}}}
+	r.Read.Evidence = colony.Evidence{{Path: "bars.4.capped_brood", Spans: []colony.Span{{3, 9}}}}
 	moved, err := moveItem(r, "bars.4.capped_brood", 6, evening)
 	if err != nil {
 		t.Fatal(err)
@@ -83,7 +83,7 @@ func TestMoveCarriesAllThatIsSaid(t *testing.T) {
 			t.Errorf("%s = %q, want %q", path, got, want)
 		}
 	}
-	if spans := ins.Evidence["bars.6.capped_brood"]; len(spans) != 1 || spans[0] != (colony.Span{3, 9}) {
+	if spans := ins.Evidence.Of("bars.6.capped_brood"); len(spans) != 1 || spans[0] != (colony.Span{3, 9}) {
 		t.Errorf("the words did not go along: %v", spans)
 	}
 	if left := asked(moved); len(left) != 0 {

@@ -96,7 +96,7 @@ func TestStoryLeafIsMadeFromWords(t *testing.T) {
 	}
 	r, _ := k.Record("r001")
 	ins := r.Inspection()
-	if spans := ins.Evidence["bars.7.honey"]; len(spans) != 1 || spans[0] != (colony.Span{26, 31}) {
+	if spans := ins.Evidence.Of("bars.7.honey"); len(spans) != 1 || spans[0] != (colony.Span{26, 31}) {
 		t.Errorf("the words behind it: %v", spans)
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"encoding/hex"
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -157,7 +158,7 @@ type Writer struct {
 
 // Hive begins the inspection of a hive.
 func (w *Writer) Hive(name string, at time.Time) {
-	w.read = append(w.read, colony.Inspection{Schema: colony.Schema, At: at, Evidence: map[string][]colony.Span{}})
+	w.read = append(w.read, colony.Inspection{Schema: colony.Schema, At: at, Evidence: colony.Evidence{}})
 	w.Say("Hive "+name+".", "hive="+name)
 }
 
@@ -175,9 +176,15 @@ func (w *Writer) Say(words string, leaves ...string) {
 		if err := colony.Set(ins, path, value); err != nil {
 			panic("indextest: " + err.Error())
 		}
-		ins.Evidence[path] = append(ins.Evidence[path], span)
+		ins.Evidence.Set(path, append(ins.Evidence.Of(path), span))
 	}
 }
 
-// Visit is what was written.
-func (w *Writer) Visit() Visit { return Visit{NoteOf(w.text.String()), w.read} }
+// Visit is what was written, the evidence in the order in which it comes back from
+// the store.
+func (w *Writer) Visit() Visit {
+	for i := range w.read {
+		slices.SortFunc(w.read[i].Evidence, func(a, b colony.Grounds) int { return strings.Compare(a.Path, b.Path) })
+	}
+	return Visit{NoteOf(w.text.String()), w.read}
+}

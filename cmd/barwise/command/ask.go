@@ -155,7 +155,7 @@ func (q *asked) read(rest string, parser *parse.Parser, today colony.Date) {
 		if clause == nil || madeBy(leaf, q.leaves) {
 			continue
 		}
-		here := hull(ins.Evidence[leaf.Path])
+		here := hull(ins.Evidence.Of(leaf.Path))
 		if n := len(q.Where); n > 0 && joinedByOr(rest, last, here) {
 			q.Where[n-1] = append(q.Where[n-1], clause...)
 			q.said[len(q.said)-1] += " or " + inWords(leaf)
@@ -334,10 +334,10 @@ var asking = strings.Fields(`a an the i we me my you it its they them their is w
 
 // unread joins the words of the question that no rule took and that mean
 // something.
-func unread(text string, evidence map[string][]colony.Span) string {
+func unread(text string, evidence colony.Evidence) string {
 	taken := make([]bool, len(text)+1)
-	for _, spans := range evidence {
-		for _, s := range spans {
+	for _, g := range evidence {
+		for _, s := range g.Spans {
 			for i := max(s[0], 0); i < min(s[1], len(text)); i++ {
 				taken[i] = true
 			}

@@ -81,8 +81,8 @@ func inspectionAt(read []colony.Inspection, at int) int {
 	best, bestStart := min(0, len(read)-1), -1
 	for i := range read {
 		start := -1
-		for _, spans := range read[i].Evidence {
-			for _, s := range spans {
+		for _, g := range read[i].Evidence {
+			for _, s := range g.Spans {
 				if start < 0 || s[0] < start {
 					start = s[0]
 				}
@@ -105,7 +105,7 @@ func flagUnclear(ins *colony.Inspection, words []colony.TimedWord) {
 		if slices.ContainsFunc(ins.Check, func(c colony.Check) bool { return c.Path == leaf.Path }) {
 			continue
 		}
-		for _, span := range ins.Evidence[leaf.Path] {
+		for _, span := range ins.Evidence.Of(leaf.Path) {
 			if w := leastClear(words, span); w != nil {
 				ins.Check = append(ins.Check, colony.Check{Path: leaf.Path, Why: fmt.Sprintf("heard unclearly at %s", clock(w.From))})
 				break
