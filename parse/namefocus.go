@@ -59,6 +59,9 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	if end >= len(toks) {
 		return false
 	}
+	if k := behindComma(toks, end); k > 0 && (toks[k].lists.has(hiveDoings) || toks[k].lists.has(being)) && r.talksOfHive(toks, k, ownSentence) {
+		return true // "Juniper, next to that rabble, stayed calm"
+	}
 	next := &toks[end]
 	switch {
 	case r.plural(toks, end), r.says(*next, "next") && end+1 < len(toks) && r.says(toks[end+1], "door"):
@@ -168,7 +171,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true
 	case close && said(end, "came", "walked", "went", "drove") && said(end+1, "with") && said(end+2, "me", "us"):
 		return true // "Maud came with me"
-	case close && r.keepsBees(toks, end):
+	case close && r.keepsBees(toks, end), close && r.actsAsPerson(toks, end):
 		return true
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
 		return true // "Sandy Lane Bee Group"
@@ -183,6 +186,18 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		}
 	}
 	return false
+}
+
+// actsAsPerson reports whether what people do at a hive is told of a name: "Nora did the
+// counting", "Nora spotted the queen".
+func (r *reader) actsAsPerson(toks []token, end int) bool {
+	if end+1 >= len(toks) || toks[end+1].pause > none {
+		return false
+	}
+	if r.says(toks[end], "did") {
+		return r.says(toks[end+1], "the")
+	}
+	return r.says(toks[end], "spotted", "noticed", "counted", "found", "saw", "photographed", "pointed", "held", "wrote", "watched") && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
 }
 
 // keepsBees reports whether what a keeper does with a hive, or has for one, is told of a

@@ -311,32 +311,6 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 	return true
 }
 
-// inTurn reports whether a name is followed by its place in a round of visits:
-// "Dolly first, then", "Dolly went first", "Dolly last: calm".
-func (r *reader) inTurn(toks []token, end int) bool {
-	if end+1 < len(toks) && toks[end].pause == none && r.says(toks[end], "went", "came", "was", "comes", "goes") {
-		end++
-		if r.says(toks[end], "last") {
-			return r.endsTurn(toks, end)
-		}
-	}
-	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first", "next", "only") && r.endsTurn(toks, end) || r.says(toks[end], "last") && toks[end].has(coloned))
-}
-
-// endsTurn reports whether a word of order ends what is said of whose turn it is.
-func (r *reader) endsTurn(toks []token, k int) bool {
-	return k+1 == len(toks) || toks[k+1].pause > none || r.says(toks[k+1], "this", "today")
-}
-
-// thenComes reports whether a name is the next of a round: "Then Juniper, who is another
-// matter".
-func (r *reader) thenComes(toks []token, i, end int) bool {
-	if i > 0 && r.says(toks[i-1], "then") && toks[i-1].pause == comma && (end >= len(toks) || toks[end].pause >= stop) {
-		return true // "Quarry first, then Larch."
-	}
-	return i > 0 && r.says(toks[i-1], "then", "now", "finally", "lastly") && (i == 1 || toks[i-1].pause >= stop) && (end >= len(toks) || toks[end].pause == comma || beFollows(toks, end) == end)
-}
-
 // beginsWithIn reports whether a sentence begins with "in", "at", "with" or "from" and
 // the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {

@@ -11,6 +11,12 @@ import (
 // name alone, and away from people.
 func TestTurnsToHives(t *testing.T) {
 	for _, c := range []struct{ said, hives string }{
+		{"First, Juniper, pick of the yard: bees on nine bars. Marigold came next, no eggs. Then Tansy, the latecomer. Two seams, eggs on bar 3.", "juniper / marigold / tansy"},
+		{"Here is how Juniper fares since Easter. No eggs on bar 4.", "juniper"},
+		{"About Juniper: I lifted the lid at noon. They were vicious. Marigold, compared with them, stayed calm.", "juniper / marigold"},
+		{"Stores are light, so Juniper has had a hard month. They were calm, as Juniper can be.", "juniper"},
+		{"Juniper was calm. Eggs on bar 4. Leatherwood was late this year.", "juniper"},
+		{"Juniper, which won the vote, had her first look today. Nora did the weighing. Piet spotted the queen on bar 5.", "juniper"},
 		{"Juniper got the first visit. Eggs on bar four. Marigold got the second. No eggs.", "juniper / marigold"},
 		{"I began with Juniper, as always. Eggs on bar four. Marigold I kept for last. No eggs.", "juniper / marigold"},
 		{"Juniper: I found eggs on bar four. Marigold: no eggs.", "juniper / marigold"},

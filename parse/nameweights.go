@@ -21,6 +21,9 @@ func (r *reader) fares(toks []token, end int) bool {
 		end++
 	}
 	next := beFollows(toks, end) + 1
+	if next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], "had") {
+		next++ // "Juniper has had a poor week"
+	}
 	for next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], verdictAdverbs...) {
 		next++
 	}
@@ -35,7 +38,7 @@ func (r *reader) fares(toks []token, end int) bool {
 		return false
 	}
 	for k := next + 1; k < len(toks) && k <= next+2 && toks[k].pause == none; k++ {
-		if toks[k].lists.has(faring) || toks[k].lists.has(verdicts) {
+		if toks[k].lists.has(faring) || toks[k].lists.has(verdicts) || r.says(toks[next-1], "had") && r.says(toks[k], "week", "month", "season", "winter", "spring", "summer", "year", "time") {
 			return true // "a different matter", "a sadder tale"
 		}
 	}
@@ -136,7 +139,13 @@ func (r *reader) oneOf(toks []token, end int) bool {
 
 // flowers reports whether a plant is told to be in flower from token k on.
 func (r *reader) flowers(toks []token, k int) bool {
-	if k+1 >= len(toks) || toks[k].pause > none || toks[k+1].pause > none || !r.says(toks[k], "'s", "is", "are") {
+	if k+1 >= len(toks) || toks[k].pause > none || toks[k+1].pause > none || !r.says(toks[k], "'s", "is", "are", "was", "were") {
+		return false
+	}
+	if k+3 < len(toks) && toks[k+2].pause == none && toks[k+3].pause == none && r.says(toks[k+2], "this") && r.says(toks[k+3], "year", "season", "spring", "summer") {
+		return r.says(toks[k+1], "poor", "good", "late", "early", "wonderful", "hopeless", "excellent", "over", "generous", "slow") // "the lime was poor this year"
+	}
+	if r.says(toks[k], "was", "were") {
 		return false
 	}
 	if r.says(toks[k+1], "flowering", "blooming", "blossoming") {
@@ -192,12 +201,14 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return 1
 	case is(prev, "the") && !r.plural(toks, end) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
-	case r.thenComes(toks, i, end) && r.oneOf(toks, end):
-		return enough // "Then Medlar, the new one"
+	case r.thenComes(toks, i, end) && (r.oneOf(toks, end) || behindComma(toks, end) == 0 && end < len(toks) && toks[end].pause == comma && r.talksOfHive(toks, end, nextSentences)), r.firstComes(toks, i, end):
+		return enough // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
 	case is(prev, "the") && is(end, "lot", "mob", "bees", "ladies", "girls", "crew") && toks[end].pause == none:
 		return enough // "the Orchard lot"
-	case is(prev, "how", "whether") && beFollows(toks, end) == end:
+	case is(prev, "how", "whether") && (beFollows(toks, end) == end || is(end, "does", "did", "fares", "fared", "goes", "gets", "got")):
 		return enough // "how Juniper was"
+	case is(prev, "about", "of") && toks[end-1].has(coloned) && r.talksOfHive(toks, end, nextSentences):
+		return enough // "the stories about Juniper: I went in this afternoon"
 	case r.thenComes(toks, i, end):
 		return enough - 1
 	}
@@ -239,7 +250,7 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "next came Juniper"
 	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
 		return enough - 1 // "as for Juniper", "walked down to Juniper"
-	case (is(prev, "and") || toks[i].pause == comma) && r.fares(toks, end):
+	case (is(prev, "and", "so") || toks[i].pause == comma) && r.fares(toks, end):
 		return enough - 1 // "the first look of the year, and Juniper is alive"
 	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) == enough:
 		return enough - 1 // "no wind, and Juniper was bearding"
