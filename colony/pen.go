@@ -55,14 +55,5 @@ func (p *Pen) find(a *Address, create bool) (err error) {
 
 // besides reports whether two leaves have the same holder.
 func (a *Address) besides(b *Address) bool {
-	if a.ofBar != b.ofBar || a.bar != b.bar || a.barNth != b.barNth || a.itemNth != b.itemNth || len(a.route.steps) != len(b.route.steps) {
-		return false
-	}
-	for i := range a.route.steps {
-		x, y := &a.route.steps[i], &b.route.steps[i]
-		if x.index != y.index || x.list != nil && x.list.word != y.list.word {
-			return false
-		}
-	}
-	return true
+	return a.bar == b.bar && a.ofBar == b.ofBar && a.barNth == b.barNth && a.itemNth == b.itemNth && a.route.to == b.route.to
 }

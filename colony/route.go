@@ -18,6 +18,7 @@ import (
 type route struct {
 	field Field  // without its path
 	steps []step // down to what holds the leaf
+	to    string // the part of the path that they stand for
 	leaf  int    // the leaf's field there; absent for the presence of an item that is never denied
 	item  bool   // whether the leaf is the presence of a list's item
 	keyed int    // which part of the path is the key of a list's item, absent for none
@@ -193,7 +194,7 @@ func findRoute(here reflect.Type, leaf string) (*route, error) {
 			r.steps = append(r.steps, step{m.index, list})
 			here, rest = at.Elem(), rest[1:]
 			if len(rest) == 0 {
-				r.leaf, r.item = list.present, true
+				r.leaf, r.item, r.to = list.present, true, leaf
 				r.field = presenceField(list.present != absent)
 				return r, nil
 			}
@@ -211,6 +212,7 @@ func findRoute(here reflect.Type, leaf string) (*route, error) {
 				return nil, nil
 			}
 			r.leaf, r.field = m.index, scalarField(m, at)
+			r.to = leaf[:max(strings.LastIndexByte(leaf, '.'), 0)]
 			return r, nil
 		}
 	}

@@ -39,6 +39,10 @@ func (l laidOut) endOf(at int) int {
 func (r *reader) layout(items []item) {
 	r.laid = r.laid[:0]
 	for i := 0; i < len(items); {
+		if first := &items[i]; !first.anyOf(rowStarts) {
+			i++ // as most items
+			continue
+		}
 		row := layoutRow{reader: r, items: items, from: i}
 		row.read()
 		if len(row.groups) > 0 && row.convinces() {
@@ -176,6 +180,9 @@ var whatWords = setOf(kContent, kStage, kComb, kState)
 func (l *layoutRow) tells(it *item) bool {
 	return it.any3(kContent, kStage, kComb) || it.is(kState) && l.isWord(it, "empty")
 }
+
+// rowStarts are the kinds of words of which one stands where a row begins.
+var rowStarts = whatWords.or(besideWhat).or(setOf(kNum))
 
 // besideWhat are those that may stand with them.
 var besideWhat = setOf(kAdv, kAmount, kFull)
