@@ -284,7 +284,7 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 		if next.any6(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {
 			return false
 		}
-		if next.any4(kCell, kCellKind, kMite, kSign) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
+		if next.any3(kCell, kCellKind, kMite) || next.is(kSign) && !(plural && closing && len(bars) == 1 && int(n.lo) == bars[0]+1) || next.is(kStage) && k+2 < len(items) && items[k+2].any(kCell, kCellKind) {
 			return false
 		}
 		if next.is(kStage) && !next.is(kComb) && !closing && !afterComma && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {

@@ -175,9 +175,30 @@ func hasDay(items []item) bool {
 	return slices.ContainsFunc(items, func(it item) bool { return it.any(kDate, kPast) })
 }
 
-// placedTurn: "and on bar four I counted …".
+// placedTurn: "and on bar four I counted …", "and on bar three there's a little brood".
 func placedTurn(items []item, i int) bool {
-	return i+2 < len(items) && items[i].is(kOn) && items[i+1].is(kBars) && items[i+2].is(kPron) && items[i+1].pause == none && items[i+2].pause == none
+	if i+2 >= len(items) || !items[i].is(kOn) || !items[i+1].is(kBars) || items[i+1].pause > none || items[i+2].pause > none {
+		return false
+	}
+	return items[i+2].is(kPron) || items[i].pause == none && tellsThere(items, i+2)
+}
+
+// leadToFinding are the kinds of words between a place and what is found there.
+var leadToFinding = setOf(kThere, kBe, kArt, kAmount, kStage, kNum, kAdv, kOf)
+
+// tellsThere reports whether a finding begins at item k that has no place of its own behind
+// it, as in "eggs on bar two and on bar three honey on bar four".
+func tellsThere(items []item, k int) bool {
+	for k < len(items) && items[k].anyOf(leadToFinding) && !items[k].is(kContent) {
+		if items[k].pause > none {
+			return false
+		}
+		k++
+	}
+	if k == len(items) || items[k].pause > none || !items[k].any(kContent, kCell) {
+		return false
+	}
+	return k+1 == len(items) || items[k+1].pause > none || !items[k+1].any(kOn, kBars)
 }
 
 // weWill reports whether "I will", "we'll" or the like stands at item i.

@@ -97,6 +97,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
+	case it.is(kTheirs) && r.hersByName(it):
+		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
 		return true // "less honey than next door"
 	case it.is(kTheirs) && r.isWord(c.next(k), "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
@@ -104,6 +106,21 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 	}
 	c.mood, c.cue = unasked, r.quote(it)
 	it.used = false
+	return true
+}
+
+// hersByName reports whether "her bees" are those of a hive called by a name, with no person
+// in the line whose they could be.
+func (r *reader) hersByName(it *item) bool {
+	if it.text != "her bees" && it.text != "her lot" || r.cur.hive == "" || r.cur.hive[0] <= '9' {
+		return false
+	}
+	for k := range r.mended[:it.from] {
+		initial := k+1 < int(it.from) && r.mended[k].has(capital) && r.mended[k].end-r.mended[k].start == 1 && r.mended[k+1].pause == stop
+		if t := &r.mended[k]; initial || t.lists.has(kin) || t.lists.has(titles) || t.lists.has(speaking) {
+			return false // "M. rang. Her bees have swarmed"
+		}
+	}
 	return true
 }
 

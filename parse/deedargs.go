@@ -25,7 +25,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 		case it.is(kBars) && len(d.bars) == 0 && d.traits().bars && d.do != "add_bar" && !r.looseBars(c.items[i+1:end]):
 			d.bars = it.bars
 			d.items = append(d.items, it)
-		case it.is(kMeasure) && d.size == nil && d.traits().amount && !it.used:
+		case it.is(kMeasure) && d.size == nil && d.traits().amount && !it.used && !c.next(k).is(kBees):
 			if _, length := it.size.mm(); !length {
 				size := it.size
 				d.size = &size

@@ -13,6 +13,7 @@ func (r *reader) headings() {
 	}
 	r.dashedLabel(items)
 	r.nextHeading(items)
+	r.nextSeveral(items)
 	if r.topicHeading(items) {
 		for k := range items {
 			items[k].kinds, items[k].says = setOf(kWord), senseless
@@ -100,6 +101,24 @@ func (r *reader) nextHeading(items []item) {
 		first.kinds, first.says = setOf(kPlan), senseless
 	case r.last > 0 && (hasKind(items, kContent) || hasKind(items, kSame) || hasKind(items, kComb)):
 		first.kinds, first.says = setOf(kNext), senseless
+	}
+}
+
+// nextSeveral reads "next two" as the bars behind the one in hand where it is told what they
+// are like: "next two the same", "next three bars bare".
+func (r *reader) nextSeveral(items []item) {
+	for i := 0; i+2 < len(items); i++ {
+		next, count := &items[i], &items[i+1]
+		if next.text != "next" || !barNumber(count) || count.n.lo < 2 || count.n.hi > 0 || count.pause > none {
+			continue
+		}
+		k := i + 2
+		if items[k].is(kBar) && k+1 < len(items) {
+			k++
+		}
+		if items[k].pause <= comma && items[k].any6(kSame, kContent, kComb, kState, kFull, kBe) && !items[k].any(kDo, kPlan) {
+			next.kinds, next.says = setOf(kNext), senseless
+		}
 	}
 }
 

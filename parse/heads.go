@@ -342,6 +342,9 @@ func (r *reader) frontedBar(items []item, on int) bool {
 	if pause > none && (r.findingBehind(items, on+2) || on+3 < len(items) && items[on+1].is(kArt) && r.findingBehind(items, on+3)) {
 		return true // "eggs on bar three, on bar four sealed brood"
 	}
+	if on > 0 && items[on-1].is(kAnd) && placedTurn(items, on) {
+		return true // "bar two has eggs and on bar three a little brood"
+	}
 	for k := on - 1; k >= 0; k-- {
 		it := &items[k]
 		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {

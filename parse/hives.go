@@ -190,10 +190,30 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
-	if r.names[name] || next.pause == none && r.isWord(next, "north", "south", "east", "west") {
+	if r.names[name] || next.pause == none && r.isWord(next, "north", "south", "east", "west") || r.spokenName(items, i) {
 		return name, true
 	}
 	return "", false
+}
+
+// spokenName reports whether the word behind "hive" is a name that a recogniser wrote
+// small: "hive lilac sunny", "a bar from hive hibiscus".
+func (r *reader) spokenName(items []item, i int) bool {
+	hive, next := &items[i], &items[i+1]
+	if hive.text != "hive" || next.pause > none || !next.any3(kWord, kPlant, kColour) || next.lists.has(noNames) || next.lists.has(softNames) {
+		return false
+	}
+	if hive.pause < stop && i > 0 && !items[i-1].any4(kFrom, kTo, kBe, kYes) {
+		return false
+	}
+	behind := &noItem
+	if i+2 < len(items) {
+		behind = &items[i+2]
+	}
+	if next.is(kPlant) || next.lists.has(plantNames) {
+		return !behind.any(kForage, kBring) || behind.pause > none
+	}
+	return i > 0 && items[i-1].any(kFrom, kTo) && next.is(kWord) && next.lists == 0 && (behind == &noItem || behind.pause > none || behind.any3(kOn, kDate, kAnd))
 }
 
 // nameBefore reads the name in "orchard hive", "the lime tree hive": up to

@@ -7,6 +7,25 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what is hers, and other turns.
+	"hers": {
+		{"hive willow sunny", "hive=willow weather.sky=sunny"},
+		{"I did not find her queen this time.", "queen.seen=no"},
+		{"Tansy hive is weak. Her bees are cross.", "hive=tansy strength.word=weak temper.score=2"},
+		{"We are to add a bar on the twentieth.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-20"},
+		{"1/2 cup of bees, 11 mites by sugar roll, so treated with thymol.", "mites.method=sugar mites.count=11 mites.bees=300 actions.treat=yes actions.treat.what=thymol"},
+		{"comb ten has joined itself to comb eleven", "bars.10.comb.attached=bar"},
+	},
+	// several bars that come next, and a place that begins what is told.
+	"the next several": {
+		{"Bar 12 nectar, the next three bare.", "bars.12.nectar=yes bars.13.comb.size=bare bars.14.comb.size=bare bars.15.comb.size=bare"},
+		{"bar four eggs next two the same", "bars.4.eggs=yes bars.5.eggs=yes? bars.6.eggs=yes?"},
+		{"bar four eggs the two after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
+		{"bar four eggs the next one and the one after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
+		{"bar two has eggs and on bar three there's a little nectar", "bars.2.eggs=yes bars.3.nectar=yes bars.3.nectar.amount=little"},
+		{"eggs on bar two and on bar three honey on bar four", "bars.2.eggs=yes bars.4.honey=yes"},
+		{"bars five and six multiple eggs per cell", "bars.5.eggs=yes bars.6.eggs=yes signs.laying_worker=yes signs.laying_worker.bars=5,6"},
+	},
 	// brood told by the nest.
 	"the nest": {
 		{"I ought to say that they were calm.", "temper.score=4"},

@@ -121,6 +121,8 @@ func (r *reader) opensThere(o *opener) verdict {
 	}
 	there := strings.HasPrefix(o.text, "there") && !o.needs
 	switch {
+	case there && o.i > 2 && o.prev.is(kBars) && o.items[o.i-2].is(kOn) && o.items[o.i-3].is(kAnd):
+		return doesNot // of the bar that begins the statement: "and on bar three there's pollen"
 	case there && o.is(kThere) && r.placedAhead(o.items, o.i):
 		return doesOpen // "bar three has pollen there's a few eggs on bar four"
 	case o.is(kNo) && r.bareNo(o.item) && o.next(1).is(kSign) && r.afterOthers(o.items, o.i):
@@ -290,6 +292,9 @@ func (r *reader) opensShe(o *opener) verdict {
 }
 
 func (r *reader) opensQueen(o *opener) verdict {
+	if o.pause == none && o.prev.is(kShe) && o.prev.text == "her" && o.i > 1 && o.items[o.i-2].any3(kSeen, kUnseen, kOf) {
+		return doesNot // "I did not find her queen"
+	}
 	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || described(o.items, o.i))))
 }
 

@@ -34,8 +34,7 @@ func (s *scan) step(i int) {
 		r.bars = []int{r.last - r.step}
 		r.last -= r.step
 	default:
-		r.bars = []int{r.last + r.step}
-		r.last += r.step
+		s.stepOn(i)
 	}
 	for _, f := range there { // "lots of larvae on the next one"
 		f.bars, f.located = r.bars, true
@@ -48,6 +47,43 @@ func (s *scan) step(i int) {
 	s.headed, s.sideFirst = true, ""
 	s.no = -1
 	s.before = modifiers{}
+}
+
+// stepOn takes the next bar in the direction of travel, or the next several: "the next two",
+// "the next one and the one after that".
+func (s *scan) stepOn(i int) {
+	r := s.r
+	bars := r.bars[:0:0]
+	if i > 1 && s.at(i-1).is(kAnd) && s.at(i-2).is(kNext) {
+		bars = r.bars
+	}
+	for range s.nextHowMany(i) {
+		if r.last+r.step < 1 {
+			break
+		}
+		r.last += r.step
+		bars = append(bars, r.last)
+	}
+	r.bars = bars
+}
+
+// nextHowMany is how many bars "the next" at item i is said of.
+func (s *scan) nextHowMany(i int) int {
+	switch {
+	case strings.Contains(s.at(i).text, " two "):
+		return 2
+	case strings.Contains(s.at(i).text, " three "):
+		return 3
+	}
+	count := s.at(i + 1)
+	if count == nil || !barNumber(count) || count.pause > none || count.n.ordinal || count.n.hi > 0 || count.n.lo >= manyBars || count.n.lo < 2 {
+		return 1
+	}
+	count.used = true
+	if noun := s.at(i + 2); noun != nil && noun.is(kBar) && noun.pause == none {
+		noun.used = true
+	}
+	return int(count.n.lo)
 }
 
 // tellsWhy: "skip one because it's stuck to the wall" goes on about the bar that
