@@ -79,6 +79,9 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.behindAside(items, i) {
 		return true // "bars 12 and 13, which I had meant to take, are half full"
 	}
+	if it.pause == comma && (r.behindOtherDay(items, i) && r.wholeFinding(items, i) || r.partsFrom(items, i)) {
+		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
+	}
 	if it.pause == comma && it.is(kContent) && findingBehindDeed(items, i) {
 		return true // "fed them, honey on bars 8 to 10"
 	}

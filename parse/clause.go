@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
-		if carried != asserted && (aside || r.endsAside(list, i) || r.resets(c, carried)) {
+		if carried != asserted && (aside || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {
@@ -314,9 +314,12 @@ func (r *reader) endsPast(c *clause) bool {
 
 // endsPlan reports whether a clause behind a plan tells what was done or found.
 func (r *reader) endsPlan(c *clause) bool {
+	if c.items[0].pause >= comma && r.wholeFinding(c.items, 0) {
+		return true // "feed again on Friday; feeder empty"
+	}
 	for k := range c.items {
 		it := &c.items[k]
-		if it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && (k > 0 && c.items[k-1].is(kPron) || k == 0 && it.pause == comma && !c.heading && (c.next(0).any3(kArt, kPron, kFixture) || strings.Contains(it.text, " the "))) {
+		if it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && (k > 0 && c.items[k-1].is(kPron) || k == 0 && it.pause >= comma && !c.heading && (c.next(0).any6(kArt, kPron, kFixture, kQueen, kHave, kLeaf) || strings.Contains(it.text, " the "))) {
 			return true // "will feed again on Friday, narrowed the entrance"
 		}
 		if (it.any5(kContent, kTemper, kSign, kQueen, kBrood) || it.is(kComb) && c.items[0].any(kPron, kArt)) && !r.hasDeed(c) {

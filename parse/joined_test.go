@@ -1,0 +1,42 @@
+package parse
+
+import "testing"
+
+// sideBySide are sentences of two findings or deeds that have nothing to do with each other.
+var sideBySide = map[string][]saying{
+	"a finding behind what is to be done": {
+		{"Want to put a bar in on Saturday, feeder dry.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-16 feeder=empty"},
+		{"Must feed them on Sunday; queenright.", "plans.feed=yes plans.feed.due=2026-05-17 queenright=yes"},
+		{"Must feed them on Sunday; shut the entrance.", "plans.feed=yes plans.feed.due=2026-05-17 plans.close_entrance=yes plans.close_entrance.due=2026-05-17"},
+		{"Must feed them on Sunday; opened the floor.", "plans.feed=yes plans.feed.due=2026-05-17 actions.open_floor=yes"},
+	},
+	"a finding behind a deed of another day": {
+		{"Put a bar in last week, two play cups on bar 3.", "earlier.bar_added=yes earlier.bar_added.count=1 bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=2"},
+		{"Put a bar in last week, colony strong.", "earlier.bar_added=yes earlier.bar_added.count=1 strength.word=strong"},
+		{"Last week they had larvae on bar 5, honey on bar 9.", ""},
+	},
+	"bars that belong to the second alone": {
+		{"No play cups, comb on bar 6 collapsed.", "queen_cells.cup=no bars.6.comb.broken=yes"},
+		{"Chalkbrood on bar 4, three play cups on bar 9.", "signs.chalkbrood=yes signs.chalkbrood.bar=4 bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=3"},
+		{"Bar 3 stuck to the wall, sacbrood on bar 6.", "bars.3.comb.attached=wall signs.sacbrood=yes signs.sacbrood.bar=6"},
+		{"Queen marked, cross comb on bar 12.", "queen.marked=yes bars.12.comb.cross=yes"},
+		{"Wasps at the entrance, festooning on bar 10.", "signs.wasps=yes bars.10.festooning=yes"},
+		{"Three play cups, one sealed cell on bar 7.", "bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=3 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=1"},
+		{"Eggs, larvae on bar 5.", "bars.5.eggs=yes bars.5.open_brood=yes"},
+	},
+	"what is carried in": {
+		{"Capped honey on bar 2, yellow pollen coming in.", "bars.2.capped_honey=yes incoming.pollen=yes incoming.pollen.colour=yellow"},
+		{"Harvested 2 kg of honey, lime nectar coming in.", "actions.harvest=yes actions.harvest.amount=2 actions.harvest.unit=kg incoming.nectar=yes incoming.nectar.plant=lime"},
+		{"Yellow pollen coming in, clover nectar coming in.", "incoming.pollen=yes incoming.pollen.colour=yellow incoming.nectar=yes incoming.nectar.plant=clover"},
+		{"Pollen, nectar coming in.", "incoming.pollen=yes incoming.nectar=yes"},
+	},
+	"a finding behind a deed": {
+		{"Put in two bars, robbing at the entrance.", "actions.add_bar=yes actions.add_bar.count=2 signs.robbing=yes"},
+		{"Trimmed bar 9, no queen cells.", "actions.trim_comb=yes actions.trim_comb.bar=9 queen_cells.any=no"},
+		{"Fed 1 litre of syrup, brood on four bars.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup contents.brood=yes contents.brood.bars=4"},
+		{"Cut out three queen cells, no queen cells.", "actions.cut_cells=yes actions.cut_cells.count=3 queen_cells.any=no"},
+		{"Treated with thymol, brood pattern good.", "actions.treat=yes actions.treat.what=thymol brood_pattern=solid"},
+	},
+}
+
+func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

@@ -1,0 +1,177 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// Findings that are complete in themselves: what is told before them, of another day or of
+// what was done, does not reach into them.
+
+// wholeFinding reports whether the phrase at item i, up to the next pause, is a finding
+// that needs nothing before it: "feeder empty", "no queen cells", "eggs on bar 4".
+func (r *reader) wholeFinding(items []item, i int) bool {
+	p := phraseAt(items, i)
+	if p[0].is(kBut) || p[0].is(kAnd) {
+		return false
+	}
+	for k := range p {
+		if p[k].any6(kPlan, kIf, kWill, kAsk, kUnsure, kPast) || r.isDeed(&p[k]) || p[k].is(kDate) {
+			return false
+		}
+	}
+	first, second := &p[0], at(p, 1)
+	switch {
+	case first.is(kLeaf):
+		return !strings.HasPrefix(first.text, "on ") && !strings.HasPrefix(first.text, "up to ")
+	case first.any3(kStrength, kSky, kTemper) && !first.is(kContent):
+		return true
+	case first.is(kFixture):
+		return second.any6(kBe, kState, kAfter, kNum, kFull, kStored)
+	case first.any3(kBees, kStores, kBrood):
+		return len(p) > 1
+	case first.is(kQueen):
+		return second.any6(kSeen, kUnseen, kBe, kQueenIs, kDot, kNot)
+	case first.is(kNo):
+		return second.any6(kContent, kCell, kSign, kStage, kCellKind, kQueen)
+	}
+	return ownBars(p) || countsNoun(p) || r.signPlaced(p) || brought(p)
+}
+
+// phraseAt are the items from i to the next pause.
+func phraseAt(items []item, i int) []item {
+	end := i + 1
+	for end < len(items) && items[end].pause == none {
+		end++
+	}
+	return items[i:end]
+}
+
+// at is the item k of some, or one of no kind.
+func at(items []item, k int) *item {
+	if k >= len(items) {
+		return &noItem
+	}
+	return &items[k]
+}
+
+// isDeed reports whether an item is a verb of doing, and no state that something is in.
+func (r *reader) isDeed(it *item) bool {
+	return it.is(kDo) && !it.any6(kState, kQueenIs, kStage, kSeen, kDot, kSky) && (!it.is(kComb) || r.value(it, kComb) == "../placed")
+}
+
+// beforeBars are the kinds of words for what is on bars, and of those that describe it.
+var beforeBars = setOf(kContent, kCell, kSign, kComb, kStage, kCellKind, kAmount, kPattern, kNum, kArt, kAdv, kAnd, kNo, kOf, kFull, kColour, kBar)
+
+// ownBars reports whether a phrase begins with something and the bars that it is on:
+// "a little nectar on bar 2", "cross comb on bar 10".
+func ownBars(p []item) bool {
+	told := false
+	for k := range p {
+		if told && (p[k].is(kOn) && at(p, k+1).is(kBars) || p[k].is(kLeaf) && strings.HasPrefix(p[k].text, "on ")) {
+			return true // "eggs on bar 4", "brood on five bars"
+		}
+		if !p[k].anyOf(beforeBars) {
+			return false
+		}
+		told = told || p[k].any4(kContent, kCell, kSign, kComb)
+	}
+	return false
+}
+
+// countsNoun reports whether a phrase begins with a number or an amount of cells or of a
+// sign: "two queen cups", "a few small hive beetles".
+func countsNoun(p []item) bool {
+	if !p[0].any(kNum, kAmount) {
+		return false
+	}
+	for k := 1; k < len(p) && k < 5; k++ {
+		if p[k].any(kCell, kSign) {
+			return true
+		}
+		if !p[k].any5(kStage, kCellKind, kAdv, kOf, kNum) {
+			return false
+		}
+	}
+	return false
+}
+
+// signPlaced reports whether a phrase is a sign and where in the hive it was seen: "wasps at
+// the entrance", "deformed wings on two bees".
+func (r *reader) signPlaced(p []item) bool { return p[0].is(kSign) && at(p, 1).is(kOn) }
+
+// brought reports whether a phrase is what is carried in: "ivy nectar coming in".
+func brought(p []item) bool {
+	cargo := false
+	for k := range p {
+		if p[k].is(kBring) {
+			return cargo
+		}
+		if !p[k].anyOf(beforeCargo) && !p[k].any3(kContent, kForage, kBe) {
+			return false
+		}
+		cargo = cargo || p[k].any(kContent, kForage)
+	}
+	return false
+}
+
+// behindOtherDay reports whether a deed of another day ends before item i: "need to add a
+// bar next week, 14 bars in use", "added a bar last week, feeder empty".
+func (r *reader) behindOtherDay(items []item, i int) bool {
+	deed, day := false, false
+	for k := i - 1; k >= 0 && items[k+1].pause < colon; k-- {
+		it := &items[k]
+		deed = deed || r.isDeed(it)
+		day = day || it.any3(kPlan, kPast, kWill) || it.is(kDate) && !it.day.today || r.isWord(it, "again")
+	}
+	return deed && day
+}
+
+// pastDeedTold reports whether a finding of today follows a deed of another day: "added a
+// bar last week, stores light". Where the day stands first, it may frame what follows too.
+func (r *reader) pastDeedTold(list []clause, i int) bool {
+	before := &list[i-1]
+	if list[i].items[0].pause < comma || before.items[0].any3(kDate, kPast, kOn) || before.has(kSeen) {
+		return false
+	}
+	return slices.ContainsFunc(before.items, func(it item) bool { return r.isDeed(&it) }) && r.wholeFinding(list[i].items, 0)
+}
+
+// partsFrom reports whether the phrase at item i begins a statement of its own behind a
+// comma: it tells of bars of its own or of what is carried in, or the phrase before is a
+// deed, and it is no part of a list. "No queen cells, cross comb on bar 10", "added two
+// bars, wasps at the entrance", but "two cups, one sealed cell on bar 7".
+func (r *reader) partsFrom(items []item, i int) bool {
+	if items[i-1].anyOf(incomplete) && !items[i-1].is(kDo) || items[i-1].any3(kHave, kBe, kSeen) || !r.wholeFinding(items, i) {
+		return false
+	}
+	p, before := phraseAt(items, i), phraseBefore(items, i)
+	own, deed := ownBars(p), slices.ContainsFunc(before, func(it item) bool { return r.isDeed(&it) })
+	switch {
+	case brought(p):
+		return deed || hasKind(before, kBring) || hasKind(before, kBars) || !sameNoun(p, before)
+	case hasKind(before, kBring), own && hasKind(before, kBars), deed && p[0].is(kNo):
+		return true
+	}
+	return (own || deed) && !sameNoun(p, before)
+}
+
+// phraseBefore are the items from the pause before last up to item i.
+func phraseBefore(items []item, i int) []item {
+	from := i - 1
+	for from > 0 && items[from].pause < comma {
+		from--
+	}
+	return items[from:i]
+}
+
+// sameNoun reports whether two phrases name things of the same family, which may so be a
+// list.
+func sameNoun(a, b []item) bool {
+	for _, k := range [...]kind{kContent, kCell, kSign, kComb, kForage} {
+		if hasKind(a, k) && hasKind(b, k) {
+			return true
+		}
+	}
+	return false
+}
