@@ -11,6 +11,7 @@
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (lexer.go, match.go, number.go, date.go)
+//	statements  parted where they run on without a stroke (runon.go)
 //	references  which bars and hives are named, a bare number included
 //	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go, names.go);
 //	            several hives at once, and one named before (severalhives.go,

@@ -202,6 +202,7 @@ func (r *reader) line(l *lexedRow) {
 	}
 	r.listing = r.rowNumber(r.items) || r.listing || met.kinds.has(kNum) && numbered(r.items)
 	r.items = r.nameOnes(r.nameHives(r.items))
+	r.runOn(r.items)
 	r.laid = r.laid[:0]
 	if met.kinds.has(kNum) && met.kinds.meet(whatWords) {
 		r.layout(r.items)

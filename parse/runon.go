@@ -1,0 +1,199 @@
+package parse
+
+import "strings"
+
+// Findings dictated one behind the other without a stroke: where what was said is
+// whole and what follows tells its own place or state, a pause parts the two, as a
+// writer's semicolon would: "honey on 9 and 10 chalkbrood on bar 8".
+
+// runOn parts the statements of a line that run on into each other.
+func (r *reader) runOn(items []item) {
+	from := 0
+	for i := 1; i < len(items); i++ {
+		if items[i].pause > none || items[i].any(kThen, kBut) {
+			from = i
+			continue
+		}
+		if items[i].anyOf(ownBeginners) && !r.belongsBack(items, i) && r.wholeBefore(items, from, i) && (r.tellsOwn(items, i) || r.barAnew(items, i)) {
+			items[i].pause = colon
+			from = i
+		}
+	}
+}
+
+// belongsBack reports whether the word at item i tells more of what stands before it:
+// "sealed brood on bars 5 and 6 scattered eggs on bar 7", "floor closed honey on 9".
+func (r *reader) belongsBack(items []item, i int) bool {
+	switch it := &items[i]; {
+	case it.is(kPattern):
+		return i+1 < len(items) && items[i+1].pause == none && !r.brooding(&items[i+1])
+	case it.is(kState):
+		return items[i-1].any(kFixture, kBe)
+	case it.is(kComb) && !it.any(kBar, kContent):
+		return !isThing(it)
+	}
+	from, to := items[i-1].end, items[i].start
+	likened := from < to && strings.Contains(r.text[from:to], " like ") // "running on the comb like ants at a picnic"
+	return likened || items[i].is(kArt) && !items[i].any(kNum, kAmount)
+}
+
+// isThing reports whether an item names something that is found, and does not only tell
+// what a comb is like.
+func isThing(it *item) bool {
+	return it.any3(kContent, kCell, kSign) || it.is(kComb) && (strings.HasSuffix(it.text, "comb") || strings.HasPrefix(it.text, "festoon"))
+}
+
+// ownBeginners are the kinds of words that a statement of its own begins with.
+var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees))
+
+// foundThings are the kinds of what is found in a hive, and besideThings of the words that
+// stand before them.
+var (
+	foundThings  = setOf(kContent, kCell, kSign, kComb)
+	besideThings = setOf(kNum, kArt, kAmount, kStage, kPattern, kCellKind, kColour, kPlant)
+)
+
+// tellsOwn reports whether a finding that begins at item i tells where it is, or how.
+func (r *reader) tellsOwn(items []item, i int) bool {
+	next := func(k int) *item {
+		if i+k >= len(items) || items[i+k].pause > none {
+			return &noItem
+		}
+		return &items[i+k]
+	}
+	switch it := &items[i]; {
+	case it.is(kLeaf):
+		first, _, _ := strings.Cut(it.text, " ")
+		return first != "on" && first != "say" && first != "running" // "14 bars in use", but "a virgin running about"
+	case it.is(kBees) && it.text == "bees":
+		return next(1).is(kTemper) || next(1).any4(kBe, kAmount, kArt, kAdv) && next(2).is(kTemper) // "bees a bit grumpy"
+	case it.is(kBrood):
+		return next(1).is(kPattern) || next(1).is(kBe) && next(2).is(kPattern) // "brood pattern good"
+	case it.is(kStores):
+		return next(1).is(kStored) || next(1).is(kBe) && next(2).is(kStored) // "stores light"
+	case it.is(kFixture) && r.value(it, kFixture) == "follower":
+		return next(1).is(kAfter) && next(2).any(kBar, kNum) // "follower behind bar 12"
+	case it.is(kFixture):
+		return next(1).is(kState) && !next(2).is(kFixture) || next(1).is(kNum) && next(2).is(kState) // "feeder half full"
+	}
+	thing, end := r.thingsAt(items, i)
+	if end == 0 {
+		return false
+	}
+	i = end
+	switch {
+	case next(0).is(kOn) && next(1).is(kBar) && barNumber(next(2)), next(0).is(kOn) && barNumber(next(1)) && !next(2).any(kBar, kUnit):
+		return true // "eggs on bar 4", "honey on 9", "deformed wings on two bees"
+	case next(0).is(kLeaf) && strings.HasPrefix(next(0).text, "on "):
+		return thing.is(kContent) // "brood on five bars"
+	case next(0).is(kBring):
+		return thing.is(kContent) // "orange pollen coming in"
+	}
+	return thing.is(kSign) && next(0).is(kOn) && (next(1).is(kFixture) || next(1).is(kArt) && next(2).is(kWord)) // "ants on the stand"
+}
+
+// thingsAt is the last of the things found that are named from item i on, and where their
+// names end; 0 where none is named: "a few eggs and larvae".
+func (r *reader) thingsAt(items []item, i int) (thing *item, end int) {
+	for k := i; k < len(items) && (k == i || items[k].pause == none); k++ {
+		switch it := &items[k]; {
+		case isThing(it):
+			thing, end = it, k+1
+		case it.is(kNo) && k == i, it.anyOf(besideThings), it.is(kAnd) && end == k && k > i:
+		default:
+			return thing, end
+		}
+	}
+	return thing, end
+}
+
+// barAnew reports whether a bar named by noun and number stands at item i, behind a number
+// that is another bar: "moved bar 12 to 8 bar 11 is bare".
+func (r *reader) barAnew(items []item, i int) bool {
+	return items[i].is(kBar) && items[i].end-items[i].start > 1 && items[i-1].is(kNum) && !items[i-2].is(kBar) && i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none
+}
+
+// leadOn are the kinds of words that what stands behind them belongs to.
+var leadOn = incomplete.or(besideThings).or(setOf(kAnd, kOr, kBut, kThen, kBe, kHave, kThere, kAdv, kFull, kSeen, kPron, kShe, kIf, kAsk, kHive, kName, kState, kEach, kSame))
+
+// wholeBefore reports whether items from..i say all that they have to say.
+func (r *reader) wholeBefore(items []item, from, i int) bool {
+	last := &items[i-1]
+	before := &noItem
+	if i-2 >= from {
+		before = &items[i-2]
+	}
+	ends := !last.anyOf(leadOn)
+	switch {
+	case last.is(kBar):
+		ends = barNumber(before) // "added two bars one sealed cell on bar 7"
+	case last.is(kNum):
+		ends = i-2 >= from && r.placeNumber(items, i-1)
+	case last.is(kState):
+		ends = before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
+	case last.is(kPattern):
+		ends = before.is(kBrood) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
+	case last.is(kDo):
+		ends = r.deedEnds(items, i-1)
+	case last.is(kComb):
+		ends = !last.is(kOn) && (!r.looks(last) || strings.HasSuffix(last.text, "comb")) // "eggs on bar 4 and a palm-sized patch of brood on bar 5"
+	case last.is(kSeen):
+		ends = before.is(kQueen)
+	case last.is(kColour):
+		ends = before.any(kQueenIs, kDot)
+	case last.is(kWord):
+		ends = before.any3(kArt, kUnseen, kNo) // "ants on the stand"
+	case last.is(kSign):
+		ends = !items[i].is(kNum) // "sacbrood one cell on bar five"
+	}
+	return ends && r.saysMore(items[from:i])
+}
+
+// brooding reports whether a word names brood, or tells what it is like.
+func (r *reader) brooding(it *item) bool {
+	return it.any(kPattern, kStage) || strings.HasSuffix(r.value(it, kContent), "brood")
+}
+
+// placing are the kinds of words that the bar behind them is the place of, or the object.
+var leadToPlace = setOf(kOn, kAfter, kTo, kTween, kFore, kFrom, kOf, kDo)
+
+// placeNumber reports whether the number at item k ends a place, and so counts nothing
+// behind it: "on bar 4", "after 6", "took out bars 13 and 14", "on 9 and 10".
+func (r *reader) placeNumber(items []item, k int) bool {
+	if k < 1 || !barNumber(&items[k]) {
+		return false
+	}
+	at := k
+	if k > 2 && items[k-1].is(kAnd) && barNumber(&items[k-2]) && max(items[k-2].n.lo, items[k-2].n.hi) < items[k].n.lo {
+		at = k - 2
+	}
+	listed := at < k
+	if at > 1 && items[at-1].is(kBar) {
+		return (!listed || items[at-1].plural || items[k].n.lo == items[at].n.lo+1) && items[at-2].anyOf(leadToPlace)
+	}
+	return items[at-1].any5(kOn, kAfter, kTo, kTween, kFore) && (!listed || items[k].n.lo == items[at].n.lo+1)
+}
+
+// deedEnds reports whether the verb at item k has had its object: "cut bar 10 free",
+// "split them", "floor closed".
+func (r *reader) deedEnds(items []item, k int) bool {
+	if k > 0 && items[k-1].is(kFixture) || k > 2 && r.placeNumber(items, k-1) && items[k-3].is(kDo) {
+		return true
+	}
+	return strings.HasSuffix(items[k].text, " them") || strings.HasPrefix(items[k].text, "gave them ")
+}
+
+// saysMore reports whether items say more than what is found: things alone may still wait
+// for their bars.
+func (r *reader) saysMore(items []item) bool {
+	set := kindsOf(items)
+	switch {
+	case set.meet(setOf(kDo, kLeaf, kTemper, kSky, kFixture, kBrood, kQueen, kStored, kBring)):
+		return true
+	case set.has(kSign):
+		return true
+	case set.has(kBar), set.has(kNum) && set.has(kOn):
+		return set.meet(foundThings)
+	}
+	return false
+}
