@@ -23,7 +23,7 @@ var manners = map[string][]saying{
 		{"bar four eggs the two after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
 		{"bar four eggs the next one and the one after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
 		{"bar two has eggs and on bar three there's a little nectar", "bars.2.eggs=yes bars.3.nectar=yes bars.3.nectar.amount=little"},
-		{"eggs on bar two and on bar three honey on bar four", "bars.2.eggs=yes bars.4.honey=yes"},
+		{"eggs on bar two and on bar three honey on bar four", "bars.2.eggs=yes bars.3.eggs=yes bars.4.honey=yes"},
 		{"bars five and six multiple eggs per cell", "bars.5.eggs=yes bars.6.eggs=yes signs.laying_worker=yes signs.laying_worker.bars=5,6"},
 	},
 	// brood told by the nest.
