@@ -136,7 +136,7 @@ func (n *bareNumber) followerBy() bool {
 // takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".
 func (n *bareNumber) takesTold() bool {
 	it := &n.items[n.i]
-	if !n.close || !n.prev.is(kDo) || n.ranged() || !deedTraits[n.rule(n.prev, kDo).Value].bars {
+	if !n.close || !n.prev.is(kDo) || n.ranged() || !traitsOf(n.rule(n.prev, kDo).Value).bars {
 		return false
 	}
 	leaves := n.next != nil && (n.next.is(kBut) || n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kDo, kPron)) // "I straightened nine but left ten"
@@ -269,7 +269,7 @@ func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
 		several := n.plainList(n.items, n.i) || n.next != nil && n.next.pause <= comma && barNumber(n.next) // not "cut three. Two cups"
 		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan))              // "I've harvested fourteen"
-		return (several || high) && deedTraits[n.rule(n.prev, kDo).Value].bars || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
+		return (several || high) && traitsOf(n.rule(n.prev, kDo).Value).bars || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
 	}
 	return n.isWord(n.prev, "off") && deedNear(n.before)
 }

@@ -444,6 +444,6 @@ func (r *reader) barsFirst(items []item, i int) bool {
 	for k < len(items) && items[k].any3(kPron, kHave, kAdv) {
 		k++
 	}
-	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && deedTraits[r.rule(&items[k], kDo).Value].bars &&
+	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && traitsOf(r.rule(&items[k], kDo).Value).bars &&
 		(r.objectless(items, k) || items[k+1].any4(kTo, kAfter, kFore, kTween) || r.isWord(&items[k+1], "because", "since", "as"))
 }

@@ -79,7 +79,7 @@ func (r *reader) goesOn(items []item, i int) bool {
 // those that are states of fixtures as well, or one that opens or closes them.
 func (r *reader) onlyFixtures() bool {
 	for k := range r.told {
-		if it := &r.told[k]; it.is(kDo) && !it.is(kState) && deedTraits[r.rule(it, kDo).Value].hive != openedAt && !r.isWord(it, "left", "closed", "shut") {
+		if it := &r.told[k]; it.is(kDo) && !it.is(kState) && traitsOf(r.rule(it, kDo).Value).hive != openedAt && !r.isWord(it, "left", "closed", "shut") {
 			return false
 		}
 	}

@@ -29,7 +29,7 @@ func (r *reader) doneTo(items []item, i int) bool {
 	if k < 0 || !items[k].is(kDo) || items[k+1].pause > none {
 		return false
 	}
-	if verb := r.rule(&items[k], kDo); verb.Form != "done" || deedTraits[verb.Value].hive != tendedTo && !r.gaveFood(items, k, i) {
+	if verb := r.rule(&items[k], kDo); verb.Form != "done" || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i) {
 		return false
 	}
 	for k > 0 && items[k].pause == none && items[k-1].any4(kPron, kHave, kAdv, kOn) {
@@ -91,7 +91,7 @@ func (r *reader) argument(items []item, i int) bool {
 	if !prev.is(kDo) {
 		return false
 	}
-	switch hive := deedTraits[r.rule(prev, kDo).Value].hive; {
+	switch hive := traitsOf(r.rule(prev, kDo).Value).hive; {
 	case hive == joinedTo:
 		return true
 	case !r.named:
@@ -163,7 +163,7 @@ func (r *reader) deedBefore(items []item, k int) bool {
 		if items[k].is(kDo) {
 			for rule := range r.senses(&items[k]) {
 				switch {
-				case deedTraits[rule.Value].carries:
+				case traitsOf(rule.Value).carries:
 					return true
 				case rule.Value == "split":
 					return into

@@ -21,6 +21,9 @@ type deed struct {
 	what      string
 	due       *day
 	hives     []string // of a deed done to several
+
+	like   *traits // once they are asked for
+	likeOf string  // the deed that has them
 }
 
 // deeds reads what was done or is to be done in a clause.

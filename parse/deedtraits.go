@@ -24,10 +24,25 @@ const (
 	openedAt                    // for what its object is a part of: "open hive two", the entrance
 )
 
-func (d *deed) traits() traits { return deedTraits[d.do] }
+// traits are those of the deed, looked up anew only where it turned out to be another.
+func (d *deed) traits() *traits {
+	if d.like == nil || d.likeOf != d.do {
+		d.like, d.likeOf = traitsOf(d.do), d.do
+	}
+	return d.like
+}
+
+func traitsOf(do string) *traits {
+	if of := deedTraits[do]; of != nil {
+		return of
+	}
+	return &noTraits
+}
+
+var noTraits traits
 
 // deedTraits are the traits of the deeds that have any.
-var deedTraits = map[string]traits{
+var deedTraits = map[string]*traits{
 	"add_bar":       {bars: true, count: true, content: true, carries: true, twice: true, event: "bar_added"},
 	"remove_bar":    {bars: true, count: true, content: true, carries: true, twice: true},
 	"move_bar":      {bars: true, count: true, content: true, carries: true, twice: true},

@@ -71,7 +71,7 @@ func (r *reader) foodToo(c *clause, d *deed) {
 // barsToo reads the bars that were given along with food: "added two bars and a litre of
 // syrup", "gave them a pint of syrup and two bars".
 func (r *reader) barsToo(c *clause, d *deed) {
-	if deedTraits[d.do].bars || !r.adds(&c.items[d.at]) {
+	if d.traits().bars || !r.adds(&c.items[d.at]) {
 		return
 	}
 	for i := d.at + 1; i+1 < len(c.items); i++ {

@@ -200,7 +200,7 @@ func (r *reader) givenWord(c *clause) bool {
 func (r *reader) moreFood(c *clause) {
 	list, do, _ := strings.Cut(r.lastDeed, ".")
 	do, _, _ = strings.Cut(do, "#")
-	if !deedTraits[do].substance {
+	if !traitsOf(do).substance {
 		return
 	}
 	for i := range c.items {

@@ -9,9 +9,16 @@ import (
 
 // suspects are the mishearings that begin with one word.
 type suspects struct {
-	heard   []*heard // the longest first
-	alone   bool     // one is that word alone
-	seconds uint64   // a bit for the low six bits of each second word
+	heard   []suspect // the longest first
+	alone   bool      // one is that word alone
+	seconds uint64    // a bit for the low six bits of each second word
+}
+
+// suspect is a mishearing with its second word, which tells most of them off at once;
+// none where it has no second word.
+type suspect struct {
+	second wordID
+	*heard
 }
 
 // mayBegin reports whether one of them can begin at token i: at most tokens it is
@@ -21,11 +28,12 @@ func (s *suspects) mayBegin(toks []token, i int) bool {
 }
 
 func (s *suspects) add(h *heard) {
-	s.heard = append(s.heard, h)
 	if len(h.words) == 1 {
 		s.alone = true
+		s.heard = append(s.heard, suspect{idUnknown, h})
 	} else {
 		s.seconds |= 1 << (h.words[1] & 63)
+		s.heard = append(s.heard, suspect{h.words[1], h})
 	}
 }
 
@@ -214,8 +222,15 @@ func (l *lexicon) pointsAtBar(toks []token, i int) bool {
 // misheardAt is what was misheard at token i, or nil; before is the token before
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
+	second := idUnknown
+	if i+1 < len(toks) {
+		second = toks[i+1].id
+	}
 candidates:
 	for _, h := range l.mishearings[toks[i].id].heard {
+		if h.second != idUnknown && h.second != second {
+			continue
+		}
 		n := len(h.words)
 		if i+n > len(toks) {
 			continue
@@ -256,7 +271,7 @@ candidates:
 		if h.not != nil && next != nil && h.not.fits(l, next, false, false) {
 			continue
 		}
-		return h
+		return h.heard
 	}
 	return nil
 }

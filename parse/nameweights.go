@@ -124,7 +124,7 @@ func (r *reader) tended(toks []token, i int) bool {
 		if r.kindOf[n] != kDo {
 			continue
 		}
-		switch deedTraits[r.rules[n].Value].hive {
+		switch traitsOf(r.rules[n].Value).hive {
 		case tendedTo, lookedInto, joinedTo:
 			return true
 		}

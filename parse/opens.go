@@ -332,7 +332,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "bar 12 came out and went on the fire"
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):
 		return doesOpen
-	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && deedTraits[r.rule(o.item, kDo).Value].bars && barsAtHead(items, i):
+	case o.pause == comma && prev.any(kContent, kComb) && r.objectless(items, i) && traitsOf(r.rule(o.item, kDo).Value).bars && barsAtHead(items, i):
 		return doesNot // "12 empty comb, removed"
 	case close && prev.is(kSubstance) && r.objectless(items, i):
 		return doesNot // "1 litre of syrup fed today"
@@ -342,7 +342,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "a little brood left on bar eight"
 	case close && prev.is(kFixture), close && r.onlyCells(items[:i]) && r.objectless(items, i):
 		return doesNot // "two sealed cells on bar 5 cut out"
-	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && deedTraits[r.rule(o.item, kDo).Value].bars):
+	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && traitsOf(r.rule(o.item, kDo).Value).bars):
 		return doesNot // "bar nine removed", "bars four and five moved to hive three"
 	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):
 		return doesNot

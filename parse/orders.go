@@ -38,5 +38,5 @@ func (r *reader) orders(c *clause, i int) bool {
 		return false // "Check eggs: none"
 	}
 	rule := r.rule(it, kDo)
-	return rule.Form == "todo" && !r.twofold(it) && !deedTraits[rule.Value].noun
+	return rule.Form == "todo" && !r.twofold(it) && !traitsOf(rule.Value).noun
 }

@@ -184,7 +184,7 @@ func (r *reader) pointsAtBars(items []item, n int, led bool) bool {
 func (r *reader) takesHives(items []item, i, end int) bool {
 	if i > 0 && items[i].pause == none && !items[i-1].any3(kAnd, kBut, kThen) {
 		whole := r.isWord(&items[i], "both", "all") || strings.HasPrefix(items[i].text, "both ") || strings.HasPrefix(items[i].text, "all ")
-		return whole && items[i-1].is(kDo) && deedTraits[r.rule(&items[i-1], kDo).Value].hive == tendedTo
+		return whole && items[i-1].is(kDo) && traitsOf(r.rule(&items[i-1], kDo).Value).hive == tendedTo
 	}
 	return end < len(items) && items[end].pause == none && items[end].any5(kBe, kHave, kSeen, kBring, kDo)
 }
@@ -359,7 +359,7 @@ func (b *builder) pathFor(path string, renamed map[string]string) string {
 	own, known := renamed[key]
 	if !known {
 		plain, _, _ := strings.Cut(key, "#")
-		if b.deeds[plain] == 0 || deedTraits[strings.TrimPrefix(plain, list+".")].twice {
+		if b.deeds[plain] == 0 || traitsOf(strings.TrimPrefix(plain, list+".")).twice {
 			own = b.deed(plain)
 		}
 		renamed[key] = own

@@ -135,6 +135,11 @@ func isLetter(r rune) bool {
 }
 
 func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
+	s.put(id, lists, from, to, f|s.words.marks[id])
+}
+
+// put is emit for a word whose own marks are among the given ones.
+func (s *splitter) put(id wordID, lists listSet, from, to int, f mark) {
 	if !s.spaced {
 		f |= glued
 	}
@@ -142,7 +147,7 @@ func (s *splitter) emit(id wordID, lists listSet, from, to int, f mark) {
 	s.out = s.out[:n+1]
 	t := &s.out[n] // filled in where it stands: this is done for every word
 	t.id, t.lists, t.start, t.end = id, lists, int32(s.base+from), int32(s.base+to)
-	t.pause, t.flags = s.before, f|s.flags|s.words.marks[id]
+	t.pause, t.flags = s.before, f|s.flags
 	s.before, s.flags, s.spaced = none, 0, false
 }
 
@@ -282,7 +287,7 @@ func (s *splitter) word() {
 			if s.text[from] < 'a' {
 				f |= capital
 			}
-			s.emit(e.id, e.lists, from, s.at, f)
+			s.put(e.id, e.lists, from, s.at, f|e.marks)
 			return
 		}
 	}

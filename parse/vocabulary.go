@@ -77,6 +77,7 @@ type spelling struct {
 	word  string // lower case
 	key   wordKey
 	id    wordID
+	marks mark // of the word of that number
 	lists listSet
 	cut   *parts // of a contraction
 }
@@ -145,7 +146,7 @@ func (v *vocabulary) spelling(word string) *spelling {
 }
 
 // pack moves all words into one string, so that they are a single thing in memory
-// and the rules that they were cut from can go.
+// and the rules that they were cut from can go. What marks they have is settled.
 func (v *vocabulary) pack() {
 	var all strings.Builder
 	for i := range v.spellings {
@@ -156,6 +157,7 @@ func (v *vocabulary) pack() {
 		s := &v.spellings[i]
 		s.word, rest = rest[:len(s.word)], rest[len(s.word):]
 		if s.id != idUnknown {
+			s.marks = v.marks[s.id]
 			v.words[s.id] = s.word
 		}
 	}
