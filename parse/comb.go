@@ -145,7 +145,7 @@ func (s *scan) ofOther(i int, rule *rule) bool {
 		return true // "down on the floor there's a beetle"
 	case rule.ID == "comb-broken" && !s.combInHand(i) && !strings.Contains(it.text, "comb"):
 		return true
-	case strings.Contains(it.text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && s.r.value(next, kContent) != "empty":
+	case strings.Contains(it.text, "size") && next != nil && next.pause == none && next.any(kAmount, kContent) && s.r.value(next, kContent) != "empty" && !(s.at(i+2) != nil && s.at(i+2).is(kComb)):
 		return true // "a palm-sized patch of brood"
 	}
 	return s.ofHer(i)

@@ -285,7 +285,7 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 		if next.any3(kBar, kCell, kBars) {
 			return true
 		}
-		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord) {
+		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord, kSign) {
 			if r.isWord(next, "more") || (d.do == "cut_cells" || d.do == "harvest") && r.isWord(next, "of", "them") {
 				return true
 			}

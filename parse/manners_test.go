@@ -7,6 +7,17 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// other people's words for the usual.
+	"words of many places": {
+		{"It was 24 and cloudy.", "weather.temp_c=24 weather.sky=cloudy"},
+		{"95 out + sunny", "weather.temp_c=35 weather.sky=sunny"},
+		{"Removed two mouldy bars.", "signs.mould=yes actions.remove_bar=yes actions.remove_bar.count=2"},
+		{"Not a speck of pollen on bars 3 to 5.", "bars.3.pollen=no bars.4.pollen=no bars.5.pollen=no"},
+		{"I searched for the queen without success.", "queen.seen=no"},
+		{"I'm fixing to feed them on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"Bar 9 hand-sized bit of new comb.", "bars.9.comb.size=small bars.9.comb.new=yes"},
+		{"bar sixteen capped honey at the top nectar lower down", "bars.16.capped_honey=yes bars.16.capped_honey.place=top bars.16.nectar=yes bars.16.nectar.place=bottom"},
+	},
 	// what is hers, and other turns.
 	"hers": {
 		{"hive willow sunny", "hive=willow weather.sky=sunny"},

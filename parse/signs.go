@@ -64,6 +64,9 @@ func (s *scan) signCount(f *finding, i int) {
 	if offComb[f.what] && f.what != "mice" {
 		return // nobody counts beards
 	}
+	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none {
+		return // "two mouldy bars" counts bars
+	}
 	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
 		f.items = append(f.items, s.at(s.numAt))

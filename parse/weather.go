@@ -32,14 +32,29 @@ func (r *reader) weatherNear(c *clause, i int) bool {
 	return false
 }
 
-// bareDegrees: "84 and clear" at the head of a sentence begins with degrees Fahrenheit.
+// bareDegrees: "84 and clear" at the head of a sentence begins with degrees Fahrenheit,
+// and "it was 24 and cloudy" has degrees Celsius.
 func (r *reader) bareDegrees(c *clause) {
-	it, next := &c.items[0], c.next(0)
-	if next.is(kAnd) {
-		next = c.next(1)
+	at := 0
+	if c.items[0].text == "it" && c.next(0).is(kBe) {
+		at = 2
 	}
-	if it.is(kNum) && it.pause >= stop && it.n.whole() && it.n.lo > 45 && it.n.lo < 120 && next.is(kSky) && next.pause <= comma {
+	if at >= len(c.items) {
+		return
+	}
+	it, k := &c.items[at], at
+	for r.isWord(c.next(k), "out", "outside") || c.next(k).is(kAnd) {
+		k++
+	}
+	sky := c.next(k)
+	if !it.is(kNum) || it.n.article || !it.n.whole() || it.n.hi > 0 || at == 0 && it.pause < stop || sky.pause > comma || !sky.is(kSky) && !(at > 0 && sky.is(kWind)) {
+		return
+	}
+	switch {
+	case it.n.lo > 45 && it.n.lo < 120:
 		r.leaf("weather.temp_c", formatNumber(celsius(it.n.lo)), "temperature", "", c.doubt, it)
+	case at > 0 && it.n.lo <= 45:
+		r.leaf("weather.temp_c", formatNumber(it.n.lo), "temperature", "", c.doubt, it)
 	}
 }
 
