@@ -37,6 +37,11 @@ var sideBySide = map[string][]saying{
 		{"Cut out three queen cells, no queen cells.", "actions.cut_cells=yes actions.cut_cells.count=3 queen_cells.any=no"},
 		{"Treated with thymol, brood pattern good.", "actions.treat=yes actions.treat.what=thymol brood_pattern=solid"},
 	},
+	"words that only look misheard or sought together": {
+		{"Bar 9 is half drawn. Brood on six bars.", "bars.9.comb.drawn=0.5 contents.brood=yes contents.brood.bars=6"},
+		{"Queen on bar 4, no sign of disease.", "queen.seen=yes queen.bar=4"},
+		{"Clipped the queen, no sign of illness.", "queen.clipped=yes actions.clip_queen=yes"},
+	},
 }
 
 func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

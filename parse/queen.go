@@ -142,7 +142,7 @@ func (r *reader) unseenOther(c *clause, i int) bool {
 			return true
 		}
 		if !it.any5(kArt, kAdv, kNum, kPattern, kAmount) {
-			return false
+			return k == i+1 && it.is(kWord) && strings.HasSuffix(c.items[i].text, " of") // "no sign of disease"
 		}
 	}
 	return false
