@@ -50,8 +50,8 @@ func (r *reader) harvestWeighed(c *clause, it *item) bool {
 	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.deedSentence != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !r.isWord(&c.items[0], "they", "it", "which") {
 		return false
 	}
-	if _, told := r.cur.get(r.lastDeed + ".amount"); told {
-		return false
+	if _, told := r.cur.get(r.lastDeed + ".amount"); told || it.size.amount.lo >= 10 && strings.HasPrefix(it.text, "weighs ") {
+		return false // "took off a bar, weighs 24 kg" is the hive
 	}
 	it.used = true
 	w := r.why("weight", "", it)

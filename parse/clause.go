@@ -319,7 +319,7 @@ func (r *reader) endsPlan(c *clause) bool {
 	}
 	for k := range c.items {
 		it := &c.items[k]
-		if it.is(kDo) && r.rule(it, kDo).Form == "done" && !r.twofold(it) && (k > 0 && c.items[k-1].is(kPron) || k == 0 && it.pause >= comma && !c.heading && (c.next(0).any6(kArt, kPron, kFixture, kQueen, kHave, kLeaf) || strings.Contains(it.text, " the "))) {
+		if r.doneAlready(c, k) {
 			return true // "will feed again on Friday, narrowed the entrance"
 		}
 		if (it.any5(kContent, kTemper, kSign, kQueen, kBrood) || it.is(kComb) && c.items[0].any(kPron, kArt)) && !r.hasDeed(c) {

@@ -42,6 +42,16 @@ var sideBySide = map[string][]saying{
 		{"Queen on bar 4, no sign of disease.", "queen.seen=yes queen.bar=4"},
 		{"Clipped the queen, no sign of illness.", "queen.clipped=yes actions.clip_queen=yes"},
 	},
+	"a phrase of its own that was drawn into the one before": {
+		{"Bar 9 half drawn, clipped the queen.", "bars.9.comb.drawn=0.5 queen.clipped=yes actions.clip_queen=yes"},
+		{"Bar 4 stuck to the wall, requeened with a mated queen.", "bars.4.comb.attached=wall actions.requeen=yes"},
+		{"Running on the comb, two play cups on bar 3.", "temper.runny=yes bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=2"},
+		{"Queen marked blue, sunny and calm.", "queen.marked=yes queen.colour=blue weather.sky=sunny weather.wind=calm"},
+		{"No wax moth, swarmed in May.", "signs.wax_moth=no earlier.swarmed=yes"},
+		{"A few ants, sacbrood on bar 4.", "signs.ants=yes signs.sacbrood=yes signs.sacbrood.bar=4"},
+		{"Harvested bar 12, weighs 26 kg.", "actions.harvest=yes actions.harvest.bar=12 weight_kg=26"},
+		{"Must look again on Sunday; gave them a puff of smoke.", "plans.inspect=yes plans.inspect.due=2026-05-17 actions.smoke=yes"},
+	},
 }
 
 func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

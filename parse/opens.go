@@ -295,7 +295,17 @@ func (r *reader) opensQueen(o *opener) verdict {
 	if o.pause == none && o.prev.is(kShe) && o.prev.text == "her" && o.i > 1 && o.items[o.i-2].any3(kSeen, kUnseen, kOf) {
 		return doesNot // "I did not find her queen"
 	}
-	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || described(o.items, o.i))))
+	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || described(o.items, o.i) || givenQueen(o.items, o.i))))
+}
+
+// givenQueen reports whether an article and unknown words lead from a deed to the queen at
+// item i: "requeened with a bought queen".
+func givenQueen(items []item, i int) bool {
+	k := i - 1
+	for k > 0 && k > i-3 && items[k].is(kWord) && items[k].pause == none {
+		k--
+	}
+	return k > 1 && items[k].is(kArt) && items[k].pause == none && items[k-1].is(kHave) && items[k-2].is(kDo)
 }
 
 // described reports whether an article leads to the queen at item i with what she is
@@ -344,6 +354,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "two sealed cells on bar 5 cut out"
 	case close && prev.is(kBars) && (prev.pause >= stop || i > 1 && items[i-2].is(kName)) && (r.objectless(items, i) || o.next(1).any(kTo, kAfter) && traitsOf(r.rule(o.item, kDo).Value).bars):
 		return doesNot // "bar nine removed", "bars four and five moved to hive three"
+	case o.pause == comma && o.is(kQueenIs) && o.next(1).any(kArt, kShe) && !o.needs:
+		return verdictOf(o.next(1).is(kShe) || o.next(2).is(kQueen)) // "bar 12 is half drawn, marked the queen"
 	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):
 		return doesNot
 	}

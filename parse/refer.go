@@ -171,8 +171,8 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	if j >= len(items) || !barNumber(&items[j]) || items[j].pause > comma {
 		return nil, i
 	}
-	if j+1 < len(items) && items[j].pause == comma && items[j+1].is(kOf) && items[j+1].pause == none {
-		return nil, i // "two bars, one of honey"
+	if j+1 < len(items) && items[j].pause == comma && items[j+1].pause == none && (items[j+1].is(kOf) || i > 0 && items[i-1].is(kArt) && items[j+1].any4(kSign, kCell, kCellKind, kStage)) {
+		return nil, i // "two bars, one of honey", "running on the comb, two queen cups"
 	}
 	if j+2 < len(items) && byWord(&items[j+1]) && items[j+2].any(kNum, kMeasure) && !(items[j+2].is(kNum) && (hasKind(before, kCell) || countsCells(items, j+3))) {
 		return nil, i // "bar fifteen comb eight by seven inches", but not "sealed cells: b5 x1"

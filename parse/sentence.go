@@ -397,7 +397,7 @@ func (r *reader) swarmed(c *clause) {
 	}
 	for i := range c.items {
 		it := &c.items[i]
-		if r.swarmedAt(c, i) && !it.used && !hasKind(c.items[:i], kNo) && !hasKind(c.items[:i], kIf) {
+		if r.swarmedAt(c, i) && !it.used && !hasKind(phraseSoFar(c.items, i), kNo) && !hasKind(c.items[:i], kIf) {
 			r.earlier(c, "swarmed", "swarmed", nil, it)
 		}
 	}

@@ -71,7 +71,7 @@ func (r *reader) weather(c *clause) {
 		}
 		if it.is(kWind) && !it.used {
 			rule := r.rule(it, kWind)
-			if rule.Form == "sky" && (!r.weatherNear(c, i) || c.has(kDot)) {
+			if rule.Form == "sky" && (!r.weatherNear(c, i) || c.has(kDot) && !r.besideSky(c, i)) {
 				continue
 			}
 			if rule.Form == "sky" && r.beesBefore(c, i) && !r.besideSky(c, i) {
@@ -136,8 +136,8 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if r.foretold(c, i) {
 		return false
 	}
-	if c.hasAny(kDot, kColour) && c.has(kQueen) {
-		return false // "her dot still bright"
+	if c.hasAny(kDot, kColour) && c.has(kQueen) && (it.pause < comma || r.inList(ambiguousSkies, text)) {
+		return false // "her dot still bright", but "queen marked white, sunny"
 	}
 	if !r.inList(ambiguousSkies, text) {
 		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf) || strings.HasSuffix(c.items[i-1].text, "that")) {

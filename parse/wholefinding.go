@@ -156,6 +156,29 @@ func (r *reader) partsFrom(items []item, i int) bool {
 	return (own || deed) && !sameNoun(p, before)
 }
 
+// doneAlready reports whether the verb at item k, of a clause behind a plan, tells what was
+// done: "will feed again on Friday, narrowed the entrance".
+func (r *reader) doneAlready(c *clause, k int) bool {
+	it := &c.items[k]
+	switch {
+	case !it.is(kDo) || r.rule(it, kDo).Form != "done" || r.twofold(it):
+		return false
+	case k > 0:
+		return c.items[k-1].is(kPron)
+	case it.pause < comma || c.heading:
+		return false
+	}
+	return c.next(0).any6(kArt, kPron, kFixture, kQueen, kHave, kLeaf) || strings.Contains(it.text, " the ") || strings.Contains(it.text, " them ")
+}
+
+// phraseSoFar are the items from the last pause up to item i, which may begin the phrase.
+func phraseSoFar(items []item, i int) []item {
+	if items[i].pause >= comma {
+		return nil
+	}
+	return phraseBefore(items, i)
+}
+
 // phraseBefore are the items from the pause before last up to item i.
 func phraseBefore(items []item, i int) []item {
 	from := i - 1
