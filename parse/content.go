@@ -224,7 +224,7 @@ func (s *scan) joins(i int) bool {
 		return false
 	}
 	last := s.found[len(s.found)-1]
-	if last.at < s.boundAt() || last.class == ofSign && last.hasCount && s.at(i).pause == comma {
+	if last.at < s.boundAt() || last.ofItself() && s.at(i).pause == comma {
 		return false
 	}
 	for k := last.at + 1; k < i; k++ {

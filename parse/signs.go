@@ -49,6 +49,12 @@ func (s *scan) sign(i int) {
 	s.before = modifiers{}
 }
 
+// ofItself reports whether a finding is a sign that was counted, or is one of the hive, and
+// so goes with none behind a comma: "ants about, sacbrood on bar six".
+func (f *finding) ofItself() bool {
+	return f.class == ofSign && (f.hasCount || hiveSigns[f.what])
+}
+
 // lookedFor reports whether a sign is one of those that were looked for, which tells of no
 // finding: "checked for wasps and mice".
 func (s *scan) lookedFor(i int) bool {

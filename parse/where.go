@@ -148,7 +148,7 @@ func (s *scan) takenHolds(i int) bool {
 // barelyApart reports whether only a comma and little words part two findings
 // of a clause that named no bar before.
 func (s *scan) barelyApart(a, b *finding) bool {
-	if s.headed || a.class != b.class || a.class == ofSign && (a.hasCount || hiveSigns[a.what]) && s.pausedBetween(a.at, b.at) {
+	if s.headed || a.class != b.class || a.ofItself() && s.pausedBetween(a.at, b.at) {
 		return false // "two bees with deformed wings, sacbrood on bar six", "ants, sacbrood on bar six"
 	}
 	return s.onlyBetween(a.at, b.at, kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull, kNo, kStage, kCellKind, kPlace, kSide, kContent, kBut)
