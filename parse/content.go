@@ -158,7 +158,7 @@ func (s *scan) inCell(i int) bool {
 		return false
 	}
 	with := i - 1
-	for with > last.at && s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) {
+	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.r.isWord(s.at(with), "big", "fat", "plump", "curled", "young", "tiny")) {
 		with--
 	}
 	if with != last.at+1 && !s.endsIn(i, last.at, with) || !s.r.isWord(s.at(with), "with", "containing", "contains") {

@@ -354,7 +354,7 @@ func (r *reader) properRun(toks []token, i int) int {
 // behind it, which stands nowhere without it: "Old Tom was last".
 func (r *reader) epithet(toks []token, i int) bool {
 	k := i + 1
-	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
+	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop && !r.tended(toks, i) && !toks[i-1].lists.has(openings) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
 		return false
 	}
 	for j := range toks {

@@ -11,6 +11,9 @@ import (
 // name alone, and away from people.
 func TestTurnsToHives(t *testing.T) {
 	for _, c := range []struct{ said, hives string }{
+		{"Nora's notes. Juniper was calm, eggs on bar 4.", "juniper"},
+		{"I opened Old Barnaby this morning. Eggs on bar 4.", "old barnaby"},
+		{"Juniper:\nLost. Dead bees on bar 4.\nMarigold:\nAlive! Two seams.", "juniper / marigold"},
 		{"First, Juniper, pick of the yard: bees on nine bars. Marigold came next, no eggs. Then Tansy, the latecomer. Two seams, eggs on bar 3.", "juniper / marigold / tansy"},
 		{"Here is how Juniper fares since Easter. No eggs on bar 4.", "juniper"},
 		{"About Juniper: I lifted the lid at noon. They were vicious. Marigold, compared with them, stayed calm.", "juniper / marigold"},

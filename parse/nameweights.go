@@ -183,8 +183,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return -2 * enough
 	case end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && toks[end].lists&unnamed == 0 && toks[end].flags&capital == 0 && toks[end+1].id == r.hiveID:
 		return -2 * enough // "back to Quince tree hive"
-	case is(prev, "to") && is(before, "thanks", "thank"):
-		return -2 * enough
+	case is(prev, "to") && is(before, "thanks", "thank"), end+1 < len(toks) && toks[end].id == r.words.ownID && is(end+1, "notes", "note", "diary", "report", "letter", "log", "column", "corner", "journal", "jottings", "page", "notebook"):
+		return -2 * enough // "thanks to Nora", "Nora's notes"
 	case !byWord && r.inHiveList(toks, i, end):
 		return enough // "three colonies: Juniper, Tansy and Marigold"
 	case (i == 0 || toks[i].pause >= stop) && !byWord:
