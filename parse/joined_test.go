@@ -52,6 +52,15 @@ var sideBySide = map[string][]saying{
 		{"Harvested bar 12, weighs 26 kg.", "actions.harvest=yes actions.harvest.bar=12 weight_kg=26"},
 		{"Must look again on Sunday; gave them a puff of smoke.", "plans.inspect=yes plans.inspect.due=2026-05-17 actions.smoke=yes"},
 	},
+	"signs and brood of the hive behind something else": {
+		{"Bar 12 is bare, wasps at the entrance.", "bars.12.comb.size=bare signs.wasps=yes"},
+		{"Deformed wings on three bees, sacbrood on bar 6.", "signs.deformed_wings=yes signs.deformed_wings.count=3 signs.sacbrood=yes signs.sacbrood.bar=6"},
+		{"Two bees with ragged, deformed wings.", "signs.deformed_wings=yes signs.deformed_wings.count=2"},
+		{"Shut the entrance, brood pattern good.", "actions.close_entrance=yes brood_pattern=solid"},
+		{"Queen not seen, comb on bar 7 collapsed.", "queen.seen=no bars.7.comb.broken=yes"},
+		{"Must feed on Sunday, swarmed in May.", "plans.feed=yes plans.feed.due=2026-05-17 earlier.swarmed=yes"},
+		{"Queen marked white, 16 degrees and overcast.", "queen.marked=yes queen.colour=white weather.temp_c=16 weather.sky=overcast"},
+	},
 }
 
 func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

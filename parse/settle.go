@@ -87,7 +87,7 @@ func (s *scan) offBars(i int) bool {
 }
 
 // besideCombs are places of the hive where signs are found on no bar.
-var besideCombs = []string{"floor", "the floor", "lid", "the lid", "roof", "the roof", "step", "doorstep", "ground", "grass", "sill", "rim"}
+var besideCombs = []string{"floor", "the floor", "lid", "the lid", "roof", "the roof", "step", "doorstep", "ground", "grass", "sill", "rim", "stand", "the stand", "entrance", "the entrance"}
 
 // offComb are signs that no bar can show.
 var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}
@@ -100,7 +100,7 @@ func (s *scan) combBefore(f *finding) bool {
 			return true
 		}
 	}
-	return false
+	return s.combSpoken // "bar 11 is bare, a few beetles"
 }
 
 // hiveSigns are seen about the hive; the bar in hand has no part in them.

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Signs of pests, disease and trouble, and how many of each.
 
@@ -73,7 +76,7 @@ func (s *scan) signCount(f *finding, i int) {
 	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none {
 		return // "two mouldy bars" counts bars
 	}
-	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
+	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && !s.countedSign(s.numAt) && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
 		f.items = append(f.items, s.at(s.numAt))
 		return
@@ -95,6 +98,13 @@ func (s *scan) signCount(f *finding, i int) {
 			return
 		}
 	}
+}
+
+// countedSign reports whether the number at item k counts the sign found last: "deformed
+// wings on two bees, chalkbrood on bar 8".
+func (s *scan) countedSign(k int) bool {
+	n := len(s.found)
+	return n > 0 && s.found[n-1].class == ofSign && slices.Contains(s.found[n-1].items, s.at(k))
 }
 
 // countsSign reports whether the number at item k counts the sign at item i before

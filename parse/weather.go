@@ -123,6 +123,12 @@ func (r *reader) foretold(c *clause, i int) bool {
 	return r.wordIn(c.items[k:i], "forecast", "promised", "predicted", "threatened")
 }
 
+// ofHerMark reports whether the phrase in which item i stands tells of the queen or her mark.
+func (r *reader) ofHerMark(c *clause, i int) bool {
+	p := phraseSoFar(c.items, i)
+	return kindsOf(p).hasOne([]kind{kQueen, kDot, kColour, kShe})
+}
+
 // skyHere reports whether a word for the sky tells of today's.
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
@@ -136,7 +142,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if r.foretold(c, i) {
 		return false
 	}
-	if c.hasAny(kDot, kColour) && c.has(kQueen) && (it.pause < comma || r.inList(ambiguousSkies, text)) {
+	if c.hasAny(kDot, kColour) && c.has(kQueen) && (r.inList(ambiguousSkies, text) || r.ofHerMark(c, i)) {
 		return false // "her dot still bright", but "queen marked white, sunny"
 	}
 	if !r.inList(ambiguousSkies, text) {

@@ -12,8 +12,8 @@ import (
 // that needs nothing before it: "feeder empty", "no queen cells", "eggs on bar 4".
 func (r *reader) wholeFinding(items []item, i int) bool {
 	p := phraseAt(items, i)
-	if p[0].is(kBut) || p[0].is(kAnd) {
-		return false
+	if p[0].is(kBut) || p[0].is(kAnd) || p[0].text == "swarmed" {
+		return p[0].text == "swarmed"
 	}
 	for k := range p {
 		if p[k].any6(kPlan, kIf, kWill, kAsk, kUnsure, kPast) || r.isDeed(&p[k]) || p[k].is(kDate) {
@@ -134,7 +134,7 @@ func (r *reader) pastDeedTold(list []clause, i int) bool {
 	if list[i].items[0].pause < comma || before.items[0].any3(kDate, kPast, kOn) || before.has(kSeen) {
 		return false
 	}
-	return slices.ContainsFunc(before.items, func(it item) bool { return r.isDeed(&it) }) && r.wholeFinding(list[i].items, 0)
+	return r.tellsDeed(before.items) && r.wholeFinding(list[i].items, 0)
 }
 
 // partsFrom reports whether the phrase at item i begins a statement of its own behind a
@@ -142,18 +142,23 @@ func (r *reader) pastDeedTold(list []clause, i int) bool {
 // deed, and it is no part of a list. "No queen cells, cross comb on bar 10", "added two
 // bars, wasps at the entrance", but "two cups, one sealed cell on bar 7".
 func (r *reader) partsFrom(items []item, i int) bool {
-	if items[i-1].anyOf(incomplete) && !items[i-1].is(kDo) || items[i-1].any3(kHave, kBe, kSeen) || !r.wholeFinding(items, i) {
+	if prev := &items[i-1]; prev.anyOf(incomplete) && !prev.any(kDo, kUnseen) || prev.any(kHave, kBe) || !r.wholeFinding(items, i) {
 		return false
 	}
 	p, before := phraseAt(items, i), phraseBefore(items, i)
-	own, deed := ownBars(p), slices.ContainsFunc(before, func(it item) bool { return r.isDeed(&it) })
+	own, deed := ownBars(p), r.tellsDeed(before)
 	switch {
 	case brought(p):
 		return deed || hasKind(before, kBring) || hasKind(before, kBars) || !sameNoun(p, before)
 	case hasKind(before, kBring), own && hasKind(before, kBars), deed && p[0].is(kNo):
 		return true
 	}
-	return (own || deed) && !sameNoun(p, before)
+	return deed && !(hasKind(p, kCell) && hasKind(before, kCell)) || own && !sameNoun(p, before)
+}
+
+// tellsDeed reports whether a phrase tells what was done: "fed them", "closed the floor".
+func (r *reader) tellsDeed(p []item) bool {
+	return slices.ContainsFunc(p, func(it item) bool { return r.isDeed(&it) }) || p[0].is(kDo) && at(p, 1).any3(kFixture, kArt, kShe)
 }
 
 // doneAlready reports whether the verb at item k, of a clause behind a plan, tells what was
