@@ -264,7 +264,7 @@ func (r *reader) cuePast(c *clause, k int) bool {
 // visit, when there were eggs", "a week ago, when she was laying".
 func (r *reader) tellsOfThen(c, before *clause) bool {
 	last := &c.items[len(c.items)-1]
-	when := r.isWord(&c.items[0], "when")
+	when := c.items[0].text == "when"
 	if when && c.items[0].pause == comma || c.has(kSeen) && r.isWord(last, "then") {
 		return r.lastVisit(before) || when && daysGoneBy(before)
 	}

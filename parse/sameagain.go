@@ -213,7 +213,7 @@ func (s *scan) sameTo(i int) *item {
 // five", "same as four on bar five"; -1 where it is not so.
 func (r *reader) sameFor(items []item, i int) int {
 	k := i - 2
-	if k < 0 || !items[i].is(kBars) || !r.isWord(&items[i-1], "for", "on", "in") || items[i].pause > none || items[i-1].pause > none || r.findingBehind(items, i+1) {
+	if k < 0 || !items[i].is(kBars) || items[i].pause > none || items[i-1].pause > none || !r.isWord(&items[i-1], "for", "on", "in") || r.findingBehind(items, i+1) {
 		return -1
 	}
 	if k > 1 && items[k].is(kBars) && r.isWord(&items[k-1], "as") {

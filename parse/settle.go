@@ -165,7 +165,7 @@ func (s *scan) allThose() bool {
 // compared: "less nectar than next door" is said of the colony.
 func (s *scan) compared() bool {
 	for k := 0; !s.headed && k < len(s.c.items); k++ {
-		if s.r.isWord(s.at(k), "than") {
+		if s.c.items[k].text == "than" {
 			return true
 		}
 	}
