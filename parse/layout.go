@@ -39,7 +39,7 @@ func (l laidOut) endOf(at int) int {
 func (r *reader) layout(items []item) {
 	r.laid = r.laid[:0]
 	for i := 0; i < len(items); {
-		if first := &items[i]; !first.anyOf(rowStarts) {
+		if first := &items[i]; !first.anyOf(rowStarts) || i > 0 && first.pause == none && !items[i-1].anyOf(beforeRow) {
 			i++ // as most items
 			continue
 		}
@@ -80,6 +80,10 @@ func (l *layoutRow) read() {
 		l.barsFirst()
 	}
 }
+
+// beforeRow are the kinds of words of which one stands before a row that no pause parts
+// from them.
+var beforeRow = setOf(kNum, kHive, kHave)
 
 // opens reports whether a row can begin at the item: nothing before it leads to a number.
 func (l *layoutRow) opens() bool {

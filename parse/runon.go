@@ -14,6 +14,9 @@ func (r *reader) runOn(items []item) {
 			from = i
 			continue
 		}
+		if before := &items[i-1]; before.anyOf(leadOn) && !before.anyOf(mayEnd) {
+			continue // as behind most words
+		}
 		if items[i].anyOf(ownBeginners) && !r.belongsBack(items, i) && r.wholeBefore(items, from, i) && (r.tellsOwn(items, i) || r.barAnew(items, i)) {
 			items[i].pause = colon
 			from = i
@@ -33,9 +36,13 @@ func (r *reader) belongsBack(items []item, i int) bool {
 		return !isThing(it)
 	}
 	from, to := items[i-1].end, items[i].start
-	likened := from < to && strings.Contains(r.text[from:to], " like ") // "running on the comb like ants at a picnic"
+	likened := to-from >= int32(len(likeness)) && strings.Contains(r.text[from:to], likeness) // "running on the comb like ants at a picnic"
 	return likened || items[i].is(kArt) && !items[i].any(kNum, kAmount)
 }
+
+// likeness is what stands between two words of which one is like the other; between most
+// there is but a space.
+const likeness = " like "
 
 // isThing reports whether an item names something that is found, and does not only tell
 // what a comb is like.
@@ -115,6 +122,9 @@ func (r *reader) barAnew(items []item, i int) bool {
 
 // leadOn are the kinds of words that what stands behind them belongs to.
 var leadOn = incomplete.or(besideThings).or(setOf(kAnd, kOr, kBut, kThen, kBe, kHave, kThere, kAdv, kFull, kSeen, kPron, kShe, kIf, kAsk, kHive, kName, kState, kEach, kSame))
+
+// mayEnd are those that can end what is said all the same, with what stands before them.
+var mayEnd = setOf(kBar, kNum, kState, kPattern, kDo, kComb, kSeen, kColour, kWord, kSign)
 
 // wholeBefore reports whether items from..i say all that they have to say.
 func (r *reader) wholeBefore(items []item, from, i int) bool {
