@@ -46,14 +46,18 @@ func (l *lexer) items(toks []token, out []item) []item {
 			out = slices.Grow(out, 1)
 		}
 		out = out[:len(out)+1] // an item is filled in where it stands: it is too large to be handed about
-		i = l.item(i, &out[len(out)-1])
+		before := &noItem
+		if len(out) > 1 && toks[i].pause == none {
+			before = &out[len(out)-2]
+		}
+		i = l.item(i, &out[len(out)-1], before)
 	}
 	return out
 }
 
 // item fills in the item that begins at token i and returns the index behind
-// it.
-func (l *lexer) item(i int, it *item) int {
+// it; before stands right before it.
+func (l *lexer) item(i int, it, before *item) int {
 	*it = item{}
 	it.says, it.details = senseless, &noDetails
 	best := l.matcher.longest(l.toks, i, l)
@@ -62,6 +66,9 @@ func (l *lexer) item(i int, it *item) int {
 	}
 	if end := best.end; end > i+2 && l.numbersBars(end-1) {
 		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
+	}
+	if alone := l.stateOf(before, i, best); alone.end > i {
+		best = alone
 	}
 	end := best.end
 	if end > i {
@@ -81,6 +88,23 @@ func (l *lexer) item(i int, it *item) int {
 	l.place(it, i, end)
 	return end
 }
+
+// stateOf is the word at token i alone, where it tells how what stands before it is and a
+// longer way of saying would take it for something found: "floor closed honey on nine".
+func (l *lexer) stateOf(before *item, i int, best match) match {
+	tells := best.end > i+1 && before.any3(kFixture, kBrood, kStores) && (best.kinds.meet(foundOrSeen) || before.is(kBrood) && best.kinds.has(kLeaf))
+	if !tells || best.kinds.meet(setOf(kState, kPattern, kStored)) {
+		return match{}
+	}
+	alone := l.matcher.longest(l.toks[:i+1], i, l)
+	if before.is(kFixture) && !strings.HasPrefix(before.text, "the ") && alone.kinds.has(kState) || before.is(kBrood) && alone.kinds.has(kPattern) || before.is(kStores) && alone.kinds.has(kStored) {
+		return alone
+	}
+	return match{}
+}
+
+// foundOrSeen are the kinds of longer ways of saying that such a word can begin.
+var foundOrSeen = setOf(kContent, kComb, kColour)
 
 // numeric makes a figure of the item of the tokens from i to end, if a longer one
 // begins at i, or one as long that is what the words mean. It returns the index
@@ -108,8 +132,12 @@ func (l *lexer) numeric(it *item, i, end int) int {
 	return j
 }
 
-// numbersBars reports whether token i is a word for bars and their number follows.
+// numbersBars reports whether token i is a word for bars and their number follows, which
+// counts nothing itself: not in "bees on nine bars two queen cups".
 func (l *lexer) numbersBars(i int) bool {
+	if l.numbers.of(l.toks[i-1].id).kind == unitWord && joined(l.toks, i+2) && l.numbers.endsAt(l.toks, i+2) {
+		return false
+	}
 	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1].id).kind == unitWord
 }
 

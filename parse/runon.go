@@ -17,11 +17,24 @@ func (r *reader) runOn(items []item) {
 		if before := &items[i-1]; before.anyOf(leadOn) && !before.anyOf(mayEnd) {
 			continue // as behind most words
 		}
-		if items[i].anyOf(ownBeginners) && !r.belongsBack(items, i) && r.wholeBefore(items, from, i) && (r.tellsOwn(items, i) || r.barAnew(items, i)) {
-			items[i].pause = colon
-			from = i
+		if pause := r.partedAt(items, from, i); pause > none {
+			items[i].pause, from = pause, i
 		}
 	}
+}
+
+// partedAt is the pause that parts item i from the statement that began at from.
+func (r *reader) partedAt(items []item, from, i int) pause {
+	it := &items[i]
+	switch {
+	case !it.anyOf(ownBeginners) && !it.lists.has(swarming), r.belongsBack(items, i), !r.wholeBefore(items, from, i):
+		return none
+	case r.tellsOwn(items, i), r.barAnew(items, i):
+		return colon
+	case r.looseAnew(items, from, i):
+		return stop // "took out bar 13 no eggs": none at all
+	}
+	return none
 }
 
 // belongsBack reports whether the word at item i tells more of what stands before it:
@@ -51,7 +64,7 @@ func isThing(it *item) bool {
 }
 
 // ownBeginners are the kinds of words that a statement of its own begins with.
-var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees))
+var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees, kDo, kQueen, kSky))
 
 // foundThings are the kinds of what is found in a hive, and besideThings of the words that
 // stand before them.
@@ -69,7 +82,15 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 		return &items[i+k]
 	}
 	switch it := &items[i]; {
-	case it.is(kLeaf):
+	case it.lists.has(swarming):
+		return true
+	case it.is(kDo):
+		return doneAnew(r.rule(it, kDo), next(1), next(2)) // "wasps at the entrance opened the entrance"
+	case it.is(kQueen):
+		return next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
+	case it.is(kSky) && !it.is(kStored):
+		return true
+	case it.is(kLeaf) && !it.is(kStored):
 		first, _, _ := strings.Cut(it.text, " ")
 		return first != "on" && first != "say" && first != "running" // "14 bars in use", but "a virgin running about"
 	case it.is(kBees) && it.text == "bees":
@@ -99,6 +120,12 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	return thing.is(kSign) && next(0).is(kOn) && (next(1).is(kFixture) || next(1).is(kArt) && next(2).is(kWord)) // "ants on the stand"
 }
 
+// doneAnew reports whether a verb of what was done has its object, the two items behind
+// it, with its article.
+func doneAnew(deed *rule, object, noun *item) bool {
+	return deed.Form == "done" && (object.is(kFixture) && strings.HasPrefix(object.text, "the ") || object.is(kArt) && noun.is(kQueen) || object.is(kLeaf))
+}
+
 // thingsAt is the last of the things found that are named from item i on, and where their
 // names end; 0 where none is named: "a few eggs and larvae".
 func (r *reader) thingsAt(items []item, i int) (thing *item, end int) {
@@ -114,17 +141,39 @@ func (r *reader) thingsAt(items []item, i int) (thing *item, end int) {
 	return thing, end
 }
 
-// barAnew reports whether a bar named by noun and number stands at item i, behind a number
-// that is another bar: "moved bar 12 to 8 bar 11 is bare".
+// barAnew reports whether a bar that what follows tells of is named by noun and number at
+// item i: "moved bar 12 to 8 bar 11 is bare", but not "saw the queen blue dot bar 4".
 func (r *reader) barAnew(items []item, i int) bool {
-	return items[i].is(kBar) && items[i].end-items[i].start > 1 && items[i-1].is(kNum) && !items[i-2].is(kBar) && i+1 < len(items) && barNumber(&items[i+1]) && items[i+1].pause == none
+	if !items[i].is(kBar) || items[i].end-items[i].start == 1 || i+1 == len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return false
+	}
+	if last := &items[i-1]; last.is(kNum) && items[i-2].is(kBar) || !last.any6(kNum, kDo, kDot, kColour, kState, kFixture) {
+		return false // "bar 3 bar 4 bar 5 eggs"
+	}
+	next := i + 2
+	return items[i-1].is(kNum) || next < len(items) && items[next].pause == none && items[next].any6(kBe, kHave, kContent, kComb, kFull, kPattern)
+}
+
+// looseAnew reports whether something without a place, denied or told with how much of it
+// there is, stands at item i and can be on none of the bars named before: "took out bar 13
+// no queen cells", "fed 2 litres no eggs".
+func (r *reader) looseAnew(items []item, from, i int) bool {
+	it, set := &items[i], kindsOf(items[from:i])
+	if (set.has(kBar) || set.has(kOn) && set.has(kNum)) && !set.has(kDo) || !it.any(kNo, kAmount) || it.is(kOr) {
+		return false
+	}
+	thing, end := r.thingsAt(items, i)
+	if end == 0 {
+		return it.is(kUnseen) && it.is(kNo) // "marked the queen no sign of disease"
+	}
+	return it.is(kNo) || thing.is(kSign)
 }
 
 // leadOn are the kinds of words that what stands behind them belongs to.
-var leadOn = incomplete.or(besideThings).or(setOf(kAnd, kOr, kBut, kThen, kBe, kHave, kThere, kAdv, kFull, kSeen, kPron, kShe, kIf, kAsk, kHive, kName, kState, kEach, kSame))
+var leadOn = incomplete.or(besideThings).or(setOf(kAnd, kOr, kBut, kThen, kBe, kHave, kThere, kAdv, kFull, kSeen, kPron, kShe, kIf, kAsk, kHive, kName, kState, kEach, kSame, kRepair, kTheirs))
 
 // mayEnd are those that can end what is said all the same, with what stands before them.
-var mayEnd = setOf(kBar, kNum, kState, kPattern, kDo, kComb, kSeen, kColour, kWord, kSign)
+var mayEnd = setOf(kBar, kNum, kState, kPattern, kDo, kDot, kComb, kSeen, kUnseen, kColour, kWord, kSign)
 
 // wholeBefore reports whether items from..i say all that they have to say.
 func (r *reader) wholeBefore(items []item, from, i int) bool {
@@ -135,28 +184,34 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	}
 	ends := !last.anyOf(leadOn)
 	switch {
+	case last.is(kBar) && last.is(kComb) && items[i].is(kNum):
+		ends = before.any(kComb, kArt) && (countsCells(items, i+1) || i+1 < len(items) && items[i+1].is(kSign)) // "running on the comb one sealed cell on bar 7"
 	case last.is(kBar):
-		ends = barNumber(before) // "added two bars one sealed cell on bar 7"
+		ends = barNumber(before) || before.is(kArt) // "added two bars one sealed cell on bar 7"
 	case last.is(kNum):
 		ends = i-2 >= from && r.placeNumber(items, i-1)
 	case last.is(kState):
 		ends = before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
 	case last.is(kPattern):
 		ends = before.is(kBrood) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
+	case last.is(kBrood):
+		ends = false
+	case last.is(kDot):
+		ends = true
 	case last.is(kDo):
 		ends = r.deedEnds(items, i-1)
 	case last.is(kComb):
 		ends = !last.is(kOn) && (!r.looks(last) || strings.HasSuffix(last.text, "comb")) // "eggs on bar 4 and a palm-sized patch of brood on bar 5"
-	case last.is(kSeen):
+	case last.any(kSeen, kUnseen):
 		ends = before.is(kQueen)
 	case last.is(kColour):
 		ends = before.any(kQueenIs, kDot)
 	case last.is(kWord):
-		ends = before.any3(kArt, kUnseen, kNo) // "ants on the stand"
+		ends = before.any3(kArt, kUnseen, kNo) && !items[i].is(kSky) // "ants on the stand", but "the sky overcast"
 	case last.is(kSign):
 		ends = !items[i].is(kNum) // "sacbrood one cell on bar five"
 	}
-	return ends && r.saysMore(items[from:i])
+	return ends && tellsEnough(items[from:i], &items[i])
 }
 
 // brooding reports whether a word names brood, or tells what it is like.
@@ -193,17 +248,19 @@ func (r *reader) deedEnds(items []item, k int) bool {
 	return strings.HasSuffix(items[k].text, " them") || strings.HasPrefix(items[k].text, "gave them ")
 }
 
-// saysMore reports whether items say more than what is found: things alone may still wait
-// for their bars.
-func (r *reader) saysMore(items []item) bool {
+// tellsEnough reports whether items say more than what is found, before one that begins anew:
+// things alone may still wait for their bars.
+func tellsEnough(items []item, next *item) bool {
 	set := kindsOf(items)
 	switch {
-	case set.meet(setOf(kDo, kLeaf, kTemper, kSky, kFixture, kBrood, kQueen, kStored, kBring)):
-		return true
-	case set.has(kSign):
+	case set.meet(toldAlone):
 		return true
 	case set.has(kBar), set.has(kNum) && set.has(kOn):
-		return set.meet(foundThings)
+		return set.meet(foundThings) || set.has(kMeasure)
 	}
-	return false
+	// "no queen cells cross comb on bar 9", but "no eggs no larvae"
+	return set.has(kNo) && set.meet(foundThings) && (next.is(kComb) && isThing(next) || next.is(kContent) && set.has(kCell) || next.lists.has(swarming))
 }
+
+// toldAlone are the kinds of words that tell something without bars.
+var toldAlone = setOf(kDo, kLeaf, kTemper, kSky, kFixture, kBrood, kQueen, kStores, kBring, kSign, kUnseen)

@@ -25,6 +25,24 @@ var runOn = map[string][]saying{
 		{"trimmed bar 7 brood pattern good", "actions.trim_comb=yes actions.trim_comb.bar=7 brood_pattern=solid"},
 		{"took out bar 12 15 bars in use", "actions.remove_bar=yes actions.remove_bar.bar=12 bars_total=15"},
 	},
+	"none at all behind a deed": {
+		{"took out bar 12 no larvae", "actions.remove_bar=yes actions.remove_bar.bar=12 contents.open_brood=no"},
+		{"fed 1 litre of syrup no queen cells", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup queen_cells.any=no"},
+		{"marked the queen no sign of disease", "actions.mark_queen=yes queen.marked=yes"},
+	},
+	"the queen, the weather and the hive's fate": {
+		{"saw the queen red dot bar 10 is bare", "queen.seen=yes queen.marked=yes queen.colour=red bars.10.comb.size=bare"},
+		{"queen marked blue sunny and calm", "queen.marked=yes queen.colour=blue weather.sky=sunny weather.wind=calm"},
+		{"moved bar 11 to 7 queen not seen", "actions.move_bar=yes actions.move_bar.bar=11 actions.move_bar.to=7 queen.seen=no"},
+		{"no larvae swarmed last week", "contents.open_brood=no earlier.swarmed=yes"},
+		{"bees on eight bars two queen cups on bar 5", "strength.bars_of_bees=8 bars.5.queen_cells.cup=yes bars.5.queen_cells.cup.count=2"},
+	},
+	"how a thing is": {
+		{"floor closed honey on bars 8 and 9", "floor=closed bars.8.honey=yes bars.9.honey=yes"},
+		{"brood pattern good stores light", "brood_pattern=solid stores.word=light"},
+		{"feeder empty comb on bar 7 broken", "feeder=empty bars.7.comb.broken=yes"},
+		{"stores enough for now", "stores.word=fair"},
+	},
 	"one statement yet": {
 		{"eggs larvae and sealed brood on bar 4", "bars.4.eggs=yes bars.4.open_brood=yes bars.4.capped_brood=yes"},
 		{"bar 4 solid sealed brood", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid"},
