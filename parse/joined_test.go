@@ -61,6 +61,13 @@ var sideBySide = map[string][]saying{
 		{"Must feed on Sunday, swarmed in May.", "plans.feed=yes plans.feed.due=2026-05-17 earlier.swarmed=yes"},
 		{"Queen marked white, 16 degrees and overcast.", "queen.marked=yes queen.colour=white weather.temp_c=16 weather.sky=overcast"},
 	},
+	"what is denied behind bars": {
+		{"Larvae on bars 3 and 4, no eggs.", "bars.3.open_brood=yes bars.4.open_brood=yes contents.eggs=no"},
+		{"Chalkbrood on bar 3, no eggs.", "signs.chalkbrood=yes signs.chalkbrood.bar=3 contents.eggs=no"},
+		{"Bar 3 larvae, no eggs.", "bars.3.open_brood=yes bars.3.eggs=no"},
+		{"Took out bar 9, no brood.", "actions.remove_bar=yes actions.remove_bar.bar=9 bars.9.brood=no"},
+		{"Harvested bar 12, no eggs.", "actions.harvest=yes actions.harvest.bar=12 contents.eggs=no"},
+	},
 }
 
 func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

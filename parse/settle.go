@@ -21,6 +21,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case f.class == ofComb && (!f.present || f.rule == "all-stages") && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs", "QS b4, BIAS"
 		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
+		case s.deniedApart(f): // "capped brood on bars five and six, no eggs"
 		case r.inHand == noBar || len(r.bars) == 0:
 		case f.class == ofSign:
 			if s.here || !hiveSigns[f.what] && s.leansBack() || r.inHand >= thisLine && r.inHand != thisText && r.sameSentence && r.headedBars && !hiveSigns[f.what] {
@@ -42,6 +43,20 @@ func (s *scan) settle(waiting []*finding) {
 		ofColony = ofColony || f.class == ofComb && !f.present && len(f.bars) == 0
 		f.located = true
 	}
+}
+
+// deniedApart reports whether a content is denied behind a pause and bars that head nothing,
+// and so of the colony; "took out bar nine, no brood" tells of that bar.
+func (s *scan) deniedApart(f *finding) bool {
+	r := s.r
+	if f.present || f.class != ofComb || r.headedBars || s.here || r.deedSentence == r.sentenceNo && f.what != "eggs" {
+		return false
+	}
+	k := f.at
+	for k > 0 && s.at(k).pause < comma && !s.at(k).is(kBars) {
+		k--
+	}
+	return s.at(k).pause >= comma
 }
 
 // onlyHers reports whether the bar in hand was named for the queen alone.
