@@ -41,6 +41,8 @@ func (r *reader) heads(items []item, i int) bool {
 	switch {
 	case it.laid != notLaid:
 		return it.laid == beforeTheir
+	case it.colon && it.pause == comma:
+		return true // "queen clipped, bar 3: pollen"
 	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && traitsOf(r.rule(&items[i-2], kDo).Value).bars:
 		return false // "harvested three bars six seven and eight"
 	case it.pause == none && i > 1 && r.isWord(b.prev, "up", "us", "me") && r.isWord(&items[i-2], "gave"):

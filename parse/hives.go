@@ -79,7 +79,8 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		ref := r.merged(items, i, end, nil)
 		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
 	}
-	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma {
+	// of "booming colony, five beetles" the number counts what stands behind it
+	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !(strings.HasPrefix(it.text, "the ") && countsBars(items, i+1)) {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2

@@ -68,6 +68,18 @@ var sideBySide = map[string][]saying{
 		{"Took out bar 9, no brood.", "actions.remove_bar=yes actions.remove_bar.bar=9 bars.9.brood=no"},
 		{"Harvested bar 12, no eggs.", "actions.harvest=yes actions.harvest.bar=12 contents.eggs=no"},
 	},
+	"told in other words": {
+		{"b4 eggs, yellow pollen going in.", "bars.4.eggs=yes incoming.pollen=yes incoming.pollen.colour=yellow"},
+		{"One bar added, bringing in willow pollen.", "actions.add_bar=yes actions.add_bar.count=1 incoming.pollen=yes incoming.pollen.plant=willow"},
+		{"Fed them 1 litre of syrup, eggs both sides of bar 4.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup bars.4.eggs=yes bars.4.eggs.side=both"},
+		{"Six bars of brood, larvae on bar 4.", "contents.brood=yes contents.brood.bars=6 bars.4.open_brood=yes"},
+		{"Bar 10 bare, drones on bar 9.", "bars.10.comb.size=bare drones=yes"},
+		{"Must feed on Sunday, feeder still half full.", "plans.feed=yes plans.feed.due=2026-05-17 feeder=part"},
+		{"Must feed on Sunday, QNS.", "plans.feed=yes plans.feed.due=2026-05-17 queen.seen=no"},
+		{"Swarmed three weeks ago, feeder dry.", "earlier.swarmed=yes earlier.swarmed.on=2026-04-23 feeder=empty"},
+		{"Queen marked, bar 3: pollen.", "queen.marked=yes bars.3.pollen=yes"},
+		{"Booming colony, five small hive beetles.", "strength.word=strong signs.small_hive_beetle=yes signs.small_hive_beetle.count=5"},
+	},
 }
 
 func TestSideBySide(t *testing.T) { readSayings(t, sideBySide) }

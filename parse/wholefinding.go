@@ -26,6 +26,10 @@ func (r *reader) wholeFinding(items []item, i int) bool {
 		return !strings.HasPrefix(first.text, "on ") && !strings.HasPrefix(first.text, "up to ")
 	case first.any3(kStrength, kSky, kTemper) && !first.is(kContent):
 		return true
+	case first.is(kUnseen) && len(p) == 1: // "QNS"
+		return true
+	case first.is(kFixture) && second.is(kAdv):
+		return at(p, 2).any4(kState, kNum, kFull, kStored)
 	case first.is(kFixture):
 		return second.any6(kBe, kState, kAfter, kNum, kFull, kStored)
 	case first.any3(kBees, kStores, kBrood):
@@ -35,7 +39,7 @@ func (r *reader) wholeFinding(items []item, i int) bool {
 	case first.is(kNo):
 		return second.any6(kContent, kCell, kSign, kStage, kCellKind, kQueen)
 	}
-	return ownBars(p) || countsNoun(p) || r.signPlaced(p) || brought(p)
+	return ownBars(p) || countsNoun(p) || countsBarsOf(p) || r.signPlaced(p) || brought(p)
 }
 
 // phraseAt are the items from i to the next pause.
@@ -57,7 +61,7 @@ func at(items []item, k int) *item {
 
 // isDeed reports whether an item is a verb of doing, and no state that something is in.
 func (r *reader) isDeed(it *item) bool {
-	return it.is(kDo) && !it.any6(kState, kQueenIs, kStage, kSeen, kDot, kSky) && (!it.is(kComb) || r.value(it, kComb) == "../placed")
+	return it.is(kDo) && !it.is(kBring) && !it.any6(kState, kQueenIs, kStage, kSeen, kDot, kSky) && (!it.is(kComb) || r.value(it, kComb) == "../placed")
 }
 
 // beforeBars are the kinds of words for what is on bars, and of those that describe it.
@@ -66,12 +70,12 @@ var beforeBars = setOf(kContent, kCell, kSign, kComb, kStage, kCellKind, kAmount
 // ownBars reports whether a phrase begins with something and the bars that it is on:
 // "a little nectar on bar 2", "cross comb on bar 10".
 func ownBars(p []item) bool {
-	told := false
+	told := p[0].is(kLeaf) // "drones on bar 9"
 	for k := range p {
-		if told && (p[k].is(kOn) && at(p, k+1).is(kBars) || p[k].is(kLeaf) && strings.HasPrefix(p[k].text, "on ")) {
+		if told && (p[k].any(kOn, kOf) && at(p, k+1).is(kBars) || p[k].is(kLeaf) && strings.HasPrefix(p[k].text, "on ")) {
 			return true // "eggs on bar 4", "brood on five bars"
 		}
-		if !p[k].anyOf(beforeBars) {
+		if !p[k].anyOf(beforeBars) && !(told && p[k].any3(kLeaf, kSide, kPlace)) {
 			return false
 		}
 		told = told || p[k].any4(kContent, kCell, kSign, kComb)
@@ -98,14 +102,25 @@ func countsNoun(p []item) bool {
 
 // signPlaced reports whether a phrase is a sign and where in the hive it was seen: "wasps at
 // the entrance", "deformed wings on two bees".
-func (r *reader) signPlaced(p []item) bool { return p[0].is(kSign) && at(p, 1).is(kOn) }
+func (r *reader) signPlaced(p []item) bool {
+	what := r.value(&p[0], kSign)
+	return p[0].is(kSign) && (at(p, 1).is(kOn) || offComb[what] || hiveSigns[what])
+}
+
+// countsBarsOf reports whether a phrase counts the bars of something: "six bars of brood".
+func countsBarsOf(p []item) bool {
+	return len(p) > 3 && p[0].is(kNum) && p[1].is(kBar) && p[2].is(kOf) && p[3].is(kContent)
+}
 
 // brought reports whether a phrase is what is carried in: "ivy nectar coming in".
 func brought(p []item) bool {
 	cargo := false
 	for k := range p {
-		if p[k].is(kBring) {
+		if p[k].is(kBring) && (k > 0 || len(p) == 1) {
 			return cargo
+		}
+		if p[k].is(kBring) {
+			return hasKind(p, kContent) || hasKind(p, kForage) // "bringing in willow pollen"
 		}
 		if !p[k].anyOf(beforeCargo) && !p[k].any3(kContent, kForage, kBe) {
 			return false
@@ -146,19 +161,20 @@ func (r *reader) partsFrom(items []item, i int) bool {
 		return false
 	}
 	p, before := phraseAt(items, i), phraseBefore(items, i)
-	own, deed := ownBars(p), r.tellsDeed(before)
+	own, deed := ownBars(p) || countsBarsOf(p), r.tellsDeed(before)
 	switch {
 	case brought(p):
 		return deed || hasKind(before, kBring) || hasKind(before, kBars) || !sameNoun(p, before)
-	case hasKind(before, kBring), own && hasKind(before, kBars), deed && p[0].is(kNo):
+	case hasKind(before, kBring), own && (hasKind(before, kBars) || countsBarsOf(before)), deed && p[0].is(kNo):
 		return true
 	}
 	return deed && !(hasKind(p, kCell) && hasKind(before, kCell)) || own && !sameNoun(p, before)
 }
 
-// tellsDeed reports whether a phrase tells what was done: "fed them", "closed the floor".
+// tellsDeed reports whether a phrase tells what was done or that they swarmed: "fed them",
+// "closed the floor".
 func (r *reader) tellsDeed(p []item) bool {
-	return slices.ContainsFunc(p, func(it item) bool { return r.isDeed(&it) }) || p[0].is(kDo) && at(p, 1).any3(kFixture, kArt, kShe)
+	return p[0].text == "swarmed" || slices.ContainsFunc(p, func(it item) bool { return r.isDeed(&it) }) || p[0].is(kDo) && at(p, 1).any3(kFixture, kArt, kShe)
 }
 
 // doneAlready reports whether the verb at item k, of a clause behind a plan, tells what was
