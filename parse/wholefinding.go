@@ -12,14 +12,23 @@ import (
 // that needs nothing before it: "feeder empty", "no queen cells", "eggs on bar 4".
 func (r *reader) wholeFinding(items []item, i int) bool {
 	p := phraseAt(items, i)
-	if p[0].is(kBut) || p[0].is(kAnd) || p[0].text == "swarmed" {
-		return p[0].text == "swarmed"
+	switch {
+	case p[0].any(kBut, kAnd):
+		return false
+	case p[0].text == "swarmed": // of an earlier day, whatever it is told behind
+		return true
 	}
 	for k := range p {
 		if p[k].any6(kPlan, kIf, kWill, kAsk, kUnsure, kPast) || r.isDeed(&p[k]) || p[k].is(kDate) {
 			return false
 		}
 	}
+	return findingAtHead(p) || ownBars(p) || countsNoun(p) || countsBarsOf(p) || r.signPlaced(p) || brought(p)
+}
+
+// findingAtHead reports whether a phrase is a finding by what it begins with: "queenright",
+// "entrance reduced", "stores light", "no queen cells".
+func findingAtHead(p []item) bool {
 	first, second := &p[0], at(p, 1)
 	switch {
 	case first.is(kLeaf):
@@ -39,7 +48,7 @@ func (r *reader) wholeFinding(items []item, i int) bool {
 	case first.is(kNo):
 		return second.any6(kContent, kCell, kSign, kStage, kCellKind, kQueen)
 	}
-	return ownBars(p) || countsNoun(p) || countsBarsOf(p) || r.signPlaced(p) || brought(p)
+	return false
 }
 
 // phraseAt are the items from i to the next pause.
