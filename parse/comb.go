@@ -21,7 +21,7 @@ func (s *scan) combBars(i int) []int {
 			it.used, next.used, next.taken = true, true, true
 			return append(slices.Clone(r.bars), next.bars...) // "bar 16 is bare, and so is bar 15"
 		}
-		if it.any6(kContent, kCell, kBut, kDo, kNo, kThere) {
+		if it.any6(kContent, kCell, kBut, kDo, kNo, kThere) || s.headed && it.any3(kSign, kMeasure, kComb) {
 			break
 		}
 	}

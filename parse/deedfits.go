@@ -328,7 +328,9 @@ func (f *fitting) releaseQueen() bool {
 	return strings.Contains(f.text, "her") || strings.Contains(f.text, "queen") || strings.Contains(f.text, "cage") || f.queenUndergoes() || f.herQueen(f.c, f.i, f.args) || f.has(kQueen)
 }
 
-func (f *fitting) split() bool { return !f.has(kContent) || f.has(kBees) || f.has(kHive) }
+func (f *fitting) split() bool {
+	return !f.has(kContent) || f.has(kBees) || f.has(kHive) || strings.HasSuffix(f.text, " them") || strings.HasSuffix(f.text, " it")
+}
 
 func (f *fitting) unite() bool {
 	return f.has(kName) || f.has(kHive) || f.has(kBees) || f.wordIn(f.args, "two", "both", "colonies", "nuc") || (len(f.args) <= 1 || f.c.mood == planned && f.rule.Form == "done") && f.text != "joined"

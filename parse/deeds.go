@@ -91,7 +91,7 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) || placedContent(c.items, k) {
 			return k
 		}
-		if it.is(kQueen) && k > i+3 && it.pause > none {
+		if it.is(kQueen) && k > i+3 && it.pause > none || r.fixtureIs(c.items, k) {
 			return k
 		}
 	}
@@ -108,7 +108,7 @@ func placedContent(items []item, k int) bool {
 	if items[k].pause == comma && items[k].is(kNo) && k+1 < len(items) && items[k+1].is(kContent) {
 		return true // "fed 2 l, no eggs"
 	}
-	if head := &items[k]; head.pause != comma && !head.is(kThere) && !(items[k-1].is(kMeasure) && head.is(kContent)) || head.is(kOn) {
+	if head := &items[k]; head.pause != comma && !head.any(kThere, kAnd) && !(items[k-1].is(kMeasure) && head.is(kContent)) || head.is(kOn) {
 		return false
 	}
 	content := false
@@ -117,7 +117,7 @@ func placedContent(items []item, k int) bool {
 		if content && it.is(kBars) {
 			return true
 		}
-		if n == k && it.is(kThere) {
+		if n <= k+1 && it.any(kThere, kAnd) {
 			continue
 		}
 		if !it.anyOf(toldOfContent) && !it.is(kContent) {
@@ -126,6 +126,16 @@ func placedContent(items []item, k int) bool {
 		content = content || it.is(kContent)
 	}
 	return false
+}
+
+// fixtureIs reports whether how a part of the hive was found begins at item k: "fed them, and
+// the feeder was half full".
+func (r *reader) fixtureIs(items []item, k int) bool {
+	be := k + 1
+	if be+1 >= len(items) || !items[k].is(kFixture) || !items[be].is(kBe) || items[be].pause > none {
+		return false
+	}
+	return hasKind(items[be+1:min(be+4, len(items))], kState)
 }
 
 // hasStill reports whether items begin with "has" or "still have", of which somebody is the

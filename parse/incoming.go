@@ -73,7 +73,7 @@ func (r *reader) incoming(c *clause) {
 		return
 	}
 	var cargo []int
-	for i := range c.items {
+	for i := 0; i < len(c.items); i++ {
 		it := &c.items[i]
 		if it.used {
 			continue
@@ -81,8 +81,14 @@ func (r *reader) incoming(c *clause) {
 		switch v := r.value(it, kContent); {
 		case it.is(kForage), v == "pollen", v == "nectar":
 			cargo = append(cargo, i)
-		case it.is(kBars) && !it.taken && len(cargo) == 0 && !broughtApart(c.items, i, bring):
-			return
+		case it.is(kBars) && !it.taken:
+			and := broughtApart(c.items, i, bring)
+			if and == 0 && len(cargo) == 0 {
+				return
+			}
+			if and > 0 {
+				cargo, i = cargo[:0], and
+			}
 		}
 	}
 	if len(cargo) == 0 {
@@ -107,22 +113,21 @@ func (r *reader) incoming(c *clause) {
 	c.items[bring].used = true
 }
 
-// broughtApart reports whether "and" begins what is brought in behind bars that tell where
-// something else was: "larvae on bar four, and lots of pollen going in".
-func broughtApart(items []item, bars, bring int) bool {
-	told := false
-	for k := 0; k < bars; k++ {
+// broughtApart is the "and" that begins what is brought in behind bars that tell where
+// something else is: "larvae on bar four, and lots of pollen going in", "bar three has pollen
+// and ivy nectar coming in"; 0 where there is none.
+func broughtApart(items []item, bars, bring int) int {
+	told := hasKind(items[:bars], kContent)
+	for k := bars + 1; k < bring; k++ {
+		if items[k].any(kBars, kOn) || items[k].is(kBe) && k+1 < bring {
+			return 0
+		}
+		if told && items[k].is(kAnd) && (hasKind(items[k:bring], kContent) || hasKind(items[k:bring], kForage)) {
+			return k
+		}
 		told = told || items[k].is(kContent)
 	}
-	for k := bars + 1; told && k < bring; k++ {
-		if items[k].any(kBars, kOn) || items[k].is(kBe) && k+1 < bring {
-			return false
-		}
-		if items[k].is(kAnd) && (hasKind(items[k:bring], kContent) || hasKind(items[k:bring], kForage)) {
-			return true
-		}
-	}
-	return false
+	return 0
 }
 
 // beforeCargo are the kinds of words that describe what is carried in, before its noun.
