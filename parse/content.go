@@ -312,7 +312,7 @@ func (s *scan) restage(i int) bool {
 	if last == nil || last.class != ofComb || !s.onlyBetween(last.at, i, kBars, kAdv, kBe, kOn, kFull, kYes, kSide, kThere, kEach) {
 		return false
 	}
-	to := map[string]string{"honey capped": "capped_honey", "honey charged": "nectar", "brood capped": "capped_brood", "brood charged": "open_brood"}[last.what+" "+s.r.value(s.at(i), kStage)]
+	to := map[string]string{"honey capped": "capped_honey", "honey charged": "honey", "brood capped": "capped_brood", "brood charged": "open_brood"}[last.what+" "+s.r.value(s.at(i), kStage)]
 	if to == "" {
 		return false
 	}

@@ -414,7 +414,7 @@ var manners = map[string][]saying{
 		{"two fifths of bar four is honey", "bars.4.honey=yes bars.4.honey.cover=0.4"},
 		{"eggs on bar four, so she was here within three days", "bars.4.eggs=yes"},
 		{"I was last there on 2 May, when I fed them", "earlier.fed=yes earlier.fed.on=2026-05-02"},
-		{"The honey is still uncapped on bar 5.", "bars.5.nectar=yes"},
+		{"The honey is still uncapped on bar 5.", "bars.5.honey=yes"},
 		{"eggs in bar two, larvae in three, sealed in four", "bars.2.eggs=yes bars.3.open_brood=yes bars.4.capped_brood=yes"},
 		{"eggs on bar two. The lid was sealed on bar four", "bars.2.eggs=yes"},
 		{"pollen coming in grey I think it's bramble", "incoming.pollen=yes incoming.pollen.colour=grey incoming.pollen.plant=bramble?"},
