@@ -21,6 +21,9 @@ func (r *reader) countedOn(items []item, k int) bool {
 		return true // "a bar after 8 and one after 12"
 	}
 	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
+	if on && r.isWord(&items[k+1], "on") && k+2 < len(items) && barNumber(&items[k+2]) && items[k+2].pause == none {
+		return true // "3 cups on 4, 2 on 7"
+	}
 	if on {
 		k++
 	}

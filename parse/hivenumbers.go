@@ -65,7 +65,7 @@ func (r *reader) tellsByNumber(toks []token) bool {
 		} else if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
 			continue // "no 4 bars", "bar no. 4"
 		}
-		if r.namedNumber(toks, i) || i > 0 && t.pause == none && r.text[t.end] == '.' && t.has(capital) && toks[i-1].lists.has(visits) {
+		if i == 0 && i+2 < len(toks) && toks[i+2].pause >= colon && r.talksOfHive(toks, i+2, nextSentences) || r.namedNumber(toks, i) || i > 0 && t.pause == none && r.text[t.end] == '.' && t.has(capital) && toks[i-1].lists.has(visits) {
 			return true // "I only opened No. 3"
 		}
 		switch number := r.text[n.start:n.end]; first {

@@ -108,6 +108,7 @@ func (l *layoutRow) contentsFirst() {
 			l.items[end].pause == comma && dashed(l.text, &l.items[end-1], &l.items[end])
 		group, ok := l.numbers(on)
 		group.way = behindTheir
+		label = label || ok && l.closing(group)
 		if !ok || l.items[on].pause > none && !label {
 			return
 		}
@@ -127,6 +128,12 @@ func (l *layoutRow) contentsFirst() {
 			at++
 		}
 	}
+}
+
+// closing reports whether a comma leads to several bars that end the sentence: "Honey, 9
+// to 12."
+func (l *layoutRow) closing(g numberGroup) bool {
+	return g.several && l.items[g.at].pause == comma && l.items[l.from].pause >= stop && (g.end == len(l.items) || l.items[g.end].pause >= stop)
 }
 
 // place is the item behind the words between a content and its bars, "on bars".

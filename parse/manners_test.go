@@ -7,6 +7,25 @@ type saying struct{ said, want string }
 
 // manners are ways of speaking and writing that many have, by what they share.
 var manners = map[string][]saying{
+	// what is found and told behind a deed or another finding.
+	"a finding behind and": {
+		{"Took out bar 13 and there's honey on 9 and 10.", "bars.9.honey=yes bars.10.honey=yes actions.remove_bar=yes actions.remove_bar.bar=13"},
+		{"fed them a pint of syrup and the feeder was still half full", "feeder=part actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"Split them and saw eggs on bar 4.", "bars.4.eggs=yes actions.split=yes"},
+		{"Bar 3 has pollen and ivy nectar coming in.", "bars.3.pollen=yes incoming.nectar=yes incoming.nectar.plant=ivy"},
+		{"Bar 9 is stuck to the wall and chalkbrood on bar 8.", "bars.9.comb.attached=wall signs.chalkbrood=yes signs.chalkbrood.bar=8"},
+	},
+	// what is told in few words.
+	"few words": {
+		{"Honey, 9 to 10.", "bars.9.honey=yes bars.10.honey=yes"},
+		{"Sealed cells, four on 5 and one on 8.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=4 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},
+		{"3 cups on 4, 2 on 7", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=3 bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=2"},
+		{"Overcast, 16, no wind.", "weather.temp_c=16 weather.sky=overcast weather.wind=calm"},
+		{"No. 3. Monday. Eggs on bar 4.", "hive=3 bars.4.eggs=yes"},
+		{"Of wasps, not a sign.", "signs.wasps=no"},
+		{"Will put it in with hive 1 on Sunday.", "plans.unite=yes plans.unite.to_hive=1 plans.unite.due=2026-05-17"},
+		{"bar 8 capped and uncapped honey", "bars.8.capped_honey=yes bars.8.honey=yes"},
+	},
 	// other people's words for the usual.
 	"words of many places": {
 		{"It was 24 and cloudy.", "weather.temp_c=24 weather.sky=cloudy"},

@@ -137,6 +137,8 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 			return nil, i
 		}
 		return r.merged(items, i, next, bars), next
+	case barNumber(it) && it.n.bare && it.n.lo <= maxBar && r.cellsThere(before):
+		return r.merged(items, i, i+1, spread(nil, it.n)), i + 1
 	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && !(len(before) > 1 && byWord(&before[len(before)-1])) && r.bareBar(items, i, before):
 		if len(before) > 1 && r.isWord(&before[len(before)-1], "as") {
 			return r.merged(items, i, i+1, spread(nil, it.n)), i + 1 // "six same as five, seven …"
@@ -149,6 +151,13 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		return r.merged(items, i, next, bars), next
 	}
 	return nil, i
+}
+
+// cellsThere reports whether a number of cells and "on" stand right before a number, which
+// so names their bar: "sealed cells, four on 5 and one on 8".
+func (r *reader) cellsThere(before []item) bool {
+	last := len(before) - 1
+	return last > 0 && before[last].pause == none && r.isWord(&before[last], "on") && barNumber(&before[last-1]) && hasKind(before[:last-1], kCell)
 }
 
 // hashNumber reports whether a number sign and its number stand at item i.

@@ -58,9 +58,28 @@ func (r *reader) bareDegrees(c *clause) {
 	}
 }
 
+// degreesAmid: "Overcast, 16, no wind" has degrees between the sky and the wind.
+func (r *reader) degreesAmid(c *clause) {
+	for k := 1; k < len(c.items); k++ {
+		it := &c.items[k]
+		if !it.is(kNum) || !it.n.bare || it.n.hi > 0 || it.pause != comma || !c.items[k-1].any(kSky, kWind) || c.next(k).pause == none && k+1 < len(c.items) {
+			continue
+		}
+		if behind := c.next(k); k+1 < len(c.items) && !behind.any(kSky, kWind) && !c.next(k+1).any(kSky, kWind) {
+			continue
+		}
+		degrees := it.n.lo
+		if degrees > 45 {
+			degrees = celsius(degrees)
+		}
+		r.leaf("weather.temp_c", formatNumber(degrees), "temperature", "", c.doubt, it)
+	}
+}
+
 // weather reads sky and wind; degrees that are called so are plain leaves.
 func (r *reader) weather(c *clause) {
 	r.bareDegrees(c)
+	r.degreesAmid(c)
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used {
