@@ -17,6 +17,9 @@ var manners = map[string][]saying{
 	},
 	// what is told in few words.
 	"few words": {
+		{"hive 2 going back to front bar fifteen is empty next one has nectar", "hive=2 bars.14.nectar=yes bars.15.comb.size=bare"},
+		{"they swarmed on saturday i was at a wedding", "earlier.swarmed=yes earlier.swarmed.on=2026-05-09"},
+		{"frame ate is cross comb", "bars.8.comb.cross=yes"},
 		{"Honey, 9 to 10.", "bars.9.honey=yes bars.10.honey=yes"},
 		{"Sealed cells, four on 5 and one on 8.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=4 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},
 		{"3 cups on 4, 2 on 7", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=3 bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=2"},

@@ -228,7 +228,7 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "the strongest hive, Juniper, …"
 	case is(prev, "with") && is(before, "day", "trouble"):
 		return enough // "no trouble with Juniper"
-	case is(prev, "after") && is(before, "asked", "ask"):
+	case is(prev, "after", "about") && is(before, "asked", "ask", "asking", "asks"):
 		return enough - 1 // "you asked after Juniper"
 	case in(prev, meetings):
 		return enough - 1

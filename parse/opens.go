@@ -158,7 +158,7 @@ func (r *reader) opensYes(o *opener) verdict {
 }
 
 func (r *reader) opensOnDay(o *opener) verdict {
-	if o.pause == none && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) {
+	if o.pause == none && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
 		return doesOpen
 	}
 	return unknown

@@ -111,6 +111,10 @@ func (r *reader) enter(c *clause, plansNext bool) {
 func (r *reader) setOut(c *clause) {
 	for k := 1; k < len(c.items); k++ {
 		it, prev := &c.items[k], &c.items[k-1]
+		if it.text == "front" && prev.text == "back to" && r.last == 0 {
+			r.outset, r.step = -1, -1 // "going back to front"
+			continue
+		}
 		if !it.is(kSide) || !prev.is(kFrom) && !r.isWord(prev, "starting", "start", "started", "starts", "beginning", "working", "going", "begin", "began") {
 			continue
 		}
