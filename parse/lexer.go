@@ -49,6 +49,9 @@ func (l *lexer) items(toks []token, out []item) []item {
 		before := &noItem
 		if len(out) > 1 && toks[i].pause == none {
 			before = &out[len(out)-2]
+			if before.is(kBe) && len(out) > 2 && before.pause == none {
+				before = &out[len(out)-3] // "the floor's closed"
+			}
 		}
 		i = l.item(i, &out[len(out)-1], before)
 	}
@@ -92,7 +95,7 @@ func (l *lexer) item(i int, it, before *item) int {
 // stateOf is the word at token i alone, where it tells how what stands before it is and a
 // longer way of saying would take it for something found: "floor closed honey on nine".
 func (l *lexer) stateOf(before *item, i int, best match) match {
-	tells := best.end > i+1 && before.any3(kFixture, kBrood, kStores) && (best.kinds.meet(foundOrSeen) || before.is(kBrood) && best.kinds.has(kLeaf))
+	tells := best.end > i+1 && before.any3(kFixture, kBrood, kStores) && best.kinds.meet(foundOrSeen)
 	if !tells || best.kinds.meet(setOf(kState, kPattern, kStored)) {
 		return match{}
 	}
@@ -104,7 +107,7 @@ func (l *lexer) stateOf(before *item, i int, best match) match {
 }
 
 // foundOrSeen are the kinds of longer ways of saying that such a word can begin.
-var foundOrSeen = setOf(kContent, kComb, kColour)
+var foundOrSeen = setOf(kContent, kComb, kColour, kLeaf)
 
 // numeric makes a figure of the item of the tokens from i to end, if a longer one
 // begins at i, or one as long that is what the words mean. It returns the index

@@ -42,7 +42,7 @@ func (r *reader) partedAt(items []item, from, i int) pause {
 func (r *reader) belongsBack(items []item, i int) bool {
 	switch it := &items[i]; {
 	case it.is(kPattern):
-		return i+1 < len(items) && items[i+1].pause == none && !r.brooding(&items[i+1])
+		return items[i-1].is(kContent) && r.brooding(&items[i-1]) || i+1 < len(items) && items[i+1].pause == none && !r.brooding(&items[i+1])
 	case it.is(kState):
 		return items[i-1].any(kFixture, kBe)
 	case it.is(kComb) && !it.any(kBar, kContent):
@@ -64,7 +64,7 @@ func isThing(it *item) bool {
 }
 
 // ownBeginners are the kinds of words that a statement of its own begins with.
-var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees, kDo, kQueen, kSky))
+var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees, kDo, kQueen, kSky, kBring))
 
 // foundThings are the kinds of what is found in a hive, and besideThings of the words that
 // stand before them.
@@ -81,11 +81,16 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 		}
 		return &items[i+k]
 	}
+	is := 1 // where it is told how something is
+	if next(1).is(kBe) {
+		is = 2
+	}
 	switch it := &items[i]; {
 	case it.lists.has(swarming):
 		return true
 	case it.is(kDo):
-		return doneAnew(r.rule(it, kDo), next(1), next(2)) // "wasps at the entrance opened the entrance"
+		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them ")) // "brood on five split the hive"
+		return bare && r.rule(it, kDo).Form == "done" || doneAnew(r.rule(it, kDo), next(1), next(2))                                                 // "wasps at the entrance opened the entrance"
 	case it.is(kQueen):
 		return next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
 	case it.is(kSky) && !it.is(kStored):
@@ -96,22 +101,35 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	case it.is(kBees) && it.text == "bees":
 		return next(1).is(kTemper) || next(1).any4(kBe, kAmount, kArt, kAdv) && next(2).is(kTemper) // "bees a bit grumpy"
 	case it.is(kBrood):
-		return next(1).is(kPattern) || next(1).is(kBe) && next(2).is(kPattern) // "brood pattern good"
+		return next(is).is(kPattern) // "brood pattern good"
 	case it.is(kStores):
-		return next(1).is(kStored) || next(1).is(kBe) && next(2).is(kStored) // "stores light"
+		return next(is).is(kStored) // "stores light"
 	case it.is(kFixture) && r.value(it, kFixture) == "follower":
-		return next(1).is(kAfter) && next(2).any(kBar, kNum) // "follower behind bar 12"
+		return next(is).is(kAfter) && next(is+1).any(kBar, kNum) // "follower's behind bar 12"
 	case it.is(kFixture):
-		return next(1).is(kState) && !next(2).is(kFixture) || next(1).is(kNum) && next(2).is(kState) // "feeder half full"
+		return next(is).is(kState) && !next(is+1).is(kFixture) || next(is).is(kNum) && next(is+1).is(kState) // "feeder was half full"
+	case it.is(kBar) && it.is(kComb) && is == 2:
+		return next(2).is(kComb) // "comb's broken on bar 8"
+	case it.is(kBring):
+		thing, _ := r.thingsAt(items, i+1)
+		return thing != nil && thing.is(kContent) // "bringing in yellow pollen"
 	}
 	thing, end := r.thingsAt(items, i)
 	if end == 0 {
 		return false
 	}
+	if items[i].is(kSign) && items[i-1].is(kNum) {
+		return true // "brood on five smells foul": the number is a place
+	}
 	i = end
+	for next(0).any4(kFull, kSide, kPlace, kPattern) && next(1).any5(kOn, kFull, kSide, kPlace, kPattern) {
+		i++ // "capped brood both sides on bar 5"
+	}
 	switch {
 	case next(0).is(kOn) && next(1).is(kBar) && barNumber(next(2)), next(0).is(kOn) && barNumber(next(1)) && !next(2).any(kBar, kUnit):
 		return true // "eggs on bar 4", "honey on 9", "deformed wings on two bees"
+	case next(0).is(kPlace) && next(1).is(kOf) && next(2).any(kBar, kNum):
+		return true // "drone brood on the bottom of bar 9"
 	case next(0).is(kLeaf) && strings.HasPrefix(next(0).text, "on "):
 		return thing.is(kContent) // "brood on five bars"
 	case next(0).is(kBring):
@@ -147,7 +165,7 @@ func (r *reader) barAnew(items []item, i int) bool {
 	if !items[i].is(kBar) || items[i].end-items[i].start == 1 || i+1 == len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
 		return false
 	}
-	if last := &items[i-1]; last.is(kNum) && items[i-2].is(kBar) || !last.any6(kNum, kDo, kDot, kColour, kState, kFixture) {
+	if last := &items[i-1]; last.is(kNum) && items[i-2].is(kBar) || !last.any6(kNum, kDo, kDot, kColour, kState, kFixture) && last.text != "in" {
 		return false // "bar 3 bar 4 bar 5 eggs"
 	}
 	next := i + 2
@@ -173,7 +191,7 @@ func (r *reader) looseAnew(items []item, from, i int) bool {
 var leadOn = incomplete.or(besideThings).or(setOf(kAnd, kOr, kBut, kThen, kBe, kHave, kThere, kAdv, kFull, kSeen, kPron, kShe, kIf, kAsk, kHive, kName, kState, kEach, kSame, kRepair, kTheirs))
 
 // mayEnd are those that can end what is said all the same, with what stands before them.
-var mayEnd = setOf(kBar, kNum, kState, kPattern, kDo, kDot, kComb, kSeen, kUnseen, kColour, kWord, kSign)
+var mayEnd = setOf(kBar, kNum, kState, kPattern, kDo, kDot, kComb, kSeen, kUnseen, kColour, kWord, kSign, kHive)
 
 // wholeBefore reports whether items from..i say all that they have to say.
 func (r *reader) wholeBefore(items []item, from, i int) bool {
@@ -191,9 +209,11 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	case last.is(kNum):
 		ends = i-2 >= from && r.placeNumber(items, i-1)
 	case last.is(kState):
-		ends = before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
+		spoken := before.is(kBe) && last.text == "empty" && !items[i].is(kComb)                                  // "bar 11 is empty eggs on bar 4"
+		off := r.isWord(last, offWords...) && kindsOf(items[from:i]).has(kDo)                                    // "took bar 13 out"
+		ends = spoken || off || before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
 	case last.is(kPattern):
-		ends = before.is(kBrood) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
+		ends = before.is(kBrood) || before.is(kContent) && r.brooding(before) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
 	case last.is(kBrood):
 		ends = false
 	case last.is(kDot):
@@ -201,11 +221,18 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	case last.is(kDo):
 		ends = r.deedEnds(items, i-1)
 	case last.is(kComb):
-		ends = !last.is(kOn) && (!r.looks(last) || strings.HasSuffix(last.text, "comb")) // "eggs on bar 4 and a palm-sized patch of brood on bar 5"
+		in := last.is(kOn) && last.text == "in" && before.is(kBar) && !items[i].is(kArt) && kindsOf(items[from:i]).has(kDo) // "put two empty bars in"
+		ends = in || !last.is(kOn) && (!r.looks(last) || strings.HasSuffix(last.text, "comb"))                              // "eggs on bar 4 and a palm-sized patch of brood on bar 5"
 	case last.any(kSeen, kUnseen):
 		ends = before.is(kQueen)
 	case last.is(kColour):
 		ends = before.any(kQueenIs, kDot)
+	case last.is(kBring):
+		ends = before.is(kContent)
+	case last.is(kHive):
+		ends = i-3 >= from && before.is(kArt) && items[i-3].is(kDo) // "split the hive"
+	case r.isWord(last, offWords...) && kindsOf(items[from:i]).has(kDo):
+		ends = true // "took 3 kg of honey off"
 	case last.is(kWord):
 		ends = before.any3(kArt, kUnseen, kNo) && !items[i].is(kSky) // "ants on the stand", but "the sky overcast"
 	case last.is(kSign):
@@ -213,6 +240,9 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	}
 	return ends && tellsEnough(items[from:i], &items[i])
 }
+
+// offWords end a deed behind its object.
+var offWords = []string{"out", "off", "away", "down", "clean", "up"}
 
 // brooding reports whether a word names brood, or tells what it is like.
 func (r *reader) brooding(it *item) bool {
@@ -256,11 +286,11 @@ func tellsEnough(items []item, next *item) bool {
 	case set.meet(toldAlone):
 		return true
 	case set.has(kBar), set.has(kNum) && set.has(kOn):
-		return set.meet(foundThings) || set.has(kMeasure)
+		return set.meet(foundThings) || set.has(kMeasure) || set.has(kState)
 	}
 	// "no queen cells cross comb on bar 9", but "no eggs no larvae"
-	return set.has(kNo) && set.meet(foundThings) && (next.is(kComb) && isThing(next) || next.is(kContent) && set.has(kCell) || next.lists.has(swarming))
+	return set.has(kNo) && (set.meet(foundThings) || set.has(kWord)) && (next.is(kComb) && isThing(next) || next.is(kContent) && set.has(kCell) || next.lists.has(swarming))
 }
 
 // toldAlone are the kinds of words that tell something without bars.
-var toldAlone = setOf(kDo, kLeaf, kTemper, kSky, kFixture, kBrood, kQueen, kStores, kBring, kSign, kUnseen)
+var toldAlone = setOf(kDo, kLeaf, kTemper, kSky, kFixture, kBrood, kQueen, kStores, kBring, kSign, kUnseen, kShe)

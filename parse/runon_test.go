@@ -43,6 +43,15 @@ var runOn = map[string][]saying{
 		{"feeder empty comb on bar 7 broken", "feeder=empty bars.7.comb.broken=yes"},
 		{"stores enough for now", "stores.word=fair"},
 	},
+	"as it is spoken": {
+		{"took bar twelve out brood on bar five", "actions.remove_bar=yes actions.remove_bar.bar=12 bars.5.brood=yes"},
+		{"closed up the floor larvae both sides on bar five", "actions.close_floor=yes bars.5.open_brood=yes bars.5.open_brood.side=both"},
+		{"eggs on bar five bringing in loads of orange pollen", "bars.5.eggs=yes incoming.pollen=yes incoming.pollen.colour=orange"},
+		{"pollen on bar two comb's broken on bar nine", "bars.2.pollen=yes bars.9.comb.broken=yes"},
+		{"bar ten's empty larvae on bar three", "bars.10.comb.size=bare bars.3.open_brood=yes"},
+		{"stores are low eight seams of bees", "stores.word=light strength.bars_of_bees=8"},
+		{"put three empty bars in honey on bar nine", "actions.add_bar=yes actions.add_bar.count=3 bars.9.honey=yes"},
+	},
 	"one statement yet": {
 		{"eggs larvae and sealed brood on bar 4", "bars.4.eggs=yes bars.4.open_brood=yes bars.4.capped_brood=yes"},
 		{"bar 4 solid sealed brood", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid"},
