@@ -11,11 +11,12 @@
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (lexer.go, match.go, number.go, date.go)
-//	statements  parted where they run on without a stroke (runon.go)
+//	statements  parted where they run on without a stroke (runon.go) or are
+//	            complete behind a comma (wholefinding.go)
 //	references  which bars and hives are named, a bare number included
-//	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go, names.go);
-//	            several hives at once, and one named before (severalhives.go,
-//	            hiveagain.go, letters.go)
+//	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go, names.go
+//	            and the files beside it); several hives at once, and one named
+//	            before (severalhives.go, hiveagain.go, letters.go)
 //	turns       what is told with its words turned about: bars that went
 //	            somewhere, what I did to it (barswent.go, fronted.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did

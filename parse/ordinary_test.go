@@ -1,0 +1,56 @@
+package parse
+
+import "testing"
+
+// ordinary are sentences that nobody would think hard to read.
+var ordinary = map[string][]saying{
+	"few words": {
+		{"hive 2 going back to front bar fifteen is empty next one has nectar", "hive=2 bars.14.nectar=yes bars.15.comb.size=bare"},
+		{"they swarmed on saturday i was at a wedding", "earlier.swarmed=yes earlier.swarmed.on=2026-05-09"},
+		{"frame ate is cross comb", "bars.8.comb.cross=yes"},
+		{"Honey, 9 to 10.", "bars.9.honey=yes bars.10.honey=yes"},
+		{"Sealed cells, four on 5 and one on 8.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=4 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},
+		{"3 cups on 4, 2 on 7", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=3 bars.7.queen_cells.cup=yes bars.7.queen_cells.cup.count=2"},
+		{"Overcast, 16, no wind.", "weather.temp_c=16 weather.sky=overcast weather.wind=calm"},
+		{"No. 3. Monday. Eggs on bar 4.", "hive=3 bars.4.eggs=yes"},
+		{"Of wasps, not a sign.", "signs.wasps=no"},
+		{"Will put it in with hive 1 on Sunday.", "plans.unite=yes plans.unite.to_hive=1 plans.unite.due=2026-05-17"},
+		{"bar 8 capped and uncapped honey", "bars.8.capped_honey=yes bars.8.honey=yes"},
+	},
+	"words of many places": {
+		{"It was 24 and cloudy.", "weather.temp_c=24 weather.sky=cloudy"},
+		{"95 out + sunny", "weather.temp_c=35 weather.sky=sunny"},
+		{"Removed two mouldy bars.", "signs.mould=yes actions.remove_bar=yes actions.remove_bar.count=2"},
+		{"Not a speck of pollen on bars 3 to 5.", "bars.3.pollen=no bars.4.pollen=no bars.5.pollen=no"},
+		{"I searched for the queen without success.", "queen.seen=no"},
+		{"I'm fixing to feed them on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"Bar 9 hand-sized bit of new comb.", "bars.9.comb.size=small bars.9.comb.new=yes"},
+		{"bar sixteen capped honey at the top nectar lower down", "bars.16.capped_honey=yes bars.16.capped_honey.place=top bars.16.nectar=yes bars.16.nectar.place=bottom"},
+	},
+	"a finding behind and": {
+		{"Took out bar 13 and there's honey on 9 and 10.", "bars.9.honey=yes bars.10.honey=yes actions.remove_bar=yes actions.remove_bar.bar=13"},
+		{"fed them a pint of syrup and the feeder was still half full", "feeder=part actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"Split them and saw eggs on bar 4.", "bars.4.eggs=yes actions.split=yes"},
+		{"Bar 3 has pollen and ivy nectar coming in.", "bars.3.pollen=yes incoming.nectar=yes incoming.nectar.plant=ivy"},
+		{"Bar 9 is stuck to the wall and chalkbrood on bar 8.", "bars.9.comb.attached=wall signs.chalkbrood=yes signs.chalkbrood.bar=8"},
+	},
+	"hers": {
+		{"hive willow sunny", "hive=willow weather.sky=sunny"},
+		{"I did not find her queen this time.", "queen.seen=no"},
+		{"Tansy hive is weak. Her bees are cross.", "hive=tansy strength.word=weak temper.score=2"},
+		{"We are to add a bar on the twentieth.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-20"},
+		{"1/2 cup of bees, 11 mites by sugar roll, so treated with thymol.", "mites.method=sugar mites.count=11 mites.bees=300 actions.treat=yes actions.treat.what=thymol"},
+		{"comb ten has joined itself to comb eleven", "bars.10.comb.attached=bar"},
+	},
+	"the next several": {
+		{"Bar 12 nectar, the next three bare.", "bars.12.nectar=yes bars.13.comb.size=bare bars.14.comb.size=bare bars.15.comb.size=bare"},
+		{"bar four eggs next two the same", "bars.4.eggs=yes bars.5.eggs=yes? bars.6.eggs=yes?"},
+		{"bar four eggs the two after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
+		{"bar four eggs the next one and the one after that larvae", "bars.4.eggs=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
+		{"bar two has eggs and on bar three there's a little nectar", "bars.2.eggs=yes bars.3.nectar=yes bars.3.nectar.amount=little"},
+		{"eggs on bar two and on bar three honey on bar four", "bars.2.eggs=yes bars.3.eggs=yes bars.4.honey=yes"},
+		{"bars five and six multiple eggs per cell", "bars.5.eggs=yes bars.6.eggs=yes signs.laying_worker=yes signs.laying_worker.bars=5,6"},
+	},
+}
+
+func TestOrdinary(t *testing.T) { readSayings(t, ordinary) }
