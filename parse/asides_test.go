@@ -58,7 +58,7 @@ func TestAsides(t *testing.T) {
 		{"On bar 6, where I saw eggs last time, there is sealed brood.", "bars.6.capped_brood=yes earlier.eggs_seen=yes"},
 		{"Bar 6 has sealed brood, as tight as anyone could ask.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
 		{"Bar 6 has sealed brood, in as even a pattern as you could want.", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
-		{"The bees were flighty (last year they were calm), and I intend therefore to requeen them on Friday.", "plans.requeen=yes plans.requeen.due=2026-05-15"},
+		{"The bees were flighty (last year they were calm), and I intend therefore to requeen them on Friday.", "temper.score=2 plans.requeen=yes plans.requeen.due=2026-05-15"},
 		// to and from another hive
 		{"The barn hive is strong. I moved bar 6, larvae both sides, to the yard hive.", "hive=barn strength.word=strong bars.6.open_brood=yes bars.6.open_brood.side=both actions.move_bar=yes actions.move_bar.bar=6 actions.move_bar.to_hive=yard"},
 		{"The barn hive is calm.\nThe mill hive now owns one bar from the barn hive, which I added after bar 4.", "hive=barn temper.score=4 / hive=mill actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=4 actions.add_bar.from_hive=barn"},

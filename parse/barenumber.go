@@ -269,7 +269,7 @@ func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
 		several := n.plainList(n.items, n.i) || n.next != nil && n.next.pause <= comma && barNumber(n.next) // not "cut three. Two cups"
 		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan))              // "I've harvested fourteen"
-		return (several || high) && traitsOf(n.rule(n.prev, kDo).Value).bars || n.next != nil && n.isWord(n.next, "free", "loose", "out", "straight")
+		return (several || high) && traitsOf(n.rule(n.prev, kDo).Value).bars || n.next != nil && (n.isWord(n.next, "free", "loose", "straight") || n.isWord(n.next, "out") && !hasKind(n.before, kCell))
 	}
 	return n.isWord(n.prev, "off") && deedNear(n.before)
 }

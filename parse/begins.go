@@ -39,7 +39,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == none && (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && items[i+1].any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i) {
 		return true // "last time she was on bar two today she's on three"
 	}
-	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) {
+	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) || r.thenTold(items, i) {
 		return true
 	}
 	if prev.is(kTemper) && it.is(kPron) && it.pause == none && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kPast, kDate) {
@@ -380,7 +380,7 @@ func (r *reader) orderAt(items []item, i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < colon; k++ {
-		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") {
+		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") || items[k].is(kPlan) && strings.HasPrefix(items[k].text, "next ") {
 			return true
 		}
 	}

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // settleDeed decides whether the deed was done, is planned, was done earlier or
 // not at all, and writes it.
@@ -359,7 +362,7 @@ func (r *reader) barsInHand(d *deed) {
 			d.bars = r.bars
 		}
 	case "cut_cells": // a count is of the cells
-		if inHand && len(r.bars) == 1 {
+		if inHand && len(r.bars) == 1 && (r.sameSentence || r.cellsTold(r.bars[0])) {
 			d.bars = r.bars
 		}
 	case "remove_bar", "move_bar":
@@ -367,6 +370,12 @@ func (r *reader) barsInHand(d *deed) {
 			d.bars = r.bars
 		}
 	}
+}
+
+// cellsTold reports whether queen cells were told of a bar.
+func (r *reader) cellsTold(bar int) bool {
+	head := r.barPath(bar, "queen_cells.")
+	return slices.ContainsFunc(r.cur.entries, func(e entry) bool { return strings.HasPrefix(e.text, head) })
 }
 
 // nextTime: "mark the queen next time" is for no day.

@@ -338,6 +338,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 	}
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
 	switch {
+	case o.pause == comma && r.deedAnew(items, i):
+		return doesOpen
 	case o.text == "came out":
 		return doesNot // "bar 12 came out and went on the fire"
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):

@@ -28,6 +28,10 @@ var ordinary = map[string][]saying{
 		{"bar sixteen capped honey at the top nectar lower down", "bars.16.capped_honey=yes bars.16.capped_honey.place=top bars.16.nectar=yes bars.16.nectar.place=bottom"},
 	},
 	"a finding behind and": {
+		{"No drones, last week they had eggs on bar 4.", "drones=no earlier.eggs_seen=yes earlier.eggs_seen.bar=4"},
+		{"Strong colony, remove bar 13 next time.", "strength.word=strong plans.remove_bar=yes plans.remove_bar.bar=13"},
+		{"Fed them, added a bar last week.", "actions.feed=yes earlier.bar_added=yes earlier.bar_added.count=1"},
+		{"Bar 4: two sealed cells. Cut one out.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=2 actions.cut_cells=yes actions.cut_cells.count=1 actions.cut_cells.bar=4"},
 		{"Took out bar 13 and there's honey on 9 and 10.", "bars.9.honey=yes bars.10.honey=yes actions.remove_bar=yes actions.remove_bar.bar=13"},
 		{"fed them a pint of syrup and the feeder was still half full", "feeder=part actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup"},
 		{"Split them and saw eggs on bar 4.", "bars.4.eggs=yes actions.split=yes"},

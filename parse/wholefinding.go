@@ -139,6 +139,36 @@ func brought(p []item) bool {
 	return false
 }
 
+// deedAnew reports whether a deed with its object begins at item i behind a comma, where
+// what stands before is whole: "no drones, added a bar last week", "fed them, remove bar 13
+// next time".
+func (r *reader) deedAnew(items []item, i int) bool {
+	if !r.isDeed(&items[i]) || len(phraseAt(items, i)) < 2 || r.objectless(items, i) {
+		return false
+	}
+	return r.wholeBehind(items, i)
+}
+
+// wholeBehind reports whether the phrase that ends before item i, but for a hive's name at
+// its head, is a whole finding or a deed.
+func (r *reader) wholeBehind(items []item, i int) bool {
+	before := phraseBefore(items, i)
+	if before[0].is(kName) && len(before) > 1 {
+		before = before[1:]
+	}
+	return r.tellsDeed(before) && !before[0].any(kBars, kPron) || r.wholeFinding(before, 0)
+}
+
+// thenTold reports whether how it was on an earlier day is told from item i on, behind a
+// whole phrase and a comma: "no drones, last week they had eggs on bar 4".
+func (r *reader) thenTold(items []item, i int) bool {
+	day := &items[i]
+	if day.pause != comma || !day.is(kPast) && !(day.is(kDate) && day.day.ago) || i+2 >= len(items) {
+		return false
+	}
+	return items[i+1].pause == none && items[i+1].any5(kPron, kShe, kBees, kQueen, kThere) && r.wholeBehind(items, i)
+}
+
 // behindOtherDay reports whether a deed of another day ends before item i: "need to add a
 // bar next week, 14 bars in use", "added a bar last week, feeder empty".
 func (r *reader) behindOtherDay(items []item, i int) bool {
