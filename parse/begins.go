@@ -82,9 +82,6 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && (r.behindOtherDay(items, i) && r.wholeFinding(items, i) || r.partsFrom(items, i)) {
 		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
 	}
-	if it.pause == comma && it.is(kContent) && findingBehindDeed(items, i) {
-		return true // "fed them, honey on bars 8 to 10"
-	}
 	if it.pause == comma && r.bracketOfThen(items, i) {
 		return true // "queen not found (eggs were seen on Monday)"
 	}
@@ -96,23 +93,6 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
-}
-
-// findingBehindDeed reports whether the content at item i is on bars of its own and stands
-// right behind a deed that it is no part of.
-func findingBehindDeed(items []item, i int) bool {
-	if i+2 >= len(items) || !items[i+1].is(kOn) || !items[i+2].is(kBars) {
-		return false
-	}
-	for k := i - 1; k >= 0 && (k+1 == i || items[k+1].pause == none); k-- {
-		switch {
-		case items[k].is(kDo):
-			return true
-		case items[k].any5(kContent, kCell, kNum, kMeasure, kBar):
-			return false
-		}
-	}
-	return false
 }
 
 // foodOnDay reports whether the items end with food or medicine, how much of it and a day
