@@ -1,0 +1,232 @@
+package parse
+
+import (
+	"flag"
+	"fmt"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+var (
+	differing = flag.String("differing", "", "print the notes that this variant of TestVariants reads otherwise")
+	onlyGold  = flag.String("gold", "", "vary the notes with answers of the files of this pattern, without floors")
+)
+
+// What a note says does not hang on how it is put. Each variant rewrites the notes with
+// answers that are read right, and the answers must stay. A variant may take away what a
+// reader needs (the stops of a write-up, the capitals of names), so a floor holds the share
+// of notes that it must leave right.
+
+// variant rewrites a note so that its answers hold still.
+type variant struct {
+	name    string
+	floor   float64
+	rewrite func(note string) string
+}
+
+func replacing(pairs ...string) func(string) string {
+	type change struct {
+		from *regexp.Regexp
+		to   string
+	}
+	var all []change
+	for i := 0; i < len(pairs); i += 2 {
+		all = append(all, change{regexp.MustCompile(pairs[i]), pairs[i+1]})
+	}
+	return func(note string) string {
+		for _, c := range all {
+			note = c.from.ReplaceAllString(note, c.to)
+		}
+		return note
+	}
+}
+
+var variants = []variant{
+	{"sealed for capped", 1, replacing(`\bcapped\b`, "sealed", `\bCapped\b`, "Sealed", `\buncapped\b`, "unsealed")},
+	{"capped for sealed", 1, replacing(`\bsealed\b`, "capped", `\bSealed\b`, "Capped", `\bunsealed\b`, "uncapped")},
+	{"grubs for larvae", 0.978, replacing(`\blarvae\b`, "grubs", `\bLarvae\b`, "Grubs")},
+	{"larvae for grubs", 1, replacing(`\bgrubs\b`, "larvae")},
+	{"lower case", 0.731, strings.ToLower},
+	{"upper case", 0.783, strings.ToUpper},
+	{"commas away", 0.827, replacing(`,`, "")},
+	{"stops away", 0.579, replacing(`[.;] `, " ", `[.;]\n`, "\n")},
+	{"semicolons are stops", 0.962, replacing(`; `, ". ")},
+	{"stops are semicolons", 0.779, replacing(`\. `, "; ")},
+	{"stops are lines", 0.921, replacing(`\. `, ".\n")},
+	{"stops are commas", 0.68, replacing(`\. `, ", ")},
+	{"dashes are commas", 0.923, replacing(` [-–—] `, ", ")},
+	{"commas are dashes", 0.969, replacing(`, `, " – ")},
+	{"lines are spaces", 0.742, replacing(`\n`, " ")},
+	{"full forms", 1, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
+	{"short forms", 1, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
+	{"dictated", 0.509, func(n string) string { return unpunctuated.ReplaceAllString(strings.ToLower(n), " ") }},
+	{"um", 0.984, replacing(`, `, ", um, ")},
+	{"so", 0.926, replacing(`\. ([A-Z])`, ". So $1")},
+	{"and at stops", 0.927, replacing(`\. ([A-Z])`, ". And $1")},
+	{"I saw", 0.936, replacing(`\b[Ff]ound\b`, "saw")},
+	{"we", 0.969, replacing(`\bI\b`, "we", `\bI'(ve|ll|d)\b`, "we'$1")},
+	{"en dash ranges", 0.919, replacing(`(\d) ?- ?(\d)`, "$1–$2")},
+	{"to ranges", 0.98, replacing(`(\d)-(\d)`, "$1 to $2")},
+	{"dash ranges", 0.972, replacing(`(\d) to (\d)`, "$1-$2")},
+	{"through ranges", 0.972, replacing(`(\d) to (\d)`, "$1 through $2")},
+	{"ampersands", 0.955, replacing(` and `, " & ")},
+	{"and for ampersands", 1, replacing(` ?& ?`, " and ")},
+	{"digits", 0.744, inDigits},
+	{"words", 0.974, inWords},
+	{"no. before numbers", 0.99, replacing(`\b([Bb]ar) (\d)`, "$1 no. $2", `\b([Hh]ive) (\d)`, "$1 no. $2")},
+	{"hash before numbers", 0.97, replacing(`\b([Bb]ar) (\d)`, "$1 #$2", `\b([Hh]ive) (\d)`, "$1 #$2")},
+	{"combs for bars", 0.968, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2")},
+	{"colony for hive", 0.994, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
+	{"her majesty", 0.985, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
+	{"bullets", 0.98, replacing(`(?m)^([A-Za-z])`, "- $1")},
+	{"stars", 1, replacing(`(?m)^- `, "* ")},
+	{"crlf", 0.999, replacing(`\n`, "\r\n")},
+	{"two spaces", 0.867, replacing(` `, "  ")},
+	{"indented", 1, replacing(`(?m)^`, "    ")},
+	{"curly quotes", 0.98, replacing(`'`, "’")},
+	{"exclaimed", 0.965, replacing(`\.(\s)`, "!$1")},
+}
+
+var (
+	unpunctuated = regexp.MustCompile(`[.,;:!?()\n"]+(\s|$)`)
+	countedWord  = regexp.MustCompile(`\b(` + strings.Join(numbersInWords[2:], "|") + `)\b`)
+	countedDigit = regexp.MustCompile(`(^|[ (])(1?\d|20)([ ,.;:)]\D)`)
+)
+
+var numbersInWords = strings.Fields("zero one two three four five six seven eight nine ten eleven twelve thirteen " +
+	"fourteen fifteen sixteen seventeen eighteen nineteen twenty")
+
+func inDigits(note string) string {
+	return countedWord.ReplaceAllStringFunc(note, func(word string) string {
+		return strconv.Itoa(slices.Index(numbersInWords, word))
+	})
+}
+
+func inWords(note string) string {
+	return countedDigit.ReplaceAllStringFunc(note, func(digits string) string {
+		part := countedDigit.FindStringSubmatch(digits)
+		n, _ := strconv.Atoi(part[2])
+		return part[1] + numbersInWords[n] + part[3]
+	})
+}
+
+// otherNames are hives' names of several kinds that no note has; a variant for each kind
+// calls the hives of a note so.
+var otherNames = []struct {
+	kind  string
+	floor float64
+	names []string
+}{
+	{"plants", 0.98, []string{"Teasel", "Bergamot", "Spindle", "Comfrey", "Yarrow", "Campion"}},
+	{"women", 0.987, []string{"Philippa", "Oona", "Griselda", "Marjorie", "Wilhelmina", "Zelda"}},
+	{"men", 0.987, []string{"Rupert", "Osbert", "Fergus", "Thaddeus", "Igor", "Barnaby"}},
+	{"places", 0.987, []string{"Dunmore", "Saltash", "Trieste", "Wexcombe", "Ardnagreine", "Bexley"}},
+	{"things", 0.987, []string{"Biscuit", "Trumpet", "Velvet", "Lantern", "Teapot", "Anvil"}},
+	{"coined", 0.987, []string{"Zorblat", "Quendy", "Ixtil", "Wombo", "Frobish", "Tarquill"}},
+}
+
+// renamed is the case with its hives called by names, as far as each is called by one
+// capitalised word; without such a hive ok is false.
+func renamed(c goldCase, names []string) (out goldCase, ok bool) {
+	out = goldCase{id: c.id, at: c.at, note: c.note}
+	called := map[string]string{}
+	for _, want := range c.want {
+		old := want["hive"]
+		if _, done := called[old]; done || len(old) < 4 || strings.Contains(old, " ") {
+			continue
+		}
+		if capital := capitalised(old); strings.Contains(out.note, capital) && len(called) < len(names) {
+			name := names[len(called)]
+			called[old] = strings.ToLower(name)
+			out.note = regexp.MustCompile(`\b(`+capital+`|`+old+`|`+strings.ToUpper(old)+`)\b`).ReplaceAllString(out.note, name)
+		}
+	}
+	for _, want := range c.want {
+		also := map[string]string{}
+		for path, value := range want {
+			if name, ok := called[value]; ok {
+				value = name
+			}
+			also[path] = value
+		}
+		out.want = append(out.want, also)
+	}
+	return out, len(called) > 0
+}
+
+func TestVariants(t *testing.T) {
+	p := mustNew(t)
+	right := casesReadRight(t, p)
+	for _, v := range variants {
+		testVariant(t, p, v.name, v.floor, right, func(c goldCase) (goldCase, bool) {
+			also := c
+			also.note = v.rewrite(c.note)
+			return also, also.note != c.note
+		})
+	}
+	for _, other := range otherNames {
+		testVariant(t, p, "hives called as "+other.kind, other.floor, right, func(c goldCase) (goldCase, bool) {
+			return renamed(c, other.names)
+		})
+	}
+}
+
+// casesReadRight are the notes that rules may be written from, as far as they are read
+// without a fault.
+func casesReadRight(t *testing.T, p *Parser) []goldCase {
+	patterns := []string{"../testdata/notes/*.gold", "../testdata/notes/seen/*.gold"}
+	if *onlyGold != "" {
+		patterns = []string{*onlyGold}
+	}
+	var files []string
+	for _, pattern := range patterns {
+		found, err := filepath.Glob(pattern)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files = append(files, found...)
+	}
+	var out []goldCase
+	for _, file := range files {
+		for _, c := range readGold(t, file) {
+			if faults(p, c) == "" {
+				out = append(out, c)
+			}
+		}
+	}
+	return out
+}
+
+func testVariant(t *testing.T, p *Parser, name string, floor float64, cases []goldCase, rewrite func(goldCase) (goldCase, bool)) {
+	same, all := 0, 0
+	for _, c := range cases {
+		c, ok := rewrite(c)
+		if !ok {
+			continue
+		}
+		all++
+		if wrong := faults(p, c); wrong == "" {
+			same++
+		} else if *differing == name {
+			t.Logf("== %s\n%s\n%s", c.id, c.note, wrong)
+		}
+	}
+	share := ratio(same, all)
+	t.Logf("%-24s %5d of %5d notes read as before, %.3f", name, same, all, share)
+	if *onlyGold == "" && share < floor {
+		t.Errorf("%s: %.4f of the notes are read as before, below the floor of %g", name, share, floor)
+	}
+}
+
+// faults are the leaves of a case that are missed, wrong or invented, a line each.
+func faults(p *Parser, c goldCase) string {
+	var b strings.Builder
+	score(p, c, map[string]*tally{}, func(format string, args ...any) {
+		fmt.Fprintf(&b, format+"\n", args...)
+	})
+	return b.String()
+}
