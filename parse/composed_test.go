@@ -52,8 +52,11 @@ func TestComposed(t *testing.T) {
 				}
 				want := maps.Clone(alone[a])
 				maps.Copy(want, alone[b])
-				if all++; maps.Equal(toldOfOne(p, j.join(a, b)), want) {
+				all++
+				if got := toldOfOne(p, j.join(a, b)); maps.Equal(got, want) {
 					right++
+				} else if *differing == j.name {
+					t.Logf("%s: %v, alone %v", j.join(a, b), got, want)
 				}
 			}
 		}

@@ -12,7 +12,7 @@ import (
 )
 
 var (
-	differing = flag.String("differing", "", "print the notes that this variant of TestVariants reads otherwise")
+	differing = flag.String("differing", "", "print what this way of TestVariants or TestComposed reads otherwise")
 	onlyGold  = flag.String("gold", "", "vary the notes with answers of the files of this pattern, without floors")
 )
 

@@ -169,6 +169,28 @@ func (r *reader) thenTold(items []item, i int) bool {
 	return items[i+1].pause == none && items[i+1].any5(kPron, kShe, kBees, kQueen, kThere) && r.wholeBehind(items, i)
 }
 
+// andOtherDay reports whether "and" at item i leads on to what was or will be done or seen on
+// another day, behind a finding of today or, for an order, behind what was done: "eggs on bar
+// 4 and added a bar last week", "fed them and take out bar 13 next time".
+func (r *reader) andOtherDay(items []item, i int) bool {
+	verb := i + 1
+	if items[verb].pause > none || !r.isDeed(&items[verb]) && !(items[verb].is(kSeen) && r.seesHer(items, verb)) {
+		return false
+	}
+	behind := phraseAt(items, verb)[1:]
+	ahead := hasKind(behind, kPlan) || hasAhead(behind)
+	if !ahead && !hasDay(behind) {
+		return false
+	}
+	before := phraseBefore(items, i)
+	if before[0].is(kBars) && !slices.ContainsFunc(before, func(it item) bool { return it.any6(kPast, kDate, kDo, kPlan, kWill, kIf) }) {
+		return true
+	}
+	done := func(it item) bool { return it.is(kDo) && r.rule(&it, kDo).Form == "done" && !r.twofold(&it) }
+	order := ahead && r.isDeed(&items[verb]) && r.rule(&items[verb], kDo).Form == "todo"
+	return r.wholeFinding(before, 0) || order && slices.ContainsFunc(before, done)
+}
+
 // behindOtherDay reports whether a deed of another day ends before item i: "need to add a
 // bar next week, 14 bars in use", "added a bar last week, feeder empty".
 func (r *reader) behindOtherDay(items []item, i int) bool {
