@@ -71,7 +71,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"

@@ -191,6 +191,20 @@ func (r *reader) andOtherDay(items []item, i int) bool {
 	return r.wholeFinding(before, 0) || order && slices.ContainsFunc(before, done)
 }
 
+// andWhole reports whether "and" at item i leads on to a finding of its own, of which what
+// stands before is no part: a state behind a deed, something on bars of its own behind other
+// bars. "Fed them and stores light", "bars 4 to 6 larvae and festooning on bar 11".
+func (r *reader) andWhole(items []item, i int) bool {
+	if items[i+1].pause > none || !r.wholeFinding(items, i+1) {
+		return false
+	}
+	p, before := phraseAt(items, i+1), phraseBefore(items, i)
+	if p[0].any(kFixture, kStores) && r.tellsDeed(before) {
+		return true
+	}
+	return ownBars(p) && before[0].is(kBars) && !sameNoun(p, before)
+}
+
 // behindOtherDay reports whether a deed of another day ends before item i: "need to add a
 // bar next week, 14 bars in use", "added a bar last week, feeder empty".
 func (r *reader) behindOtherDay(items []item, i int) bool {
