@@ -227,12 +227,15 @@ func (b barsAt) seenAcross() bool {
 	return endsOnPlace(b.prev.text) || b.next(1).any5(kNo, kShe, kBees, kPron, kTemper)
 }
 
-// ownVerb reports whether the bar at item i is the subject of a verb that stands right
-// behind it, and what came before is not.
+// ownVerb reports whether the bar at item i is the subject of a verb, or of its being full or
+// bare, that stands right behind it, and what came before is not.
 func (r *reader) ownVerb(items []item, i int) bool {
 	next := i + 1
 	if next == len(items) || items[next].pause > none || len(items[i].bars) > 1 {
 		return false
+	}
+	if items[next].is(kFull) && at(items, next+1).is(kOf) || items[next].is(kComb) && r.closed(items, next) {
+		return true // "eggs on bar four and bar seven full of honey"
 	}
 	return r.isWord(&items[next], "is", "was", "'s", "has", "had", "holds", "contains", "looks") || items[i-1].pause == comma && items[next].any(kBe, kHave)
 }
