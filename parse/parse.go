@@ -49,6 +49,7 @@ func (p *Parser) Parse(note *colony.Note) []colony.Inspection {
 	out := make([]colony.Inspection, len(r.all))
 	for i, b := range r.all {
 		b.inspection(&out[i], note, i+1)
+		r.note.ground(&out[i])
 	}
 	return out
 }
@@ -76,7 +77,7 @@ func (p *Parser) Explain(note *colony.Note) []Reason {
 	var out []Reason
 	for i, b := range r.all {
 		for _, e := range b.entries {
-			out = append(out, Reason{i, e.text, e.value, slices.Clone(e.spans), r.quoted(e.spans), e.rule, e.cue})
+			out = append(out, Reason{i, e.text, e.value, r.note.spans(slices.Clone(e.spans)), r.quoted(e.spans), e.rule, e.cue})
 		}
 	}
 	return out
@@ -94,7 +95,8 @@ func newReader(l *lexicon) *reader {
 // start readies the reader for a note.
 func (r *reader) start(note *colony.Note) {
 	r.clear()
-	r.text, r.lex.text = note.Text, note.Text
+	r.note = r.tidy(note.Text)
+	r.text, r.lex.text = r.note.text, r.note.text
 	r.cur = r.builder()
 	r.cur.at = note.Given
 	r.cur.atFrom = "given"
@@ -113,7 +115,7 @@ func (r *reader) start(note *colony.Note) {
 		r.byHive[note.Hive] = r.cur
 		r.named = true
 	}
-	r.pauses = silences(note.Words)
+	r.pauses = r.silences(note.Words)
 	r.numbered = numberedLines(r.text)
 }
 
@@ -121,11 +123,11 @@ func (r *reader) start(note *colony.Note) {
 // punctuation (common practice in speech segmentation; no source).
 const silence = 0.6
 
-func silences(words []colony.TimedWord) []int32 {
+func (r *reader) silences(words []colony.TimedWord) []int32 {
 	var out []int32
 	for i := 1; i < len(words); i++ {
 		if words[i].From-words[i-1].To >= silence {
-			out = append(out, int32(words[i].Span[0]))
+			out = append(out, int32(r.note.inText(words[i].Span[0])))
 		}
 	}
 	return out
@@ -146,7 +148,7 @@ func (r *reader) quoted(spans []colony.Span) string {
 		if i > 0 {
 			out += " … "
 		}
-		out += r.text[s[0]:s[1]]
+		out += r.inNote(s[0], s[1])
 	}
 	return out
 }

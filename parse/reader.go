@@ -16,7 +16,8 @@ type reader struct {
 
 // memory is what a reader knows of the note in hand.
 type memory struct {
-	text  string
+	note  tidied
+	text  string      // of it
 	today colony.Date // of the inspection
 
 	all           []*builder // inspections in the order their hives were named

@@ -29,7 +29,7 @@ func (r *reader) keep(items []item) {
 	for i := range items { // a repair may have moved later words forward
 		start, end = min(start, items[i].start), max(end, items[i].end)
 	}
-	text := strings.TrimSpace(r.text[start:end])
+	text := strings.TrimSpace(r.inNote(int(start), int(end)))
 	if text != "" {
 		r.cur.remarks = append(r.cur.remarks, text)
 	}

@@ -160,7 +160,7 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	switch {
 	case len(below) == 1:
 		return false
-	case sep == wide && (known < len(cells) || key != 0 && ofBar != 0 || !r.namesBar(below[0]) && !r.namesHive(below[0]) && key != 0):
+	case sep == wide && (known < len(cells) || len(cells) == 2 && cells[1].to == cells[1].from+1 || key != 0 && ofBar != 0 || !r.namesBar(below[0]) && !r.namesHive(below[0]) && key != 0):
 		return false
 	case len(cells) == 2 && (r.isLabel(below[0]) && !isNumber(r.text[below[0].from:below[0].to]) && !r.namesHive(below[0])):
 		return false // a form in two columns

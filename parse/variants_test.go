@@ -84,10 +84,11 @@ var variants = []variant{
 	{"her majesty", 0.985, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
 	{"bullets", 0.98, replacing(`(?m)^([A-Za-z])`, "- $1")},
 	{"stars", 1, replacing(`(?m)^- `, "* ")},
-	{"crlf", 0.999, replacing(`\n`, "\r\n")},
-	{"two spaces", 0.867, replacing(` `, "  ")},
+	{"crlf", 1, replacing(`\n`, "\r\n")},
+	{"two spaces", 1, spacing("  ")},
+	{"no-break spaces", 1, spacing("\u00a0")},
 	{"indented", 1, replacing(`(?m)^`, "    ")},
-	{"curly quotes", 0.98, replacing(`'`, "’")},
+	{"curly quotes", 1, replacing(`'`, "’")},
 	{"exclaimed", 0.965, replacing(`\.(\s)`, "!$1")},
 }
 
@@ -99,6 +100,16 @@ var (
 
 var numbersInWords = strings.Fields("zero one two three four five six seven eight nine ten eleven twelve thirteen " +
 	"fourteen fifteen sixteen seventeen eighteen nineteen twenty")
+
+// spacing puts others for the spaces between words, but leaves alone what spaces align.
+func spacing(by string) func(string) string {
+	return func(note string) string {
+		if strings.Contains(note, "  ") {
+			return note
+		}
+		return strings.ReplaceAll(note, " ", by)
+	}
+}
 
 func inDigits(note string) string {
 	return countedWord.ReplaceAllStringFunc(note, func(word string) string {

@@ -1,0 +1,238 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"barwise/colony"
+)
+
+// tidied is a note as the rules expect it: plain apostrophes, quotes and hyphens, lines
+// that end alike, and one space between words, so that no rule needs to know of others.
+type tidied struct {
+	text   string
+	whole  string  // the note as it is
+	shifts []shift // where it differs from the note; none in most
+}
+
+// shift says how far on in the note everything from a byte of the tidied text on stands.
+type shift struct{ from, by int }
+
+// tidy makes the text of a note tidy. Spaces stay where they part the cells of a table.
+func (r *reader) tidy(note string) tidied {
+	if plain(note) {
+		return tidied{text: note, whole: note}
+	}
+	t := tidier{note: note}
+	if strings.Contains(note, "  ") {
+		t.tables = r.tables(note)
+	}
+	for t.at < len(note) {
+		t.next()
+	}
+	if t.shifts == nil {
+		return tidied{text: note, whole: note}
+	}
+	t.out = append(t.out, note[t.kept:]...)
+	return tidied{string(t.out), note, t.shifts}
+}
+
+// plain reports whether nothing in a text may be untidy, as in most.
+func plain(text string) bool {
+	if strings.IndexByte(text, '\r') >= 0 || strings.Contains(text, "  ") {
+		return false
+	}
+	for len(text) >= 8 {
+		if bytesAt(text, 0)&highBits != 0 {
+			return false
+		}
+		text = text[8:]
+	}
+	for i := range len(text) {
+		if text[i] >= utf8.RuneSelf {
+			return false
+		}
+	}
+	return true
+}
+
+// tables are where the tables stand whose cells are parted by wide gaps, each up to the
+// next empty line.
+func (r *reader) tables(text string) (in [][2]int) {
+	said := r.text
+	defer func() { r.text, r.table = said, table{} }()
+	r.text = text
+	open := false
+	for at := 0; at < len(text); {
+		end := strings.IndexByte(text[at:], '\n')
+		if end < 0 {
+			end = len(text) - at
+		}
+		end += at
+		switch {
+		case open:
+			in[len(in)-1][1] = end
+			open = strings.TrimSpace(text[at:end]) != ""
+		case hasSep(text[at:end], wide):
+			_, known := r.firstCell(at, end, wide)
+			if open = known && r.beginsTable(r.cellsOf(at, end, wide), wide, at, end); open {
+				in = append(in, [2]int{at, end})
+			}
+		}
+		at = end + 1
+	}
+	return in
+}
+
+// tidier goes through a note.
+type tidier struct {
+	note   string
+	tables [][2]int // left to come: in them gaps mean something
+	at     int
+	inner  bool // the line has begun with a word
+	kept   int  // up to here the note has been taken over
+	out    []byte
+	shifts []shift
+}
+
+// next passes over what stands at the next byte.
+func (t *tidier) next() {
+	switch c := t.note[t.at]; {
+	case c == ' ':
+		t.gap(1)
+	case c == '\r' && strings.HasPrefix(t.note[t.at+1:], "\n"):
+		t.replace(2, "\n")
+		t.inner = false
+	case c == '\r':
+		t.replace(1, "\n")
+		t.inner = false
+	case c == '\n':
+		t.at++
+		t.inner = false
+	case c < utf8.RuneSelf:
+		t.at++
+		t.inner = true
+	default:
+		r, size := utf8.DecodeRuneInString(t.note[t.at:])
+		switch to, ok := plainSign[r]; {
+		case !ok:
+			t.at += size
+			t.inner = true
+		case to == " ":
+			t.gap(size)
+		default:
+			t.replace(size, to)
+		}
+	}
+}
+
+// gap passes over the space of so many bytes at the next one, and over those behind it
+// unless they indent the line.
+func (t *tidier) gap(size int) {
+	if size > 1 {
+		t.replace(size, " ")
+	} else {
+		t.at++
+	}
+	if !t.inner || t.inTable() {
+		return
+	}
+	from := t.at
+	for t.at < len(t.note) {
+		if t.note[t.at] == ' ' {
+			t.at++
+			continue
+		}
+		if r, size := utf8.DecodeRuneInString(t.note[t.at:]); plainSign[r] == " " {
+			t.at += size
+			continue
+		}
+		break
+	}
+	if size := t.at - from; size > 0 {
+		t.at = from
+		t.replace(size, "")
+	}
+}
+
+// inTable reports whether the next byte stands in a table.
+func (t *tidier) inTable() bool {
+	for len(t.tables) > 0 && t.tables[0][1] <= t.at {
+		t.tables = t.tables[1:]
+	}
+	return len(t.tables) > 0 && t.tables[0][0] <= t.at
+}
+
+// replace writes other bytes for the next ones.
+func (t *tidier) replace(size int, by string) {
+	t.out = append(append(t.out, t.note[t.kept:t.at]...), by...)
+	t.at += size
+	t.kept = t.at
+	if n := len(t.shifts); size != len(by) {
+		if n > 0 && t.shifts[n-1].from == len(t.out) {
+			t.shifts = t.shifts[:n-1]
+		}
+		t.shifts = append(t.shifts, shift{len(t.out), t.at - len(t.out)})
+	} else if t.shifts == nil {
+		t.shifts = []shift{{}} // the note is another one all the same
+	}
+}
+
+// plainSign are the signs for which the rules know a plain one.
+var plainSign = map[rune]string{
+	'’': "'", '‘': "'", 'ʼ': "'", '“': `"`, '”': `"`, '„': `"`, // typographic quotes
+	'‐': "-", '‑': "-", // hyphens
+	0xA0: " ", 0x2002: " ", 0x2003: " ", 0x2007: " ", 0x2009: " ", 0x200A: " ", 0x202F: " ", 0x3000: " ", // spaces
+	0xAD: "", 0x200B: "", 0x200C: "", 0x200D: "", 0x2060: "", 0xFE0F: "", 0xFEFF: "", // unseen
+}
+
+// inNote is where a byte of the tidied text stands in the note.
+func (t *tidied) inNote(at int) int {
+	k, found := slices.BinarySearchFunc(t.shifts, at, func(s shift, at int) int { return s.from - at })
+	if !found {
+		k--
+	}
+	if k < 0 {
+		return at
+	}
+	return at + t.shifts[k].by
+}
+
+// inText is where a byte of the note stands in the tidied text.
+func (t *tidied) inText(at int) int {
+	k, found := slices.BinarySearchFunc(t.shifts, at, func(s shift, at int) int { return s.from + s.by - at })
+	if !found {
+		k--
+	}
+	if k < 0 {
+		return at
+	}
+	return at - t.shifts[k].by
+}
+
+// spans moves places in the tidied text to where they are in the note.
+func (t *tidied) spans(of []colony.Span) []colony.Span {
+	for i := range of {
+		of[i] = colony.Span{t.inNote(of[i][0]), t.inNote(of[i][1])}
+	}
+	return of
+}
+
+// ground moves the evidence of an inspection.
+func (t *tidied) ground(ins *colony.Inspection) {
+	if t.shifts == nil {
+		return
+	}
+	for _, g := range ins.Evidence {
+		t.spans(g.Spans)
+	}
+}
+
+// inNote is what the note has between two places of the tidied text.
+func (r *reader) inNote(from, to int) string {
+	if r.note.shifts == nil {
+		return r.text[from:to]
+	}
+	return r.note.whole[r.note.inNote(from):r.note.inNote(to)]
+}
