@@ -155,7 +155,7 @@ func leadingNumbers(line string) (at, lo, hi int) {
 		return at, 0, 0
 	}
 	hi = lo
-	for _, to := range []string{"-", " to "} {
+	for _, to := range []string{"-", "–", " to "} {
 		if rest, ok := strings.CutPrefix(line[end:], to); ok && hi == lo {
 			if n, far := shortNumber(rest, 0); n > 0 {
 				hi, end = n, end+len(to)+far

@@ -71,7 +71,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -184,10 +184,19 @@ func tellsThere(items []item, k int) bool {
 	return k+1 == len(items) || items[k+1].pause > none || !items[k+1].any(kOn, kBars)
 }
 
+// queenTurn reports whether "and the queen" at item i goes on about her behind what could
+// not be told: "couldn't tell whether there were eggs, and the queen kept out of sight".
+func queenTurn(items []item, i int) bool {
+	return i+3 < len(items) && items[i+1].is(kArt) && items[i+2].is(kQueen) && items[i+3].any4(kUnseen, kSeen, kBe, kHave) && hasKind(items[:i], kUnsure)
+}
+
 // weWill reports whether "I will", "we'll" or the like stands at item i.
 func (r *reader) weWill(items []item, i int) bool {
 	if i < len(items) && items[i].is(kPlan) && (strings.HasPrefix(items[i].text, "we ") || strings.HasPrefix(items[i].text, "i ")) {
 		return true
+	}
+	if i+1 < len(items) && items[i].is(kPlan) && r.isWord(&items[i], "we'll") {
+		return !r.isWord(&items[i+1], "see")
 	}
 	return i+1 < len(items) && items[i].is(kPron) && items[i+1].any(kWill, kPlan)
 }

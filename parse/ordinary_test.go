@@ -46,6 +46,16 @@ var ordinary = map[string][]saying{
 		{"1/2 cup of bees, 11 mites by sugar roll, so treated with thymol.", "mites.method=sugar mites.count=11 mites.bees=300 actions.treat=yes actions.treat.what=thymol"},
 		{"comb ten has joined itself to comb eleven", "bars.10.comb.attached=bar"},
 	},
+	"others' words for the same": {
+		{"bar #4 and bar #5 have eggs, honey from bar #8 to bar #10", "bars.4.eggs=yes bars.5.eggs=yes bars.8.honey=yes bars.9.honey=yes bars.10.honey=yes"},
+		{"Hive #5 - 29 kg, stores low.\nHive no. 6 - 33 kg", "hive=5 weight_kg=29 stores.word=light / hive=6 weight_kg=33"},
+		{"No ropy grubs on bar 5.", "signs.ropy_larva=no signs.ropy_larva.bar=5"},
+		{"Let her ladyship out of the cage today.", "actions.release_queen=yes"},
+		{"Nine seams of bees, which we'd call middling.", "strength.word=moderate? strength.bars_of_bees=9"},
+		{"We gave them a pint of syrup and on Sunday we'll give them a bar.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
+		{"I couldn't tell if there were eggs, and the queen was out of sight.", "queen.seen=no"},
+		{"#1–2 honey\n#3 eggs\n#4 larvae", "bars.1.honey=yes bars.2.honey=yes bars.3.eggs=yes bars.4.open_brood=yes"},
+	},
 	"the next several": {
 		{"Bar 12 nectar, the next three bare.", "bars.12.nectar=yes bars.13.comb.size=bare bars.14.comb.size=bare bars.15.comb.size=bare"},
 		{"bar four eggs next two the same", "bars.4.eggs=yes bars.5.eggs=yes? bars.6.eggs=yes?"},

@@ -69,7 +69,13 @@ func (s *splitter) symbol(r rune, size int) {
 			break
 		}
 		fallthrough
-	case '%', '°', '#', '&', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+	case '#':
+		if s.before == none && len(s.out) > s.head && s.numbered.has(s.out[len(s.out)-1].id) && s.digitNext() {
+			break // "bar #4"
+		}
+		s.sign(r, from)
+		return
+	case '%', '°', '&', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		s.sign(r, from)
 		return
 	case '\'', '’':
@@ -300,6 +306,9 @@ func (s *splitter) abbreviated() bool {
 	}
 	next := s.peek(0)
 	switch {
+	case len(word) == 2 && strings.EqualFold(word, "no") && last.pause == none && prev.end > 0 && s.numbered.has(prev.id) && s.digitNext():
+		s.out = s.out[:n-1] // "bar no. 4" is bar 4
+		return true
 	case len(word) == 2 && strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
 		return s.digitNext() && (prev.end == 0 || last.pause > none || last.has(capital) || s.numbered.has(prev.id)) || next == ':'
 	case word == "b", word == "B": // "b. 4", but "Hive B. 3 bars"

@@ -48,7 +48,7 @@ func replacing(pairs ...string) func(string) string {
 var variants = []variant{
 	{"sealed for capped", 1, replacing(`\bcapped\b`, "sealed", `\bCapped\b`, "Sealed", `\buncapped\b`, "unsealed")},
 	{"capped for sealed", 1, replacing(`\bsealed\b`, "capped", `\bSealed\b`, "Capped", `\bunsealed\b`, "uncapped")},
-	{"grubs for larvae", 0.978, replacing(`\blarvae\b`, "grubs", `\bLarvae\b`, "Grubs")},
+	{"grubs for larvae", 1, replacing(`\blarvae\b`, "grubs", `\bLarvae\b`, "Grubs")},
 	{"larvae for grubs", 1, replacing(`\bgrubs\b`, "larvae")},
 	{"lower case", 0.731, strings.ToLower},
 	{"upper case", 0.783, strings.ToUpper},
@@ -67,21 +67,21 @@ var variants = []variant{
 	{"um", 0.984, replacing(`, `, ", um, ")},
 	{"so", 0.926, replacing(`\. ([A-Z])`, ". So $1")},
 	{"and at stops", 0.927, replacing(`\. ([A-Z])`, ". And $1")},
-	{"I saw", 0.936, replacing(`\b[Ff]ound\b`, "saw")},
-	{"we", 0.969, replacing(`\bI\b`, "we", `\bI'(ve|ll|d)\b`, "we'$1")},
-	{"en dash ranges", 0.919, replacing(`(\d) ?- ?(\d)`, "$1–$2")},
-	{"to ranges", 0.98, replacing(`(\d)-(\d)`, "$1 to $2")},
-	{"dash ranges", 0.972, replacing(`(\d) to (\d)`, "$1-$2")},
-	{"through ranges", 0.972, replacing(`(\d) to (\d)`, "$1 through $2")},
+	{"I saw", 0.96, replacing(`\b(I|i|we|We) found\b`, "$1 saw")},
+	{"we", 0.993, replacing(`\bI('m| am)\b`, "we are", `\bI was\b`, "we were", `\bI\b`, "we", `(^|\n|[.!?:] )we\b`, "${1}We")},
+	{"en dash ranges", 1, ranges("–")},
+	{"to ranges", 1, ranges(" to ")},
+	{"dash ranges", 1, rising("-")},
+	{"through ranges", 1, rising(" through ")},
 	{"ampersands", 0.955, replacing(` and `, " & ")},
 	{"and for ampersands", 1, replacing(` ?& ?`, " and ")},
 	{"digits", 0.744, inDigits},
 	{"words", 0.974, inWords},
-	{"no. before numbers", 0.99, replacing(`\b([Bb]ar) (\d)`, "$1 no. $2", `\b([Hh]ive) (\d)`, "$1 no. $2")},
-	{"hash before numbers", 0.97, replacing(`\b([Bb]ar) (\d)`, "$1 #$2", `\b([Hh]ive) (\d)`, "$1 #$2")},
+	{"no. before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
+	{"hash before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
 	{"combs for bars", 0.968, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2")},
 	{"colony for hive", 0.994, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
-	{"her majesty", 0.985, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
+	{"her majesty", 1, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
 	{"bullets", 0.98, replacing(`(?m)^([A-Za-z])`, "- $1")},
 	{"stars", 1, replacing(`(?m)^- `, "* ")},
 	{"crlf", 1, replacing(`\n`, "\r\n")},
@@ -89,7 +89,7 @@ var variants = []variant{
 	{"no-break spaces", 1, spacing("\u00a0")},
 	{"indented", 1, replacing(`(?m)^`, "    ")},
 	{"curly quotes", 1, replacing(`'`, "’")},
-	{"exclaimed", 0.965, replacing(`\.(\s)`, "!$1")},
+	{"exclaimed", 0.998, replacing(`([a-z]{3})\.(\s+[A-Z]|\n)`, "$1!$2")},
 }
 
 var (
@@ -108,6 +108,39 @@ func spacing(by string) func(string) string {
 			return note
 		}
 		return strings.ReplaceAll(note, " ", by)
+	}
+}
+
+var hyphened = regexp.MustCompile(`[\db-]+`)
+
+// ranges puts another word for the hyphen between two numbers, but not in a date.
+func ranges(by string) func(string) string {
+	return func(note string) string {
+		return hyphened.ReplaceAllStringFunc(note, func(numbers string) string {
+			lo, hi, ok := strings.Cut(numbers, "-")
+			if !ok || lo == "" || hi == "" || strings.Contains(hi, "-") {
+				return numbers
+			}
+			return lo + by + hi
+		})
+	}
+}
+
+var toHigher = regexp.MustCompile(`\b(\d+) to (\d+)`)
+
+// rising puts another word for "to" between two numbers that rise: bars are moved from the
+// higher to the lower.
+func rising(by string) func(string) string {
+	return func(note string) string {
+		return toHigher.ReplaceAllStringFunc(note, func(said string) string {
+			part := toHigher.FindStringSubmatch(said)
+			lo, _ := strconv.Atoi(part[1])
+			hi, _ := strconv.Atoi(part[2])
+			if lo >= hi {
+				return said
+			}
+			return part[1] + by + part[2]
+		})
 	}
 }
 
