@@ -70,6 +70,9 @@ func (l *lexer) item(i int, it, before *item) int {
 	if end := best.end; end > i+2 && l.numbersBars(end-1) {
 		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
 	}
+	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "on both sides of comb 7"
+	}
 	if alone := l.stateOf(before, i, best); alone.end > i {
 		best = alone
 	}
@@ -133,6 +136,15 @@ func (l *lexer) numeric(it *item, i, end int) int {
 		it.details = l.detail(&details{dur: alt.dur, size: alt.size, day: alt.day})
 	}
 	return j
+}
+
+// combNumbered reports whether token i is a word for bars with a number of its own.
+func (l *lexer) combNumbered(i int) bool {
+	if !l.numbers.barWords.has(l.toks[i].id) || !joined(l.toks, i+1) {
+		return false
+	}
+	_, end := l.quantityAt(i + 1)
+	return end > i+1 && (end == len(l.toks) || l.measures.unit(l.toks, end) == "")
 }
 
 // numbersBars reports whether token i is a word for bars and their number follows, which

@@ -54,6 +54,8 @@ var ordinary = map[string][]saying{
 		{"Nine seams of bees, which we'd call middling.", "strength.word=moderate? strength.bars_of_bees=9"},
 		{"We gave them a pint of syrup and on Sunday we'll give them a bar.", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=pt actions.feed.what=syrup plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
 		{"I couldn't tell if there were eggs, and the queen was out of sight.", "queen.seen=no"},
+		{"Eggs on both sides of comb 7, drone brood along the bottom of comb eight.", "bars.7.eggs=yes bars.7.eggs.side=both bars.8.drone_brood=yes bars.8.drone_brood.place=bottom"},
+		{"comb eleven bear comb ten nectar", "bars.11.comb.size=bare? bars.10.nectar=yes"},
 		{"#1–2 honey\n#3 eggs\n#4 larvae", "bars.1.honey=yes bars.2.honey=yes bars.3.eggs=yes bars.4.open_brood=yes"},
 	},
 	"the next several": {

@@ -45,6 +45,17 @@ func replacing(pairs ...string) func(string) string {
 	}
 }
 
+// unless leaves alone the notes that match a pattern.
+func unless(pattern string, rewrite func(string) string) func(string) string {
+	matched := regexp.MustCompile(pattern)
+	return func(note string) string {
+		if matched.MatchString(note) {
+			return note
+		}
+		return rewrite(note)
+	}
+}
+
 var variants = []variant{
 	{"sealed for capped", 1, replacing(`\bcapped\b`, "sealed", `\bCapped\b`, "Sealed", `\buncapped\b`, "unsealed")},
 	{"capped for sealed", 1, replacing(`\bsealed\b`, "capped", `\bSealed\b`, "Capped", `\bunsealed\b`, "uncapped")},
@@ -79,7 +90,7 @@ var variants = []variant{
 	{"words", 0.974, inWords},
 	{"no. before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
 	{"hash before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
-	{"combs for bars", 0.968, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2")},
+	{"combs for bars", 0.994, unless(`(?i)\bcombs? (of|on|at) bar`, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2"))},
 	{"colony for hive", 0.994, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
 	{"her majesty", 1, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
 	{"bullets", 0.98, replacing(`(?m)^([A-Za-z])`, "- $1")},
