@@ -153,7 +153,10 @@ func (l *lexer) numbersBars(i int) bool {
 	if l.numbers.of(l.toks[i-1].id).kind == unitWord && joined(l.toks, i+2) && l.numbers.endsAt(l.toks, i+2) {
 		return false
 	}
-	return l.numbers.barWords.has(l.toks[i].id) && joined(l.toks, i+1) && l.toks[i+1].has(numeral) && l.numbers.of(l.toks[i+1].id).kind == unitWord
+	if !l.numbers.barWords.has(l.toks[i].id) || !joined(l.toks, i+1) || !l.toks[i+1].has(numeral) {
+		return false
+	}
+	return l.numbers.of(l.toks[i+1].id).kind == unitWord || l.toks[i+1].id == idNumber && !l.numbers.endsAt(l.toks, i+2) // "on 3 bars 9 and 10"
 }
 
 // detail keeps the details of an item.

@@ -231,6 +231,9 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 	switch toks[i].id {
 	case idNumber:
 		v := figures(text[toks[i].start:toks[i].end])
+		if q, j := n.ofFigures(text, toks, i, v); j > i {
+			return q, j
+		}
 		if n.ofBars(toks, i) { // "b10 1/2 drawn" is bar ten
 			return quantity{lo: v}, i + 1
 		}
@@ -252,6 +255,54 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 		return quantity{lo: vulgar[text[toks[i].start:toks[i].end]], share: true}, i + 1
 	}
 	return n.spoken(text, toks, i)
+}
+
+// ofFigures reads "2 thirds", "3 hundred", "2 dozen" and "31 point 5": v, in digits at token
+// i, with the words behind it. Behind the word "bar" the number is the bar's, but in "bar 7
+// 3 quarters full" only the first one.
+func (n *numbers) ofFigures(text string, toks []token, i int, v float64) (quantity, int) {
+	if !joined(toks, i+1) || n.ofBars(toks, i) && toks[i-1].id != idNumber {
+		return quantity{}, i
+	}
+	j := i + 1
+	if toks[j].id == idDash && toks[j].has(glued) && joined(toks, j+1) && toks[j+1].start == toks[j].end {
+		j++ // 3-quarters
+	}
+	switch next := n.of(toks[j].id); next.kind {
+	case partWord:
+		if v >= 2 && v*next.value <= 1.01 && text[toks[j].end-1] == 's' {
+			return quantity{lo: v * next.value, share: true}, j + 1
+		}
+	case scaleWord:
+		return n.onScale(text, toks, v*next.value, j+1)
+	case groupWord:
+		if next.value > 2 {
+			return quantity{lo: v * next.value}, n.skipOf(toks, j+1)
+		}
+	case pointWord:
+		if q, end := n.decimals(text, toks, v, j+1); end > j+1 {
+			return q, end
+		}
+	case andWord:
+		if i > 0 && joined(toks, i) && toks[i-1].id == idNumber && n.is(toks, j+1, articleWord) && n.is(toks, j+2, partWord) {
+			return n.withPart(text, toks, quantity{lo: v}, j) // "hive 6 23 and a half kilos"
+		}
+	}
+	return quantity{}, i
+}
+
+// onScale reads what "and" adds to hundreds or thousands in digits: "2 thousand and 24".
+func (n *numbers) onScale(text string, toks []token, v float64, j int) (quantity, int) {
+	if n.is(toks, j, andWord) && joined(toks, j) && joined(toks, j+1) {
+		if toks[j+1].id == idNumber {
+			if more := figures(text[toks[j+1].start:toks[j+1].end]); more < 100 {
+				return quantity{lo: v + more}, j + 2
+			}
+		} else if more, end := n.belowHundred(toks, j+1); end > j+1 {
+			return quantity{lo: v + more}, end
+		}
+	}
+	return quantity{lo: v}, j
 }
 
 // ofBars reports whether a number in digits is that of a bar, or the last of several:

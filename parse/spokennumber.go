@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // Numbers in words: two hundred and five, one and a half, a quarter.
 
@@ -46,8 +49,10 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		if next.kind == groupWord && next.value > 2 {
 			return quantity{lo: v * next.value}, n.skipOf(toks, j+1)
 		}
-		if next.kind == pointWord && n.is(toks, j+1, unitWord) {
-			return n.decimals(toks, v, j+1)
+		if next.kind == pointWord {
+			if q, end := n.decimals(text, toks, v, j+1); end > j+1 {
+				return q, end
+			}
 		}
 	}
 	return n.withPart(text, toks, quantity{lo: v}, j)
@@ -151,7 +156,13 @@ func (n *numbers) belowHundred(toks []token, i int) (float64, int) {
 	return 0, i
 }
 
-func (n *numbers) decimals(toks []token, v float64, j int) (quantity, int) {
+// decimals reads what stands behind "point": "five", "two five", or "5" in digits; it ends
+// at token j itself where that is no number.
+func (n *numbers) decimals(text string, toks []token, v float64, j int) (quantity, int) {
+	if joined(toks, j) && toks[j].id == idNumber {
+		part, _ := strconv.ParseFloat("0."+text[toks[j].start:toks[j].end], 64)
+		return quantity{lo: v + part}, j + 1
+	}
 	for place := 0.1; n.is(toks, j, unitWord) && n.of(toks[j].id).value < 10 && joined(toks, j); place /= 10 {
 		v += n.of(toks[j].id).value * place
 		j++

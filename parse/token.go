@@ -217,8 +217,35 @@ func (s *splitter) number() {
 			id, end = idOrdinal, s.at
 		}
 	}
+	if id == idNumber && end == from+1 {
+		if word := s.countWord(s.text[from]); word != idUnknown {
+			s.emit(word, 0, from, end, respelt|cased)
+			return
+		}
+	}
 	s.emit(id, 0, from, end, digits|cased)
 }
+
+// countWord is the word for a digit that no bar or hive has for its number, as in "all 3" and
+// "none of the 2", which the rules have in words; idUnknown elsewhere.
+func (s *splitter) countWord(digit byte) wordID {
+	n := len(s.out) - 1
+	if n < s.head || !s.spaced || s.before != none || digit < '2' || digit > '6' {
+		return idUnknown
+	}
+	switch s.words.words[s.out[n].id] {
+	case "all":
+	case "the":
+		if n == s.head || s.out[n].pause != none || s.words.words[s.out[n-1].id] != "of" {
+			return idUnknown
+		}
+	default:
+		return idUnknown
+	}
+	return s.words.find(countWords[digit-'2']).id
+}
+
+var countWords = [...]string{"two", "three", "four", "five", "six"}
 
 // decimalComma reports whether the comma in "1,5 litres" stands for a point: one or
 // two digits and then a unit follow it, so that "bars 1,5 and 7" stays a list.

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -86,7 +85,7 @@ var variants = []variant{
 	{"through ranges", 1, rising(" through ")},
 	{"ampersands", 0.955, replacing(` and `, " & ")},
 	{"and for ampersands", 1, replacing(` ?& ?`, " and ")},
-	{"digits", 0.744, inDigits},
+	{"digits", 0.998, inDigits},
 	{"words", 0.974, inWords},
 	{"no. before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
 	{"hash before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
@@ -105,7 +104,6 @@ var variants = []variant{
 
 var (
 	unpunctuated = regexp.MustCompile(`[.,;:!?()\n"]+(\s|$)`)
-	countedWord  = regexp.MustCompile(`\b(` + strings.Join(numbersInWords[2:], "|") + `)\b`)
 	countedDigit = regexp.MustCompile(`(^|[ (])(1?\d|20)([ ,.;:)]\D)`)
 )
 
@@ -153,12 +151,6 @@ func rising(by string) func(string) string {
 			return part[1] + by + part[2]
 		})
 	}
-}
-
-func inDigits(note string) string {
-	return countedWord.ReplaceAllStringFunc(note, func(word string) string {
-		return strconv.Itoa(slices.Index(numbersInWords, word))
-	})
 }
 
 func inWords(note string) string {
