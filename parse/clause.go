@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
-		if carried != asserted && (aside || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
+		if carried != asserted && (aside || carried == unasked && r.plansAnew(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {
@@ -127,6 +127,30 @@ func (r *reader) judge(list []clause) {
 	}
 	r.takeBackUntold(list)
 	r.takeBackPlans(list)
+}
+
+// plansAnew reports whether a clause behind hearsay, a question, or a condition and what would
+// follow from it, tells what its speaker means to do: "my neighbour's swarmed I need to feed
+// them on Sunday", "if it holds I will feed them need to clean the floor on Sunday".
+func (r *reader) plansAnew(list []clause, i int) bool {
+	c := &list[i]
+	first, own := &c.items[0], r.weWill(c.items, 0)
+	if !own && first.is(kDate) && first.day.ahead {
+		own = r.weWill(c.items, 1)
+	}
+	if first.pause > none || !own && !(first.is(kPlan) && r.isWord(first, "need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
+		return false
+	}
+	for k := i - 1; k >= 0; k-- {
+		before := &list[k]
+		if before.has(kIf) {
+			return i-k > 1 && !r.weWill(before.items, len(before.items)-1)
+		}
+		if before.items[0].pause >= stop {
+			break
+		}
+	}
+	return len(list[i-1].items) > 2
 }
 
 // remindsOf reports whether a clause only tells that the one before is to be remembered:

@@ -53,6 +53,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return true // "brood is there bar seven …"
 	case it.pause == none && b.prev.is(kDo) && r.rule(b.prev, kDo).Value == "smoke" && b.prev.text != "smoke":
 		return true // "gave them a puff bar one is honey"
+	case it.pause == none && b.prev.is(kDo) && r.hadObject(b.prev) && r.rule(b.prev, kDo).Value != "add_bar":
+		return true // "bar 4 curved straightened it bars 5 and 6 cross comb"
 	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"), r.sameFor(items, i) >= 0:
 		return false // "the same as five", "same as four for five"
 	case it.pause == none && r.isWord(b.prev, "ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
@@ -92,6 +94,17 @@ func (r *reader) heads(items []item, i int) bool {
 		return b.prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
 	}
 	return true
+}
+
+// hadObject reports whether a verb holds the pronoun that is its object: "straightened it",
+// "cut it free".
+func (r *reader) hadObject(deed *item) bool {
+	for k := deed.from + 1; k < deed.to; k++ {
+		if r.says(r.mended[k], "it", "them", "that", "those") {
+			return true
+		}
+	}
+	return false
 }
 
 // placing is a rule by which a reference to bars says where something before it was.
@@ -220,7 +233,9 @@ func (b barsAt) eachBehindContent() bool {
 }
 
 // fellOff: "one comb had dropped off bar eight".
-func (b barsAt) fellOff() bool { return strings.HasSuffix(b.prev.text, "off") }
+func (b barsAt) fellOff() bool {
+	return strings.HasSuffix(b.prev.text, "off") && !b.ownVerb(b.items, b.i)
+}
 
 // seenAcross: "strolling across bar four", "queen seen bar six no queen cells".
 func (b barsAt) seenAcross() bool {

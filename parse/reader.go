@@ -263,6 +263,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.lists.has(inOrder) {
 		r.items = r.respectively(r.items)
 	}
+	if met.kinds.meet(unstopping) {
+		r.unstopped(r.items)
+	}
 	r.headings()
 	above := r.heading
 	r.underHeading()

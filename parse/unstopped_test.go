@@ -1,0 +1,39 @@
+package parse
+
+import "testing"
+
+// unstoppedSayings are told one behind the other without a stop.
+var unstoppedSayings = map[string][]saying{
+	"a place with its verb": {
+		{"bars 3 to 4 have brood with pollen at the edge on bar 6 i found the queen", "bars.3.brood=yes bars.3.pollen=yes bars.3.pollen.place=edge bars.4.brood=yes bars.4.pollen=yes bars.4.pollen.place=edge queen.seen=yes queen.bar=6"},
+		{"bars 3 and 4 have spotty sealed brood on bar 8 there were two charged cells", "bars.3.capped_brood=yes bars.3.capped_brood.pattern=patchy bars.4.capped_brood=yes bars.4.capped_brood.pattern=patchy bars.8.queen_cells.charged=yes bars.8.queen_cells.charged.count=2"},
+		{"on bar 5 are many eggs on bar 6 is sealed brood on both sides bar 7 has a little nectar", "bars.5.eggs=yes bars.5.eggs.amount=much bars.6.capped_brood=yes bars.6.capped_brood.side=both bars.7.nectar=yes bars.7.nectar.amount=little"},
+		{"eggs on bar 3 and larvae on bar 4", "bars.3.eggs=yes bars.4.open_brood=yes"},
+	},
+	"a temper behind none at all": {
+		{"bar 8 bare no queen cells quiet", "bars.8.comb.size=bare queen_cells.any=no temper.score=4"},
+		{"no eggs no larvae grumpy", "contents.eggs=no contents.open_brood=no temper.score=2"},
+	},
+	"what is coming in": {
+		{"eggs on bar 3 which is fine ivy pollen is coming in yellow", "bars.3.eggs=yes incoming.pollen=yes incoming.pollen.plant=ivy incoming.pollen.colour=yellow"},
+		{"stores heavy water coming in", "stores.word=heavy incoming.water=yes"},
+		{"bars 4 and 5 have sealed brood bees are working the lime nectar coming in", "bars.4.capped_brood=yes bars.5.capped_brood=yes incoming.nectar=yes incoming.nectar.plant=lime"},
+	},
+	"today behind another day": {
+		{"i split them on friday today i saw the queen on bar 4", "queen.seen=yes queen.bar=4 earlier.split=yes earlier.split.on=2026-05-08"},
+		{"three days ago i saw the queen on bar 5 today i looked for her and could not find her", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-11 earlier.queen_seen.bar=5"},
+	},
+	"a deed that has had its object": {
+		{"bar 7 was wavy straightened it bar 8 cross comb", "bars.7.comb.straight=no bars.8.comb.cross=yes actions.straighten=yes actions.straighten.bar=7"},
+		{"bar 9 stuck to the wall cut it free bar 10 capped honey", "bars.9.comb.attached=wall bars.10.capped_honey=yes actions.free_comb=yes actions.free_comb.bar=9"},
+		{"moved it to bar 8", "actions.move_bar=yes actions.move_bar.to=8"},
+	},
+	"a plan behind hearsay or a condition": {
+		{"my neighbour lost his to wasps i will feed them on saturday", "plans.feed=yes plans.feed.due=2026-05-16"},
+		{"if it turns cold i will feed them need to close the floor on sunday", "plans.close_floor=yes plans.close_floor.due=2026-05-17"},
+		{"my friend says i must feed them on sunday", ""},
+		{"if they swarm i will split them on sunday", ""},
+	},
+}
+
+func TestUnstopped(t *testing.T) { readSayings(t, unstoppedSayings) }
