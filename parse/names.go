@@ -37,6 +37,10 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			i = end - 1
 			continue // "the late Mr Rowan" does not tell whose name Rowan is elsewhere
 		}
+		if i > 1 && toks[i].pause == none && r.says(toks[i-1], "of") && toks[i-1].pause == none && r.says(toks[i-2], "drop", "bit", "lots", "plenty", "loads", "handful") {
+			i = end - 1
+			continue // "A DROP OF NECK TAR" tells how much there is of it
+		}
 		n := found[name]
 		if r.isPerson(toks, i, end) {
 			n.weight -= 2 * enough

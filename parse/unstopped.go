@@ -19,7 +19,8 @@ func (r *reader) unstopped(items []item) {
 		case it.is(kTemper) && deniedBefore(items, from, i) && !(i+1 < len(items) && items[i+1].pause == none && items[i+1].any3(kBees, kQueen, kContent)):
 			// "no queen cells gentle"
 		case (it.is(kNow) || it.is(kDate) && it.day.today) && r.todayAnew(items, i):
-		case it.any3(kBees, kFixture, kStores) && !it.is(kPron) && !strings.HasPrefix(it.text, "they") && i+2 < len(items) && items[i+1].is(kBe) && items[i+1].pause == none && !items[i-1].anyOf(leadToNoun):
+		case it.any3(kBees, kFixture, kStores) && !it.is(kPron) && !strings.HasPrefix(it.text, "they") && i+2 < len(items) && items[i+1].is(kBe) && items[i+1].pause == none && !items[i-1].anyOf(leadToNoun) &&
+			!(i > from+1 && items[i-1].is(kBars) && items[i-2].is(kOn) && (items[max(i-3, 0)].is(kAnd) || r.frontedBar(items, i-2))):
 			// "bar 5 has sealed brood solid bees are working the clover"
 		case it.is(kBring):
 			begin := r.cargoAnew(items, from, i)

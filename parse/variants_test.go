@@ -74,7 +74,7 @@ var variants = []variant{
 	{"full forms", 1, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
 	{"short forms", 1, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
 	{"dictated", 0.509, dictated},
-	{"dictated in words", 0.4, func(n string) string { return dictated(inWords(n)) }},
+	{"dictated in words", 0.5, func(n string) string { return dictated(inWords(n)) }},
 	{"um", 0.984, replacing(`, `, ", um, ")},
 	{"so", 0.926, replacing(`\. ([A-Z])`, ". So $1")},
 	{"and at stops", 0.927, replacing(`\. ([A-Z])`, ". And $1")},
@@ -153,6 +153,7 @@ func rising(by string) func(string) string {
 		})
 	}
 }
+
 func dictated(note string) string { return unpunctuated.ReplaceAllString(strings.ToLower(note), " ") }
 
 func inWords(note string) string {
