@@ -268,7 +268,25 @@ func (r *reader) shortList(items []item, j int) bool {
 	for first > 0 && items[first].any(kBar, kNum) && (items[first-1].any(kBar, kNum)) {
 		first--
 	}
-	return items[first].pause >= colon || first == 0
+	return items[first].pause >= colon || first == 0 || items[j].pause == none && r.listedBehind(items, first, end)
+}
+
+// listedBehind: "eggs b5 b6 sealed brood b3" lists the bars from item first to end, where
+// each thing of the sentence stands before its bars.
+func (r *reader) listedBehind(items []item, first, end int) bool {
+	if items[first].pause > none || !items[first-1].any(kContent, kCell) {
+		return false
+	}
+	thing, next := r.thingsAt(items, end)
+	if next == 0 || next+1 >= len(items) || !thing.any(kContent, kCell) || !items[next].is(kBar) || items[next].pause > none || !barNumber(&items[next+1]) {
+		return false
+	}
+	for k := first; k > 0 && items[k].pause < stop; k-- {
+		if items[k].is(kBar) {
+			first = k
+		}
+	}
+	return first > 0 && items[first].pause == none && items[first-1].anyOf(placedBehind)
 }
 
 func (r *reader) exceptAt(it *item) bool {

@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
-		if carried != asserted && (aside || carried == unasked && r.plansAnew(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
+		if carried != asserted && (aside || carried == unasked && r.plansAnew(list, i) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {
@@ -151,6 +151,14 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 		}
 	}
 	return len(list[i-1].items) > 2
+}
+
+// doneBehindDay reports whether what was done begins a clause behind a plan that ends with
+// its day: "need to narrow the entrance on Saturday treated with oxalic acid".
+func (r *reader) doneBehindDay(list []clause, i int) bool {
+	first, before := &list[i].items[0], list[i-1].items
+	last := &before[len(before)-1]
+	return first.is(kDo) && first.pause == none && list[i].next(0).kinds != kinds{} && r.rule(first, kDo).Form == "done" && !r.twofold(first) && last.is(kDate) && !last.day.ago && !last.day.today
 }
 
 // remindsOf reports whether a clause only tells that the one before is to be remembered:

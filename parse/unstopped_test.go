@@ -28,6 +28,14 @@ var unstoppedSayings = map[string][]saying{
 		{"bar 9 stuck to the wall cut it free bar 10 capped honey", "bars.9.comb.attached=wall bars.10.capped_honey=yes actions.free_comb=yes actions.free_comb.bar=9"},
 		{"moved it to bar 8", "actions.move_bar=yes actions.move_bar.to=8"},
 	},
+	"bars behind each thing": {
+		{"eggs b5 b6 sealed brood b3-b4 tight", "bars.3.capped_brood=yes bars.3.capped_brood.pattern=solid bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.eggs=yes bars.6.eggs=yes"},
+		{"q b4 blue dot eggs b4 b5 larvae b6 good laying pattern", "bars.4.eggs=yes bars.5.eggs=yes bars.6.open_brood=yes brood_pattern=solid queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=blue"},
+		{"b4 eggs b5 b6 sealed brood b7 nectar", "bars.4.eggs=yes bars.5.capped_brood=yes bars.6.capped_brood=yes bars.7.nectar=yes"},
+	},
+	"what was done behind the day of a plan": {
+		{"need to reduce the entrance on saturday treated with oxalic acid 50 ml", "plans.reduce_entrance=yes plans.reduce_entrance.due=2026-05-16 actions.treat=yes actions.treat.what=oxalic acid actions.treat.amount=50 actions.treat.unit=ml"},
+	},
 	"a plan behind hearsay or a condition": {
 		{"my neighbour lost his to wasps i will feed them on saturday", "plans.feed=yes plans.feed.due=2026-05-16"},
 		{"if it turns cold i will feed them need to close the floor on sunday", "plans.close_floor=yes plans.close_floor.due=2026-05-17"},

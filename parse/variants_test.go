@@ -73,8 +73,8 @@ var variants = []variant{
 	{"lines are spaces", 0.742, replacing(`\n`, " ")},
 	{"full forms", 1, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
 	{"short forms", 1, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
-	{"dictated", 0.509, dictated},
-	{"dictated in words", 0.5, func(n string) string { return dictated(inWords(n)) }},
+	{"dictated", 0.509, spoken(dictated)},
+	{"dictated in words", 0.5, spoken(func(n string) string { return dictated(inWords(n)) })},
 	{"um", 0.984, replacing(`, `, ", um, ")},
 	{"so", 0.926, replacing(`\. ([A-Z])`, ". So $1")},
 	{"and at stops", 0.927, replacing(`\. ([A-Z])`, ". And $1")},
@@ -154,7 +154,25 @@ func rising(by string) func(string) string {
 	}
 }
 
-func dictated(note string) string { return unpunctuated.ReplaceAllString(strings.ToLower(note), " ") }
+// spoken leaves alone what is laid out in columns or numbered lines, which nobody says.
+func spoken(rewrite func(string) string) func(string) string {
+	return func(note string) string {
+		if laidOutNote.MatchString(note) {
+			return note
+		}
+		return rewrite(note)
+	}
+}
+
+// dictated takes capitals and stops away.
+func dictated(note string) string {
+	return unpunctuated.ReplaceAllString(brackets.Replace(strings.ToLower(note)), " ")
+}
+
+var (
+	laidOutNote = regexp.MustCompile(`[|\t]|(?m)^\d+[.)] |^\[.?\]`)
+	brackets    = strings.NewReplacer("(", "", ")", "", "[", "", "]", "")
+)
 
 func inWords(note string) string {
 	return countedDigit.ReplaceAllStringFunc(note, func(digits string) string {
