@@ -72,7 +72,7 @@ func (s *scan) aboutHive(f *finding) bool {
 	}
 	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
 	switch {
-	case offComb[f.what], s.offBars(f.at):
+	case offComb[f.what], f.what == "wasps", s.offBars(f.at):
 		return true
 	case s.here && f.present && ofBar && f.what != "dead_bees", s.r.thatBarSentence == s.r.sentenceNo:
 		return false // "bar seven there's ants on it"
@@ -81,7 +81,8 @@ func (s *scan) aboutHive(f *finding) bool {
 	case !f.present && (s.startsThere() || s.at(0).is(kNo) && s.at(0).pause == none):
 		return true // "there is no wax moth"
 	case s.headed:
-		return hiveSigns[f.what] && !s.here && s.combBefore(f)
+		denied := !f.present && f.what != "small_hive_beetle" // "bar 9 mould no mice no dysentery"
+		return hiveSigns[f.what] && !s.here && (denied || s.combBefore(f))
 	}
 	return hiveSigns[f.what] || !f.present && !s.here && !ofBar
 }

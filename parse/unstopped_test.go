@@ -28,6 +28,10 @@ var unstoppedSayings = map[string][]saying{
 		{"bar 9 stuck to the wall cut it free bar 10 capped honey", "bars.9.comb.attached=wall bars.10.capped_honey=yes actions.free_comb=yes actions.free_comb.bar=9"},
 		{"moved it to bar 8", "actions.move_bar=yes actions.move_bar.to=8"},
 	},
+	"signs of the hive behind a bar": {
+		{"bar 8 empty comb bar 9 mould no mice no dysentery", "bars.8.empty=yes signs.mould=yes signs.mould.bar=9 signs.mice=no signs.dysentery=no"},
+		{"bar 9 has eggs wasps about", "bars.9.eggs=yes signs.wasps=yes"},
+	},
 	"bars behind each thing": {
 		{"eggs b5 b6 sealed brood b3-b4 tight", "bars.3.capped_brood=yes bars.3.capped_brood.pattern=solid bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.eggs=yes bars.6.eggs=yes"},
 		{"q b4 blue dot eggs b4 b5 larvae b6 good laying pattern", "bars.4.eggs=yes bars.5.eggs=yes bars.6.open_brood=yes brood_pattern=solid queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=blue"},
