@@ -83,7 +83,7 @@ func (r *reader) sectionHead(i int) *heading {
 // aloneOnLine reports whether a row is the heading of a column or section, and no more.
 func (r *reader) aloneOnLine(of row) bool {
 	first, last := &r.toks[of.from], &r.toks[of.to-1]
-	if of.to-of.from > 3 || of.first < line || first.end == first.start || last.has(asked) || first.has(bullet) {
+	if of.to-of.from > 3 || of.first < line || first.end == first.start || last.has(asked) {
 		return false
 	}
 	for _, t := range r.toks[of.from+1 : of.to] {
