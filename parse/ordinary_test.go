@@ -56,6 +56,9 @@ var ordinary = map[string][]saying{
 		{"I couldn't tell if there were eggs, and the queen was out of sight.", "queen.seen=no"},
 		{"Eggs on both sides of comb 7, drone brood along the bottom of comb eight.", "bars.7.eggs=yes bars.7.eggs.side=both bars.8.drone_brood=yes bars.8.drone_brood.place=bottom"},
 		{"comb eleven bear comb ten nectar", "bars.11.comb.size=bare? bars.10.nectar=yes"},
+		{"No. one: calm, eggs on bar 3.\nNo. two: queenless.", "hive=1 temper.score=4 bars.3.eggs=yes / hive=2 queenright=no"},
+		{"Hive no. three is calm. Larvae? No. Four stings.", "hive=3 contents.open_brood=no temper.score=4 temper.stings=4"},
+		{"Hive 3\n- Brood\n  - Sealed on 5 and 6\n- Queen\n  - Seen on bar 7", "hive=3 bars.5.capped_brood=yes bars.6.capped_brood=yes queen.seen=yes queen.bar=7"},
 		{"#1–2 honey\n#3 eggs\n#4 larvae", "bars.1.honey=yes bars.2.honey=yes bars.3.eggs=yes bars.4.open_brood=yes"},
 	},
 	"the next several": {

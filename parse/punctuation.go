@@ -306,11 +306,11 @@ func (s *splitter) abbreviated() bool {
 	}
 	next := s.peek(0)
 	switch {
-	case len(word) == 2 && strings.EqualFold(word, "no") && last.pause == none && prev.end > 0 && s.numbered.has(prev.id) && s.digitNext():
+	case len(word) == 2 && strings.EqualFold(word, "no") && last.pause == none && prev.end > 0 && s.numbered.has(prev.id) && (s.digitNext() || s.countNext()):
 		s.out = s.out[:n-1] // "bar no. 4" is bar 4
 		return true
-	case len(word) == 2 && strings.EqualFold(word, "no"): // "hive no. 4", but "No. Four stings.", "robbing no. 4 wasps"
-		return s.digitNext() && (prev.end == 0 || last.pause > none || last.has(capital) || s.numbered.has(prev.id)) || next == ':'
+	case len(word) == 2 && strings.EqualFold(word, "no"): // "hive no. 4", "No. four: calm", but "No. Four stings.", "robbing no. 4 wasps"
+		return last.has(capital) && s.countNext() || s.digitNext() && (prev.end == 0 || last.pause > none || last.has(capital) || s.numbered.has(prev.id)) || next == ':'
 	case word == "b", word == "B": // "b. 4", but "Hive B. 3 bars"
 		return s.digitNext() && !s.afterHive()
 	}
@@ -333,6 +333,11 @@ func (s *splitter) abbreviated() bool {
 // digitNext reports whether a digit follows, next to it or behind a space.
 func (s *splitter) digitNext() bool {
 	return isDigit(s.peek(0)) || s.peek(0) == ' ' && isDigit(s.peek(1))
+}
+
+// countNext reports whether a number follows that is a word in small letters.
+func (s *splitter) countNext() bool {
+	return s.numbers != nil && s.numbers.of(s.words.find(s.nextWord()).id).kind == unitWord
 }
 
 // nextWord is the word that follows, if it is written in small letters.

@@ -70,6 +70,7 @@ type splitter struct {
 	words    *vocabulary
 	hives    wordSet // words that the name of a hive follows
 	numbered wordSet // and those that a number follows
+	numbers  *numbers
 	text     string
 	at       int // next byte
 	base     int // offset of text in the note
