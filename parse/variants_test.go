@@ -62,7 +62,7 @@ var variants = []variant{
 	{"larvae for grubs", 1, replacing(`\bgrubs\b`, "larvae")},
 	{"lower case", 0.731, strings.ToLower},
 	{"upper case", 0.783, strings.ToUpper},
-	{"commas away", 0.827, replacing(`,`, "")},
+	{"commas away", 0.827, replacing(`,(\D|$)`, "$1")},
 	{"stops away", 0.579, replacing(`[.;] `, " ", `[.;]\n`, "\n")},
 	{"semicolons are stops", 0.962, replacing(`; `, ". ")},
 	{"stops are semicolons", 0.779, replacing(`\. `, "; ")},
