@@ -65,9 +65,9 @@ var variants = []variant{
 	{"commas away", 0.827, replacing(`,(\D|$)`, "$1")},
 	{"stops away", 0.579, replacing(`[.;] `, " ", `[.;]\n`, "\n")},
 	{"semicolons are stops", 0.962, replacing(`; `, ". ")},
-	{"stops are semicolons", 0.779, replacing(`\. `, "; ")},
-	{"stops are lines", 0.921, replacing(`\. `, ".\n")},
-	{"stops are commas", 0.68, replacing(`\. `, ", ")},
+	{"stops are semicolons", 0.779, stopsAs("; ")},
+	{"stops are lines", 0.921, stopsAs(".\n")},
+	{"stops are commas", 0.68, stopsAs(", ")},
 	{"dashes are commas", 0.923, replacing(` [-–—] `, ", ")},
 	{"commas are dashes", 0.969, replacing(`, `, " – ")},
 	{"lines are spaces", 0.742, replacing(`\n`, " ")},
@@ -76,8 +76,8 @@ var variants = []variant{
 	{"dictated", 0.509, spoken(dictated)},
 	{"dictated in words", 0.5, spoken(func(n string) string { return dictated(inWords(n)) })},
 	{"um", 0.984, replacing(`, `, ", um, ")},
-	{"so", 0.926, replacing(`\. ([A-Z])`, ". So $1")},
-	{"and at stops", 0.927, replacing(`\. ([A-Z])`, ". And $1")},
+	{"so", 0.926, stopsAs(". So ")},
+	{"and at stops", 0.927, stopsAs(". And ")},
 	{"I saw", 0.96, replacing(`\b(I|i|we|We) found\b`, "$1 saw")},
 	{"we", 0.993, replacing(`\bI('m| am)\b`, "we are", `\bI was\b`, "we were", `\bI\b`, "we", `(^|\n|[.!?:] )we\b`, "${1}We")},
 	{"en dash ranges", 1, ranges("–")},
@@ -102,6 +102,33 @@ var variants = []variant{
 	{"curly quotes", 1, replacing(`'`, "’")},
 	{"exclaimed", 0.998, replacing(`([a-z]{3})\.(\s+[A-Z]|\n)`, "$1!$2")},
 }
+
+// stopsAs puts something else between sentences than a full stop. Stops behind what is
+// short for a word stay, and so do all of a note that is full of them.
+func stopsAs(with string) func(string) string {
+	return func(note string) string {
+		if inCapitals := sentenceBegins.MatchString(note); inCapitals && smallBegins.MatchString(note) {
+			return note
+		}
+		var out strings.Builder
+		from := 0
+		for _, at := range fullStop.FindAllStringSubmatchIndex(note, -1) {
+			if shortened.MatchString(note[at[2]:at[3]]) {
+				continue
+			}
+			out.WriteString(note[from:at[3]] + with)
+			from = at[1]
+		}
+		return out.String() + note[from:]
+	}
+}
+
+var (
+	fullStop       = regexp.MustCompile(`([^\s.,:;]+)\. +`)
+	sentenceBegins = regexp.MustCompile(`\. +[A-Z]`)
+	smallBegins    = regexp.MustCompile(`[a-z]\. +[a-z]`)
+	shortened      = regexp.MustCompile(`^(?i)(no|nos|mr|mrs|ms|dr|st|hv|hvs|in|ca|approx|alc|qty|temp|b|q|wt|cap|br|fr|frs|m)$`)
+)
 
 var (
 	unpunctuated = regexp.MustCompile(`[.,;:!?()\n"]+(\s|$)`)
