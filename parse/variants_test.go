@@ -76,8 +76,8 @@ var variants = []variant{
 	{"dictated", 0.509, spoken(dictated)},
 	{"dictated in words", 0.5, spoken(func(n string) string { return dictated(inWords(n)) })},
 	{"um", 0.984, replacing(`, `, ", um, ")},
-	{"so", 0.926, stopsAs(". So ")},
-	{"and at stops", 0.927, stopsAs(". And ")},
+	{"so", 0.926, stopsAs(". So")},
+	{"and at stops", 0.927, stopsAs(". And")},
 	{"I saw", 0.96, replacing(`\b(I|i|we|We) found\b`, "$1 saw")},
 	{"we", 0.993, replacing(`\bI('m| am)\b`, "we are", `\bI was\b`, "we were", `\bI\b`, "we", `(^|\n|[.!?:] )we\b`, "${1}We")},
 	{"en dash ranges", 1, ranges("–")},
@@ -104,20 +104,29 @@ var variants = []variant{
 }
 
 // stopsAs puts something else between sentences than a full stop. Stops behind what is
-// short for a word stay, and so do all of a note that is full of them.
+// short for a word stay, and so do all of a note that is full of them. What ends in a word
+// stands before the next sentence, unless that begins with such a word already.
 func stopsAs(with string) func(string) string {
+	worded := isASCIILetter(with[len(with)-1])
 	return func(note string) string {
-		if inCapitals := sentenceBegins.MatchString(note); inCapitals && smallBegins.MatchString(note) {
+		if sentenceBegins.MatchString(note) && smallBegins.MatchString(note) {
 			return note
 		}
 		var out strings.Builder
 		from := 0
 		for _, at := range fullStop.FindAllStringSubmatchIndex(note, -1) {
-			if shortened.MatchString(note[at[2]:at[3]]) {
+			if shortened.MatchString(note[at[2]:at[3]]) || worded && joinedAlready.MatchString(note[at[1]:]) {
 				continue
 			}
 			out.WriteString(note[from:at[3]] + with)
 			from = at[1]
+			if worded {
+				out.WriteByte(' ')
+				if common := commonWord.FindString(note[from:]); common != "" {
+					out.WriteString(strings.ToLower(common))
+					from += len(common)
+				}
+			}
 		}
 		return out.String() + note[from:]
 	}
@@ -127,7 +136,9 @@ var (
 	fullStop       = regexp.MustCompile(`([^\s.,:;]+)\. +`)
 	sentenceBegins = regexp.MustCompile(`\. +[A-Z]`)
 	smallBegins    = regexp.MustCompile(`[a-z]\. +[a-z]`)
-	shortened      = regexp.MustCompile(`^(?i)(no|nos|mr|mrs|ms|dr|st|hv|hvs|in|ca|approx|alc|qty|temp|b|q|wt|cap|br|fr|frs|m)$`)
+	shortened      = regexp.MustCompile(`^(?i)(no|nos|mr|mrs|ms|dr|st|hv|hvs|in|ca|approx|alc|insp|qty|temp|b|q|h|wt|cap|br|fr|frs|m|\d)$`)
+	joinedAlready  = regexp.MustCompile(`^(?i)(and|but|so|then|or|also|anyway|okay|right|well|sorry|wait|no|yes|none|nil|nothing|not|still|now)\b`)
+	commonWord     = regexp.MustCompile(`^(The|An?|It|We|He|She|They|There|This|That|These|Those|My|Our|His|Her|Their|Its|Is|Are|Was|Were|Do|Does|Did|Has|Have|Had|If|When|Where|What|How|In|On|At|By|From|To|For|With|As|Of|Some|Any|All|Both|Each|One|Two|Three|Four|Five|Six|Seven|Eight|Nine|Ten|Eleven|Twelve|Bars?|Combs?|Frames?|Queen|Eggs|Larvae|Brood|Capped|Sealed|Honey|Nectar|Pollen|Stores|Bees|Temper|Very|Only|Never|Didn't|Saw|Found|Looked|Put|Took|Gave|Added|Removed|Moved|Fed|Treated|Harvested|Left|Cut|Must|Need|Will|Should|Shall)\b`)
 )
 
 var (
