@@ -57,7 +57,7 @@ func (s *scan) cellsAdded(i int) bool {
 	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.cellsSentence > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
 		return false
 	}
-	return i == 2 && (s.at(0).is(kAnd) || s.r.isWord(s.at(0), "also"))
+	return i == 1 || i == 2 && (s.at(0).is(kAnd) || s.r.isWord(s.at(0), "also"))
 }
 
 // lastCell is the finding before, if it is of queen cells; nil otherwise.

@@ -22,6 +22,8 @@ type lexicon struct {
 	datedDeeds    wordSet    // fed, treated: a day may follow, but no share
 	hiveWords     wordSet    // hive, h: the name of one follows
 	numberedWords wordSet    // "no. 4" follows
+	linkWords     wordSet    // and, so: may join a sentence to the one before it
+	behindSo      wordSet    // far, is: "so" before it joins nothing
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	leadIns       map[string][]string
 	columns       columns
@@ -135,6 +137,8 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.graph.loose = set(looseWords)
 	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords = set(dimensions), set(oneComb), set(countedOff)
 	l.dates.orders, l.datedDeeds, l.byWords = set(orders), set(datedDeeds), set(deadlines)
+	l.linkWords = l.words.addAll("and", "so")
+	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")

@@ -14,7 +14,7 @@ const (
 // focusOn tells whether the talk turns to a name, and goes on about what is found in
 // a hive.
 func (r *reader) focusOn(toks []token, i, end int) focus {
-	begins := i == 0 || toks[i].pause >= stop || r.text[toks[i-1].end] == ';'
+	begins := i == 0 || toks[i].pause >= stop && !r.joinedOn(toks, i) || r.text[toks[i-1].end] == ';'
 	turns := noFocus
 	switch {
 	case i == 0 && r.openedNote(toks, end):
@@ -33,6 +33,12 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 		return noFocus
 	}
 	return turns
+}
+
+// joinedOn reports whether "and" or the like joins the sentence of the name that begins it
+// to the one before, in which the talk may have been of something else.
+func (r *reader) joinedOn(toks []token, i int) bool {
+	return i > 0 && toks[i].pause >= stop && strings.ContainsFunc(r.text[toks[i-1].end:toks[i].start], isLetter)
 }
 
 // openedNote reports whether the note begins with a name and the day, or "again": "Juniper,
@@ -83,7 +89,7 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 // "Juniper is ticking over. No eggs."
 func (r *reader) isHowHivesAre(toks []token, i, end int) bool {
 	k := beFollows(toks, end)
-	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && r.talksOfHive(toks, end, nextSentences) {
+	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && !r.joinedOn(toks, i) && r.talksOfHive(toks, end, nextSentences) {
 		return k >= 0
 	}
 	for last := k + 16; k < len(toks) && k < last && toks[k].pause < stop; k++ {

@@ -75,7 +75,10 @@ type splitter struct {
 	at       int // next byte
 	base     int // offset of text in the note
 	out      []token
-	head     int // index in out of the line's first token
+	links    wordSet // words that join a sentence to the one before it
+	behindSo wordSet // words with which one of those, "so", is another word
+	soID     wordID
+	head     int     // index in out of the line's first token
 	lower    []byte
 	before   pause
 	flags    mark
@@ -145,11 +148,25 @@ func (s *splitter) put(id wordID, lists listSet, from, to int, f mark) {
 		f |= glued
 	}
 	n := len(s.out)
+	if s.before == none && n > s.head && s.out[n-1].pause == stop && s.links.has(s.out[n-1].id) && s.linksTo(id) {
+		n-- // "And the queen is on bar four."
+		s.before, s.flags = s.out[n].pause, s.out[n].flags&bullet
+	}
 	s.out = s.out[:n+1]
 	t := &s.out[n] // filled in where it stands: this is done for every word
 	t.id, t.lists, t.start, t.end = id, lists, int32(s.base+from), int32(s.base+to)
 	t.pause, t.flags = s.before, f|s.flags
 	s.before, s.flags, s.spaced = none, 0, false
+}
+
+// linksTo reports whether the word behind one that joins sentences begins the second of
+// them: "so" may belong to it instead, "So is bar six", "So far", but not in a question.
+func (s *splitter) linksTo(id wordID) bool {
+	if s.out[len(s.out)-1].id != s.soID || !s.behindSo.has(id) {
+		return true
+	}
+	end := strings.IndexAny(s.text[s.at:], ".!?")
+	return end >= 0 && s.text[s.at+end] == '?'
 }
 
 // digitWord takes a word whose first sound is written as a digit: "2day".
