@@ -78,7 +78,7 @@ type splitter struct {
 	links    wordSet // words that join a sentence to the one before it
 	behindSo wordSet // words with which one of those, "so", is another word
 	soID     wordID
-	head     int     // index in out of the line's first token
+	head     int // index in out of the line's first token
 	lower    []byte
 	before   pause
 	flags    mark

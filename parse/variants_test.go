@@ -70,6 +70,7 @@ var variants = []variant{
 	{"stops are commas", 0.68, stopsAs(", ")},
 	{"dashes are commas", 0.923, replacing(` [-–—] `, ", ")},
 	{"commas are dashes", 0.969, replacing(`, `, " – ")},
+	{"lines are stops", 0.94, replacing(`([^\s.,;:!?])[ \t]*\n+`, "$1. ", `\n+`, " ")},
 	{"lines are spaces", 0.742, replacing(`\n`, " ")},
 	{"full forms", 1, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
 	{"short forms", 1, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
