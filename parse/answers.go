@@ -55,7 +55,8 @@ func (r *reader) answers(items []item) []item {
 		}
 		it.kinds, it.says = setOf(kNo), r.denial
 		it.start = items[from].start // its words are the label and the answer
-		it.pause, it.colon, it.bullet = items[from].pause, false, items[from].bullet
+		it.pause, it.colon = items[from].pause, false
+		it.marks = it.marks&^bullet | items[from].marks&bullet
 		copy(items[from+1:k+1], items[from:k])
 		items[from], items[from+1].pause = it, none
 	}

@@ -353,7 +353,7 @@ func (r *reader) substance(it *item) string {
 	if name := r.rule(it, kSubstance).Form; name != "" {
 		return name
 	}
-	if it.misheard {
+	if it.has(misheard) {
 		return r.spelt(r.mended[it.from:it.to])
 	}
 	return it.text

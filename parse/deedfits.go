@@ -421,6 +421,6 @@ func (f *fitting) isNoun() bool {
 // headsNote reports whether the item is the noun of a heading: "Field visit 28
 // January".
 func (r *reader) headsNote(items []item, i int) bool {
-	return i == 1 && items[0].is(kWord) && items[0].capital && items[0].pause >= stop && items[1].pause == none &&
+	return i == 1 && items[0].is(kWord) && items[0].has(capital) && items[0].pause >= stop && items[1].pause == none &&
 		r.isWord(&items[1], "visit", "inspection", "check", "review")
 }

@@ -258,10 +258,10 @@ func (r *reader) why(rule, cue string, items ...*item) source {
 			continue
 		}
 		it.used = true
-		if it.misheard {
+		if it.has(misheard) {
 			w.doubts = append(w.doubts, "may be misheard")
 		}
-		if it.misspelt {
+		if it.has(misspelt) {
 			w.doubts = append(w.doubts, "may be misspelt")
 		}
 		if it.mended {

@@ -28,7 +28,7 @@ func (r *reader) headings() {
 			return
 		}
 	}
-	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].bullet && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
+	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].has(bullet) && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
 		r.heading = asserted
 	}
 	r.headedHere = false
@@ -125,7 +125,7 @@ func (r *reader) nextSeveral(items []item) {
 // topicHeading reports whether a line of its own only says what the paragraph
 // below it is about: "Queen and brood".
 func (r *reader) topicHeading(items []item) bool {
-	if items[0].pause < blank || !items[0].capital || len(items) > 3 {
+	if items[0].pause < blank || !items[0].has(capital) || len(items) > 3 {
 		return false
 	}
 	topics := 0
@@ -189,7 +189,7 @@ func (r *reader) allGrammar(items []item) bool {
 // headingName reads a line that is only a name, such as "Willow:".
 func (r *reader) headingName(items []item) (string, bool) {
 	first, last := &items[0], &items[len(items)-1]
-	if first.pause < line || len(items) > 3 || !first.capital || last.end < first.end { // a repair moved a later word forward
+	if first.pause < line || len(items) > 3 || !first.has(capital) || last.end < first.end { // a repair moved a later word forward
 		return "", false
 	}
 	text := r.text[first.start:last.end]
@@ -202,7 +202,7 @@ func (r *reader) headingName(items []item) (string, bool) {
 	}
 	for k := range items {
 		it := &items[k]
-		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.capital && k > 0 && !(r.headed && it.any5(kWord, kPlant, kColour, kPlace, kSide)) || r.inList(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
+		if it.any(kQueen, kBees, kStores, kContent, kPlan, kMite, kMethod, kBar, kBars, kHive, kName, kFixture, kSky, kDate, kTemper, kCell, kNow, kPast, kNum, kDo, kStrength) && !it.is(kDot) || !it.has(capital) && k > 0 && !(r.headed && it.any5(kWord, kPlant, kColour, kPlace, kSide)) || r.inList(plainHeadings, strings.ToLower(r.text[it.start:it.end])) {
 			return "", false
 		}
 	}

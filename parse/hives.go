@@ -29,7 +29,7 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		if !items[i].capital && !r.smallNames || !r.initials.has(r.text[items[i].start]) {
+		if !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[items[i].start]) {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
@@ -37,7 +37,7 @@ func (r *reader) nameHives(items []item) []item {
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
-			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].capital && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
+			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].has(capital) && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
 				continue
 			}
 			if i > 1 && items[i-1].text == "off" && items[i-1].pause == none && items[i-2].any(kBar, kBars) {
@@ -182,13 +182,13 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	name := next.text
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
-	letterA := next.capital || i+2 < len(items) && items[i+2].pause == none && items[i+2].any4(kBe, kHave, kThen, kBars) // "hive a has", not "opened the hive a bit"
-	letterA = letterA || items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= line)                       // a line by itself
+	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && items[i+2].any4(kBe, kHave, kThen, kBars) // "hive a has", not "opened the hive a bit"
+	letterA = letterA || items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= line)                            // a line by itself
 	if single && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
-	if (next.capital && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
+	if (next.has(capital) && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
 	if r.names[name] || next.pause == none && r.isWord(next, "north", "south", "east", "west") || r.spokenName(items, i) {
@@ -235,7 +235,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(sidewise, rest) || slices.Contains(endwise, rest)) {
 			return rest, 1 // "the middle hive"
 		}
-		ofPlace := back > 0 && it.capital && before[k+1].capital && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
+		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
 		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
@@ -286,7 +286,7 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true
 	}
 	prev := &before[k-1]
-	if before[k].capital && !prev.capital && prev.any(kWord, kDo) {
+	if before[k].has(capital) && !prev.has(capital) && prev.any(kWord, kDo) {
 		return true // "looked through Nursery hive", "fed Nursery hive"
 	}
 	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !r.isWord(prev, "than", "like", "not", "as") {

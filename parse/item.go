@@ -11,19 +11,16 @@ type item struct {
 	start    int32   // bytes of the note
 	end      int32
 	from, to uint16 // tokens of the line: a row of a table has at most twice the bytes of the longest line
+	marks    mark   // of its tokens: capital and bullet of the first, misheard and misspelt of any
 	pause    pause  // before it
-	misheard bool
-	misspelt bool
-	mended   bool // a repair put it here
-	asked    bool // a question mark follows
-	capital  bool
-	colon    bool // a colon follows
-	bullet   bool
-	plural   bool // of a bar word
-	ranged   bool // of bars: one range, from one to another
-	used     bool // some rule took it
-	taken    bool // of bars: an argument of a deed, not a place of findings
-	laid     laid // of bars, and numbers that are: where they stand in a row
+	mended   bool   // a repair put it here
+	asked    bool   // a question mark follows
+	colon    bool   // a colon follows
+	plural   bool   // of a bar word
+	ranged   bool   // of bars: one range, from one to another
+	used     bool   // some rule took it
+	taken    bool   // of bars: an argument of a deed, not a place of findings
+	laid     laid   // of bars, and numbers that are: where they stand in a row
 
 	n    quantity
 	bars []int // of kBars
@@ -64,6 +61,8 @@ func gistOf(items []item) gist {
 
 // everything is the gist for which no question is passed by.
 var everything = gist{everyKind, ^listSet(0), true}
+
+func (it *item) has(f mark) bool { return it.marks&f != 0 }
 
 func (it *item) is(k kind) bool { return it.kinds.has(k) }
 

@@ -30,5 +30,5 @@ func (r *reader) letterAlone(items []item, i int) bool {
 	if i+1 < len(items) && items[i+1].is(kNum) && items[i+1].start == it.end {
 		return false // "B4" is a bar
 	}
-	return it.capital && (it.text != "a" || it.colon || i+1 < len(items) && items[i+1].pause == none && items[i+1].any(kBe, kHave))
+	return it.has(capital) && (it.text != "a" || it.colon || i+1 < len(items) && items[i+1].pause == none && items[i+1].any(kBe, kHave))
 }

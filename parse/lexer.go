@@ -311,13 +311,12 @@ func (l *lexer) place(it *item, i, end int) {
 func (l *lexer) read(it *item, i, end int) {
 	first, last := &l.toks[i], &l.toks[end-1]
 	it.end = last.end
-	it.capital, it.bullet = first.has(capital), first.has(bullet)
 	it.asked, it.colon = last.has(asked), last.has(coloned)
 	marks := first.flags
 	for k := i + 1; k < end; k++ {
 		marks |= l.toks[k].flags
 	}
-	it.misheard, it.misspelt = marks&misheard != 0, marks&misspelt != 0
+	it.marks = first.flags&(capital|bullet) | marks&(misheard|misspelt)
 	it.text = l.text[it.start:it.end]
 	switch {
 	case marks&respelt != 0:

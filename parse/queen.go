@@ -458,7 +458,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		switch {
 		case ref.mended:
 			r.cur.flag("queen.bar", "corrected aloud", "")
-		case ref.misheard:
+		case ref.has(misheard):
 			r.cur.flag("queen.bar", "bar may be misheard", "")
 		}
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})

@@ -60,7 +60,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	}
 	if items[i].is(kHive) {
 		ref, back, next = r.hiveRef(items, i, before)
-		if next+1 < len(items) && items[next].is(kOf) && items[next+1].capital && items[next+1].lists.has(titles) {
+		if next+1 < len(items) && items[next].is(kOf) && items[next+1].has(capital) && items[next+1].lists.has(titles) {
 			ref.kinds = setOf(kTheirs) // "hive 7 of Mr. Alder"
 		}
 		return ref, back, next
@@ -241,8 +241,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	ref.lists = r.words.find(ref.text).lists
 	ref.colon, ref.asked = items[next-1].colon, items[next-1].asked
 	for k := i; k < next; k++ {
-		ref.misheard = ref.misheard || items[k].misheard
-		ref.misspelt = ref.misspelt || items[k].misspelt
+		ref.marks |= items[k].marks & (misheard | misspelt)
 	}
 	ref.bars = bars
 	return ref

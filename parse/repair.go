@@ -162,7 +162,8 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		}
 	}
 	fresh.mended = true
-	fresh.pause, fresh.bullet = old.pause, old.bullet
+	fresh.pause = old.pause
+	fresh.marks = fresh.marks&^bullet | old.marks&bullet
 	if s == kContent && to-1 > cue && items[to-1].is(kAmount) { // "pollen on bar two, no, sorry, lots of nectar"
 		items[to], items[to-1].pause = fresh, old.pause
 		items[to].pause = none

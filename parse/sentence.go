@@ -225,7 +225,7 @@ func (r *reader) hiveLeaf(it *item) {
 	switch {
 	case it.mended:
 		r.cur.flag("hive", "corrected aloud", "")
-	case it.misheard:
+	case it.has(misheard):
 		r.cur.flag("hive", "may be misheard", "")
 	}
 }

@@ -15,7 +15,7 @@ func (r *reader) takeBackUntold(list []clause) {
 			told.mood, told.cue = unasked, told.items[0].text
 		case told.mood == asserted && c.items[0].pause == comma && r.heardOf(c.items):
 			told.mood, told.cue = unasked, c.items[0].text
-		case told.mood == asserted && c.items[0].is(kTheirs) && c.items[0].pause == comma && told.has(kSign) && told.items[len(told.items)-1].capital:
+		case told.mood == asserted && c.items[0].is(kTheirs) && c.items[0].pause == comma && told.has(kSign) && told.items[len(told.items)-1].has(capital):
 			told.mood, told.cue = unasked, c.cue // "foulbrood at Long Acre, three miles off"
 		case c.mood == unasked && c.items[0].pause <= comma && r.untold(c.items):
 			for k := i - 1; k >= 0 && list[k].mood == asserted && !list[k].kinds.meet(surely); k-- {
@@ -39,9 +39,9 @@ func (r *reader) othersBees(items []item) {
 		first.kinds = setOf(kTheirs)
 		return
 	}
-	lot := first.capital && items[1].text == "'s" && r.isWord(&items[2], "lot") ||
+	lot := first.has(capital) && items[1].text == "'s" && r.isWord(&items[2], "lot") ||
 		r.mended[first.from].id == idUnknown && strings.HasSuffix(first.text, "s") && r.isWord(&items[1], "lot")
-	if lot || first.capital && r.contrasted(r.mended, int(first.to)) {
+	if lot || first.has(capital) && r.contrasted(r.mended, int(first.to)) {
 		first.kinds = setOf(kTheirs)
 	}
 }
@@ -53,7 +53,7 @@ func (r *reader) titled(items []item) int {
 	if items[0].is(kOn) {
 		i = 1
 	}
-	if i+3 >= len(items) || !r.isWord(&items[i], personTitles...) || !items[i+1].capital || items[i+2].text != "'s" {
+	if i+3 >= len(items) || !r.isWord(&items[i], personTitles...) || !items[i+1].has(capital) || items[i+2].text != "'s" {
 		return 0
 	}
 	if i > 0 || r.isWord(&items[i+3], "lot") || items[i+3].any3(kBees, kHive, kHives) {
