@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -268,7 +269,7 @@ func renamed(c goldCase, names []string) (out goldCase, ok bool) {
 func TestVariants(t *testing.T) {
 	p := mustNew(t)
 	right := casesReadRight(t, p)
-	for _, v := range variants {
+	for _, v := range slices.Concat(variants, rewordings) {
 		testVariant(t, p, v.name, v.floor, right, func(c goldCase) (goldCase, bool) {
 			also := c
 			also.note = v.rewrite(c.note)
