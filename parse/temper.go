@@ -205,8 +205,8 @@ func (r *reader) closesOn(c *clause, i int) bool {
 		return true // "bar 3 has eggs and is calm"
 	case last && it.pause == comma && c.items[0].is(kName):
 		return true // "Hive 4: brood on five bars, calm"
-	case r.standsAlone(c, i) && c.kinds.meet(besideTemper):
-		return true // "BIAS, queen not seen, calm, 7 seams", "Gentle, BIAS."
+	case r.standsAlone(c, i) && (c.kinds.meet(besideTemper) || i == 0 && c.next(0).any(kNo, kNot)):
+		return true // "BIAS, queen not seen, calm, 7 seams", "Gentle, BIAS.", "Calm, no followers."
 	}
 	return i > 1 && c.items[i-1].is(kAdv) && r.isWord(&c.items[i-1], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) // "eggs on bar five very calm stores fair"
 }
@@ -225,7 +225,7 @@ func (r *reader) nothingElse(c *clause, i int) bool {
 		case k == i:
 		case it.anyOf(notOfBees) && !it.is(kTemper) && !r.lightWord(it):
 			return false
-		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") && r.rule(it, kLeaf).ID != "runny":
+		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") && !strings.HasPrefix(r.rule(it, kLeaf).Set[0], "temper."):
 			return false
 		}
 	}
