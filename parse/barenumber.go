@@ -215,7 +215,7 @@ func (n *bareNumber) bracketed() bool {
 }
 
 // isOnBars are the kinds of what can be on the bar whose number stands behind "on".
-var isOnBars = setOf(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot)
+var isOnBars = setOf(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot, kPattern)
 
 // placed reports whether the words right before the number make it a place, in a
 // list of bars or not.

@@ -31,7 +31,7 @@ func (r *reader) imperative(c *clause, i int) bool {
 // bar 12".
 func (r *reader) orders(c *clause, i int) bool {
 	it := &c.items[i]
-	if it.pause < stop || it.any5(kMethod, kMite, kState, kFixture, kSign) || it.to == it.from+1 && i+1 == len(c.items) {
+	if it.pause < stop || it.any6(kMethod, kMite, kState, kFixture, kSign, kSky) || it.to == it.from+1 && i+1 == len(c.items) {
 		return false
 	}
 	if hasKind(c.items[i+1:], kBe) || slices.ContainsFunc(c.items[i:], func(it item) bool { return it.colon }) {
