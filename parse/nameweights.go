@@ -205,6 +205,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
 	case is(prev, "the") && is(end, "lot", "mob", "bees", "ladies", "girls", "crew") && toks[end].pause == none:
 		return enough // "the Orchard lot"
+	case i == 1 && is(prev, "the") && is(end, "saga", "story", "tale", "chronicle", "chronicles") && toks[end].pause == none && r.talksOfHive(toks, end, nextSentences):
+		return enough // "The Sundial saga, part four. They swarmed …"
 	case is(prev, "how", "whether") && (beFollows(toks, end) == end || is(end, "does", "did", "fares", "fared", "goes", "gets", "got")):
 		return enough // "how Juniper was"
 	case is(prev, "about", "of") && toks[end-1].has(coloned) && r.talksOfHive(toks, end, nextSentences):
