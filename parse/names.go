@@ -14,7 +14,7 @@ const enough = 3
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
-	lines := r.lineNames(toks)
+	lines := append(r.lineNames(toks), r.labelNames(toks)...)
 	if lines == nil && !anyCapital(toks) {
 		return nil
 	}
@@ -126,6 +126,24 @@ func (r *reader) lineNames(toks []token) (names []string) {
 		}
 	}
 	if len(names) == 1 && !strings.HasPrefix(names[0], strings.ToLower(r.text[toks[0].start:toks[0].end])) {
+		return nil
+	}
+	return names
+}
+
+// labelNames are the names in lower case that begin lines with a colon behind them, "maple:
+// bias", where several do with what is found in a hive: one may be a label of anything.
+func (r *reader) labelNames(toks []token) (names []string) {
+	for _, row := range r.rows {
+		label := toks[row.from]
+		if row.to-row.from < 2 || !label.has(coloned) || label.has(capital) || !r.mayName(toks, row.from) || !r.talksOfHive(toks, row.from+1, ownSentence) {
+			continue
+		}
+		if name := r.strings.lower(r.text[label.start:label.end]); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if len(names) < 2 {
 		return nil
 	}
 	return names

@@ -11,6 +11,9 @@ import (
 // name alone, and away from people.
 func TestTurnsToHives(t *testing.T) {
 	for _, c := range []struct{ said, hives string }{
+		{"nettle: eggs on 3 and 4\nash: bias", "nettle / ash"},
+		{"left: eggs on bar 3\nright: honey on 4", ""},
+		{"The Sundial saga, part four.\nThey swarmed in May. No eggs.", "sundial"},
 		{"Nora's notes. Juniper was calm, eggs on bar 4.", "juniper"},
 		{"I opened Old Barnaby this morning. Eggs on bar 4.", "old barnaby"},
 		{"Juniper:\nLost. Dead bees on bar 4.\nMarigold:\nAlive! Two seams.", "juniper / marigold"},

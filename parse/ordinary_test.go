@@ -3,7 +3,25 @@ package parse
 import "testing"
 
 // ordinary are sentences that nobody would think hard to read.
-var ordinary = map[string][]saying{
+var ordinary = map[string][]saying{ // Temper beside other words of it, weather at the head, a deed or a state behind "and".
+	"temper, weather and what stands behind and": {
+		{"Calm, not runny.", "temper.score=4 temper.runny=no"},
+		{"H2. Calm, no followers.", "hive=2 temper.score=4"},
+		{"hive three quiet bunch no brood anywhere", "hive=3 contents.brood=no temper.score=4"},
+		{"I didn't sight the queen.", "queen.seen=no"},
+		{"Middling in strength.", "strength.word=moderate"},
+		{"Bar 11: grown onto the side wall.", "bars.11.comb.attached=wall"},
+		{"Clear and calm this morning. Fence hive: eggs on bar 3", "hive=fence bars.3.eggs=yes weather.sky=sunny weather.wind=calm"},
+		{"The last visit of the year, 12 degrees and cloudy.", "weather.temp_c=12 weather.sky=cloudy"},
+		{"Brood pepperpot on 3 and 4.", "bars.3.brood=yes bars.3.brood.pattern=patchy bars.4.brood=yes bars.4.brood.pattern=patchy"},
+		{"I marked her yellow and let her go.", "queen.marked=yes queen.colour=yellow actions.mark_queen=yes"},
+		{"Eggs on bar 4 and added a bar last week.", "bars.4.eggs=yes earlier.bar_added=yes earlier.bar_added.count=1"},
+		{"Fed 2 litres and take out bar 13 next time.", "actions.feed=yes actions.feed.amount=2 actions.feed.unit=l plans.remove_bar=yes plans.remove_bar.bar=13"},
+		{"Cleaned the floor and stores are light.", "actions.clean_floor=yes stores.word=light"},
+		{"Bars 4 to 6 larvae and festooning on bar 11.", "bars.4.open_brood=yes bars.5.open_brood=yes bars.6.open_brood=yes bars.11.festooning=yes"},
+		{"I found no sign of chalkbrood.", "signs.chalkbrood=no"},
+	},
+
 	"few words": {
 		{"hive 2 going back to front bar fifteen is empty next one has nectar", "hive=2 bars.14.nectar=yes bars.15.comb.size=bare"},
 		{"they swarmed on saturday i was at a wedding", "earlier.swarmed=yes earlier.swarmed.on=2026-05-09"},

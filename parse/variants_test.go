@@ -92,7 +92,7 @@ var variants = []variant{
 	{"words", 0.985, inWords},
 	{"no. before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
 	{"hash before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
-	{"combs for bars", 0.994, unless(`(?i)\bcombs? (of|on|at) bar`, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2"))},
+	{"combs for bars", 0.994, unless(`(?i)\bcombs? (of|on|at) bar|\bno bar`, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2"))},
 	{"colony for hive", 0.994, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
 	{"her majesty", 1, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
 	{"bullets", 0.999, unless(`[|\t]|  |(?mi)^(hive|bar)[,;]`, replacing(`(?m)^([A-Za-z])`, "- $1"))},
