@@ -73,6 +73,9 @@ func (l *lexer) item(i int, it, before *item) int {
 	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "on both sides of comb 7"
 	}
+	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "eggs on top bar 3"
+	}
 	if alone := l.stateOf(before, i, best); alone.end > i {
 		best = alone
 	}
@@ -145,6 +148,16 @@ func (l *lexer) combNumbered(i int) bool {
 	}
 	_, end := l.quantityAt(i + 1)
 	return end > i+1 && (end == len(l.toks) || l.measures.unit(l.toks, end) == "")
+}
+
+// topBar reports whether "on top" at token i, and the number of a bar that ends the phrase,
+// speak of a top bar by that number: not "honey on top bar five eggs".
+func (l *lexer) topBar(i int) bool {
+	if l.toks[i+1].id != l.numbers.topID || !joined(l.toks, i+1) || !joined(l.toks, i+2) || !l.combNumbered(i+2) {
+		return false
+	}
+	_, end := l.quantityAt(i + 3)
+	return end == len(l.toks) || l.toks[end].pause >= comma || l.numbers.is(l.toks, end, andWord)
 }
 
 // numbersBars reports whether token i is a word for bars and their number follows, which

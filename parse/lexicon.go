@@ -93,7 +93,7 @@ var numberKindNames = map[string]numberKind{"unit": unitWord, "tens": tensWord, 
 	"percent": percentWord, "of": ofWord, "or": orWord, "to": toWord, "point": pointWord, "between": betweenWord, "odd": oddWord}
 
 func (l *lexicon) addNumbers(parts []part) error {
-	l.numbers = &numbers{soID: l.words.add("so"), inID: l.words.add("in"), perID: l.words.add("per"), centID: l.words.add("cent")}
+	l.numbers = &numbers{soID: l.words.add("so"), topID: l.words.add("top"), inID: l.words.add("in"), perID: l.words.add("per"), centID: l.words.add("cent")}
 	l.numbers.months = func(t token) bool { return l.dates.of(t.id).kind == monthWord }
 	return eachPart(parts, func(kindName, word string, value float64) bool {
 		k, ok := numberKindNames[kindName]

@@ -60,6 +60,7 @@ type numbers struct {
 	kinds         []numberWord // by wordID
 	perID, centID wordID       // per cent
 	soID          wordID
+	topID         wordID // "top" of "top bar"
 	inID          wordID // the word "in", which may mean inches
 	dimension     wordSet
 	combWords     wordSet // comb, bar, frame

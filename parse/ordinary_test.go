@@ -3,7 +3,14 @@ package parse
 import "testing"
 
 // ordinary are sentences that nobody would think hard to read.
-var ordinary = map[string][]saying{ // Temper beside other words of it, weather at the head, a deed or a state behind "and".
+var ordinary = map[string][]saying{
+	// A top bar by its number, and the top of a comb.
+	"top bars": {
+		{"Eggs on top bar 3.", "bars.3.eggs=yes"},
+		{"Honey on top bars 5 and 6.", "bars.5.honey=yes bars.6.honey=yes"},
+		{"honey on top bar five eggs", "contents.honey=yes bars.5.eggs=yes"},
+	},
+	// Temper beside other words of it, weather at the head, a deed or a state behind "and".
 	"temper, weather and what stands behind and": {
 		{"Calm, not runny.", "temper.score=4 temper.runny=no"},
 		{"H2. Calm, no followers.", "hive=2 temper.score=4"},
