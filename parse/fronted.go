@@ -22,6 +22,37 @@ func (r *reader) fronted(items []item) {
 	}
 }
 
+// frontedSight turns what I saw on bars, where it stands before me, into what was seen there:
+// "one sealed cell I found on bar 6".
+func (r *reader) frontedSight(items []item) {
+	from := 0 // where the phrase begins
+	for i := range items {
+		if items[i].pause > none {
+			from = i
+		}
+		if i > from && r.isWord(&items[i], "i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
+			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
+		}
+	}
+}
+
+// seenOnBars reports whether having seen it on bars is told from item i on: "found on bar 6".
+func seenOnBars(items []item, i int) bool {
+	return i+2 < len(items) && items[i].is(kSeen) && items[i+1].is(kOn) && items[i+2].is(kBars) && items[i].pause == none && items[i+1].pause == none
+}
+
+// isFinding reports whether items name something found and nothing beside it.
+func isFinding(items []item) bool {
+	found := false
+	for k := range items {
+		if !items[k].anyOf(beforeBars) {
+			return false
+		}
+		found = found || items[k].any3(kContent, kCell, kSign)
+	}
+	return found
+}
+
 // mustDo reports whether a verb for what is to be done follows at item i behind "must",
 // "will" and the like, with no object but the one before it.
 func (r *reader) mustDo(items []item, i int) bool {

@@ -4,6 +4,12 @@ import "testing"
 
 // ordinary are sentences that nobody would think hard to read.
 var ordinary = map[string][]saying{
+	// What was seen stands before who saw it.
+	"seen there": {
+		{"Eggs I saw on bar 4.", "bars.4.eggs=yes"},
+		{"One sealed swarm cell we found on bar 6.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1 bars.6.queen_cells.capped.kind=swarm"},
+		{"bar four eggs I found on bar five larvae", "bars.4.eggs=yes bars.5.open_brood=yes"},
+	},
 	// A top bar by its number, and the top of a comb.
 	"top bars": {
 		{"Eggs on top bar 3.", "bars.3.eggs=yes"},

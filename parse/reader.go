@@ -227,6 +227,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)
 	}
+	if met.kinds.has(kPron) && met.kinds.has(kSeen) {
+		r.frontedSight(r.items)
+	}
 	if met.kinds.has(kHave) && met.kinds.meet(fedOn) && met.kinds.meet(setOf(kAmount, kStored)) {
 		r.frontedStores(r.items)
 	}
