@@ -26,10 +26,10 @@ var waysToJoin = []struct {
 	{"lines", func(a, b string) string { return "Hive 2\n" + capitalised(a) + "\n" + capitalised(b) + "\n" }, 1},
 	{"semicolon", func(a, b string) string { return "Hive 2. " + capitalised(a) + "; " + b + "." }, 0.962},
 	{"comma", func(a, b string) string { return "Hive 2. " + capitalised(a) + ", " + b + "." }, 0.956},
-	{"and", func(a, b string) string { return "Hive 2. " + capitalised(a) + " and " + b + "." }, 0.842},
+	{"and", func(a, b string) string { return "Hive 2. " + capitalised(a) + " and " + b + "." }, 0.869},
 	{"nothing, dictated", func(a, b string) string {
 		return "hive two " + strings.ToLower(strings.ReplaceAll(a+" "+b, ",", ""))
-	}, 0.925},
+	}, 0.929},
 }
 
 func TestComposed(t *testing.T) {
