@@ -73,7 +73,7 @@ func (l *lexer) item(i int, it, before *item) int {
 	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "on both sides of comb 7"
 	}
-	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i) {
+	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i, before) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "eggs on top bar 3"
 	}
 	if alone := l.stateOf(before, i, best); alone.end > i {
@@ -150,14 +150,19 @@ func (l *lexer) combNumbered(i int) bool {
 	return end > i+1 && (end == len(l.toks) || l.measures.unit(l.toks, end) == "")
 }
 
-// topBar reports whether "on top" at token i, and the number of a bar that ends the phrase,
-// speak of a top bar by that number: not "honey on top bar five eggs".
-func (l *lexer) topBar(i int) bool {
+// seenOn are the kinds of words behind which "on top" tells where the queen is, not where on
+// the comb something is.
+var seenOn = setOf(kBe, kSeen, kQueen, kShe)
+
+// topBar reports whether "on top" at token i, and the number of a bar behind it, speak of a
+// top bar by that number: it begins what is told, tells where the queen was, or ends the
+// phrase. Not in "honey on top bar five eggs".
+func (l *lexer) topBar(i int, before *item) bool {
 	if l.toks[i+1].id != l.numbers.topID || !joined(l.toks, i+1) || !joined(l.toks, i+2) || !l.combNumbered(i+2) {
 		return false
 	}
 	_, end := l.quantityAt(i + 3)
-	return end == len(l.toks) || l.toks[end].pause >= comma || l.numbers.is(l.toks, end, andWord)
+	return l.toks[i].pause >= comma || before.anyOf(seenOn) || end == len(l.toks) || l.toks[end].pause >= comma || l.numbers.is(l.toks, end, andWord)
 }
 
 // numbersBars reports whether token i is a word for bars and their number follows, which

@@ -13,6 +13,8 @@ var ordinary = map[string][]saying{
 	// A top bar by its number, and the top of a comb.
 	"top bars": {
 		{"Eggs on top bar 3.", "bars.3.eggs=yes"},
+		{"On top bar 3 are fresh eggs.", "bars.3.eggs=yes"},
+		{"Queen seen on top bar 5 white dot", "queen.seen=yes queen.bar=5 queen.marked=yes queen.colour=white"},
 		{"Honey on top bars 5 and 6.", "bars.5.honey=yes bars.6.honey=yes"},
 		{"honey on top bar five eggs", "contents.honey=yes bars.5.eggs=yes"},
 	},

@@ -65,7 +65,7 @@ var rewordings = []variant{
 	{"removed for took out", 1, replacing(`\b[Tt]ook out (bars? )`, "removed $1")},
 	{"gave for fed", 0.976, replacing(`\b[Ff]ed (them )?(a|an|one|two|three|half|\d)`, "gave them $2")},
 	{"shifted for moved", 1, replacing(`\b([Mm])oved (bar|the follower)`, "shifted $2")},
-	{"top bars", 0.886, replacing(`\bbar(s?) (\d)`, "top bar$1 $2", `\bBar(s?) (\d)`, "Top bar$1 $2")},
+	{"top bars", 0.924, replacing(`\bbar(s?) (\d)`, "top bar$1 $2", `\bBar(s?) (\d)`, "Top bar$1 $2")},
 	{"young larvae", 1, replacing(`\b(and|has|some|with) larvae\b`, "$1 young larvae")},
 	{"open brood for larvae", 1, replacing(`\b(and|has|some|with|no) larvae\b`, "$1 open brood")},
 	{"uncapped brood for open brood", 1, replacing(`\bopen brood\b`, "uncapped brood")},
