@@ -125,6 +125,7 @@ var placings = [...]placing{
 	{setOf(kContent), none, barsAt.listedWithPattern},
 	{setOf(kContent), none, barsAt.leadsToQueen},
 	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
+	{setOf(kBees), comma, barsAt.endsSign},
 	{setOf(kQueen), none, barsAt.thereSheIs},
 	{setOf(kContent), none, barsAt.leadsToMuch},
 	{setOf(kContent), none, barsAt.leadsToMore},
@@ -173,6 +174,11 @@ func (b barsAt) ends() bool { return b.closed(b.items, b.i) }
 
 // endsAnew: "one sealed cell, bar five", where no bars were named before.
 func (b barsAt) endsAnew() bool { return b.ends() && !b.barBefore(b.items, b.i) }
+
+// endsSign: "deformed wings on three bees, bar 5".
+func (b barsAt) endsSign() bool {
+	return b.i > 3 && b.items[b.i-2].is(kNum) && b.items[b.i-3].is(kOn) && b.items[b.i-4].is(kSign) && b.endsAnew()
+}
 
 // endsFinding: "eggs on bar four, sealed brood bars five and six", "eggs bar 4, sealed
 // bars 5-6".

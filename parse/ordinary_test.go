@@ -4,6 +4,11 @@ import "testing"
 
 // ordinary are sentences that nobody would think hard to read.
 var ordinary = map[string][]saying{
+	// Signs counted on bees, and their bar behind a comma.
+	"signs on bees": {
+		{"Deformed wings on three bees, bar 5.", "signs.deformed_wings=yes signs.deformed_wings.count=3 signs.deformed_wings.bar=5"},
+		{"Deformed wings on two bees, bar 5 eggs.", "signs.deformed_wings=yes signs.deformed_wings.count=2 bars.5.eggs=yes"},
+	},
 	// What was seen stands before who saw it.
 	"seen there": {
 		{"Eggs I saw on bar 4.", "bars.4.eggs=yes"},

@@ -18,13 +18,14 @@ var (
 
 // What a note says does not hang on how it is put. Each variant rewrites the notes with
 // answers that are read right, and the answers must stay. A variant may take away what a
-// reader needs (the stops of a write-up, the capitals of names), so a floor holds the share
-// of notes that it must leave right.
+// reader needs (the stops of a write-up, the capitals of names), so a floor holds the number
+// of notes that it must leave right: a number, since a note that is newly read right should
+// not bring a share down.
 
 // variant rewrites a note so that its answers hold still.
 type variant struct {
 	name    string
-	floor   float64
+	floor   int // notes that must be read as before
 	rewrite func(note string) string
 }
 
@@ -57,52 +58,52 @@ func unless(pattern string, rewrite func(string) string) func(string) string {
 }
 
 var variants = []variant{
-	{"sealed for capped", 1, replacing(`\bcapped\b`, "sealed", `\bCapped\b`, "Sealed", `\buncapped\b`, "unsealed")},
-	{"capped for sealed", 1, replacing(`\bsealed\b`, "capped", `\bSealed\b`, "Capped", `\bunsealed\b`, "uncapped")},
-	{"grubs for larvae", 1, replacing(`\blarvae\b`, "grubs", `\bLarvae\b`, "Grubs")},
-	{"larvae for grubs", 1, replacing(`\bgrubs\b`, "larvae")},
-	{"lower case", 0.746, strings.ToLower},
-	{"upper case", 0.784, strings.ToUpper},
-	{"commas away", 0.837, replacing(`,(\D|$)`, "$1")},
-	{"stops away", 0.589, replacing(`[.;] `, " ", `[.;]\n`, "\n")},
-	{"semicolons are stops", 0.964, replacing(`; `, ". ")},
-	{"stops are semicolons", 0.817, stopsAs("; ")},
-	{"stops are lines", 0.96, stopsAs(".\n")},
-	{"stops are commas", 0.714, stopsAs(", ")},
-	{"dashes are commas", 0.923, replacing(` [-–—] `, ", ")},
-	{"commas are dashes", 0.97, replacing(`, `, " – ")},
-	{"lines are stops", 0.941, replacing(`([^\s.,;:!?])[ \t]*\n+`, "$1. ", `\n+`, " ")},
-	{"lines are spaces", 0.747, replacing(`\n`, " ")},
-	{"full forms", 1, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
-	{"short forms", 1, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
-	{"dictated", 0.539, spoken(dictated)},
-	{"dictated in words", 0.536, spoken(func(n string) string { return dictated(inWords(n)) })},
-	{"um", 0.984, replacing(`, `, ", um, ")},
-	{"so", 0.998, stopsAs(". So")},
-	{"and at stops", 0.998, stopsAs(". And")},
-	{"I saw", 0.96, replacing(`\b(I|i|we|We) found\b`, "$1 saw")},
-	{"we", 0.993, replacing(`\bI('m| am)\b`, "we are", `\bI was\b`, "we were", `\bI\b`, "we", `(^|\n|[.!?:] )we\b`, "${1}We")},
-	{"en dash ranges", 1, ranges("–")},
-	{"to ranges", 1, ranges(" to ")},
-	{"dash ranges", 1, rising("-")},
-	{"through ranges", 1, rising(" through ")},
-	{"ampersands", 0.959, replacing(` and `, " & ")},
-	{"and for ampersands", 1, replacing(` ?& ?`, " and ")},
-	{"digits", 0.998, inDigits},
-	{"words", 0.988, inWords},
-	{"no. before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
-	{"hash before numbers", 1, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
-	{"combs for bars", 0.995, unless(`(?i)\bcombs? (of|on|at) bar|\bno bar`, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2"))},
-	{"colony for hive", 0.994, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
-	{"her majesty", 1, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
-	{"bullets", 0.999, unless(`[|\t]|  |(?mi)^(hive|bar)[,;]`, replacing(`(?m)^([A-Za-z])`, "- $1"))},
-	{"stars", 1, replacing(`(?m)^- `, "* ")},
-	{"crlf", 1, replacing(`\n`, "\r\n")},
-	{"two spaces", 1, spacing("  ")},
-	{"no-break spaces", 1, spacing("\u00a0")},
-	{"indented", 1, replacing(`(?m)^`, "    ")},
-	{"curly quotes", 1, replacing(`'`, "’")},
-	{"exclaimed", 0.998, replacing(`([a-z]{3})\.(\s+[A-Z]|\n)`, "$1!$2")},
+	{"sealed for capped", 579, replacing(`\bcapped\b`, "sealed", `\bCapped\b`, "Sealed", `\buncapped\b`, "unsealed")},
+	{"capped for sealed", 444, replacing(`\bsealed\b`, "capped", `\bSealed\b`, "Capped", `\bunsealed\b`, "uncapped")},
+	{"grubs for larvae", 288, replacing(`\blarvae\b`, "grubs", `\bLarvae\b`, "Grubs")},
+	{"larvae for grubs", 57, replacing(`\bgrubs\b`, "larvae")},
+	{"lower case", 611, strings.ToLower},
+	{"upper case", 1010, strings.ToUpper},
+	{"commas away", 714, replacing(`,(\D|$)`, "$1")},
+	{"stops away", 454, replacing(`[.;] `, " ", `[.;]\n`, "\n")},
+	{"semicolons are stops", 134, replacing(`; `, ". ")},
+	{"stops are semicolons", 542, stopsAs("; ")},
+	{"stops are lines", 637, stopsAs(".\n")},
+	{"stops are commas", 474, stopsAs(", ")},
+	{"dashes are commas", 48, replacing(` [-–—] `, ", ")},
+	{"commas are dashes", 827, replacing(`, `, " – ")},
+	{"lines are stops", 1218, replacing(`([^\s.,;:!?])[ \t]*\n+`, "$1. ", `\n+`, " ")},
+	{"lines are spaces", 967, replacing(`\n`, " ")},
+	{"full forms", 343, replacing(`n't\b`, " not", `\bca not\b`, "cannot", `I've`, "I have", `I'll`, "I will", `I'm`, "I am", `\b(it|that|there|she|he)'s a\b`, "$1 is a")},
+	{"short forms", 263, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
+	{"dictated", 682, spoken(dictated)},
+	{"dictated in words", 679, spoken(func(n string) string { return dictated(inWords(n)) })},
+	{"um", 839, replacing(`, `, ", um, ")},
+	{"so", 658, stopsAs(". So")},
+	{"and at stops", 658, stopsAs(". And")},
+	{"I saw", 49, replacing(`\b(I|i|we|We) found\b`, "$1 saw")},
+	{"we", 485, replacing(`\bI('m| am)\b`, "we are", `\bI was\b`, "we were", `\bI\b`, "we", `(^|\n|[.!?:] )we\b`, "${1}We")},
+	{"en dash ranges", 121, ranges("–")},
+	{"to ranges", 121, ranges(" to ")},
+	{"dash ranges", 109, rising("-")},
+	{"through ranges", 109, rising(" through ")},
+	{"ampersands", 1010, replacing(` and `, " & ")},
+	{"and for ampersands", 18, replacing(` ?& ?`, " and ")},
+	{"digits", 942, inDigits},
+	{"words", 745, inWords},
+	{"no. before numbers", 551, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 no. $2")},
+	{"hash before numbers", 551, replacing(`\b([Bb]ar|[Hh]ive) (\d+([^.\w]|\.\s))`, "$1 #$2")},
+	{"combs for bars", 946, unless(`(?i)\bcombs? (of|on|at) bar|\bno bar`, replacing(`\bbar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "comb$1 $2", `\bBar(s?) (\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen)`, "Comb$1 $2"))},
+	{"colony for hive", 355, replacing(`\bhive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "colony $1", `\bHive (\d|one|two|three|four|five|six|seven|eight|nine|ten)`, "Colony $1")},
+	{"her majesty", 483, replacing(`\bthe queen\b`, "her majesty", `\bThe queen\b`, "Her majesty")},
+	{"bullets", 1256, unless(`[|\t]|  |(?mi)^(hive|bar)[,;]`, replacing(`(?m)^([A-Za-z])`, "- $1"))},
+	{"stars", 17, replacing(`(?m)^- `, "* ")},
+	{"crlf", 1293, replacing(`\n`, "\r\n")},
+	{"two spaces", 1284, spacing("  ")},
+	{"no-break spaces", 1284, spacing("\u00a0")},
+	{"indented", 1293, replacing(`(?m)^`, "    ")},
+	{"curly quotes", 637, replacing(`'`, "’")},
+	{"exclaimed", 708, replacing(`([a-z]{3})\.(\s+[A-Z]|\n)`, "$1!$2")},
 }
 
 // stopsAs puts something else between sentences than a full stop. Stops behind what is
@@ -226,15 +227,15 @@ func inWords(note string) string {
 // calls the hives of a note so.
 var otherNames = []struct {
 	kind  string
-	floor float64
+	floor int
 	names []string
 }{
-	{"plants", 0.981, []string{"Teasel", "Bergamot", "Spindle", "Comfrey", "Yarrow", "Campion"}},
-	{"women", 0.987, []string{"Philippa", "Oona", "Griselda", "Marjorie", "Wilhelmina", "Zelda"}},
-	{"men", 0.987, []string{"Rupert", "Osbert", "Fergus", "Thaddeus", "Igor", "Barnaby"}},
-	{"places", 0.987, []string{"Dunmore", "Saltash", "Trieste", "Wexcombe", "Ardnagreine", "Bexley"}},
-	{"things", 0.987, []string{"Biscuit", "Trumpet", "Velvet", "Lantern", "Teapot", "Anvil"}},
-	{"coined", 0.987, []string{"Zorblat", "Quendy", "Ixtil", "Wombo", "Frobish", "Tarquill"}},
+	{"plants", 313, []string{"Teasel", "Bergamot", "Spindle", "Comfrey", "Yarrow", "Campion"}},
+	{"women", 315, []string{"Philippa", "Oona", "Griselda", "Marjorie", "Wilhelmina", "Zelda"}},
+	{"men", 315, []string{"Rupert", "Osbert", "Fergus", "Thaddeus", "Igor", "Barnaby"}},
+	{"places", 315, []string{"Dunmore", "Saltash", "Trieste", "Wexcombe", "Ardnagreine", "Bexley"}},
+	{"things", 315, []string{"Biscuit", "Trumpet", "Velvet", "Lantern", "Teapot", "Anvil"}},
+	{"coined", 315, []string{"Zorblat", "Quendy", "Ixtil", "Wombo", "Frobish", "Tarquill"}},
 }
 
 // renamed is the case with its hives called by names, as far as each is called by one
@@ -309,7 +310,7 @@ func casesReadRight(t *testing.T, p *Parser) []goldCase {
 	return out
 }
 
-func testVariant(t *testing.T, p *Parser, name string, floor float64, cases []goldCase, rewrite func(goldCase) (goldCase, bool)) {
+func testVariant(t *testing.T, p *Parser, name string, floor int, cases []goldCase, rewrite func(goldCase) (goldCase, bool)) {
 	same, all := 0, 0
 	for _, c := range cases {
 		c, ok := rewrite(c)
@@ -323,10 +324,9 @@ func testVariant(t *testing.T, p *Parser, name string, floor float64, cases []go
 			t.Logf("== %s\n%s\n%s", c.id, c.note, wrong)
 		}
 	}
-	share := ratio(same, all)
-	t.Logf("%-24s %5d of %5d notes read as before, %.3f", name, same, all, share)
-	if *onlyGold == "" && share < floor {
-		t.Errorf("%s: %.4f of the notes are read as before, below the floor of %g", name, share, floor)
+	t.Logf("%-24s %5d of %5d notes read as before, %.3f", name, same, all, ratio(same, all))
+	if *onlyGold == "" && same < floor {
+		t.Errorf("%s: %d notes are read as before, below the floor of %d", name, same, floor)
 	}
 }
 
