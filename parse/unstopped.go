@@ -19,8 +19,7 @@ func (r *reader) unstopped(items []item) {
 		case it.is(kTemper) && deniedBefore(items, from, i) && !(i+1 < len(items) && items[i+1].pause == none && items[i+1].any3(kBees, kQueen, kContent)):
 			// "no queen cells gentle"
 		case (it.is(kNow) || it.is(kDate) && it.day.today) && r.todayAnew(items, i):
-		case it.any3(kBees, kFixture, kStores) && !it.is(kPron) && !strings.HasPrefix(it.text, "they") && i+2 < len(items) && items[i+1].is(kBe) && items[i+1].pause == none && !items[i-1].anyOf(leadToNoun) &&
-			!(i > from+1 && items[i-1].is(kBars) && items[i-2].is(kOn) && (items[max(i-3, 0)].is(kAnd) || r.frontedBar(items, i-2))):
+		case it.any3(kBees, kFixture, kStores) && r.nounAnew(items, from, i):
 			// "bar 5 has sealed brood solid bees are working the clover"
 		case it.is(kBring):
 			begin := r.cargoAnew(items, from, i)
@@ -33,6 +32,17 @@ func (r *reader) unstopped(items []item) {
 		}
 		it.pause, from = colon, i
 	}
+}
+
+// nounAnew reports whether the bees, a fixture or the stores at item i are the subject of a
+// verb behind what is whole.
+func (r *reader) nounAnew(items []item, from, i int) bool {
+	it := &items[i]
+	if it.is(kPron) || strings.HasPrefix(it.text, "they") || i+2 >= len(items) || !items[i+1].is(kBe) || items[i+1].pause > none || items[i-1].anyOf(leadToNoun) {
+		return false
+	}
+	placed := i > from+1 && items[i-1].is(kBars) && items[i-2].is(kOn) // which may lead to it: "on bar 5 bees are …"
+	return !placed || !items[max(i-3, 0)].is(kAnd) && !r.frontedBar(items, i-2)
 }
 
 // unstopping are the kinds of words without which nothing is to be parted.
