@@ -30,7 +30,7 @@ func seedNotes(f *testing.F) {
 		"bar \xff\xfe four", "b4-b2", "bars 9 to 1", "bar 99999999999999999999 eggs", "bar 0 eggs", "½½½", "1/0", "31/31/9999", "29 february",
 		"bars 1 to 100000 eggs", "e\u0301ggs on bar four", "– – –", "bar four 1.2.3.4.5", "no no no no", "sorry", "scratch that", "same again", "bar four eggs no sorry",
 		"bar and and saw but yesterday and , fed two", "Yesterday no sorry Sunday", "yesterday time does not need no sorry it's Sunday", "0.1A Cups",
-		"bar\u00a04  eggs\r\nshe\u2019s here \u200b", "bar  brood   stores\r\n4    eggs    \u201chon\u00ady"} {
+		"Hive,6th\nr,u", "bar\u00a04  eggs\r\nshe\u2019s here \u200b", "bar  brood   stores\r\n4    eggs    \u201chon\u00ady"} {
 		f.Add(s)
 	}
 }

@@ -245,6 +245,9 @@ func (n *numbers) one(text string, toks []token, i int) (quantity, int) {
 		}
 		return n.withPart(text, toks, quantity{lo: v}, i+1)
 	case idOrdinal:
+		if toks[i].start == toks[i].end {
+			return quantity{}, i // of a column's heading, which stands elsewhere
+		}
 		v, _ := strconv.ParseFloat(text[toks[i].start:toks[i].end-2], 64)
 		return quantity{lo: v, ordinal: true}, i + 1
 	case idFraction:
