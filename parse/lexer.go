@@ -46,38 +46,33 @@ func (l *lexer) items(toks []token, out []item) []item {
 			out = slices.Grow(out, 1)
 		}
 		out = out[:len(out)+1] // an item is filled in where it stands: it is too large to be handed about
-		before := &noItem
-		if len(out) > 1 && toks[i].pause == none {
-			before = &out[len(out)-2]
-			if before.is(kBe) && len(out) > 2 && before.pause == none {
-				before = &out[len(out)-3] // "the floor's closed"
-			}
-		}
-		i = l.item(i, &out[len(out)-1], before)
+		i = l.item(i, out)
 	}
 	return out
 }
 
-// item fills in the item that begins at token i and returns the index behind
-// it; before stands right before it.
-func (l *lexer) item(i int, it, before *item) int {
+// beforeItem is what stands right before the item at token i, the last of some, and what
+// it tells may be of; an item of no kind behind a pause.
+func (l *lexer) beforeItem(i int, items []item) *item {
+	n := len(items) - 1
+	if n == 0 || l.toks[i].pause > none {
+		return &noItem
+	}
+	if before := &items[n-1]; !before.is(kBe) || n == 1 || before.pause > none {
+		return before
+	}
+	return &items[n-2] // "the floor's closed"
+}
+
+// item fills in the last of some items, which begins at token i, and returns the index
+// behind it.
+func (l *lexer) item(i int, items []item) int {
+	it := &items[len(items)-1]
 	*it = item{}
 	it.says, it.details = senseless, &noDetails
 	best := l.matcher.longest(l.toks, i, l)
-	if best.end > i+1 && l.endsName(i) {
-		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
-	}
-	if end := best.end; end > i+2 && l.numbersBars(end-1) {
-		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
-	}
-	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {
-		best = l.matcher.longest(l.toks[:i+1], i, l) // "on both sides of comb 7"
-	}
-	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i, before) {
-		best = l.matcher.longest(l.toks[:i+1], i, l) // "eggs on top bar 3"
-	}
-	if alone := l.stateOf(before, i, best); alone.end > i {
-		best = alone
+	if best.end > i+1 {
+		best = l.shortened(best, i, l.beforeItem(i, items))
 	}
 	end := best.end
 	if end > i {
@@ -96,6 +91,27 @@ func (l *lexer) item(i int, it, before *item) int {
 	}
 	l.place(it, i, end)
 	return end
+}
+
+// shortened is a way of saying of several words from token i on, or a shorter one where
+// its end belongs to what follows, or its beginning to what stands before it.
+func (l *lexer) shortened(best match, i int, before *item) match {
+	if l.endsName(i) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
+	}
+	if end := best.end; end > i+2 && l.numbersBars(end-1) {
+		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
+	}
+	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "on both sides of comb 7"
+	}
+	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i, before) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "eggs on top bar 3"
+	}
+	if alone := l.stateOf(before, i, best); alone.end > i {
+		return alone
+	}
+	return best
 }
 
 // stateOf is the word at token i alone, where it tells how what stands before it is and a

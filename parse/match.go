@@ -223,7 +223,10 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 		return m.search(toks, slots, theStart, i, match{sense: senseless, end: i})
 	}
 	best := match{sense: senseless, end: i}
-	at := m.first(first.id)
+	at := m.starts[first.id]
+	if at == untrod {
+		at = m.first(first.id)
+	}
 	for j := i + 1; at >= 0; j++ { // along plain words; a slot or an adverb within needs the search
 		st := &m.states[at]
 		if st.says != nil {
