@@ -42,7 +42,7 @@ func (r *reader) looseBars(args []item) bool {
 		if args[k].any3(kAfter, kOn, kFore) {
 			break
 		}
-		if args[k].is(kNum) && k+1 < len(args) && r.isWord(&args[k+1], "more") {
+		if args[k].is(kNum) && k+1 < len(args) && args[k+1].text == "more" {
 			return true
 		}
 	}
@@ -52,6 +52,22 @@ func (r *reader) looseBars(args []item) bool {
 // emptyBar: "an empty bar" that is put in says nothing of a comb.
 func (r *reader) emptyBar(it *item) bool {
 	return it.is(kComb) && strings.HasSuffix(it.text, " bar")
+}
+
+// isWord2 to isWord6 report whether an item is one of just as many words, without a list of
+// them.
+func (it *item) isWord2(a, b string) bool { return it.text == a || it.text == b }
+
+func (it *item) isWord3(a, b, c string) bool { return it.text == a || it.text == b || it.text == c }
+
+func (it *item) isWord4(a, b, c, d string) bool {
+	return it.text == a || it.text == b || it.text == c || it.text == d
+}
+
+func (it *item) isWord5(a, b, c, d, e string) bool { return it.isWord3(a, b, c) || it.isWord2(d, e) }
+
+func (it *item) isWord6(a, b, c, d, e, f string) bool {
+	return it.isWord3(a, b, c) || it.isWord3(d, e, f)
 }
 
 func (r *reader) isWord(it *item, words ...string) bool {
@@ -79,7 +95,7 @@ func (r *reader) contentIn(args []item, what string) bool {
 // onlyToLook: a bar pulled "to look for eggs" goes back in.
 func (r *reader) onlyToLook(args []item) bool {
 	for k := 1; k < len(args); k++ {
-		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && r.isWord(&args[k-1], "to", "and") || r.isWord(&args[k], "show", "see", "look") && r.isWord(&args[k-1], "to") {
+		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && args[k-1].isWord2("to", "and") || args[k].isWord3("show", "see", "look") && args[k-1].text == "to" {
 			return true
 		}
 	}
@@ -136,7 +152,7 @@ func (r *reader) herQueen(c *clause, i int, args []item) bool {
 		if k > 1 || args[k].pause > none {
 			break
 		}
-		if args[k].any(kShe, kQueen) && !r.isWord(&args[k], "she") || r.isWord(&args[k], "her", "herself") {
+		if args[k].any(kShe, kQueen) && args[k].text != "she" || args[k].isWord2("her", "herself") {
 			return true
 		}
 	}

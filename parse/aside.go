@@ -64,7 +64,7 @@ func (r *reader) whereToBehind(c *clause, d *deed, end int) {
 // whichBars takes the bars that an aside tells of: "one bar from hive two, which I added
 // behind bar four".
 func (f *fitting) whichBars() bool {
-	if f.rule.Form != "done" || f.i == 0 || f.i > 3 || !f.isWord(&f.c.items[0], "which") {
+	if f.rule.Form != "done" || f.i == 0 || f.i > 3 || f.c.items[0].text != "which" {
 		return false
 	}
 	k := 0

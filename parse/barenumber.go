@@ -56,7 +56,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	case n.close && n.undergoes():
 		return true
 	case n.close && n.prev.any3(kOn, kAfter, kTween):
-		return !r.isWord(n.prev, "for", "at")
+		return !n.prev.isWord2("for", "at")
 	}
 	return n.goesOn()
 }
@@ -93,7 +93,7 @@ func (n *bareNumber) pairOpens() bool {
 	}
 	and, other, what := &n.items[1], &n.items[2], &n.items[3]
 	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any3(kContent, kComb, kFull) &&
-		(n.listing || n.isWord(and, "+", "&"))
+		(n.listing || and.isWord2("+", "&"))
 }
 
 // speaks: "twelve they've made a start", "three's got a bit of sealed brood".
@@ -104,7 +104,7 @@ func (n *bareNumber) speaks() bool {
 	if n.next.is(kQueen) && n.nextLine(n.items, n.i, n.before) && !n.next.plural && (n.i+2 == len(n.items) || !n.items[n.i+2].any(kCell, kCellKind, kStage)) {
 		return true // "eight queen, blue dot"
 	}
-	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.isWord(n.next, "at"))) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
+	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.next.text == "at")) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1
 }
 
@@ -130,7 +130,7 @@ func (n *bareNumber) amongTold() bool {
 
 // followerBy: "follower moved back two" tells by how many bars it went.
 func (n *bareNumber) followerBy() bool {
-	return n.close && n.isWord(n.prev, "back", "forward", "forwards", "backwards") && n.items[n.i].n.lo < manyBars && hasFixture(n.reader, n.before, "follower") && n.ends()
+	return n.close && n.prev.isWord4("back", "forward", "forwards", "backwards") && n.items[n.i].n.lo < manyBars && hasFixture(n.reader, n.before, "follower") && n.ends()
 }
 
 // takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".
@@ -140,7 +140,7 @@ func (n *bareNumber) takesTold() bool {
 		return false
 	}
 	leaves := n.next != nil && (n.next.is(kBut) || n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kDo, kPron)) // "I straightened nine but left ten"
-	if !n.ends() && !leaves && (n.next.pause > none || !n.isWord(n.next, "for", "as", "because", "since", "to")) {
+	if !n.ends() && !leaves && (n.next.pause > none || !n.next.isWord5("for", "as", "because", "since", "to")) {
 		return false
 	}
 	if slices.Contains(n.bars, int(it.n.lo)) {
@@ -157,7 +157,7 @@ func (n *bareNumber) counts() bool {
 	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
 		return true // "two wee play cups"
 	}
-	if n.next != nil && n.next.pause == none && (n.next.is(kBees) && ofBees(n.next.text) || n.close && n.prev.is(kOn) && n.back(2).is(kSign) && n.isWord(n.next, "larvae", "grubs", "pupae")) {
+	if n.next != nil && n.next.pause == none && (n.next.is(kBees) && ofBees(n.next.text) || n.close && n.prev.is(kOn) && n.back(2).is(kSign) && n.next.isWord3("larvae", "grubs", "pupae")) {
 		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
 	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb) && !n.emptyBar())
@@ -200,7 +200,7 @@ func (n *bareNumber) fronted() bool {
 		return false
 	}
 	return n.back(2).is(kBe) && n.back(3).any(kShe, kQueen) ||
-		n.isWord(n.prev, "on") && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
+		n.prev.text == "on" && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
 }
 
 // sided: "eggs on both sides of six" where bars are numbered.
@@ -221,7 +221,7 @@ var isOnBars = setOf(kContent, kQueen, kSeen, kCell, kComb, kQueenIs, kDot, kPat
 // list of bars or not.
 func (n *bareNumber) placed() bool {
 	switch prev := n.prev; {
-	case prev.is(kOn) && n.isWord(prev, "on") && n.back(2).anyOf(isOnBars):
+	case prev.is(kOn) && prev.text == "on" && n.back(2).anyOf(isOnBars):
 		return true
 	case prev.is(kContent) && n.ranged() && !n.items[n.i].n.or && (through(n.items[n.i].text) || n.likeThis()):
 		return true // "capped brood six to nine good and solid"
@@ -233,7 +233,7 @@ func (n *bareNumber) placed() bool {
 		return true // "capped brood 7 and 8 both sides"
 	case prev.is(kOf) && n.back(2).is(kPlace) && n.listing:
 		return true // "drone brood along the bottom of nine"
-	case n.isWord(prev, "as") && n.back(2).is(kSame):
+	case prev.text == "as" && n.back(2).is(kSame):
 		return true // "six same as five"
 	case prev.any(kAfter, kTween) && deedNear(n.before):
 		return true
@@ -269,9 +269,9 @@ func (n *bareNumber) undergoes() bool {
 	if n.prev.is(kDo) {
 		several := n.plainList(n.items, n.i) || n.next != nil && n.next.pause <= comma && barNumber(n.next) // not "cut three. Two cups"
 		high := n.items[n.i].n.lo >= manyBars && (n.ends() || n.next.any3(kDate, kAnd, kPlan))              // "I've harvested fourteen"
-		return (several || high) && traitsOf(n.rule(n.prev, kDo).Value).bars || n.next != nil && (n.isWord(n.next, "free", "loose", "straight") || n.isWord(n.next, "out") && !hasKind(n.before, kCell))
+		return (several || high) && traitsOf(n.rule(n.prev, kDo).Value).bars || n.next != nil && (n.next.isWord3("free", "loose", "straight") || n.next.text == "out" && !hasKind(n.before, kCell))
 	}
-	return n.isWord(n.prev, "off") && deedNear(n.before)
+	return n.prev.text == "off" && deedNear(n.before)
 }
 
 // leadsToNumber are the kinds of words that a number behind them belongs to.
@@ -297,7 +297,7 @@ func (n *bareNumber) goesOn() bool {
 	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.anyOf(leadsToNumber) && !n.prev.is(kDo) {
 		return true
 	}
-	closes := !n.prev.is(kAdv) || n.isWord(n.prev, "as well", "too", "again")
+	closes := !n.prev.is(kAdv) || n.prev.isWord3("as well", "too", "again")
 	return heads && follows && closes && !n.prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
 
@@ -369,7 +369,7 @@ func (r *reader) follows(n int, before []item) bool {
 		if before[i].any3(kNext, kPrev, kSkip) {
 			steps++
 		}
-		if !before[i].is(kBars) || i > 0 && r.isWord(&before[i-1], "as") {
+		if !before[i].is(kBars) || i > 0 && before[i-1].text == "as" {
 			continue // "same as five" counts nothing
 		}
 		if len(before[i].bars) > 1 && n == slices.Max(before[i].bars)+1 && i < len(before)-1 {

@@ -21,7 +21,7 @@ func (r *reader) countedOn(items []item, k int) bool {
 		return true // "a bar after 8 and one after 12"
 	}
 	on := k+1 < len(items) && items[k+1].is(kOn) && items[k+1].pause == none
-	if on && r.isWord(&items[k+1], "on") && k+2 < len(items) && barNumber(&items[k+2]) && items[k+2].pause == none {
+	if on && items[k+1].text == "on" && k+2 < len(items) && barNumber(&items[k+2]) && items[k+2].pause == none {
 		return true // "3 cups on 4, 2 on 7"
 	}
 	if on {
@@ -124,7 +124,7 @@ func (l *barList) rangeAt(j int) int {
 	case number(j+2) && l.items[j+1].is(kBar) && l.items[j+1].pause == none:
 		far := int(l.items[j+2].n.lo)
 		opens := j < 3 || !l.items[j-3].any4(kDo, kOf, kArt, kTo)
-		if far < near && (l.isWord(sep, "-", "–") || len(l.bars) == 1 && opens && l.isWord(sep, "to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
+		if far < near && (sep.isWord2("-", "–") || len(l.bars) == 1 && opens && sep.isWord3("to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
 			near, far = far, near
 		}
 		if far <= near {
@@ -222,11 +222,11 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 	if items[and+1].plural && items[k+1].is(kBar) && !items[k+1].plural && !(k >= 0 && items[k].is(kDo)) {
 		return false // "cut two out of bar five and bars six and seven have …"
 	}
-	if k > 0 && items[k].any(kOn, kOf) && items[k-1].any3(kContent, kCell, kSide) && and+3 < len(items) && r.isWord(&items[and+3], "had") {
+	if k > 0 && items[k].any(kOn, kOf) && items[k-1].any3(kContent, kCell, kSide) && and+3 < len(items) && items[and+3].text == "had" {
 		return false // "eggs on bar four, and bar five had larvae"
 	}
 	if k >= 0 && items[k].any(kOn, kAfter) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
-		!r.isWord(&items[and+3], "are", "have", "were", "hold", "had") {
+		!items[and+3].isWord5("are", "have", "were", "hold", "had") {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
 	return and+2 < len(items) && barNumber(&items[and+2])
@@ -299,7 +299,7 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 	n := items[k].n
 	if k+1 < len(items) && items[k+1].pause == none {
 		next := &items[k+1]
-		if closing && afterComma && r.isWord(next, "is", "was", "has", "'s") {
+		if closing && afterComma && next.isWord4("is", "was", "has", "'s") {
 			return false // "cross comb on bars six and seven, and five is bent"
 		}
 		if next.any6(kCell, kStage, kCellKind, kUnit, kMite, kSign) && !next.any(kComb, kState) && !plural {

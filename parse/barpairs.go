@@ -6,14 +6,14 @@ package parse
 // barWithArticle reports whether "the bar five" stands at item k, and no verb of its own
 // behind it.
 func (r *reader) barWithArticle(items []item, k int) bool {
-	return k+2 < len(items) && r.isWord(&items[k], "the") && items[k+1].is(kBar) && items[k+1].pause == none &&
+	return k+2 < len(items) && items[k].text == "the" && items[k+1].is(kBar) && items[k+1].pause == none &&
 		!(k+3 < len(items) && r.isWord(&items[k+3], "is", "has", "was", "had", "holds", "looks", "contains"))
 }
 
 // fromTheTo reports whether the bars between two with articles of their own are meant,
 // the second named behind item j: "from the bar three to the bar seven".
 func (r *reader) fromTheTo(items []item, j int) bool {
-	if j < 3 || j+3 >= len(items) || !r.isWord(&items[j+1], "the") || !items[j+2].is(kBar) || !barNumber(&items[j+3]) {
+	if j < 3 || j+3 >= len(items) || items[j+1].text != "the" || !items[j+2].is(kBar) || !barNumber(&items[j+3]) {
 		return false
 	}
 	from := &items[j-3]
@@ -37,7 +37,7 @@ func (r *reader) onBoth(items []item, and int) int {
 		return 0
 	}
 	opens := first == 1 || items[first-1].pause >= comma
-	if !opens || !barNumber(&items[k+1]) || !r.isWord(&items[k+2], "are", "were") {
+	if !opens || !barNumber(&items[k+1]) || !items[k+2].isWord2("are", "were") {
 		return 0
 	}
 	return k + 1

@@ -43,11 +43,11 @@ func (r *reader) barsWent(items []item) []item {
 // "got a bar of brood from Juniper".
 func (r *reader) gotBars(items []item) {
 	for i := range items {
-		if !r.isWord(&items[i], "got", "gets") || i > 0 && items[i].pause < comma && !items[i-1].any4(kPron, kBees, kName, kAnd) {
+		if !items[i].isWord2("got", "gets") || i > 0 && items[i].pause < comma && !items[i-1].any4(kPron, kBees, kName, kAnd) {
 			continue
 		}
 		k, bars := i+1, false
-		for k < len(items) && items[k].pause == none && (items[k].any6(kNum, kArt, kBar, kOf, kContent, kPattern) || r.isWord(&items[k], "another")) && !items[k].is(kBars) {
+		for k < len(items) && items[k].pause == none && (items[k].any6(kNum, kArt, kBar, kOf, kContent, kPattern) || items[k].text == "another") && !items[k].is(kBars) {
 			bars = bars || items[k].is(kBar)
 			k++
 		}
@@ -63,7 +63,7 @@ func (r *reader) carriesBars(items []item, i int) bool {
 	for end < len(items) && end < i+4 && items[end].pause == none && items[end].any4(kNum, kArt, kBar, kBars) {
 		end++
 	}
-	return end > i+1 && items[end-1].any(kBar, kBars) && r.isWord(&items[i], "carried") && r.toHive(items, end)
+	return end > i+1 && items[end-1].any(kBar, kBars) && items[i].text == "carried" && r.toHive(items, end)
 }
 
 // wentWhere is the verb that going at item i stands for: to a hive is moved, in is added;
@@ -72,7 +72,7 @@ func (r *reader) wentWhere(items []item, i int) *sense {
 	switch {
 	case r.toHive(items, i+1):
 		return r.moved
-	case inside(items[i].text) || i+1 < len(items) && items[i+1].pause == none && inside(items[i+1].text) && r.isWord(&items[i], "went", "gone"):
+	case inside(items[i].text) || i+1 < len(items) && items[i+1].pause == none && inside(items[i+1].text) && items[i].isWord2("went", "gone"):
 		return r.added
 	}
 	return nil

@@ -23,10 +23,10 @@ func (r *reader) plainLeaves(c *clause) {
 			continue
 		}
 		rule := r.rule(it, kLeaf)
-		if rule.ID == "stores-heavy" && (r.heavyBars(c, i) || r.isWord(it, "weighs a ton", "heavy as lead") && (c.has(kBars) || r.sameSentence && len(r.bars) > 0)) {
+		if rule.ID == "stores-heavy" && (r.heavyBars(c, i) || it.isWord2("weighs a ton", "heavy as lead") && (c.has(kBars) || r.sameSentence && len(r.bars) > 0)) {
 			continue // of a bar in hand, not of the stores
 		}
-		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || c.items[i-1].is(kBe) && i > 1 && c.items[i-2].is(kContent) || r.isWord(&c.items[i-1], "counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
+		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || c.items[i-1].is(kBe) && i > 1 && c.items[i-2].is(kContent) || c.items[i-1].isWord3("counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
 		if rule.ID == "bars-of-bees" {
@@ -47,7 +47,7 @@ func (r *reader) plainLeaves(c *clause) {
 // harvestWeighed writes what a harvest told right before weighed: "I took bars three and
 // four, which came to 4 kg on the kitchen scale".
 func (r *reader) harvestWeighed(c *clause, it *item) bool {
-	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.deedSentence != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !r.isWord(&c.items[0], "they", "it", "which") {
+	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.deedSentence != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !c.items[0].isWord3("they", "it", "which") {
 		return false
 	}
 	if _, told := r.cur.get(r.lastDeed + ".amount"); told || it.size.amount.lo >= 10 && strings.HasPrefix(it.text, "weighs ") {
@@ -106,7 +106,7 @@ func round2(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 	it := &c.items[i]
 	if path == "weather.temp_c" {
-		if i > 0 && r.isWord(&c.items[i-1], "below", "above", "under", "beyond") && it.pause == none {
+		if i > 0 && c.items[i-1].isWord4("below", "above", "under", "beyond") && it.pause == none {
 			return // "below ten degrees they cluster" is a bound, not a reading
 		}
 		if r.below(c, i) {
@@ -184,7 +184,7 @@ func (r *reader) strength(c *clause) {
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
 		behind = behind || r.judgedBy(c, i) || r.judgesBars(c, i)
-		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.beesSentence+1 >= r.sentenceNo || r.isWord(it, "moderate", "middling", "medium") && r.coloniesCalled(c, i))
+		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.beesSentence+1 >= r.sentenceNo || it.isWord3("moderate", "middling", "medium") && r.coloniesCalled(c, i))
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
@@ -225,7 +225,7 @@ func (r *reader) judgesBars(c *clause, i int) bool {
 			return false
 		}
 	}
-	if next := c.next(i); next.pause == none && (next.anyOf(describable) && !r.isWord(next, "for") || next.is(kTemper) || r.isWord(next, "temper", "tempered")) {
+	if next := c.next(i); next.pause == none && (next.anyOf(describable) && next.text != "for" || next.is(kTemper) || next.isWord2("temper", "tempered")) {
 		return false
 	}
 	judged := false
@@ -259,13 +259,13 @@ func (r *reader) strengthNamed(c *clause) bool {
 // ofColony reports whether a word that is said of other things as well is said of
 // the colony's size here.
 func (r *reader) ofColony(c *clause, i int) bool {
-	if i > 0 && r.isWord(&c.items[i-1], "too") {
+	if i > 0 && c.items[i-1].text == "too" {
 		return false
 	}
 	if i > 0 && c.items[i-1].is(kArt) && i+1 < len(c.items) && c.items[i+1].is(kHive) && c.items[i+1].pause == none {
 		return false // "the big hive by the gate"
 	}
-	if i+1 < len(c.items) && r.isWord(&c.items[i], sizes...) && r.isWord(&c.items[i+1], "one", "ones") && c.items[i+1].pause == none {
+	if i+1 < len(c.items) && r.isWord(&c.items[i], sizes...) && c.items[i+1].isWord2("one", "ones") && c.items[i+1].pause == none {
 		return false // "this was the big one", of a job or a comb
 	}
 	if r.plainlyColony(c, i) {
@@ -274,13 +274,13 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	if rule := r.rule(&c.items[max(0, i-1)], kLeaf); i > 0 && rule != nil && rule.ID == "bars-of-bees" {
 		return true // "fifteen seams strong"
 	}
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) && !r.isWord(&c.items[next], "still", "yet", "though", "enough") &&
+	if next := i + 1; next < len(c.items) && c.items[next].pause == none && c.items[next].anyOf(describable) && !c.items[next].isWord4("still", "yet", "though", "enough") &&
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
 	sized := r.isWord(&c.items[i], sizes...)
 	for k := range c.items {
-		if c.items[k].any3(kBees, kName, kHive) && k != i && !(sized && r.isWord(&c.items[k], "they", "them")) {
+		if c.items[k].any3(kBees, kName, kHive) && k != i && !(sized && c.items[k].isWord2("they", "them")) {
 			return true
 		}
 		if c.items[k].is(kShe) && k < i {
@@ -306,7 +306,7 @@ var describable = setOf(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, k
 // runs on, "strong bees on twelve bars", "hive three moderate stores light".
 func (r *reader) plainlyColony(c *clause, i int) bool {
 	it, next := &c.items[i], i+1
-	if i == 0 && it.pause >= stop && next < len(c.items) && c.items[next].pause >= comma && r.isWord(it, "weak", "strong", "booming", "small") {
+	if i == 0 && it.pause >= stop && next < len(c.items) && c.items[next].pause >= comma && it.isWord4("weak", "strong", "booming", "small") {
 		return true
 	}
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
@@ -331,7 +331,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 // them strong", "six seams, so medium I'd call them".
 func (r *reader) calledSo(c *clause, i int) bool {
 	called := func(it *item) bool { return it.is(kMaybe) && strings.Contains(it.text, " call") }
-	if i > 1 && r.isWord(&c.items[i-1], "that", "it", "this", "them") && r.isWord(&c.items[i-2], "call", "calls", "called", "rates", "rate") {
+	if i > 1 && c.items[i-1].isWord4("that", "it", "this", "them") && c.items[i-2].isWord5("call", "calls", "called", "rates", "rate") {
 		return true
 	}
 	next := c.next(i)
@@ -344,7 +344,7 @@ func (r *reader) coloniesCalled(c *clause, i int) bool {
 	if r.temperSentence > 0 && r.temperSentence+1 >= r.sentenceNo || hasKind(r.told, kStores) || hasKind(r.told, kTemper) && !hasKind(c.items, kTemper) {
 		return false
 	}
-	return i > 0 && r.isWord(&c.items[i-1], "i'd call her", "i'd call it", "i'd call them", "i would call her", "i would call it", "i would call them")
+	return i > 0 && c.items[i-1].isWord6("i'd call her", "i'd call it", "i'd call them", "i would call her", "i would call it", "i would call them")
 }
 
 // barsOfBees reports whether an item counts the bars that the bees cover.
@@ -382,7 +382,7 @@ func (r *reader) stores(c *clause) {
 // practice; no source).
 func (r *reader) hefted(c *clause) {
 	word := &c.items[len(c.items)-1]
-	if len(c.items) < 2 || !c.items[0].is(kName) || word.used || !r.isWord(word, "light", "heavy", "very light", "very heavy") {
+	if len(c.items) < 2 || !c.items[0].is(kName) || word.used || !word.isWord4("light", "heavy", "very light", "very heavy") {
 		return
 	}
 	for k := 1; k < len(c.items)-1; k++ {

@@ -24,7 +24,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.laid == behindTheir {
 		return false
 	}
-	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (r.isWord(&items[i+2], "you") || strings.HasPrefix(items[i+1].text, "if you")) {
+	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (items[i+2].text == "you" || strings.HasPrefix(items[i+1].text, "if you")) {
 		return true // "larvae on bar six now if you ever see that"
 	}
 	if it.is(kAnd) && prev.is(kUnsure) && it.pause == none && i+1 < len(items) && items[i+1].is(kDo) && r.rule(&items[i+1], kDo).Form == "todo" {
@@ -66,10 +66,10 @@ func (r *reader) begins(items []item, i int) bool {
 		return !prev.any4(kAnd, kThen, kOn, kTo)
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
-	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && r.isWord(it, "afterwards", "after", "later", "again")):
+	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && it.isWord4("afterwards", "after", "later", "again")):
 		return false // "two cells which hang on bar 9", "seen afterwards, bar 5"
 	case it.is(kThen):
-		return !prev.is(kAnd) && !(r.isWord(it, "then") && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && r.isWord(it, "which"))
+		return !prev.is(kAnd) && !(it.text == "then" && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && it.text == "which")
 	case it.is(kAnd):
 		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
@@ -88,7 +88,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && it.any(kSubstance, kMeasure) && foodOnDay(items[:i]) {
 		return true // "OA Fri, syrup Sat"
 	}
-	asTold := r.isWord(it, "as") && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
+	asTold := it.text == "as" && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
 	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i) || asTold) {
 		return true
 	}
@@ -113,10 +113,10 @@ func foodOnDay(items []item) bool {
 // with what the bars just named are.
 func (r *reader) pointsBack(items []item, i int) bool {
 	be := i + 1
-	if be < len(items) && !items[be].is(kBe) && r.isWord(&items[be], "one", "ones") {
+	if be < len(items) && !items[be].is(kBe) && items[be].isWord2("one", "ones") {
 		be++
 	}
-	return be+1 < len(items) && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull) && r.isWord(&items[i], "these", "those", "this", "that")
+	return be+1 < len(items) && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull) && items[i].isWord4("these", "those", "this", "that")
 }
 
 // pastAside reports whether "which" or "who" with an earlier day ends right before
@@ -126,7 +126,7 @@ func (r *reader) pastAside(items []item, i int) bool {
 		return false
 	}
 	for k := i - 2; k >= 0 && items[k+1].pause < comma; k-- {
-		if r.isWord(&items[k], "which", "who", "whom") {
+		if items[k].isWord3("which", "who", "whom") {
 			return true
 		}
 	}
@@ -144,7 +144,7 @@ func (r *reader) datedTurn(items []item, i int) bool {
 	if i+1 < len(items) && items[i].is(kDate) && items[i+1].is(kDo) && items[i+1].pause == none && items[i].day.ahead && hasAhead(items[:i]) {
 		return true // "on Friday I will feed them and tomorrow treat them"
 	}
-	subject := i+1 < len(items) && (items[i+1].is(kPron) && !r.isWord(&items[i+1], "it") || r.weWill(items, i+1))
+	subject := i+1 < len(items) && (items[i+1].is(kPron) && items[i+1].text != "it" || r.weWill(items, i+1))
 	return subject && items[i].is(kDate) && items[i].pause == none && items[i+1].pause == none
 }
 
@@ -195,8 +195,8 @@ func (r *reader) weWill(items []item, i int) bool {
 	if i < len(items) && items[i].is(kPlan) && (strings.HasPrefix(items[i].text, "we ") || strings.HasPrefix(items[i].text, "i ")) {
 		return true
 	}
-	if i+1 < len(items) && items[i].is(kPlan) && r.isWord(&items[i], "we'll") {
-		return !r.isWord(&items[i+1], "see")
+	if i+1 < len(items) && items[i].is(kPlan) && items[i].text == "we'll" {
+		return items[i+1].text != "see"
 	}
 	return i+1 < len(items) && items[i].is(kPron) && items[i+1].any(kWill, kPlan)
 }
@@ -213,7 +213,7 @@ func (r *reader) standsSo(items []item, i int) bool {
 	if i+1 < len(items) && items[i].is(kBrood) && items[i+1].any(kBe, kWhole) {
 		return true
 	}
-	return r.undergoes(items, i) || i+2 == len(items) && items[i].is(kFixture) && items[i+1].is(kDo) || i+1 < len(items) && items[i].is(kFixture) && (r.isWord(&items[i+1], "is", "'s") || strings.HasSuffix(items[i].text, "'s"))
+	return r.undergoes(items, i) || i+2 == len(items) && items[i].is(kFixture) && items[i+1].is(kDo) || i+1 < len(items) && items[i].is(kFixture) && (items[i+1].isWord2("is", "'s") || strings.HasSuffix(items[i].text, "'s"))
 }
 
 // placedAhead reports whether "there is" leads on to a content and then to bars of
@@ -298,7 +298,7 @@ func (r *reader) comesIn(items []item, i int) bool {
 
 // soMuch: "so calm that …" begins nothing.
 func (r *reader) soMuch(items []item, i int) bool {
-	if !r.isWord(&items[i], "so") || i+1 >= len(items) || items[i].pause > none {
+	if items[i].text != "so" || i+1 >= len(items) || items[i].pause > none {
 		return false
 	}
 	return items[i-1].any3(kBe, kHave, kAdv) || items[i+1].any4(kTemper, kStrength, kAmount, kPattern)
@@ -308,14 +308,14 @@ func (r *reader) soMuch(items []item, i int) bool {
 // stands before it is on.
 func (r *reader) whichAreOn(items []item, i int) bool {
 	on := i + 1
-	if on < len(items) && (items[on].is(kBe) || r.isWord(&items[on], "hangs", "hung", "sit", "sits", "sat")) {
+	if on < len(items) && (items[on].is(kBe) || items[on].isWord5("hangs", "hung", "sit", "sits", "sat")) {
 		on++
 	}
-	if items[i-1].is(kFixture) && r.isWord(&items[i], "which", "that") {
+	if items[i-1].is(kFixture) && items[i].isWord2("which", "that") {
 		on = min(on+1, len(items)-1)
 		return items[on].is(kAfter) || items[on-1].is(kAfter) // "the follower, which stands behind bar 16"
 	}
-	return on+1 < len(items) && items[on].is(kOn) && items[on+1].is(kBars) && items[i-1].any3(kCell, kContent, kSign) && r.isWord(&items[i], "which", "that")
+	return on+1 < len(items) && items[on].is(kOn) && items[on+1].is(kBars) && items[i-1].any3(kCell, kContent, kSign) && items[i].isWord2("which", "that")
 }
 
 // deedSince reports whether a deed stands in the statement before item i, which
@@ -369,7 +369,7 @@ func (r *reader) orderAt(items []item, i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+5 && items[k].pause < colon; k++ {
-		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || r.isWord(&items[k], "again") || items[k].is(kPlan) && strings.HasPrefix(items[k].text, "next ") {
+		if items[k].is(kDate) && !items[k].day.ago && !items[k].day.today || items[k].text == "again" || items[k].is(kPlan) && strings.HasPrefix(items[k].text, "next ") {
 			return true
 		}
 	}
@@ -408,7 +408,7 @@ func (r *reader) lookedInVain(items []item, i int) bool {
 	if k >= len(items) || !items[k].any3(kUnseen, kNot, kNo) || items[k].pause > none || r.bareNo(&items[k]) {
 		return false
 	}
-	return k+1 == len(items) || items[k+1].pause > none || items[k+1].anyOf(noObject) || r.isWord(&items[k+1], "yet")
+	return k+1 == len(items) || items[k+1].pause > none || items[k+1].anyOf(noObject) || items[k+1].text == "yet"
 }
 
 // ownDeed reports whether a verb of doing ends the statement at item i, at most
@@ -424,7 +424,7 @@ func (r *reader) ownDeed(items []item, i int) bool {
 // whose verb takes them for its object.
 func (r *reader) barsFirst(items []item, i int) bool {
 	bars, k := i-1, i+1
-	if bars > 0 && r.isWord(&items[bars], "both") {
+	if bars > 0 && items[bars].text == "both" {
 		bars--
 	}
 	if bars > 0 && items[bars].pause == none && !items[bars-1].any3(kAnd, kThen, kBut) {
@@ -434,5 +434,5 @@ func (r *reader) barsFirst(items []item, i int) bool {
 		k++
 	}
 	return items[bars].is(kBars) && k < len(items) && items[k].is(kDo) && items[k].pause == none && traitsOf(r.rule(&items[k], kDo).Value).bars &&
-		(r.objectless(items, k) || items[k+1].any4(kTo, kAfter, kFore, kTween) || r.isWord(&items[k+1], "because", "since", "as"))
+		(r.objectless(items, k) || items[k+1].any4(kTo, kAfter, kFore, kTween) || items[k+1].isWord3("because", "since", "as"))
 }

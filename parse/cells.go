@@ -57,7 +57,7 @@ func (s *scan) cellsAdded(i int) bool {
 	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.cellsSentence > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
 		return false
 	}
-	return i == 1 || i == 2 && (s.at(0).is(kAnd) || s.r.isWord(s.at(0), "also"))
+	return i == 1 || i == 2 && (s.at(0).is(kAnd) || s.at(0).text == "also")
 }
 
 // lastCell is the finding before, if it is of queen cells; nil otherwise.
@@ -80,10 +80,10 @@ func (s *scan) cell(i int) {
 	case it.is(kCell):
 		s.cellNoun(i)
 	case it.is(kCellKind):
-		if prev := s.at(i - 1); prev != nil && r.isWord(prev, "to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
+		if prev := s.at(i - 1); prev != nil && prev.isWord6("to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
 			return // "whether they mean to swarm"
 		}
-		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || s.r.isWord(s.at(s.cellAhead(i)), "ones")) {
+		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || s.at(s.cellAhead(i)).text == "ones") {
 			last.kind = r.value(it, kCellKind)
 			last.items = append(last.items, it)
 			return
@@ -216,7 +216,7 @@ func (s *scan) cellNoun(i int) {
 	} else {
 		s.countCells(f, i)
 	}
-	if r.isWord(it, "ones") && r.lastCells != nil && f.kind == "" {
+	if it.text == "ones" && r.lastCells != nil && f.kind == "" {
 		f.kind = r.lastCells.kind
 	}
 	if s.c.doubt != "" {
@@ -243,10 +243,10 @@ func (s *scan) ofQueens(i int) bool {
 	it, r := s.at(i), s.r
 	bare, last := r.value(it, kCell) == "cells", s.lastCell()
 	staged, kinded, counted := s.stageAt != "", s.kindAt != "", s.num != nil && s.numAt == i-1
-	deniedAlone := s.no >= 0 && s.no == i-1 && r.isWord(it, "cells") // "no cells on bar seven" are queen cells
+	deniedAlone := s.no >= 0 && s.no == i-1 && it.text == "cells" // "no cells on bar seven" are queen cells
 	next := s.at(i + 1)
 	switch {
-	case r.isWord(it, "ones") && (r.cellsSentence != r.sentenceNo || !staged):
+	case it.text == "ones" && (r.cellsSentence != r.sentenceNo || !staged):
 		return false
 	case bare && !staged && !kinded && last == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone:
 		return false
@@ -260,7 +260,7 @@ func (s *scan) ofQueens(i int) bool {
 	case bare && !staged && kinded && s.kindItem != nil && len(s.found) == 0 && s.no < 0 && r.kindOfBefore(s.kindItem):
 		s.kindAt, s.kindItem, s.num = "", nil, nil
 		return false
-	case next != nil && next.pause == none && r.isWord(next, "would", "could", "might", "should"):
+	case next != nil && next.pause == none && next.isWord4("would", "could", "might", "should"):
 		s.forgetCell() // "a swarm cell would hang here"
 		return false
 	}
@@ -318,7 +318,7 @@ func (s *scan) countsNone(i int) bool {
 // cellsOnBar: "three cells on bar six" counts queen cells; nobody counts others.
 func (s *scan) cellsOnBar(i int) bool {
 	on, bars := s.at(i+1), s.at(i+2)
-	return bars != nil && !s.num.article && s.num.whole() && on.is(kOn) && on.pause == none && bars.is(kBars) && s.r.isWord(s.at(i), "cells", "cell") && !hasKind(s.c.items[:i], kSign)
+	return bars != nil && !s.num.article && s.num.whole() && on.is(kOn) && on.pause == none && bars.is(kBars) && s.at(i).isWord2("cells", "cell") && !hasKind(s.c.items[:i], kSign)
 }
 
 // dropLabel takes back the cells that a label named: "Queen cells: 1 empty cup".

@@ -55,7 +55,7 @@ func (s *scan) cellsMeant(i int, of *finding) (quantity, bool) {
 			return it.n, of.countLeft() == 0 || it.n.lo <= of.countLeft()
 		case s.r.isWord(it, "they", "both", "all", "the rest", "the others", "others", "rest", "all of them", "both of them", "all of which", "both of which"):
 			return left, true
-		case left.lo == 1 && s.r.isWord(it, "it", "that"): // "one queen cell on bar six and it's hatched"
+		case left.lo == 1 && it.isWord2("it", "that"): // "one queen cell on bar six and it's hatched"
 			return left, true
 		case !it.any(kBe, kAdv, kHave, kPron, kBees, kOther, kOf, kArt, kEach, kAnd):
 			return quantity{}, false

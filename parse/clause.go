@@ -79,7 +79,7 @@ func (r *reader) judge(list []clause) {
 	for i := range list {
 		c := &list[i]
 		first := &c.items[0]
-		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && r.isWord(&list[i-1].items[0], "which", "who", "whom")
+		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
 		if carried != asserted && (aside || carried == unasked && r.plansAnew(list, i) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
@@ -138,7 +138,7 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 	if !own && first.is(kDate) && first.day.ahead {
 		own = r.weWill(c.items, 1)
 	}
-	if first.pause > none || !own && !(first.is(kPlan) && r.isWord(first, "need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
+	if first.pause > none || !own && !(first.is(kPlan) && first.isWord6("need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
 		return false
 	}
 	for k := i - 1; k >= 0; k-- {
@@ -256,7 +256,7 @@ func (r *reader) sawOn(c *clause) bool {
 	if c.items[0].is(kOn) && c.next(0).is(kDate) {
 		at = 1
 	}
-	if it := &c.items[at]; it.is(kDate) && r.isWord(c.next(at), "i", "we") && r.isWord(c.next(at+1), "saw", "found", "spotted", "met") && c.next(at).pause <= comma &&
+	if it := &c.items[at]; it.is(kDate) && c.next(at).isWord2("i", "we") && c.next(at+1).isWord4("saw", "found", "spotted", "met") && c.next(at).pause <= comma &&
 		(at == 0 && it.day.weekday || !r.opening && daysGoneBy(c) && it.day.past != r.today) {
 		return true
 	}
@@ -266,7 +266,7 @@ func (r *reader) sawOn(c *clause) bool {
 	seen := false
 	for k := range c.items {
 		it := &c.items[k]
-		seen = seen || it.is(kSeen) && r.isWord(it, "saw", "found", "spotted", "met", "seen")
+		seen = seen || it.is(kSeen) && it.isWord5("saw", "found", "spotted", "met", "seen")
 		if seen && k > 0 && it.is(kDate) && c.items[k-1].is(kOn) && !it.day.today && !it.day.ahead && !it.day.week && it.day.past != r.today {
 			return true
 		}
@@ -323,17 +323,17 @@ func (r *reader) endsPast(c *clause) bool {
 		who, verb = second, c.next(1)
 	}
 	switch {
-	case first.pause == comma && r.isWord(first, "is", "are", "'s", "has", "have"):
+	case first.pause == comma && first.isWord5("is", "are", "'s", "has", "have"):
 		return true // "bar 9, which I put in a fortnight ago, is half built"
-	case who.is(kPron) && r.isWord(who, "it", "they") && r.isWord(verb, "is", "'s", "are", "'re"):
+	case who.is(kPron) && who.isWord2("it", "they") && verb.isWord4("is", "'s", "are", "'re"):
 		return true // "put it in two weeks ago, and it is about two thirds drawn"
 	case first.pause == colon && first.any4(kArt, kQueen, kBees, kComb) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
-	case first.is(kAnd) && second.is(kShe) && r.isWord(c.next(1), "is", "'s"):
+	case first.is(kAnd) && second.is(kShe) && c.next(1).isWord2("is", "'s"):
 		return true // "put a queen in ten days ago and she's laying on bar four"
 	case first.is(kAnd) && r.standsSo(c.items, 1), nowThere(c.items):
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
-	case first.is(kThen) && r.isWord(first, "so") && (second.is(kPron) || r.isWord(second, "we'll", "i'll") || r.weWill(c.items, 1)):
+	case first.is(kThen) && first.text == "so" && (second.is(kPron) || second.isWord2("we'll", "i'll") || r.weWill(c.items, 1)):
 		return true
 	}
 	for k := range c.items {
@@ -387,10 +387,10 @@ func (r *reader) endsUnasked(c *clause) bool {
 			return true // "what you taught me, and made the split this morning"
 		}
 	}
-	if first.text == "so" && (r.isWord(c.next(0), "i", "we", "we'll", "i'll") || r.weWill(c.items, 1)) && !c.has(kIf) {
+	if first.text == "so" && (c.next(0).isWord4("i", "we", "we'll", "i'll") || r.weWill(c.items, 1)) && !c.has(kIf) {
 		return true // "he says they want room, so I am going to add a bar"
 	}
-	if r.isWord(first, "though", "although") && c.has(kSign) && !c.has(kBars) {
+	if first.isWord2("though", "although") && c.has(kSign) && !c.has(kBars) {
 		return false // "the hive next door was not opened, though wasps were about it"
 	}
 	return first.any(kBut, kNow)

@@ -36,14 +36,14 @@ func (r *reader) openingClock(c *clause) {
 // clockAt reads a time of day at a number: its minutes since midnight and how
 // many items say it, 0 where none does.
 func (r *reader) clockAt(items []item, i int) (int, int) {
-	if i+2 < len(items) && items[i+2].is(kNum) && r.isWord(&items[i+1], "past", "to") && items[i+2].pause == none {
+	if i+2 < len(items) && items[i+2].is(kNum) && items[i+1].isWord2("past", "to") && items[i+2].pause == none {
 		return r.pastHour(items, i)
 	}
 	hour, minute, clear := clockFigure(r.text[items[i].start:items[i].end])
 	if hour < 0 {
 		return 0, 0
 	}
-	n, at := 1, i > 0 && r.isWord(&items[i-1], "at", "around", "about")
+	n, at := 1, i > 0 && items[i-1].isWord3("at", "around", "about")
 	if i+1 < len(items) && items[i+1].pause == none {
 		switch items[i+1].text {
 		case "am":
@@ -73,7 +73,7 @@ func (r *reader) pastHour(items []item, i int) (int, int) {
 		return 0, 0
 	}
 	minutes := byDay(int(hour)) * 60
-	if r.isWord(&items[i+1], "to") {
+	if items[i+1].text == "to" {
 		return minutes - int(part), 3
 	}
 	return minutes + int(part), 3

@@ -29,7 +29,7 @@ func (s *scan) combBars(i int) []int {
 		return nil
 	}
 	for k := i + 1; k < len(s.c.items) && k <= i+2; k++ {
-		if s.at(k).is(kThere) && !r.isWord(s.at(k), "there", "here") {
+		if s.at(k).is(kThere) && !s.at(k).isWord2("there", "here") {
 			return r.bars // "there was no comb on either"
 		}
 	}
@@ -66,7 +66,7 @@ func (s *scan) inPart(i int) bool {
 	if before == nil || s.at(i).pause > none || !s.r.isWord(s.at(i), "drawn", "drawn out", "built", "built out", "drawn down", "built down", "built up") {
 		return false
 	}
-	return s.r.isWord(before, "part", "partly", "partially") || before.is(kBe) && strings.HasSuffix(before.text, "being")
+	return before.isWord3("part", "partly", "partially") || before.is(kBe) && strings.HasSuffix(before.text, "being")
 }
 
 // shared reports whether a share of the comb is said with "drawn", which alone
@@ -87,7 +87,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if name == "../placed" || s.ofOther(i, rule) {
 		return false
 	}
-	if rule.Value == "size=bare" && len(s.found) > 0 && r.isWord(it, "untouched", "not touched", "not been touched") {
+	if rule.Value == "size=bare" && len(s.found) > 0 && it.isWord3("untouched", "not touched", "not been touched") {
 		return false // "honey on bar one, untouched since the autumn"
 	}
 	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(it.text, "comb") && (strings.Contains(it.text, " than ") || strings.HasPrefix(it.text, "as big as ")) {
@@ -98,7 +98,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if s.weakAlone(i, name) || len(bars) == 0 {
 		return false
 	}
-	if value == "share" && s.no >= 0 && s.no == i-1 && r.isWord(it, "comb") {
+	if value == "share" && s.no >= 0 && s.no == i-1 && it.text == "comb" {
 		r.comb(bars, "size", "bare", r.why("comb-bare", s.noCue, it, s.at(s.no)))
 		s.no = -1
 		s.touch()
@@ -270,7 +270,7 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		next.used = true
 	case !alone:
 		return false
-	case s.at(i-1) != nil && it.pause == none && s.at(i-1).n.ordinal && r.isWord(s.at(i-1), "third", "fifth"):
+	case s.at(i-1) != nil && it.pause == none && s.at(i-1).n.ordinal && s.at(i-1).isWord2("third", "fifth"):
 		v = 1 / s.at(i-1).n.lo // "went in on Thursday, third drawn"
 		items = append(items, s.at(i-1))
 	case s.at(i-1) != nil && s.at(i-1).any3(kPron, kHave, kBe) && text != "drawn" && text != "drawn out":

@@ -24,7 +24,7 @@ func plainNest(items []item) {
 // its comb was spoken of, else no comb at all.
 func (s *scan) empty(i int) bool {
 	it, r := s.at(i), s.r
-	if !r.isWord(it, "empty") || it.used || s.cellAhead(i) >= 0 || s.isState(i) || s.ofTheRest(i) {
+	if it.text != "empty" || it.used || s.cellAhead(i) >= 0 || s.isState(i) || s.ofTheRest(i) {
 		return false
 	}
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {
@@ -34,7 +34,7 @@ func (s *scan) empty(i int) bool {
 	if first.any(kBut, kAnd) && i > 1 {
 		first = s.at(1)
 	}
-	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && r.isWord(first, "it", "they", "which", "both", "all") {
+	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && first.isWord5("it", "they", "which", "both", "all") {
 		return true // "a queen cup on bar eight, it is empty"
 	}
 	bars := s.combBars(i)
@@ -69,7 +69,7 @@ func (s *scan) content(i int) {
 	if it.is(kStage) && s.restage(i) {
 		return // "the honey is still uncapped on bar eight"
 	}
-	if r.isWord(it, "the nest") && !s.c.has(kBars) {
+	if it.text == "the nest" && !s.c.has(kBars) {
 		return
 	}
 	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && (!s.c.has(kBars) || s.toldByStage()) && !countsBars(s.c.items, 1) {
@@ -158,10 +158,10 @@ func (s *scan) inCell(i int) bool {
 		return false
 	}
 	with := i - 1
-	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.r.isWord(s.at(with), "big", "fat", "plump", "curled", "young", "tiny")) {
+	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.at(with).isWord6("big", "fat", "plump", "curled", "young", "tiny")) {
 		with--
 	}
-	if with != last.at+1 && !s.endsIn(i, last.at, with) || !s.r.isWord(s.at(with), "with", "containing", "contains") {
+	if with != last.at+1 && !s.endsIn(i, last.at, with) || !s.at(with).isWord3("with", "containing", "contains") {
 		return false
 	}
 	last.what = "charged"
@@ -173,7 +173,7 @@ func (s *scan) inCell(i int) bool {
 // endsIn: "a cup on bar nine with eggs in" ends on what the cell has in it.
 func (s *scan) endsIn(i, cell, with int) bool {
 	in, after := s.at(i+1), s.at(i+2)
-	return in != nil && s.r.isWord(in, "in") && (after == nil || after.pause > none) && s.onlyBetween(cell, with, kOn, kArt, kBars)
+	return in != nil && in.text == "in" && (after == nil || after.pause > none) && s.onlyBetween(cell, with, kOn, kArt, kBars)
 }
 
 // staged applies a stage said apart from its noun: "sealed and open brood".
@@ -206,7 +206,7 @@ func (s *scan) elsewhere(i int) bool {
 	if i > 1 && it.pause == none && s.at(i-1).is(kArt) && s.at(i-1).pause == none && s.r.isWord(s.at(i-2), "to", "as far as", "reached", "reach", "reaching", "near", "disturb", "disturbed", "past") {
 		return true // "never made it to the brood", "until I reached the brood"
 	}
-	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.r.isWord(s.at(i+2), "ready", "ripe", "theirs", "delicious") {
+	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.at(i+2).isWord4("ready", "ripe", "theirs", "delicious") {
 		return true
 	}
 	if text == "drone" && (next == nil || !next.is(kBe) && next.pause == none && !next.any3(kAnd, kOn, kPlace)) && !(next == nil && i > 0) {
@@ -252,7 +252,7 @@ func (s *scan) describe(f *finding, i int) {
 			f.form = "before"
 		}
 	}
-	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && (s.r.isWord(s.at(s.numAt+1), "more") || s.at(s.numAt+1).is(kOf)) {
+	if s.num != nil && s.bars != nil && s.numAt > s.barsAt && s.at(s.numAt+1) != nil && (s.at(s.numAt+1).text == "more" || s.at(s.numAt+1).is(kOf)) {
 		s.bars, s.barsAt = s.num, s.numAt+1 // "five bars of brood, two more of honey"
 	}
 	if n, bar := s.at(i+1), s.at(i+2); s.at(i).colon && n != nil && bar != nil && n.is(kNum) && bar.is(kBar) {
@@ -279,7 +279,7 @@ func (s *scan) describe(f *finding, i int) {
 // presentAnew: "three bars of open brood eggs present" counts no bars of eggs.
 func (s *scan) presentAnew(i int) bool {
 	next := s.at(i + 1)
-	return next != nil && next.pause == none && s.r.isWord(next, "present") && i > 0 && s.at(i-1).is(kContent)
+	return next != nil && next.pause == none && next.text == "present" && i > 0 && s.at(i-1).is(kContent)
 }
 
 // near reports whether "of", "with" or "have" at most stand between a number of

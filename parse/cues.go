@@ -59,13 +59,13 @@ func (r *reader) cueDay(c *clause, k int) bool {
 	switch {
 	case c.when != nil:
 		return false
-	case it.day.ago && r.placedBefore(c, k), r.isWord(c.next(k), "'s"):
+	case it.day.ago && r.placedBefore(c, k), c.next(k).text == "'s":
 		return true
 	}
 	c.when = &it.day
 	switch {
 	case c.mood != asserted:
-	case it.day.ahead && (r.isWord(&c.items[0], "back") || r.foodFor(c, k)):
+	case it.day.ahead && (c.items[0].text == "back" || r.foodFor(c, k)):
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
 	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && r.foodFor(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
@@ -99,7 +99,7 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "is that pollen … yes, he says it's pollen"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
-	case it.is(kTheirs) && k > 0 && r.isWord(&c.items[k-1], "than"):
+	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":
 		return true // "less honey than next door"
 	case it.is(kTheirs) && r.isWord(c.next(k), "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
 		return true // "Mentor's report"
@@ -196,7 +196,7 @@ func (r *reader) cueMust(c *clause, k int) bool {
 }
 
 func (r *reader) mustBe(c *clause, k int) bool {
-	return r.toBeDone(c.items, k) && r.isWord(&c.items[k], "must be", "must")
+	return r.toBeDone(c.items, k) && c.items[k].isWord2("must be", "must")
 }
 
 // cueMight: "might split them" is a plan in doubt, "I might read up on it" none.
@@ -208,7 +208,7 @@ func (r *reader) cueMight(c *clause, k int) bool {
 	case r.mightDo(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it)
 		return true
-	case k > 0 && r.isWord(&c.items[k-1], "i", "we") && r.isWord(it, "might", "may") && c.next(k).is(kWord):
+	case k > 0 && c.items[k-1].isWord2("i", "we") && it.isWord2("might", "may") && c.next(k).is(kWord):
 		c.mood, c.cue = unasked, r.quote(it)
 		return true
 	}
@@ -242,7 +242,7 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 
 // cueLastSeen: "last saw her on bar nine".
 func (r *reader) cueLastSeen(c *clause, k int) bool {
-	if k == 0 || !r.isWord(&c.items[k-1], "last", "last time i") {
+	if k == 0 || !c.items[k-1].isWord2("last", "last time i") {
 		return false
 	}
 	c.mood, c.cue = past, r.quote(&c.items[k])
@@ -254,7 +254,7 @@ func (r *reader) cuePast(c *clause, k int) bool {
 	if k > 0 && c.items[k-1].any(kFrom, kOf) && it.pause == none && strings.HasPrefix(it.text, "last ") {
 		return true // "honey from last August"
 	}
-	if c.mood == asserted && !r.thisMonth(it) && !r.monthAhead(c, it) && !r.sinceThen(c, k) && !r.isWord(c.next(k), "'s", "s") {
+	if c.mood == asserted && !r.thisMonth(it) && !r.monthAhead(c, it) && !r.sinceThen(c, k) && !c.next(k).isWord2("'s", "s") {
 		c.mood, c.cue = past, r.quote(it)
 	}
 	return true
@@ -265,7 +265,7 @@ func (r *reader) cuePast(c *clause, k int) bool {
 func (r *reader) tellsOfThen(c, before *clause) bool {
 	last := &c.items[len(c.items)-1]
 	when := c.items[0].text == "when"
-	if when && c.items[0].pause == comma || c.has(kSeen) && r.isWord(last, "then") {
+	if when && c.items[0].pause == comma || c.has(kSeen) && last.text == "then" {
 		return r.lastVisit(before) || when && daysGoneBy(before)
 	}
 	return false
@@ -274,7 +274,7 @@ func (r *reader) tellsOfThen(c, before *clause) bool {
 // mightDo: the word at item k makes a plan of what may be done: "might split them
 // next week".
 func (r *reader) mightDo(c *clause, k int) bool {
-	if k+1 == len(c.items) || !c.items[k+1].is(kDo) || !r.isWord(&c.items[k], "might", "may") {
+	if k+1 == len(c.items) || !c.items[k+1].is(kDo) || !c.items[k].isWord2("might", "may") {
 		return false
 	}
 	return r.rule(&c.items[k+1], kDo).Form == "todo" || r.twofold(&c.items[k+1])
@@ -306,7 +306,7 @@ func (r *reader) monthAhead(c *clause, it *item) bool {
 		return false
 	}
 	for k := range c.items {
-		if d := &c.items[k]; d.any(kSeen, kUndone) || r.isWord(d, "had") || d.is(kDo) && r.rule(d, kDo).Form == "done" {
+		if d := &c.items[k]; d.any(kSeen, kUndone) || d.text == "had" || d.is(kDo) && r.rule(d, kDo).Form == "done" {
 			return false
 		}
 	}

@@ -107,7 +107,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	}
 	switch {
 	case it.is(kDate):
-		if d.due == nil && !r.isWord(c.next(k), "'s") { // "last year's honey" tells no day; another is of what follows: "a quart on Monday and a quart today"
+		if d.due == nil && c.next(k).text != "'s" { // "last year's honey" tells no day; another is of what follows: "a quart on Monday and a quart today"
 			day := it.day
 			d.due = &day
 			d.use(it)
@@ -141,7 +141,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kNum) && r.numberArgument(c, d, k):
 		d.use(it)
 	case d.traits().count && (r.emptyBar(it) || it.is(kBar)):
-		if d.count == nil && (r.emptyBar(it) || prev.is(kNum) && prev.n.article || r.isWord(prev, "another")) {
+		if d.count == nil && (r.emptyBar(it) || prev.is(kNum) && prev.n.article || prev.text == "another") {
 			d.count = &quantity{lo: 1}
 		}
 		if n := c.next(k + 1); c.next(k).is(kOr) && barNumber(n) && n.n.lo > 1 && d.count != nil && d.count.lo == 1 && d.count.hi == 0 {
@@ -149,7 +149,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			n.used = true
 		}
 		d.use(it)
-	case d.do == "harvest" && len(d.bars) == 0 && d.count == nil && (r.inHand == thisLine || r.inHand == awaiting) && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || r.isWord(it, "it", "them", "these", "those"))):
+	case d.do == "harvest" && len(d.bars) == 0 && d.count == nil && (r.inHand == thisLine || r.inHand == awaiting) && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || it.isWord4("it", "them", "these", "those"))):
 		d.bars = slices.Clone(r.bars)
 		d.use(it)
 	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:
@@ -229,9 +229,9 @@ func (r *reader) numberArgument(c *clause, d *deed, k int) bool {
 func (r *reader) directionArgument(d *deed, it, prev *item) bool {
 	way := ""
 	switch side := r.value(it, kSide); {
-	case r.isWord(it, "back", "backwards", "out", "rearward"):
+	case it.isWord4("back", "backwards", "out", "rearward"):
 		way = "back"
-	case r.isWord(it, "forward", "forwards", "up", "in", "towards"):
+	case it.isWord5("forward", "forwards", "up", "in", "towards"):
 		way = "forward"
 	case d.direction != "" || !it.is(kSide) || !prev.is(kTo) && !strings.HasPrefix(it.text, "to "):
 		return false
@@ -285,8 +285,8 @@ func (r *reader) countHere(c *clause, d *deed, k int) bool {
 		if next.any3(kBar, kCell, kBars) {
 			return true
 		}
-		if r.isWord(next, "more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord, kSign) {
-			if r.isWord(next, "more") || (d.do == "cut_cells" || d.do == "harvest") && r.isWord(next, "of", "them") {
+		if next.isWord3("more", "of", "them") || next.any(kStage, kCellKind, kComb, kState, kAdv, kOf, kArt, kPattern, kContent, kColour, kFull, kAmount, kWord, kSign) {
+			if next.text == "more" || (d.do == "cut_cells" || d.do == "harvest") && next.isWord2("of", "them") {
 				return true
 			}
 			continue
@@ -313,7 +313,7 @@ func (r *reader) barArgument(c *clause, d *deed, k int) {
 			d.to = it.bars[0]
 			it.taken = true
 		}
-	case prev.any(kAfter, kTween) || prev.is(kTo) && (d.do == "move_bar" || d.do == "add_bar") || prev.is(kOn) && d.do == "add_bar" && r.isWord(prev, "at", "in"):
+	case prev.any(kAfter, kTween) || prev.is(kTo) && (d.do == "move_bar" || d.do == "add_bar") || prev.is(kOn) && d.do == "add_bar" && prev.isWord2("at", "in"):
 		d.to = slices.Min(it.bars)
 		it.taken = true
 		d.items = append(d.items, it)

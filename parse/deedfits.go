@@ -42,7 +42,7 @@ func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
 }
 
 func (f *fitting) addBar() bool {
-	if f.isWord(&f.c.items[f.i], "gave") && len(f.args) > 0 && f.isWord(&f.args[0], "up", "us", "me") && f.gaveUp() {
+	if f.c.items[f.i].text == "gave" && len(f.args) > 0 && f.args[0].isWord3("up", "us", "me") && f.gaveUp() {
 		f.d.do = "harvest"
 		return true
 	}
@@ -69,11 +69,11 @@ func (f *fitting) addBar() bool {
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
 // hand.
 func (f *fitting) givenAway() bool {
-	if f.rule.Form != "done" || len(f.args) == 0 || !f.isWord(&f.c.items[f.i], "gave", "given", "donated") || !f.isWord(&f.args[0], "it", "that", "this", "them", "those", "that one", "this one") {
+	if f.rule.Form != "done" || len(f.args) == 0 || !f.c.items[f.i].isWord3("gave", "given", "donated") || !f.isWord(&f.args[0], "it", "that", "this", "them", "those", "that one", "this one") {
 		return false
 	}
 	k := 1
-	for k < len(f.args) && (f.args[k].is(kBar) || f.isWord(&f.args[k], "one")) {
+	for k < len(f.args) && (f.args[k].is(kBar) || f.args[k].text == "one") {
 		k++
 	}
 	if k+1 >= len(f.args) || !f.args[k].is(kTo) {
@@ -100,12 +100,12 @@ func (f *fitting) givenAway() bool {
 
 // gaveToSomebody: "gave that bar to Rowan", who is no hive, adds none here.
 func (f *fitting) gaveToSomebody() bool {
-	return len(f.args) > 3 && f.isWord(&f.args[0], "that", "this") && f.args[1].is(kBar) && f.args[2].is(kTo) && f.args[3].is(kWord)
+	return len(f.args) > 3 && f.args[0].isWord2("that", "this") && f.args[1].is(kBar) && f.args[2].is(kTo) && f.args[3].is(kWord)
 }
 
 // harvestGave: "we harvested four bars, which gave 7 kg".
 func (f *fitting) harvestGave() bool {
-	return len(f.args) > 0 && f.args[0].is(kMeasure) && f.isWord(&f.c.items[0], "which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
+	return len(f.args) > 0 && f.args[0].is(kMeasure) && f.c.items[0].isWord3("which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
 }
 
 // barsDone: "three bars added", "three bars added at the back".
@@ -131,9 +131,9 @@ func (f *fitting) removeBar() bool {
 		return false
 	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && (len(f.bars) > 0 || hasKind(f.pre, kBars)):
 		return true // "that bar I took away"
-	case f.isWord(&f.c.items[f.i], "pulled") && !f.wordIn(f.args, "out", "away", "off"):
+	case f.c.items[f.i].text == "pulled" && !f.wordIn(f.args, "out", "away", "off"):
 		return false // only to look
-	case f.isWord(&f.c.items[f.i], "took", "take", "taken", "taking") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
+	case f.c.items[f.i].isWord4("took", "take", "taken", "taking") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
@@ -144,7 +144,7 @@ func (f *fitting) removeBar() bool {
 func (r *reader) cameOut(items []item) {
 	for i := range items {
 		it := &items[i]
-		if it.is(kDo) && it.text == "came out" && (i == 0 || it.pause > none || !items[i-1].any(kBars, kBar) && !r.isWord(&items[i-1], "one")) {
+		if it.is(kDo) && it.text == "came out" && (i == 0 || it.pause > none || !items[i-1].any(kBars, kBar) && items[i-1].text != "one") {
 			it.kinds, it.says = setOf(kWord), senseless
 		}
 	}
@@ -153,7 +153,7 @@ func (r *reader) cameOut(items []item) {
 // barCameOut: "wax moth on bar 12, so that bar came out and went on the fire", of which
 // nothing more is said, nor that it went back.
 func (f *fitting) barCameOut() bool {
-	if f.wordIn(f.args, "back") || len(f.args) > 0 && f.args[0].pause == none && !f.args[0].is(kAnd) && !f.isWord(&f.args[0], "for good", "altogether", "today", "entirely") {
+	if f.wordIn(f.args, "back") || len(f.args) > 0 && f.args[0].pause == none && !f.args[0].is(kAnd) && !f.args[0].isWord4("for good", "altogether", "today", "entirely") {
 		return false
 	}
 	subject := &f.pre[f.i-1]
@@ -161,7 +161,7 @@ func (f *fitting) barCameOut() bool {
 		f.d.bars = slices.Clone(subject.bars)
 		return true
 	}
-	that := subject.is(kBar) && f.i > 1 && f.isWord(&f.pre[f.i-2], "that", "this") || f.isWord(subject, "one") && f.i > 1 && f.isWord(&f.pre[f.i-2], "that", "this")
+	that := subject.is(kBar) && f.i > 1 && f.pre[f.i-2].isWord2("that", "this") || subject.text == "one" && f.i > 1 && f.pre[f.i-2].isWord2("that", "this")
 	if !that || len(f.bars) != 1 || !f.sameSentence && f.inHand != thisLine {
 		return false
 	}
@@ -173,9 +173,9 @@ func (f *fitting) barCameOut() bool {
 // good", "bars 1 and 2 are bare, so I took them out".
 func (f *fitting) itTakenOut() bool {
 	if f.text == "took them out" {
-		return f.isWord(&f.c.items[0], "so") && len(f.bars) > 1 && f.sameSentence
+		return f.c.items[0].text == "so" && len(f.bars) > 1 && f.sameSentence
 	}
-	if f.text != "took it out" || len(f.args) > 0 && !f.isWord(&f.args[0], "for good", "for", "altogether", "too", "today", "again") {
+	if f.text != "took it out" || len(f.args) > 0 && !f.args[0].isWord6("for good", "for", "altogether", "too", "today", "again") {
 		return false
 	}
 	if hasKind(f.pre, kBars) {
@@ -187,7 +187,7 @@ func (f *fitting) itTakenOut() bool {
 // honeyTaken: "two more bars of honey taken".
 func (f *fitting) honeyTaken() bool {
 	n := verbChain(f.c.items, f.i) + 1
-	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.isWord(&f.c.items[f.i], "took") || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
+	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.c.items[f.i].text == "took" || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
 		return false
 	}
 	what := f.value(&f.pre[n-1], kContent)
@@ -207,18 +207,18 @@ func weighs(args []item) bool {
 }
 
 func (f *fitting) moveBar() bool {
-	if f.isWord(&f.c.items[f.i], "bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.isWord(&f.args[0], "it") && f.has(kTo)) {
+	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
 	if !follower && hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kDo) && len(f.args) > 0 { // "follower was behind 5, now moved back one"
-		follower = f.isWord(&f.args[0], "back", "forward", "forwards", "backwards", "up")
+		follower = f.args[0].isWord5("back", "forward", "forwards", "backwards", "up")
 	}
 	if !follower && hasKind(f.told, kFixture) && f.goesOn(f.c.items, f.i) { // "the follower was behind bar 12 and has been moved to bar 10"
 		follower = hasFixture(f.reader, f.pre, "follower") || f.lastFixture == "follower"
 	}
 	if !follower && f.lastFixture == "follower" && len(f.args) > 0 { // "Follower: behind bar 12; moved to bar 10"
-		follower = f.isWord(&f.args[0], "it") || len(f.pre) == 0 && f.args[0].any(kTo, kAfter)
+		follower = f.args[0].text == "it" || len(f.pre) == 0 && f.args[0].any(kTo, kAfter)
 	}
 	if n := len(f.pre); !follower && n > 1 && f.pre[n-1].is(kPron) {
 		follower = f.value(&f.pre[n-2], kFixture) == "follower" // "left it like that, the follower I moved back"
@@ -249,7 +249,7 @@ func (f *fitting) gaveUp() bool {
 		n--
 	}
 	who := f.before(f.c, n)
-	whose := who.any3(kName, kBees, kHive) || f.isWord(who, "it", "they", "she", "which", "bees")
+	whose := who.any3(kName, kBees, kHive) || who.isWord5("it", "they", "she", "which", "bees")
 	for k := range f.args {
 		if it := &f.args[k]; it.is(kContent) && !f.isHoney(it) || it.any3(kCell, kQueen, kName) {
 			return false
@@ -314,11 +314,11 @@ func (f *fitting) adjective() bool {
 	if n > 1 && f.pre[n-1].is(kColour) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none {
 		n--
 	}
-	return n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.isWord(&f.pre[n-1], "new", "young", "old", "nice", "fine"))
+	return n > 0 && f.c.items[f.i].pause == none && (f.pre[n-1].is(kArt) || f.pre[n-1].isWord5("new", "young", "old", "nice", "fine"))
 }
 
 func (f *fitting) clipQueen() bool {
-	if f.adjective() && !f.isWord(&f.pre[len(f.pre)-1], "her") {
+	if f.adjective() && f.pre[len(f.pre)-1].text != "her" {
 		return false
 	}
 	return f.herQueen(f.c, f.i, f.args) || f.c.mood == planned && f.queenUndergoes() || f.doneToday(verbChain(f.c.items, f.i)) || strings.Contains(f.text, "wing") || f.text == "clip her" || strings.Contains(f.text, "queen")
@@ -358,7 +358,7 @@ func (f *fitting) cutCells() bool {
 	if len(f.args) > 2 && barNumber(&f.args[0]) && f.args[1].is(kOn) && f.args[2].is(kBars) {
 		return true // "cut out 2 on b7"
 	}
-	if len(f.args) > 1 && barNumber(&f.args[0]) && f.args[1].is(kHave) && f.isWord(&f.args[1], "with") && !f.has(kBars) {
+	if len(f.args) > 1 && barNumber(&f.args[0]) && f.args[1].is(kHave) && f.args[1].text == "with" && !f.has(kBars) {
 		return true // "I cut out three with a knife that had seen better days"
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
@@ -422,5 +422,5 @@ func (f *fitting) isNoun() bool {
 // January".
 func (r *reader) headsNote(items []item, i int) bool {
 	return i == 1 && items[0].is(kWord) && items[0].has(capital) && items[0].pause >= stop && items[1].pause == none &&
-		r.isWord(&items[1], "visit", "inspection", "check", "review")
+		items[1].isWord4("visit", "inspection", "check", "review")
 }

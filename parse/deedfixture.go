@@ -12,8 +12,8 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			last = r.value(&c.items[k], kFixture)
 		}
 	}
-	that := len(args) > 0 && r.isWord(&args[0], "that") && (len(args) == 1 || !args[1].is(kBe)) // not "reduced, that's fine"
-	if len(args) > 0 && (that || r.isWord(&args[0], "it", "same", "the same")) && (last == "entrance" || last == "floor" && d.do != "reduce") {
+	that := len(args) > 0 && args[0].text == "that" && (len(args) == 1 || !args[1].is(kBe)) // not "reduced, that's fine"
+	if len(args) > 0 && (that || args[0].isWord3("it", "same", "the same")) && (last == "entrance" || last == "floor" && d.do != "reduce") {
 		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}
@@ -34,7 +34,7 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			break
 		}
 		if !args[k].is(kFixture) || args[k].used {
-			at := r.isWord(&args[k], "at") && k > 0 && args[k-1].is(kWord) // "closed it up at the entrance"
+			at := args[k].text == "at" && k > 0 && args[k-1].is(kWord) // "closed it up at the entrance"
 			if !at && !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) && !(args[k].is(kName) && k+1 < len(args) && args[k+1].is(kFixture)) {
 				break
 			}
@@ -79,7 +79,7 @@ func (r *reader) goesOn(items []item, i int) bool {
 // those that are states of fixtures as well, or one that opens or closes them.
 func (r *reader) onlyFixtures() bool {
 	for k := range r.told {
-		if it := &r.told[k]; it.is(kDo) && !it.is(kState) && traitsOf(r.rule(it, kDo).Value).hive != openedAt && !r.isWord(it, "left", "closed", "shut") {
+		if it := &r.told[k]; it.is(kDo) && !it.is(kState) && traitsOf(r.rule(it, kDo).Value).hive != openedAt && !it.isWord3("left", "closed", "shut") {
 			return false
 		}
 	}
@@ -127,7 +127,7 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 	}
 	switch {
 	case len(chain) == 0: // "the floor was swept and the entrance reduced"
-		if k > 0 && r.isWord(&c.items[k-1], "left", "leave", "leaving", "kept") {
+		if k > 0 && c.items[k-1].isWord4("left", "leave", "leaving", "kept") {
 			return -1 // "cleaned the floor and left the entrance reduced"
 		}
 		if r.under == wereDone && k == 0 {
@@ -154,6 +154,6 @@ func (r *reader) downTo(args []item) bool {
 
 func (f *fitting) cleanFloor() bool {
 	swept := f.i > 1 && passive(f.pre[verbChain(f.c.items, f.i)+1:]) && hasFixture(f.reader, f.pre, "floor")
-	it := f.lastFixture == "floor" && len(f.args) > 0 && f.isWord(&f.args[0], "it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
+	it := f.lastFixture == "floor" && len(f.args) > 0 && f.args[0].isWord2("it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
 	return it || strings.Contains(f.text, " floor ") || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }

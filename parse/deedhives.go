@@ -7,7 +7,7 @@ package parse
 // Sunday", "take honey from the yard hive on Sunday" name the hive inside the plan.
 func (r *reader) lookedAt(items []item, i int) bool {
 	k := i - 1
-	for k >= 0 && (items[k].any3(kArt, kOn, kFrom) || r.isWord(&items[k], "into")) && items[k+1].pause == none {
+	for k >= 0 && (items[k].any3(kArt, kOn, kFrom) || items[k].text == "into") && items[k+1].pause == none {
 		k--
 	}
 	if k > 1 && items[k].is(kOf) && items[k-1].is(kFixture) && items[k].pause == none && items[k+1].pause == none {
@@ -75,7 +75,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case !r.named && prev.is(kFrom) && r.takenBefore(items, k):
 		return false // "we took the honey from the barn hive" opens with that hive
-	case text == "back to" || k > 0 && r.isWord(&items[k-1], "back"), text == "to" && r.walksOn(items, k-1):
+	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && r.walksOn(items, k-1):
 		return false
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
@@ -113,7 +113,7 @@ func (r *reader) walksOn(items []item, k int) bool {
 		case it.is(kName):
 			return true
 		case it.is(kDo):
-			return !r.isWord(it, "put") && r.rule(it, kDo).Value != "move_bar"
+			return it.text != "put" && r.rule(it, kDo).Value != "move_bar"
 		}
 	}
 	return true
@@ -121,7 +121,7 @@ func (r *reader) walksOn(items []item, k int) bool {
 
 // compares reports whether a word likens what is told to another hive: "fewer than in
 // hive two".
-func (r *reader) compares(it *item) bool { return r.isWord(it, "than", "like", "unlike", "as") }
+func (r *reader) compares(it *item) bool { return it.isWord4("than", "like", "unlike", "as") }
 
 // toBeDoneTo reports whether a verb of what is to be done takes another hive of the note
 // for its object: "must feed hive 2 on Sunday", said of hive 3.
@@ -158,7 +158,7 @@ func (r *reader) planBefore(items []item, k int) bool {
 // deedBefore reports whether the hive behind item k is where a deed carries something to
 // or from.
 func (r *reader) deedBefore(items []item, k int) bool {
-	into := r.isWord(&items[k], "into") || items[k].is(kTo) && k > 0 && items[k-1].is(kBar)
+	into := items[k].text == "into" || items[k].is(kTo) && k > 0 && items[k-1].is(kBar)
 	for ; k >= 0; k-- {
 		if items[k].is(kDo) {
 			for rule := range r.senses(&items[k]) {
@@ -197,7 +197,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	case prev.is(kFrom):
 		d.fromHive = it.name
 	case d.do == "unite" && prev.is(kDo):
-		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || r.isWord(&c.items[k+1], "onto", "with", "into", "in")) {
+		if k+1 < len(c.items) && (c.items[k+1].is(kTo) || c.items[k+1].isWord4("onto", "with", "into", "in")) {
 			d.fromHive = it.name
 		} else {
 			d.toHive = it.name
@@ -209,7 +209,7 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	default:
 		d.toHive = it.name
 	}
-	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && r.isWord(&c.items[i], "given", "gave", "give", "donated")) {
+	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && c.items[i].isWord4("given", "gave", "give", "donated")) {
 		d.do = "move_bar"
 	}
 }

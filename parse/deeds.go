@@ -67,7 +67,7 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.pause >= colon && it.is(kDo) {
 			return k
 		}
-		if it.is(kDo) && !it.used && !it.any3(kState, kComb, kQueenIs) && k > i+1 && !r.isWord(it, "free", "loose") {
+		if it.is(kDo) && !it.used && !it.any3(kState, kComb, kQueenIs) && k > i+1 && !it.isWord2("free", "loose") {
 			return k
 		}
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
@@ -163,7 +163,7 @@ func (r *reader) newCount(items []item, k int) bool {
 // describesBars reports whether what was on the bars just named follows, as in
 // "harvested bars 14 and 15, both full of capped honey".
 func (r *reader) describesBars(items []item, k int) bool {
-	if items[k].pause != comma && !items[k].is(kEach) && !r.isWord(&items[k], "all", "both") {
+	if items[k].pause != comma && !items[k].is(kEach) && !items[k].isWord2("all", "both") {
 		return false
 	}
 	for end := min(len(items), k+7); k < end; k++ {
@@ -181,11 +181,11 @@ func (r *reader) describesBars(items []item, k int) bool {
 func (r *reader) deed(c *clause, i int) *deed {
 	end := r.argumentsEnd(c, i)
 	isSo := i > 0 && c.items[i].is(kState) && c.items[i-1].any(kBe, kFixture) // "the floor's closed no mice"
-	if end > i+1 && !isSo && r.isWord(&c.items[i+1], "nothing", "none", "no", "nowt") {
+	if end > i+1 && !isSo && c.items[i+1].isWord4("nothing", "none", "no", "nowt") {
 		c.items[i].used = true // "fed nothing"
 		return nil
 	}
-	if i >= 2 && c.items[i-1].is(kBe) && r.isWord(&c.items[i-2], "nothing", "none", "nobody") {
+	if i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].isWord3("nothing", "none", "nobody") {
 		c.items[i].used = true // "nothing was harvested"
 		return nil
 	}

@@ -35,7 +35,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("plans", c, d)
 	case c.mood == asserted && d.due != nil && (d.due.ahead || d.due.weekday) && r.getsDone(c, d.at):
 		r.write("plans", c, d)
-	case c.mood == asserted && d.due != nil && !d.due.ago && !d.due.today && rule.Form == "todo" && !r.twofold(it) && d.at > 0 && r.isWord(&c.items[d.at-1], "i", "we"):
+	case c.mood == asserted && d.due != nil && !d.due.ago && !d.due.today && rule.Form == "todo" && !r.twofold(it) && d.at > 0 && c.items[d.at-1].isWord2("i", "we"):
 		r.write("plans", c, d) // "on 3 June we treat"
 	case c.mood == past || d.due != nil && d.due.ago || d.due != nil && !d.due.today && !d.due.ahead && (rule.Form == "done" || before == kHave):
 		r.earlierDeed(c, d)
@@ -52,7 +52,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 // getsDone reports whether the verb at item i tells what is to happen to somebody: "Clover
 // gets requeened next week".
 func (r *reader) getsDone(c *clause, i int) bool {
-	return i > 0 && r.isWord(&c.items[i-1], "get", "gets", "getting", "be")
+	return i > 0 && c.items[i-1].isWord4("get", "gets", "getting", "be")
 }
 
 // dueGoneBy reports whether right behind a deed that was not done stands a day gone by:
@@ -102,7 +102,7 @@ func (r *reader) toNone(c *clause, at int) bool {
 		return false
 	}
 	next := &c.items[at+1]
-	return next.pause == none && next.any(kNo, kNot) && r.isWord(next, "none", "none of", "no", "not one", "nothing")
+	return next.pause == none && next.any(kNo, kNot) && next.isWord5("none", "none of", "no", "not one", "nothing")
 }
 
 // asWeSpeak: "I'm feeding them a litre" is said while it is done.
@@ -110,7 +110,7 @@ func (r *reader) asWeSpeak(c *clause, at int) bool {
 	for at > 0 && c.items[at-1].is(kAdv) {
 		at--
 	}
-	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && r.isWord(&c.items[at-1], "'m", "am", "'re", "are") && r.isWord(&c.items[at-2], "i", "we")
+	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && c.items[at-1].isWord4("'m", "am", "'re", "are") && c.items[at-2].isWord2("i", "we")
 }
 
 // inEach writes a deed of several hives to each of them: "treated hives 1 and
@@ -164,7 +164,7 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 	for k := at - 1; k >= 0 && k >= at-3; k-- {
 		it := &c.items[k]
 		switch {
-		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did" && k > 0 && r.isWord(&c.items[k-1], "i", "we"):
+		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did" && k > 0 && c.items[k-1].isWord2("i", "we"):
 			return kHave // "I had to remove it", "I did remove it": it was done
 		case it.is(kUndone):
 			return kUndone

@@ -121,7 +121,7 @@ func (r *reader) noneInMine(c *clause) {
 				r.bars, r.inHand = nil, noBar
 			}
 		}
-		if k == 0 || r.theirSign == "" || r.theirSentence < r.sentenceNo-1 || !r.isWord(it, "in mine", "in ours", "in my own", "here", "in here", "in this one") {
+		if k == 0 || r.theirSign == "" || r.theirSentence < r.sentenceNo-1 || !it.isWord6("in mine", "in ours", "in my own", "here", "in here", "in this one") {
 			continue
 		}
 		if none := &c.items[k-1]; none.any(kNot, kNo) && !r.bareNo(none) {

@@ -13,7 +13,7 @@ func (r *reader) fixtures(c *clause) {
 			r.follower(c, i) // "I meant to move the follower but left it where it was, behind 9"
 			continue
 		}
-		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && r.isWord(&c.items[i-1], "left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)
+		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && c.items[i-1].isWord4("left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)
 		if !leftSo && !it.is(kFixture) || it.used {
 			continue
 		}
@@ -41,7 +41,7 @@ func (r *reader) fixtures(c *clause) {
 // stillSo: "I forgot to close the floor, so it's still open" tells of the fixture that
 // was spoken of.
 func (r *reader) stillSo(c *clause, i int) bool {
-	return r.isWord(&c.items[i], "it", "that") && c.next(i).is(kBe) && (strings.HasPrefix(c.next(i+1).text, "still ") && c.next(i+1).is(kState) || r.isWord(c.next(i+1), "still") && c.next(i+2).is(kState))
+	return c.items[i].isWord2("it", "that") && c.next(i).is(kBe) && (strings.HasPrefix(c.next(i+1).text, "still ") && c.next(i+1).is(kState) || c.next(i+1).text == "still" && c.next(i+2).is(kState))
 }
 
 var fixtureStates = map[string][]string{
@@ -85,8 +85,8 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 	if i > 0 && c.items[i-1].is(kState) && !c.items[i-1].is(kDo) && c.items[i].pause == none && r.stateValue(&c.items[i-1], what) != "" {
 		return i - 1
 	}
-	if k := i - 2; k >= 0 && what == "feeder" && r.isWord(&c.items[i-1], "in") && c.items[i].pause == none {
-		if r.isWord(&c.items[k], "left", "remaining", "still") && k > 0 {
+	if k := i - 2; k >= 0 && what == "feeder" && c.items[i-1].text == "in" && c.items[i].pause == none {
+		if c.items[k].isWord3("left", "remaining", "still") && k > 0 {
 			k--
 		}
 		if share := &c.items[k]; share.is(kNum) && share.n.share && !r.wordIn(c.items[:k], "i", "we") {
@@ -138,7 +138,7 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) && !r.isWord(it, "where", "it", "left", "stayed", "put") {
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) && !it.isWord5("where", "it", "left", "stayed", "put") {
 			return
 		}
 	}

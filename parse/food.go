@@ -13,10 +13,10 @@ func (r *reader) moreBars(c *clause) {
 		it := &c.items[i]
 		counted := it.is(kNum) && it.n.lo == 1 && i+1 < len(c.items) && (c.items[i+1].is(kBar) || i+2 < len(c.items) && c.items[i+2].is(kBar))
 		alike := countsBehind(c, i)
-		if i+1 < len(c.items) && r.isWord(it, "another") && c.items[i+1].is(kNum) && c.items[i+1].n.lo > 1 {
+		if i+1 < len(c.items) && it.text == "another" && c.items[i+1].is(kNum) && c.items[i+1].n.lo > 1 {
 			continue // "another two bars", a deed of its own
 		}
-		if !r.isWord(it, "another") && !counted && !alike || it.used {
+		if it.text != "another" && !counted && !alike || it.used {
 			continue
 		}
 		if next := i + 1; !counted && !alike && next < len(c.items) && c.items[next].pause == none && c.items[next].is(kWord) {
@@ -54,7 +54,7 @@ func (r *reader) foodToo(c *clause, d *deed) {
 		return
 	}
 	for i := d.at + 1; i < len(c.items); i++ {
-		if i > d.at+1 && !c.items[i-1].any(kAnd, kWithX) && !r.isWord(&c.items[i-1], "with", "plus") {
+		if i > d.at+1 && !c.items[i-1].any(kAnd, kWithX) && !c.items[i-1].isWord2("with", "plus") {
 			continue
 		}
 		if food := r.helping(c, i, "feed", kOf); food != nil {
@@ -116,10 +116,10 @@ func (r *reader) followerWent(c *clause) {
 			continue
 		}
 		way := i + 1
-		if way < len(c.items) && r.isWord(&c.items[way], "went", "goes", "gone", "comes", "came") {
+		if way < len(c.items) && c.items[way].isWord5("went", "goes", "gone", "comes", "came") {
 			way++
 		}
-		if way+1 >= len(c.items) || !r.isWord(&c.items[way], "back", "forward", "forwards") || !barNumber(&c.items[way+1]) {
+		if way+1 >= len(c.items) || !c.items[way].isWord3("back", "forward", "forwards") || !barNumber(&c.items[way+1]) {
 			continue
 		}
 		d := r.newDeed(&deed{do: "move_follower", at: i, items: r.these(it), rule: "move-done"})
@@ -146,7 +146,7 @@ func (r *reader) barsIn(c *clause) {
 			continue
 		}
 		k := i + 1
-		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], newOnes...)) && !r.isWord(&c.items[k], "in") {
+		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], newOnes...)) && c.items[k].text != "in" {
 			k++
 		}
 		at := r.inPlace(c.items, k)
@@ -176,7 +176,7 @@ func (r *reader) inPlace(items []item, bar int) int {
 		return -1
 	}
 	k := bar + 1
-	if r.isWord(&items[k], "in") {
+	if items[k].text == "in" {
 		k++
 	} else if !strings.HasPrefix(items[k].text, "in ") {
 		return -1

@@ -14,7 +14,7 @@ func (r *reader) fronted(items []item) {
 			continue
 		}
 		switch object := objectPhrase(items[from:i]); {
-		case object && r.isWord(&items[i], "i", "we") && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)): // but "the entrance I reduced" is read as it stands
+		case object && items[i].isWord2("i", "we") && r.didIt(items, i+1) && !(hasKind(items[from:i], kFixture) && hasKind(items[i+1:min(i+3, len(items))], kState)): // but "the entrance I reduced" is read as it stands
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
 		case (object || i == from+1 && items[from].any(kFixture, kQueen)) && r.mustDo(items, i+1):
 			orderAgain(items[from:i+3], i-from)
@@ -30,7 +30,7 @@ func (r *reader) frontedSight(items []item) {
 		if items[i].pause > none {
 			from = i
 		}
-		if i > from && r.isWord(&items[i], "i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
+		if i > from && items[i].isWord2("i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
 		}
 	}
@@ -100,7 +100,7 @@ func (r *reader) didIt(items []item, i int) bool {
 	if i >= len(items) || !items[i].is(kDo) || items[i].any(kSeen, kStage) || items[i].pause > none || r.rule(&items[i], kDo).Form != "done" {
 		return false
 	}
-	return r.objectless(items, i) || r.isWord(&items[i+1], "forward", "forwards", "back", "backwards")
+	return r.objectless(items, i) || items[i+1].isWord4("forward", "forwards", "back", "backwards")
 }
 
 // fedOn are the kinds of words for what a colony lives on.

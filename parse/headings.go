@@ -32,7 +32,7 @@ func (r *reader) headings() {
 		r.heading = asserted
 	}
 	r.headedHere = false
-	if first := &items[0]; first.is(kPlan) && first.colon && r.isWord(first, "to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 1 {
+	if first := &items[0]; first.is(kPlan) && first.colon && first.isWord6("to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 1 {
 		r.heading, r.headedHere = planned, true // "To do: feed them. At the weekend put in two bars."
 	}
 	if name, ok := r.headingName(items); ok {
@@ -81,7 +81,7 @@ func (r *reader) dashedLabel(items []item) {
 	cols := r.columns.byHead[items[0].text]
 	switch {
 	case items[0].text == "brood" && items[1].any3(kContent, kStage, kNo):
-	case r.isWord(&items[0], "queen cells", "cells") && items[1].any4(kCell, kNum, kStage, kNo):
+	case items[0].isWord2("queen cells", "cells") && items[1].any4(kCell, kNum, kStage, kNo):
 	case cols != nil && underOf[cols[0].Under] == wereDone:
 	default:
 		return
@@ -133,7 +133,7 @@ func (r *reader) topicHeading(items []item) bool {
 		it := &items[k]
 		switch {
 		case it.is(kAnd) || k == 0 && it.is(kQueen):
-		case r.isWord(it, "brood", "honey", "stores", "food", "pollen", "bees"):
+		case it.isWord6("brood", "honey", "stores", "food", "pollen", "bees"):
 			topics++
 		default:
 			return false
@@ -162,7 +162,7 @@ func (r *reader) nextVisit(items []item) bool {
 			return false
 		}
 	}
-	if date < 0 || !r.isWord(&items[0], "next", "next time", "next visit") {
+	if date < 0 || !items[0].isWord3("next", "next time", "next visit") {
 		return false
 	}
 	c := newClause(items)

@@ -45,24 +45,24 @@ func (r *reader) heads(items []item, i int) bool {
 		return true // "queen clipped, bar 3: pollen"
 	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && traitsOf(r.rule(&items[i-2], kDo).Value).bars:
 		return false // "harvested three bars six seven and eight"
-	case it.pause == none && i > 1 && r.isWord(b.prev, "up", "us", "me") && r.isWord(&items[i-2], "gave"):
+	case it.pause == none && i > 1 && b.prev.isWord3("up", "us", "me") && items[i-2].text == "gave":
 		return false // "hive two gave us bars five and six"
 	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
 		return false // "2 charged (b5)"
-	case it.pause == none && b.prev.is(kAsk) && (r.isWord(b.prev, "shall we") || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
+	case it.pause == none && b.prev.is(kAsk) && (b.prev.text == "shall we" || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
 		return true // "brood is there bar seven …"
 	case it.pause == none && b.prev.is(kDo) && r.rule(b.prev, kDo).Value == "smoke" && b.prev.text != "smoke":
 		return true // "gave them a puff bar one is honey"
 	case it.pause == none && b.prev.is(kDo) && r.hadObject(b.prev) && r.rule(b.prev, kDo).Value != "add_bar":
 		return true // "bar 4 curved straightened it bars 5 and 6 cross comb"
-	case i > 1 && items[i-2].is(kSame) && r.isWord(b.prev, "as"), r.sameFor(items, i) >= 0:
+	case i > 1 && items[i-2].is(kSame) && b.prev.text == "as", r.sameFor(items, i) >= 0:
 		return false // "the same as five", "same as four for five"
-	case it.pause == none && r.isWord(b.prev, "ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
+	case it.pause == none && b.prev.isWord3("ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
 		return false // "b5 ditto b3"
 	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
-	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && r.isWord(b.prev, "afterwards", "later", "again", "after")) {
+	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && b.prev.isWord4("afterwards", "later", "again", "after")) {
 		b.prev = &items[i-2]
 	}
 	if r.onlyThere(items, i-1) {
@@ -88,7 +88,7 @@ func (r *reader) heads(items []item, i int) bool {
 	switch {
 	case b.tellsWhere(closePlacings[:], closePlacingsOf):
 		return false
-	case r.isWord(b.prev, "back to", "on to") && !deedNear(items[:i-1]):
+	case b.prev.isWord2("back to", "on to") && !deedNear(items[:i-1]):
 		return true // "bar one honey back to bar five"
 	case it.pause == none && b.prev.anyOf(leadToBars):
 		return b.prev.any(kOn, kFrom) && r.frontedBar(items, i-1)
@@ -337,7 +337,7 @@ func (r *reader) eachBehind(items []item, i int) bool {
 
 // closed reports whether a reference to bars ends its phrase.
 func (r *reader) closed(items []item, i int) bool {
-	if i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i+1], "only", "too", "as well", "again") {
+	if i+1 < len(items) && items[i+1].pause == none && items[i+1].isWord4("only", "too", "as well", "again") {
 		i++ // "capped brood bars 4 and 5 only"
 	}
 	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any3(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
@@ -358,7 +358,7 @@ func (r *reader) barBefore(items []item, i int) bool {
 // six I found her": nothing that could hang there stands before it.
 func (r *reader) frontedBar(items []item, on int) bool {
 	pause := items[on].pause
-	counted := on == 1 && items[0].is(kNum) || on == 2 && items[0].is(kNum) && r.isWord(&items[1], "more", "others", "further")
+	counted := on == 1 && items[0].is(kNum) || on == 2 && items[0].is(kNum) && items[1].isWord3("more", "others", "further")
 	if counted && pause == none && r.sentenceNo-r.cellsSentence == 1 && r.closed(items, on+1) {
 		return false // "two sealed cells on bar four. Another on bar six"
 	}

@@ -42,7 +42,7 @@ func (r *reader) bareFood(c *clause) {
 // come.
 func (r *reader) foodAhead(c *clause, k int) bool {
 	_, verb := strings.CutSuffix(c.items[k].text, " to have") // "they are to have"
-	if !verb && !r.isWord(&c.items[k], "shall", "will", "'ll", "next time", "next visit") {
+	if !verb && !c.items[k].isWord5("shall", "will", "'ll", "next time", "next visit") {
 		return false
 	}
 	for k++; k < len(c.items) && c.items[k].pause == none; k++ {
@@ -57,8 +57,8 @@ func (r *reader) foodAhead(c *clause, k int) bool {
 		if it.is(kSubstance) && it.text != "feed" {
 			return verb
 		}
-		verb = verb || it.is(kHave) || r.isWord(it, "get", "receive", "have")
-		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !r.isWord(it, "get", "receive") {
+		verb = verb || it.is(kHave) || it.isWord3("get", "receive", "have")
+		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !it.isWord2("get", "receive") {
 			return false
 		}
 	}
@@ -104,7 +104,7 @@ func getsIt(c *clause) bool {
 // behind it tell of: "oxalic acid, 30 ml".
 func (r *reader) measured(c *clause, i int) *deed {
 	at := i + 1
-	if r.isWord(c.next(i), "given", "fed", "applied", "trickled", "dribbled") {
+	if c.next(i).isWord5("given", "fed", "applied", "trickled", "dribbled") {
 		at++ // "fondant given, 2 kg"
 	}
 	if at >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[at].is(kMeasure) || c.items[at].used {
@@ -121,13 +121,13 @@ func (r *reader) measured(c *clause, i int) *deed {
 // where item i is the food or medicine and no amount is said; nil for none.
 func (r *reader) received(c *clause, i int) *deed {
 	it := &c.items[i]
-	if !it.is(kSubstance) || it.used || it.text == "feed" || r.isWord(c.next(i), "left", "over", "remaining", "still") {
+	if !it.is(kSubstance) || it.used || it.text == "feed" || c.next(i).isWord4("left", "over", "remaining", "still") {
 		return nil
 	}
-	if when := c.when; when != nil && r.isWord(c.next(i), "again") && c.mood == asserted && !when.today && !when.ago && (when.ahead || when.weekday || when.future.Compare(r.today) > 0 && when.future.Compare(r.today.AddDays(soonAgain)) < 0) {
+	if when := c.when; when != nil && c.next(i).text == "again" && c.mood == asserted && !when.today && !when.ago && (when.ahead || when.weekday || when.future.Compare(r.today) > 0 && when.future.Compare(r.today.AddDays(soonAgain)) < 0) {
 		c.mood = planned // "thymol again in ten days"
 	}
-	if c.mood == planned && r.isWord(c.next(i), "again") && c.when != nil {
+	if c.mood == planned && c.next(i).text == "again" && c.when != nil {
 		rule := r.rule(it, kSubstance)
 		return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it, c.next(i)), rule: rule.ID, what: r.substance(it)})
 	}
@@ -159,13 +159,13 @@ func (r *reader) comesToThem(c *clause, i int) bool {
 	for who > 0 && c.items[who].any3(kWill, kPlan, kAdv) {
 		who--
 	}
-	return c.items[who].any6(kBees, kShe, kName, kHive, kWill, kPlan) || r.isWord(&c.items[who], "it", "these", "those", "both", "this one", "this lot")
+	return c.items[who].any6(kBees, kShe, kName, kHive, kWill, kPlan) || c.items[who].isWord6("it", "these", "those", "both", "this one", "this lot")
 }
 
 // wentIn reports whether what stands at item i was put in: "so thymol went in".
 func (r *reader) wentIn(c *clause, i int) bool {
 	next := c.next(i)
-	return next.lists.has(going) && inside(next.text) || r.isWord(next, "went", "goes") && inside(c.next(i+1).text)
+	return next.lists.has(going) && inside(next.text) || next.isWord2("went", "goes") && inside(c.next(i+1).text)
 }
 
 // helping is the deed that an amount at item i and a food or medicine behind it

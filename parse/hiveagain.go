@@ -39,13 +39,13 @@ func (r *reader) movesOn(items []item) {
 			continue
 		}
 		verb := k - 1
-		if verb > 0 && r.isWord(&items[verb], "on", "along", "over", "across", "down") && items[verb].pause == none {
+		if verb > 0 && items[verb].isWord5("on", "along", "over", "across", "down") && items[verb].pause == none {
 			verb--
 		}
-		if verb == k-1 && !r.isWord(&items[verb], "moving on", "moved on", "move on") || verb < k-1 && !r.isWord(&items[verb], "moving", "move", "moved") {
+		if verb == k-1 && !items[verb].isWord3("moving on", "moved on", "move on") || verb < k-1 && !items[verb].isWord3("moving", "move", "moved") {
 			continue
 		}
-		if r.isWord(&items[verb], "moved") && (verb == 0 || !items[verb-1].is(kPron)) {
+		if items[verb].text == "moved" && (verb == 0 || !items[verb-1].is(kPron)) {
 			continue // "bar 4, moved over to hive 3"
 		}
 		if verb > 0 && items[verb].pause < comma && items[verb-1].any6(kBar, kBars, kBe, kFixture, kQueen, kNum) {
@@ -71,7 +71,7 @@ func (r *reader) turnsBack(items []item, k int) bool {
 		return false
 	}
 	before := &items[k-1]
-	return lead.any(kOn, kTo) && r.isWord(before, "back", "return", "returning") || lead.text == "for" && before.text == "as" || lead.text == "to" && r.isWord(before, "on", "over")
+	return lead.any(kOn, kTo) && before.isWord3("back", "return", "returning") || lead.text == "for" && before.text == "as" || lead.text == "to" && before.isWord2("on", "over")
 }
 
 // calledBefore is the hive that was named by a word, or whose name ends on it; "" for none.

@@ -8,7 +8,7 @@ import (
 // namesHives reports whether item i makes the number behind it the first of
 // several hives'.
 func (r *reader) namesHives(items []item, i int) bool {
-	return barNumber(&items[i+1]) && items[i+1].pause == none && r.isWord(&items[i], "hives", "colonies")
+	return barNumber(&items[i+1]) && items[i+1].pause == none && items[i].isWord2("hives", "colonies")
 }
 
 // severalHives reads "hives 1 and 3", which opens no inspection.
@@ -61,12 +61,12 @@ func (r *reader) smallName(items []item, i, end int) bool {
 	if i == 0 {
 		return end == len(items) || items[end-1].colon
 	}
-	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && r.isWord(&items[end], "lot") {
+	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && items[end].text == "lot" {
 		return true // "last of all the orchard lot"
 	} else if the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
 		return true
 	}
-	return items[i].pause == none && (items[i-1].any(kTo, kFrom) || r.isWord(&items[i-1], "with", "into")) && (end == len(items) || items[end].pause > none || !items[end].is(kContent))
+	return items[i].pause == none && (items[i-1].any(kTo, kFrom) || items[i-1].isWord2("with", "into")) && (end == len(items) || items[end].pause > none || !items[end].is(kContent))
 }
 
 // hiveRef reads a hive's name at item i; back is how many items of out it
@@ -191,7 +191,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	if (next.has(capital) && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {
 		return name, true
 	}
-	if r.names[name] || next.pause == none && r.isWord(next, "north", "south", "east", "west") || r.spokenName(items, i) {
+	if r.names[name] || next.pause == none && next.isWord4("north", "south", "east", "west") || r.spokenName(items, i) {
 		return name, true
 	}
 	return "", false
@@ -289,10 +289,10 @@ func (r *reader) headsName(before []item, back int) bool {
 	if before[k].has(capital) && !prev.has(capital) && prev.any(kWord, kDo) {
 		return true // "looked through Nursery hive", "fed Nursery hive"
 	}
-	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !r.isWord(prev, "than", "like", "not", "as") {
+	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !prev.isWord4("than", "like", "not", "as") {
 		return true // "all right folks willow hive"
 	}
-	if !r.named && k <= 10 && (prev.any6(kPron, kTemper, kAdv, kSky, kWind, kLeaf) || r.isWord(prev, "for", "with")) {
+	if !r.named && k <= 10 && (prev.any6(kPron, kTemper, kAdv, kSky, kWind, kLeaf) || prev.isWord2("for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}
 	if back == 1 && prev.anyOf(told) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
@@ -302,5 +302,5 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true // ours, where a hive's name follows
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
-		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly") // "now willow hive", "the little one shed hive"
+		prev.is(kNow) || prev.isWord4("one", "next", "finally", "lastly") // "now willow hive", "the little one shed hive"
 }

@@ -23,7 +23,7 @@ func (s *scan) number(i int) {
 // larvae on six" count the bars of what stands before a number alone.
 func (s *scan) onAsMany(i int) {
 	on, next := s.at(i-1), s.at(i+1)
-	if on == nil || !on.is(kOn) || len(s.found) == 0 || next != nil && next.pause < comma && !next.is(kOf) && !s.r.isWord(next, "more", "of them", "others") {
+	if on == nil || !on.is(kOn) || len(s.found) == 0 || next != nil && next.pause < comma && !next.is(kOf) && !next.isWord3("more", "of them", "others") {
 		return
 	}
 	last := s.found[len(s.found)-1]
@@ -42,14 +42,14 @@ func (s *scan) ofAll(i int) bool {
 		k++
 	}
 	it := s.at(k)
-	return it != nil && s.at(i).n.lo > 1 && s.at(i).n.whole() && (it.is(kBar) && k > i+1 || s.r.isWord(it, "of them", "them"))
+	return it != nil && s.at(i).n.lo > 1 && s.at(i).n.whole() && (it.is(kBar) && k > i+1 || it.isWord2("of them", "them"))
 }
 
 // moreCells: "three queen cells on bar seven and one on bar nine", "a sealed cell on bar
 // two, another on bar three, a third on bar five".
 func (s *scan) moreCells(i int) bool {
 	on, bars := s.at(i+1), s.at(i+2)
-	if on != nil && on.pause == none && s.r.isWord(on, "more", "others", "further") {
+	if on != nil && on.pause == none && on.isWord3("more", "others", "further") {
 		on, bars = bars, s.at(i+3) // "and two more on bar six"
 	}
 	last := s.lastCell()
@@ -60,7 +60,7 @@ func (s *scan) moreCells(i int) bool {
 		return false
 	}
 	count := s.at(i).n
-	if s.r.isWord(s.at(i), "another", "a third") || count.ordinal {
+	if s.at(i).isWord2("another", "a third") || count.ordinal {
 		count = quantity{lo: 1}
 	} else if count.article || count.share {
 		return false
@@ -78,7 +78,7 @@ func (s *scan) share(i int, v float64) {
 	for ; next != nil && next.any3(kArt, kOf, kAdv) && !next.is(kContent) && k < i+3; k++ {
 		next = s.at(k + 1)
 	}
-	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && next != nil && s.r.isWord(next, "comb", "side") && s.r.isWord(s.at(i-1), "the") && last.at == i-2 {
+	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && next != nil && next.isWord2("comb", "side") && s.at(i-1).text == "the" && last.at == i-2 {
 		last.cover, last.hasCover = v, true // "sealed brood the half of the comb"
 		last.items = append(last.items, it, next)
 		next.used = true
@@ -87,7 +87,7 @@ func (s *scan) share(i int, v float64) {
 	if s.judgedAt(i, v, next) {
 		return
 	}
-	if next != nil && s.r.isWord(next, "comb", "bar", "frame") && (s.shareOfComb(i) || s.combIs(i, v, k)) {
+	if next != nil && next.isWord3("comb", "bar", "frame") && (s.shareOfComb(i) || s.combIs(i, v, k)) {
 		return
 	}
 	if next != nil && next.is(kComb) && strings.HasPrefix(s.r.value(next, kComb), "drawn") && next.pause == none {
@@ -110,7 +110,7 @@ func (s *scan) share(i int, v float64) {
 func (s *scan) judgedAt(i int, v float64, next *item) bool {
 	r := s.r
 	sure := s.tellsExtent(i)
-	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !r.isWord(next, "comb", "it", "side", "face", "each", "each comb") {
+	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !next.isWord6("comb", "it", "side", "face", "each", "each comb") {
 		return false
 	}
 	for _, b := range r.bars {
@@ -173,7 +173,7 @@ func (s *scan) shareOfComb(i int) bool {
 	for covers-1 > last.at && s.at(covers-1).any(kAdv, kMaybe) {
 		covers--
 	}
-	if covers-2 > last.at && s.r.isWord(s.at(covers-1), "up", "over") {
+	if covers-2 > last.at && s.at(covers-1).isWord2("up", "over") {
 		covers--
 	}
 	if covers-1 > last.at && s.r.isWord(s.at(covers-1), covering...) {
@@ -273,7 +273,7 @@ func (s *scan) broodAhead(i int) bool {
 func (s *scan) wholeOfBefore(it *item) {
 	r := s.r
 	f := r.lastContent
-	if f == nil || s.headed || f.hasCover || !f.present || !r.sameSentence || !r.isWord(s.at(0), "it", "they", "that") && !s.at(0).is(kAnd) || s.c.hasAny(kFixture, kStores, kBees, kBars) {
+	if f == nil || s.headed || f.hasCover || !f.present || !r.sameSentence || !s.at(0).isWord3("it", "they", "that") && !s.at(0).is(kAnd) || s.c.hasAny(kFixture, kStores, kBees, kBars) {
 		return
 	}
 	it.used = true
@@ -301,10 +301,10 @@ func (s *scan) isState(i int) bool {
 func (s *scan) amount(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kAmount)
-	if to := s.leadsTo(i, kColour, kAdv); to != nil && s.r.isWord(it, "little") && (s.r.value(to, kContent) == "open_brood" || s.r.value(to, kContent) == "eggs") {
+	if to := s.leadsTo(i, kColour, kAdv); to != nil && it.text == "little" && (s.r.value(to, kContent) == "open_brood" || s.r.value(to, kContent) == "eggs") {
 		return // "little white grubs" are small, not few
 	}
-	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil && !s.r.isWord(to, "cells", "cell") {
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kStage, kColour, kFull, kNum, kAnd, kAmount); to != nil && !to.isWord2("cells", "cell") {
 		s.before.amount, s.before.at = value, i
 		s.before.items = append(s.before.items, it)
 		return
@@ -315,7 +315,7 @@ func (s *scan) amount(i int) {
 	if s.elsewhereToo(i, value) || s.amountOfElse(i) {
 		return
 	}
-	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && s.r.isWord(next, "it") {
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && next.text == "it" {
 		last.amount = value // "capped brood and lots of it"
 		last.items = append(last.items, it)
 		return

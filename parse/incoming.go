@@ -42,7 +42,7 @@ func (r *reader) broughtIn(items []item, i int) {
 	if i+2 >= len(items) || !items[i+2].is(kOn) {
 		return
 	}
-	if r.isWord(&items[i+1], "carries", "carry", "carried", "bring", "brings", "brought", "fetch", "fetches") && r.isWord(&items[i+2], "in", "home") {
+	if r.isWord(&items[i+1], "carries", "carry", "carried", "bring", "brings", "brought", "fetch", "fetches") && items[i+2].isWord2("in", "home") {
 		items[i].kinds, items[i].says = setOf(kWord), senseless
 		items[i+1].kinds, items[i+1].says = setOf(kBring), senseless
 	}
@@ -53,7 +53,7 @@ func (r *reader) bringsIt(items []item, k int) bool {
 	if k >= len(items) || !items[k].is(kBring) || items[k].any(kDo, kContent) || items[k].pause > none {
 		return false
 	}
-	return k+1 == len(items) || items[k+1].pause > none || items[k+1].any4(kFrom, kAnd, kDate, kNow) || r.isWord(&items[k+1], "off")
+	return k+1 == len(items) || items[k+1].pause > none || items[k+1].any4(kFrom, kAnd, kDate, kNow) || items[k+1].text == "off"
 }
 
 // incoming reads what is carried in, with its plant and colour.
@@ -147,7 +147,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 		denied = denied || c.items[k].is(kNo)
 	}
 	for k := range min(bring, len(c.items)) {
-		denied = denied || r.isWord(&c.items[k], "nobody", "no one", "none of them") // "nobody carrying water"
+		denied = denied || c.items[k].isWord3("nobody", "no one", "none of them") // "nobody carrying water"
 	}
 	if denied {
 		r.leaf(path, "no", "incoming", "no", c.doubt, it)
@@ -182,7 +182,7 @@ func (r *reader) source(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kArt) {
 		i--
 	}
-	return c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")
+	return c.items[i-1].is(kFrom) || c.items[i-1].text == "off"
 }
 
 // unknownPlant takes the word right before the load, or behind "from the", for
@@ -203,7 +203,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		return
 	}
 	for k := i + 1; k+1 < len(c.items) && k <= i+5; k++ {
-		if !c.items[k].is(kFrom) && !r.isWord(&c.items[k], "off") {
+		if !c.items[k].is(kFrom) && c.items[k].text != "off" {
 			continue
 		}
 		if k+1 < len(c.items) && c.items[k+1].is(kArt) && k+2 < len(c.items) && (k+3 >= len(c.items) || c.items[k+3].pause > none || c.items[k+3].any3(kAnd, kThen, kBut)) {

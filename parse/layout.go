@@ -189,7 +189,7 @@ var whatWords = setOf(kContent, kStage, kComb, kState)
 
 // tells reports whether an item tells what is on bars.
 func (l *layoutRow) tells(it *item) bool {
-	return it.any3(kContent, kStage, kComb) || it.is(kState) && l.isWord(it, "empty")
+	return it.any3(kContent, kStage, kComb) || it.is(kState) && it.text == "empty"
 }
 
 // rowStarts are the kinds of words of which one stands where a row begins.

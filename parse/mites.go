@@ -236,7 +236,7 @@ func (r *reader) boardDays(c *clause) int {
 		case text == "overnight":
 			it.used = true
 			return 1
-		case text == "daily" || text == "day" && k > 0 && (c.items[k-1].is(kArt) || r.isWord(&c.items[k-1], "per", "/")):
+		case text == "daily" || text == "day" && k > 0 && (c.items[k-1].is(kArt) || c.items[k-1].isWord2("per", "/")):
 			it.used = true
 			return 1
 		}

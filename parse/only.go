@@ -5,7 +5,7 @@ package parse
 // notOnly: "not only eggs but larvae" is one statement.
 func (r *reader) notOnly(items []item, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-5; k-- {
-		if r.isWord(&items[k], "not only", "not just", "not merely", "who should be") {
+		if items[k].isWord4("not only", "not just", "not merely", "who should be") {
 			return true
 		}
 	}
@@ -17,10 +17,10 @@ var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull
 
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
-	if items[i].pause == none && i > 0 && items[i-1].is(kCell) && r.isWord(&items[i], "only") && (i+1 == len(items) || items[i+1].pause >= comma) {
+	if items[i].pause == none && i > 0 && items[i-1].is(kCell) && items[i].text == "only" && (i+1 == len(items) || items[i+1].pause >= comma) {
 		return true // "play cups only, six"
 	}
-	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && r.isWord(&items[i], "only") && items[i+1].anyOf(ofDegree)
+	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && items[i].text == "only" && items[i+1].anyOf(ofDegree)
 }
 
 // onlyShare: "sealed brood on bar six but only about half of it" is how much there is.

@@ -30,7 +30,7 @@ func (r *reader) visitorsDate(c *clause) (date *item) {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && it.day.weekday && date == nil:
 			date = it
-		case r.isWord(it, "comes", "arrives", "visits"):
+		case it.isWord3("comes", "arrives", "visits"):
 			comes = true
 		case it.anyOf(tellsMore):
 			return nil
@@ -58,7 +58,7 @@ func (r *reader) todaySpelt(c *clause) bool {
 func (r *reader) visitOf(items []item) {
 	for k := 0; k+2 < len(items); k++ {
 		it, link, date := &items[k], &items[k+1], &items[k+2]
-		if it.is(kDo) && link.any(kOf, kOn) && date.is(kDate) && !date.day.ahead && link.pause == none && r.isWord(it, "visit", "inspection", "examination", "check", "review") &&
+		if it.is(kDo) && link.any(kOf, kOn) && date.is(kDate) && !date.day.ahead && link.pause == none && it.isWord5("visit", "inspection", "examination", "check", "review") &&
 			(k == 0 || it.pause > none || items[k-1].is(kName)) && (link.is(kOf) || r.today.Sub(date.day.past) < 30) {
 			it.kinds, it.says = setOf(kWord), senseless
 			return
@@ -124,7 +124,7 @@ func (r *reader) verbal(c *clause) bool {
 			if it.lists.has(visiting) {
 				return false
 			}
-			if strings.HasSuffix(it.text, "ed") || r.isWord(it, "comes", "arrives", "returns", "visits", "leaves") {
+			if strings.HasSuffix(it.text, "ed") || it.isWord5("comes", "arrives", "returns", "visits", "leaves") {
 				return true // "on Saturday my son comes"
 			}
 		}

@@ -87,7 +87,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	o.item, o.items, o.i, o.prev = it, items, i, prev
 	o.needs = it.pause == none && prev.anyOf(incomplete)
 	untold := prev.is(kDo) && i > 1 && items[i-2].is(kUndone) // "I didn't feed them they've plenty"
-	if o.needs && (untold || prev.any(kOn, kUndone)) && r.isWord(it, "i", "we", "they") {
+	if o.needs && (untold || prev.any(kOn, kUndone)) && it.isWord3("i", "we", "they") {
 		o.needs = false // "and beetles inside I will feed them": a subject is no object
 	}
 	if o.needs && prev.is(kUnseen) && i > 2 && items[i-2].is(kPron) && items[i-3].any(kQueen, kShe) && it.any3(kStores, kBees, kFixture) {
@@ -147,7 +147,7 @@ func dayGoneBefore(items []item, i int) bool {
 }
 
 func (r *reader) opensLeaf(o *opener) verdict {
-	if o.pause == none && r.isWord(o.prev, "it", "them") {
+	if o.pause == none && o.prev.isWord2("it", "them") {
 		return doesOpen
 	}
 	return unknown
@@ -199,7 +199,7 @@ func (r *reader) opensPlan(o *opener) verdict {
 		return doesNot
 	case !o.is(kPlan) || o.pause > none:
 		return unknown
-	case r.isWord(o.item, "next time", "next visit", "next week", "next inspection") && r.deedSince(o.items, o.i) && o.prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
+	case o.item.isWord4("next time", "next visit", "next week", "next inspection") && r.deedSince(o.items, o.i) && o.prev.any6(kQueen, kFixture, kBars, kBees, kBar, kShe):
 		return doesNot // "mark the queen next time"
 	case strings.HasSuffix(o.text, "planned"):
 		return doesNot // "treatment with thymol planned for the twentieth"
@@ -211,7 +211,7 @@ func (r *reader) opensCue(o *opener) verdict {
 	if o.pause > none {
 		return doesOpen
 	}
-	if o.is(kTheirs) && (r.isWord(o.prev, "than") || strings.HasPrefix(o.text, "in ")) || o.is(kSay) && strings.HasPrefix(o.text, "is ") {
+	if o.is(kTheirs) && (o.prev.text == "than" || strings.HasPrefix(o.text, "in ")) || o.is(kSay) && strings.HasPrefix(o.text, "is ") {
 		return doesNot // "foulbrood is said to be over the river"
 	}
 	return verdictOf(!o.prev.any4(kPron, kShe, kWill, kBe))
@@ -222,7 +222,7 @@ func (r *reader) opensCue(o *opener) verdict {
 func (r *reader) opensSubject(o *opener) verdict {
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
 	switch {
-	case r.leadIn(items, i), close && prev.is(kQueen), r.isWord(prev, "whom", "that", "what"):
+	case r.leadIn(items, i), close && prev.is(kQueen), prev.isWord3("whom", "that", "what"):
 		return doesNot
 	case close && prev.is(kDate) && i > 1 && items[i-2].is(kOn) && prev.pause == none && !r.deedSince(items, i-2):
 		return doesNot
@@ -230,9 +230,9 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot // "the entrance I've reduced", "the floor also I have closed"
 	case close && r.value(prev, kFixture) == "follower" && (r.value(o.next(1), kDo) == "move_bar" || o.next(1).is(kHave) && r.value(o.next(2), kDo) == "move_bar"):
 		return doesNot // "the follower I moved two bars back"
-	case close && prev.is(kFixture) && r.isWord(o.next(1), "found", "left", "kept") && (o.next(2).is(kState) || o.next(2).is(kAdv) && o.next(3).is(kState)):
+	case close && prev.is(kFixture) && o.next(1).isWord3("found", "left", "kept") && (o.next(2).is(kState) || o.next(2).is(kAdv) && o.next(3).is(kState)):
 		return doesNot // "the entrance I found still reduced"
-	case close && prev.is(kBar) && i > 1 && r.isWord(&items[i-2], "this", "that") && r.ownDeed(items, i+1):
+	case close && prev.is(kBar) && i > 1 && items[i-2].isWord2("this", "that") && r.ownDeed(items, i+1):
 		return doesNot // "mould on bar 12, and this bar I took away"
 	case close && prev.any3(kCell, kContent, kSign) && r.sawThere(items, i):
 		return doesNot // "sealed brood on bar 4, and eggs I saw on bar 5"
@@ -278,7 +278,7 @@ func (r *reader) plantBefore(items []item, i int) bool {
 		switch {
 		case items[k].is(kPlant):
 			plant = true
-		case items[k].is(kFrom), r.isWord(&items[k], "off"):
+		case items[k].is(kFrom), items[k].text == "off":
 			return plant
 		case !items[k].any(kArt, kAdv, kWord, kPlace) || items[k].pause > none:
 			return false
@@ -350,7 +350,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "1 litre of syrup fed today"
 	case close && prev.is(kContent) && i > 2 && items[i-2].is(kOf) && items[i-3].is(kBar):
 		return doesNot // "two bars of honey taken"
-	case close && prev.is(kContent) && r.isWord(o.item, "left"):
+	case close && prev.is(kContent) && o.item.text == "left":
 		return doesNot // "a little brood left on bar eight"
 	case close && prev.is(kFixture), close && r.onlyCells(items[:i]) && r.objectless(items, i):
 		return doesNot // "two sealed cells on bar 5 cut out"
@@ -392,10 +392,10 @@ func (r *reader) behindThatOne(o *opener) bool {
 	if k > 3 && o.items[k].is(kWord) && o.items[k-1].is(kArt) && o.items[k-2].text == "for" {
 		k -= 3 // "for the bonfire"
 	}
-	if r.isWord(&o.items[k], "out", "away", "off") {
+	if o.items[k].isWord3("out", "away", "off") {
 		k--
 	}
-	if k > 1 && r.isWord(&o.items[k], "one") && o.items[k-1].is(kArt) {
+	if k > 1 && o.items[k].text == "one" && o.items[k-1].is(kArt) {
 		k-- // "that one"
 	}
 	if k < 1 || !o.items[k].is(kDo) && !r.isWord(&o.items[k], "that one", "that", "it", "this", "this one", "them", "those") || !hasKind(o.items[max(0, k-2):k+1], kDo) {

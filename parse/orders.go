@@ -19,7 +19,7 @@ func (r *reader) imperative(c *clause, i int) bool {
 		return true
 	}
 	for k := i + 1; k < len(c.items); k++ {
-		if r.isWord(&c.items[k], "again") {
+		if c.items[k].text == "again" {
 			return true
 		}
 	}

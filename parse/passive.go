@@ -7,7 +7,7 @@ func (f *fitting) barsUndergo() bool {
 	if len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.c.items[f.i].pause == comma {
 		return true // "12 empty comb, removed"
 	}
-	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut, kTo, kAfter, kFore) || f.isWord(&f.args[0], "because", "since", "as")
+	alone := len(f.args) == 0 || f.args[0].pause > none || f.args[0].any(kDate, kAdv, kAnd, kBut, kTo, kAfter, kFore) || f.args[0].isWord3("because", "since", "as")
 	k := verbChain(f.c.items, f.i)
 	if len(f.bars) > 1 && f.sameSentence && passive(f.pre[k+1:]) && f.wordIn(f.pre[k+1:], "both", "all") && (k < 0 || !f.pre[k].any(kBars, kBar)) {
 		return true // "bars two and three are bare, so both were removed"
@@ -183,7 +183,7 @@ func (f *fitting) substanceOf() *rule {
 		return nil
 	}
 	food := f.before(f.c, k)
-	if k > 1 && f.isWord(food, "that", "which") {
+	if k > 1 && food.isWord2("that", "which") {
 		food = &f.pre[k-2]
 	}
 	if !food.is(kSubstance) || food.used {

@@ -17,7 +17,7 @@ func (s *scan) pattern(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && (next.is(kBrood) || it.lists.has(plainPraise) && (next.is(kPattern) || next.is(kNum) && next.n.share)) {
 		return // "solid laying pattern" is read with its noun, "super spotty" and "a good half" are degrees
 	}
-	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) && !(i > 0 && s.r.isWord(s.at(i-1), "looks", "look", "looked", "looking") && len(s.found) > 0) {
+	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) && !(i > 0 && s.at(i-1).isWord4("looks", "look", "looked", "looking") && len(s.found) > 0) {
 		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
 			s.before.pattern, s.before.at = value, i
 			s.before.items = append(s.before.items, it)
@@ -43,7 +43,7 @@ func (s *scan) pattern(i int) {
 		return
 	}
 	plain := it.lists.has(plainPraise)
-	if plain && i > 0 && s.r.isWord(s.at(i-1), "as") {
+	if plain && i > 0 && s.at(i-1).text == "as" {
 		return // "as good as a signature"
 	}
 	if plain && !s.onlyBetween(last.at, i, kAdv, kBe, kBars, kOn, kSide, kFull, kNum, kAnd, kPattern, kArt) {
@@ -186,7 +186,7 @@ func (s *scan) broodPattern(i int) {
 	it, r := s.at(i), s.r
 	for _, k := range []int{i + 1, i + 2, i + 3, i + 4, i - 1, i - 2} {
 		p := s.at(k)
-		if p == nil || p.used || !p.is(kPattern) && !(k > i && r.isWord(p, "poor", "bad", "terrible", "dreadful")) {
+		if p == nil || p.used || !p.is(kPattern) && !(k > i && p.isWord4("poor", "bad", "terrible", "dreadful")) {
 			continue
 		}
 		if k > i && s.at(k-1).any(kNo, kNot) && p.lists.has(plainPraise) {
@@ -216,7 +216,7 @@ func (s *scan) patternIsOf(f *finding, i int) bool {
 	if !f.brood() || f.pattern != "" || s.whole || it.pause > comma || strings.Contains(text, "verall") || strings.Contains(text, "laying") {
 		return false
 	}
-	return s.headed || len(f.bars) > 0 && next != nil && s.r.isWord(next, "being")
+	return s.headed || len(f.bars) > 0 && next != nil && next.text == "being"
 }
 
 // patternOf is the pattern that a word means behind "the brood pattern is": a poor one

@@ -98,7 +98,7 @@ func (r *reader) sightings(c *clause, noun int) (seen, unseen int) {
 		switch {
 		case it.is(kUnseen) && unseen < 0 && !r.unseenOther(c, i):
 			unseen = i
-		case it.is(kSeen) && i > 0 && (r.isWord(&c.items[i-1], "neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
+		case it.is(kSeen) && i > 0 && (c.items[i-1].isWord3("neither", "never", "not") || c.items[i-1].is(kNo) && it.pause == none) && unseen < 0:
 			unseen = i
 		case it.is(kSeen) && seen < 0 && r.seenHere(c, i, noun) && !r.lately(c, i):
 			seen = i
@@ -167,13 +167,13 @@ func (r *reader) queenNoun(c *clause) (int, bool) {
 func (r *reader) herself(c *clause) bool {
 	for i := range c.items {
 		it := &c.items[i]
-		if r.queenSentence == r.sentenceNo && r.isWord(it, "whom", "who") {
+		if r.queenSentence == r.sentenceNo && it.isWord2("whom", "who") {
 			return true
 		}
 		if !it.is(kShe) || it.used {
 			continue
 		}
-		if i+1 < len(c.items) && c.items[i+1].pause == none && r.isWord(&c.items[i+1], "found", "saw", "spotted", "noticed") {
+		if i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].isWord4("found", "saw", "spotted", "noticed") {
 			continue // who finds is no queen
 		}
 		if next := c.next(i); it.text == "her" && next.any5(kContent, kStage, kAmount, kPattern, kBrood) && next.pause == none {
@@ -217,7 +217,7 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 
 // seenAgain: "Queen: released today; seen later, bar 5" goes on about her.
 func (r *reader) seenAgain(c *clause, i int) bool {
-	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.queenSentence == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && r.isWord(&c.items[0], "seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
+	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.queenSentence == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && c.items[0].isWord3("seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
 }
 
 // lately reports whether "she was here" tells of days gone by, as eggs show: "so she
@@ -286,20 +286,20 @@ func (r *reader) thereIs(c *clause, noun int) bool {
 		return true // "queen here"
 	}
 	for k := 1; k < len(c.items); k++ {
-		if c.items[k].is(kThere) && !r.isWord(&c.items[k], "there", "here") && k > 1 && c.items[k-1].is(kBe) && c.items[k-2].is(kShe) {
+		if c.items[k].is(kThere) && !c.items[k].isWord2("there", "here") && k > 1 && c.items[k-1].is(kBe) && c.items[k-2].is(kShe) {
 			return true // "she's on it, the queen"
 		}
 	}
 	if noun+2 < len(c.items) && c.items[noun+1].is(kBe) && c.items[noun+2].is(kThere) && !r.missedBehind(c) || strings.HasSuffix(c.items[noun].text, "here") {
 		return true // "and the missus is on it", "queen right there"
 	}
-	if k := noun + 1; k < len(c.items) && r.isWord(&c.items[k], "somewhere") {
+	if k := noun + 1; k < len(c.items) && c.items[k].text == "somewhere" {
 		return false // "there is a queen somewhere, for I found eggs"
 	}
 	if noun >= 3 && c.items[noun-1].is(kArt) {
 		noun--
 	}
-	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && r.isWord(&c.items[noun-1], "there's", "here's")
+	return noun >= 2 && c.items[noun-1].is(kBe) && c.items[noun-2].is(kThere) || noun >= 1 && c.items[noun-1].isWord2("there's", "here's")
 }
 
 // missedBehind reports whether it is told behind a clause that she was not seen there: "the
@@ -346,7 +346,7 @@ func (r *reader) shePlaced(c *clause) bool {
 		return false
 	}
 	for i := range c.items {
-		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && r.isWord(&c.items[i], "who") {
+		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && c.items[i].text == "who" {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
 				if c.items[k].any3(kContent, kCell, kHave) {
 					break
@@ -422,7 +422,7 @@ func (r *reader) wasSeen(c *clause, noun, seen int) {
 // here", "she's here".
 func (r *reader) saysHere(c *clause, her int) bool {
 	for k := max(her, 0); k < len(c.items) && k <= max(her, 0)+2; k++ {
-		if r.isWord(&c.items[k], "here", "right here", "on this") {
+		if c.items[k].isWord3("here", "right here", "on this") {
 			return true
 		}
 	}
@@ -435,7 +435,7 @@ func (r *reader) queenBar(c *clause, from int) {
 	var ref *item
 	for k := max(from, 0); k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && r.isWord(&c.items[k-1], "as")) {
+		if it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && c.items[k-1].text == "as") {
 			if k > from+4 && c.items[k-1].is(kAnd) {
 				break
 			}
@@ -448,7 +448,7 @@ func (r *reader) queenBar(c *clause, from int) {
 	}
 	if ref == nil {
 		for k := min(from, len(c.items)-1); k >= 0; k-- {
-			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && r.isWord(&c.items[k-1], "as")) {
+			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && c.items[k-1].text == "as") {
 				ref = it
 				break
 			}
@@ -475,7 +475,7 @@ func (r *reader) queenBar(c *clause, from int) {
 // "there's the queen on this bar".
 func (r *reader) onThatBar(items []item) bool {
 	for k := range items {
-		if r.isWord(&items[k], "on it", "on here", "on there", "on this one", "on that one") || k > 1 && items[k].is(kBar) && !items[k].plural && r.isWord(&items[k-1], "this", "that") && items[k-2].is(kOn) {
+		if items[k].isWord5("on it", "on here", "on there", "on this one", "on that one") || k > 1 && items[k].is(kBar) && !items[k].plural && items[k-1].isWord2("this", "that") && items[k-2].is(kOn) {
 			return true
 		}
 	}

@@ -16,7 +16,7 @@ func (r *reader) markIs(c *clause) {
 		switch it := &c.items[k]; {
 		case it.is(kColour) && colour < 0:
 			colour = k
-		case !it.any4(kBut, kAnd, kBe, kAdv) && !r.isWord(it, "it", "that"):
+		case !it.any4(kBut, kAnd, kBe, kAdv) && !it.isWord2("it", "that"):
 			return
 		}
 	}
@@ -71,7 +71,7 @@ func (r *reader) attributes(c *clause, noun int) {
 			r.queenColour(c, i, noun)
 		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
-		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && r.isWord(it, "this year", "last year", "this season", "last season") && r.isWord(&c.items[i+1], "'s") && !(i > 0 && r.isWord(&c.items[i-1], "was", "were")):
+		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && it.isWord4("this year", "last year", "this season", "last season") && c.items[i+1].text == "'s" && !(i > 0 && c.items[i-1].isWord2("was", "were")):
 			year := r.today.Year
 			if strings.HasPrefix(it.text, "last") {
 				year--
@@ -102,7 +102,7 @@ func (r *reader) queenIs(c *clause, i int) {
 func (r *reader) setQueen(c *clause, i int, rule *rule) {
 	it := &c.items[i]
 	k := i - 1
-	for k > 0 && (c.items[k].is(kAdv) || r.isWord(&c.items[k], "yet", "been")) {
+	for k > 0 && (c.items[k].is(kAdv) || c.items[k].isWord2("yet", "been")) {
 		k--
 	}
 	denied := k >= 0 && c.items[k].any(kNo, kUndone)

@@ -72,7 +72,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 // names: "the queen's on this one, bar five".
 func (r *reader) herOne(before []item) bool {
 	n := len(before)
-	if n < 2 || !r.isWord(&before[n-1], "on this one", "on that one", "on this", "on it") {
+	if n < 2 || !before[n-1].isWord4("on this one", "on that one", "on this", "on it") {
 		return false
 	}
 	return before[n-2].is(kBe) && n > 2 && before[n-3].any(kQueen, kShe) || before[n-2].any3(kQueen, kShe, kSeen)
@@ -140,7 +140,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 	case barNumber(it) && it.n.bare && it.n.lo <= maxBar && r.cellsThere(before):
 		return r.merged(items, i, i+1, spread(nil, it.n)), i + 1
 	case barNumber(it) && it.n.lo <= maxBar && !it.n.approx && !(len(before) > 1 && byWord(&before[len(before)-1])) && r.bareBar(items, i, before):
-		if len(before) > 1 && r.isWord(&before[len(before)-1], "as") {
+		if len(before) > 1 && before[len(before)-1].text == "as" {
 			return r.merged(items, i, i+1, spread(nil, it.n)), i + 1 // "six same as five, seven …"
 		}
 		bars, next := r.numberList(items, i, true)
@@ -157,7 +157,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 // so names their bar: "sealed cells, four on 5 and one on 8".
 func (r *reader) cellsThere(before []item) bool {
 	last := len(before) - 1
-	return last > 0 && before[last].pause == none && r.isWord(&before[last], "on") && barNumber(&before[last-1]) && hasKind(before[:last-1], kCell)
+	return last > 0 && before[last].pause == none && before[last].text == "on" && barNumber(&before[last-1]) && hasKind(before[:last-1], kCell)
 }
 
 // hashNumber reports whether a number sign and its number stand at item i.
@@ -189,7 +189,7 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	if short && items[j].start != it.end && r.text[it.end] != '.' && !spacedLetter(items, i) { // "b4", "b. 4", "B 4: honey"
 		return nil, i
 	}
-	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || r.isWord(&items[i-1], "this", "that", "same", "the same")) {
+	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || items[i-1].isWord4("this", "that", "same", "the same")) {
 		return nil, i // "on the same bar one hatched cell"
 	}
 	plural := it.plural || short || fromTo

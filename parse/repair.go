@@ -80,7 +80,7 @@ func cellsHang(items []item, k int) bool {
 // answersSelf reports whether "no it's" answers a question of the same sentence, and
 // takes nothing back: "is that a queen cell on six no it's an empty cup".
 func (r *reader) answersSelf(items []item, k int) bool {
-	if !r.isWord(&items[k], "no it's", "no it is", "no that's", "no that is", "no there's") {
+	if !items[k].isWord5("no it's", "no it is", "no that's", "no that is", "no there's") {
 		return false
 	}
 	for k--; k >= 0 && items[k+1].pause < stop; k-- {
@@ -230,7 +230,7 @@ func (r *reader) toldRight(items []item, from int) int {
 	}
 	for k := from + 2; k < len(items) && k < from+9 && items[k].pause <= comma; k++ {
 		switch {
-		case (items[k].is(kContent) || barNumber(&items[k])) && items[k-1].is(kBe) && r.isWord(&items[k-2], "that", "it", "this", "these", "those", "they"):
+		case (items[k].is(kContent) || barNumber(&items[k])) && items[k-1].is(kBe) && items[k-2].isWord6("that", "it", "this", "these", "those", "they"):
 			return k
 		case items[k].any4(kContent, kBars, kCell, kNum):
 			return from
@@ -296,7 +296,7 @@ func foundBeside(items []item, i int) bool {
 }
 
 func (r *reader) readCup(it *item) {
-	if r.isWord(it, "cup", "cups") {
+	if it.isWord2("cup", "cups") {
 		it.kinds, it.says = setOf(kCell), r.queenCups
 	}
 }

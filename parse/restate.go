@@ -56,7 +56,7 @@ func (r *reader) deniedAgain(items []item, cue int) int {
 			}
 			return k
 		}
-		if !is.any6(kPron, kShe, kBe, kArt, kAdv, kBut) && !is.any(kRepair, kOn) && !r.isWord(is, "at", "all", "at all", "bar", "hive") {
+		if !is.any6(kPron, kShe, kBe, kArt, kAdv, kBut) && !is.any(kRepair, kOn) && !is.isWord5("at", "all", "at all", "bar", "hive") {
 			return 0
 		}
 	}

@@ -138,7 +138,7 @@ func (s *scan) contentFollows(i int) bool {
 func (s *scan) same(i int) {
 	it, r := s.at(i), s.r
 	ofBar := i > 0 && s.at(i-1).any3(kBars, kAdv, kBut) && s.onlyBetween(-1, i, kBars, kBe, kAdv, kBut) && s.headed // "bar five just the same, bless them"
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !r.isWord(next, "both", "as", "for", "again", "three") {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !next.isWord5("both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
 	if strings.Contains(it.text, "so ") || s.dittoFor(i) {
@@ -213,10 +213,10 @@ func (s *scan) sameTo(i int) *item {
 // five", "same as four on bar five"; -1 where it is not so.
 func (r *reader) sameFor(items []item, i int) int {
 	k := i - 2
-	if k < 0 || !items[i].is(kBars) || items[i].pause > none || items[i-1].pause > none || !r.isWord(&items[i-1], "for", "on", "in") || r.findingBehind(items, i+1) {
+	if k < 0 || !items[i].is(kBars) || items[i].pause > none || items[i-1].pause > none || !items[i-1].isWord3("for", "on", "in") || r.findingBehind(items, i+1) {
 		return -1
 	}
-	if k > 1 && items[k].is(kBars) && r.isWord(&items[k-1], "as") {
+	if k > 1 && items[k].is(kBars) && items[k-1].text == "as" {
 		k -= 2
 	}
 	if !items[k].is(kSame) || items[k].any(kSide, kOther) || k > 0 && items[k-1].is(kBars) {
@@ -234,14 +234,14 @@ func (s *scan) ofTheSame(i int) bool {
 // likewise: "bar six has sealed brood, likewise scattered" tells by itself what it is like.
 func (s *scan) likewise(i int) bool {
 	next := s.at(i + 1)
-	return s.r.isWord(s.at(i), "likewise") && next != nil && next.pause == none && next.any6(kPattern, kContent, kComb, kStage, kFull, kAmount)
+	return s.at(i).text == "likewise" && next != nil && next.pause == none && next.any6(kPattern, kContent, kComb, kStage, kFull, kAmount)
 }
 
 // dittoFor: "b2 sealed stores, ditto b3" says it of the bar behind; "b5 ditto b3" of the one
 // before.
 func (s *scan) dittoFor(i int) bool {
 	it, next := s.at(i), s.at(i+1)
-	return it.pause == comma && s.r.isWord(it, "ditto") && next != nil && next.is(kBars) && next.pause == none && len(s.found) > s.bound && s.closes(i+1)
+	return it.pause == comma && it.text == "ditto" && next != nil && next.is(kBars) && next.pause == none && len(s.found) > s.bound && s.closes(i+1)
 }
 
 // soAre copies what was just said to the bars behind "and so are"; "and so do I"

@@ -172,7 +172,7 @@ func (s *scan) turn(i int) {
 // barNoun: "on that bar", "five bars of …".
 func (s *scan) barNoun(i int) bool {
 	switch {
-	case i > 0 && s.r.isWord(s.at(i-1), "that", "this", "same", "the same", "it"):
+	case i > 0 && s.at(i-1).isWord5("that", "this", "same", "the same", "it"):
 		s.thatBar(i)
 	case s.num == nil || s.numAt != i-1:
 		return false
@@ -219,10 +219,10 @@ func (s *scan) barsTotal(i int) bool {
 // there means the bar in hand, but not in "there is", nor does "here" at the head of a
 // statement.
 func (s *scan) there(i int) {
-	if s.r.isWord(s.at(i), "here") && (i == 0 || s.at(i-1).is(kBut)) {
+	if s.at(i).text == "here" && (i == 0 || s.at(i-1).is(kBut)) {
 		return // "my cousin's had foul smell but here there is none": this hive
 	}
-	if next := s.at(i + 1); !s.r.isWord(s.at(i), "there") || next == nil || !next.any3(kBe, kHave, kOn) {
+	if next := s.at(i + 1); s.at(i).text != "there" || next == nil || !next.any3(kBe, kHave, kOn) {
 		s.here = true
 	}
 }
@@ -298,7 +298,7 @@ func (s *scan) onlyNamed(f *finding) bool {
 	if f.what != "honey" || !f.present || len(f.bars) > 0 || f.counted.lo > 0 || f.amount != "" || f.hasCover || f.whole {
 		return false
 	}
-	if prev := s.at(f.at - 1); prev != nil && s.at(f.at).pause == none && ((prev.any(kWord, kFrom) && !s.r.isWord(prev, "less", "more", "fewer")) || s.r.isWord(prev, "for")) {
+	if prev := s.at(f.at - 1); prev != nil && s.at(f.at).pause == none && ((prev.any(kWord, kFrom) && !prev.isWord3("less", "more", "fewer")) || prev.text == "for") {
 		return true
 	}
 	next, last := s.at(f.at+1), s.at(f.at+2)
@@ -306,9 +306,9 @@ func (s *scan) onlyNamed(f *finding) bool {
 	case next == nil || next.pause > none:
 		return false
 	case next.is(kBe): // "the honey is dark like coffee"
-		return last != nil && (last.any3(kWord, kColour, kFill) || s.r.isWord(last, "like", "dark", "light"))
+		return last != nil && (last.any3(kWord, kColour, kFill) || last.isWord3("like", "dark", "light"))
 	}
-	return next.any(kWord, kIf) && !s.r.isWord(next, "than") || s.r.isWord(next, "for")
+	return next.any(kWord, kIf) && next.text != "than" || next.text == "for"
 }
 
 // finish gives every finding left over its place and records them all.

@@ -26,7 +26,7 @@ func (r *reader) selfAsked(items []item) []item {
 			continue
 		}
 		yes, no, end := r.reply(items, k)
-		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && r.isWord(sees, "find", "spot", "notice", "meet", "catch", "locate") {
+		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && sees.isWord6("find", "spot", "notice", "meet", "catch", "locate") {
 			sees.kinds, sees.says = setOf(kSeen), r.seen
 		}
 		switch {
@@ -106,7 +106,7 @@ func (r *reader) dropReply(items []item, k, end int, p pause) []item {
 // not, with the verb that asks at its head.
 func (r *reader) asksOfHive(items []item) bool {
 	first := &items[0]
-	if !first.any3(kAsk, kBe, kHave) && !r.isWord(first, "any", "did", "had") {
+	if !first.any3(kAsk, kBe, kHave) && !first.isWord3("any", "did", "had") {
 		return false
 	}
 	text := first.text
@@ -154,7 +154,7 @@ func (r *reader) reply(items []item, k int) (yes, no bool, end int) {
 		return true, false, k
 	case r.bareReply(words):
 		last := &words[len(words)-1]
-		no = last.any4(kNo, kNot, kUndone, kUnseen) || r.isWord(last, "not")
+		no = last.any4(kNo, kNot, kUndone, kUnseen) || last.text == "not"
 		return !no, no, end
 	case first.any3(kNo, kNot, kUnseen) && !hasAnyOf(words, saysMore):
 		return false, true, end // "Not a trace", "None at all", "Not this time"
@@ -186,7 +186,7 @@ func (r *reader) bareReply(words []item) bool {
 		switch {
 		case it.any3(kPron, kShe, kThere):
 			subject = true
-		case it.anyOf(auxiliary) || it.lists.has(yesAnswers) || it.lists.has(noAnswers) || r.isWord(it, "not"):
+		case it.anyOf(auxiliary) || it.lists.has(yesAnswers) || it.lists.has(noAnswers) || it.text == "not":
 		default:
 			return false
 		}

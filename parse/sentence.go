@@ -277,7 +277,7 @@ func (r *reader) worksOn(items []item) bool {
 	if k > 0 && items[k].is(kArt) {
 		k--
 	}
-	return k > 0 && (items[k].is(kOn) || r.isWord(&items[k], "working", "visiting", "mobbing", "foraging")) && hasKind(items[:k], kBees)
+	return k > 0 && (items[k].is(kOn) || items[k].isWord4("working", "visiting", "mobbing", "foraging")) && hasKind(items[:k], kBees)
 }
 
 // scale remembers that a scale or a weight is spoken of.
@@ -339,13 +339,13 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.queenSentence > 0 && r.queenSentence >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
-		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || r.isWord(&c.items[0], "which")):
+		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || c.items[0].text == "which"):
 			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
 			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
 		case it.is(kPlant) && r.lastCargo != "" && c.has(kMaybe) && guesses(c.items[:i]):
 			r.described(c, r.lastCargo, "plant", kPlant, i, i)
 			r.cur.flag(r.lastCargo+".plant", "hedged: "+c.doubt, "")
-		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || r.isWord(&c.items[i-1], "off")):
+		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || c.items[i-1].text == "off"):
 			r.described(c, r.lastCargo, "plant", kPlant, i, i)
 		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.deedSentence == r.sentenceNo:
 			if _, ok := r.cur.get(r.lastDeed + ".amount"); !ok && it.size.unit != "mm" && it.size.unit != "cm" && it.size.unit != "in" {
@@ -418,10 +418,10 @@ func (r *reader) swarmedAt(c *clause, i int) bool {
 		return true
 	}
 	k := i - 1
-	for k > 0 && (c.items[k].any(kArt, kAdv) || r.isWord(&c.items[k], "out", "off")) {
+	for k > 0 && (c.items[k].any(kArt, kAdv) || c.items[k].isWord2("out", "off")) {
 		k--
 	}
-	return k >= 0 && r.isWord(&c.items[k], "threw", "thrown", "cast", "sent", "issued")
+	return k >= 0 && c.items[k].isWord5("threw", "thrown", "cast", "sent", "issued")
 }
 
 // barsOnly follows the bars that an unasserted clause names, so that what

@@ -95,7 +95,7 @@ func (s *scan) offBars(i int) bool {
 		for place > 1 && s.at(place-1).is(kArt) {
 			place--
 		}
-		if s.r.isWord(s.at(k), besideCombs...) && (s.at(place-1).is(kOn) || s.r.isWord(s.at(place-1), "under", "beneath", "below")) {
+		if s.r.isWord(s.at(k), besideCombs...) && (s.at(place-1).is(kOn) || s.at(place-1).isWord3("under", "beneath", "below")) {
 			return true
 		}
 	}
@@ -137,7 +137,7 @@ func (s *scan) speaksOfColony() bool {
 // thereIs: "there were eggs" begins a sentence about the colony, where the bar
 // in hand only placed the queen or the like.
 func (s *scan) thereIs() bool {
-	return len(s.c.items) > 1 && s.r.isWord(s.at(0), "there") && s.at(1).is(kBe)
+	return len(s.c.items) > 1 && s.at(0).text == "there" && s.at(1).is(kBe)
 }
 
 // startsThere reports whether the clause begins with "there is", or "and there's no" that
@@ -166,10 +166,10 @@ func (s *scan) allThose() bool {
 		return false
 	}
 	switch {
-	case r.isWord(first, "they", "these", "those"): // the bees have honey, but are not honey
+	case first.isWord3("they", "these", "those"): // the bees have honey, but are not honey
 		after := s.at(2)
 		return r.deedSentence == r.sentenceNo-1 && next.is(kBe) && after != nil && after.any4(kFull, kContent, kAmount, kAdv)
-	case r.isWord(first, "both", "both of them"):
+	case first.isWord2("both", "both of them"):
 		return len(r.bars) == 2
 	case first.is(kEach):
 		n := r.numbers.of(r.mended[first.to-1].id)
@@ -192,7 +192,7 @@ func (s *scan) compared() bool {
 // findings just named, or what follows where none is.
 func (s *scan) wholeAt(i int) {
 	it := s.at(i)
-	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && s.r.isWord(it, "in all", "all", "in total") {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && it.isWord3("in all", "all", "in total") {
 		return // "pollen in all colours"
 	}
 	if strings.HasPrefix(it.text, "that ") && (s.r.sameSentence && s.r.headedBars || s.no < 0) {
@@ -203,7 +203,7 @@ func (s *scan) wholeAt(i int) {
 		return // "brood on bar four, the pattern as a whole is good"
 	}
 	n := len(s.found)
-	if n > s.bound && s.headed && s.found[n-1].present && s.r.isWord(it, "throughout", "all through") {
+	if n > s.bound && s.headed && s.found[n-1].present && it.isWord2("throughout", "all through") {
 		return // "bar 7, sealed brood throughout": of its comb
 	}
 	if n == s.bound {

@@ -47,7 +47,7 @@ func (r *reader) several(items []item, points bool) []item {
 			continue
 		}
 		names, n, end := r.severalAt(items, i)
-		if end == i || i > 0 && items[i].is(kHives) && items[i].pause == none && r.isWord(&items[i-1], "than") { // "better than all of ours"
+		if end == i || i > 0 && items[i].is(kHives) && items[i].pause == none && items[i-1].text == "than" { // "better than all of ours"
 			continue
 		}
 		denies := items[i].is(kHives) && r.rule(&items[i], kHives).Form == "none" || n != 0 && items[i].text[0] == 'n'
@@ -104,7 +104,7 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 		}
 		names, end = append(names, items[next].name), next+1
 	}
-	if !closed || end < len(items) && items[end].pause == none && r.isWord(&items[end], "is", "has", "was", "'s", "had") {
+	if !closed || end < len(items) && items[end].pause == none && items[end].isWord5("is", "has", "was", "'s", "had") {
 		return nil, i // "eggs in Juniper and Tansy is weak"
 	}
 	return names, end
@@ -183,7 +183,7 @@ func (r *reader) pointsAtBars(items []item, n int, led bool) bool {
 // or what was fed or treated.
 func (r *reader) takesHives(items []item, i, end int) bool {
 	if i > 0 && items[i].pause == none && !items[i-1].any3(kAnd, kBut, kThen) {
-		whole := r.isWord(&items[i], "both", "all") || strings.HasPrefix(items[i].text, "both ") || strings.HasPrefix(items[i].text, "all ")
+		whole := items[i].isWord2("both", "all") || strings.HasPrefix(items[i].text, "both ") || strings.HasPrefix(items[i].text, "all ")
 		return whole && items[i-1].is(kDo) && traitsOf(r.rule(&items[i-1], kDo).Value).hive == tendedTo
 	}
 	return end < len(items) && items[end].pause == none && items[end].any5(kBe, kHave, kSeen, kBring, kDo)

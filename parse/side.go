@@ -10,24 +10,24 @@ func (s *scan) side(i int) {
 	if value == "counted" { // "eggs 1 side"
 		value = map[float64]string{1: "one", 2: "both"}[it.n.lo]
 	}
-	if value == "" || strings.HasSuffix(value, " end") || s.r.isWord(it, "back") && !s.endsSide(i) {
+	if value == "" || strings.HasSuffix(value, " end") || it.text == "back" && !s.endsSide(i) {
 		return
 	}
-	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || s.r.isWord(it, "both") && next != nil && (next.any3(kBe, kHave, kFull) || s.r.isWord(next, "cases")) {
+	if next := s.at(i + 1); s.bars != nil && s.barsAt == i-1 || it.text == "both" && next != nil && (next.any3(kBe, kHave, kFull) || next.text == "cases") {
 		return // "both full of honey" are the bars, "three combs at the back are capped honey"
 	}
-	if prev := s.at(i - 1); s.r.isWord(it, "both") && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
+	if prev := s.at(i - 1); it.text == "both" && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
 		return // "bars 11 and 12 both empty comb"
 	}
-	if next := s.at(i + 1); s.r.isWord(it, "both") && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
+	if next := s.at(i + 1); it.text == "both" && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
 		return // "bars 3 and 4 are honey, both capped"
 	}
-	if prev := s.at(i - 1); s.r.isWord(it, "both") && prev != nil && it.pause == none {
-		if (prev.is(kOn) || s.r.isWord(prev, "through", "across", "throughout", "over")) && len(s.r.bars) == 2 {
+	if prev := s.at(i - 1); it.text == "both" && prev != nil && it.pause == none {
+		if (prev.is(kOn) || prev.isWord4("through", "across", "throughout", "over")) && len(s.r.bars) == 2 {
 			it.used = true
 			return // "bars 10 and 11, there's nectar in both"
 		}
-		if prev.is(kPron) && !s.r.isWord(prev, "it") {
+		if prev.is(kPron) && prev.text != "it" {
 			return // "we both saw eggs"
 		}
 	}
@@ -120,7 +120,7 @@ func (s *scan) contentAhead(i int) bool {
 // otherHalf: "half capped honey, and the other half pollen" names no side.
 func (s *scan) otherHalf(i int) bool {
 	next, noun := s.at(i+1), s.at(i+2)
-	if next == nil || !s.r.isWord(s.at(i), "other", "the other") || !next.is(kNum) || !next.n.share || next.pause > none || noun != nil && s.r.isWord(noun, "side", "face") {
+	if next == nil || !s.at(i).isWord2("other", "the other") || !next.is(kNum) || !next.n.share || next.pause > none || noun != nil && noun.isWord2("side", "face") {
 		return false
 	}
 	last := s.lastFound(i)
@@ -131,7 +131,7 @@ func (s *scan) otherHalf(i int) bool {
 // else "other", which is kept as one side unless the first holds the same.
 func (s *scan) otherSide(i int) {
 	it := s.at(i)
-	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && s.r.isWord(next, "way", "day", "one", "hive") {
+	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && next.isWord4("way", "day", "one", "hive") {
 		return // "the other way round"
 	}
 	if s.otherHalf(i) {
@@ -199,7 +199,7 @@ func (s *scan) placeFirst(i int) bool {
 	if s.at(i+1) != nil && s.at(i+1).is(kThere) && s.at(i+1).pause == none {
 		i++
 	}
-	if be := s.at(i + 1); k > 0 && s.at(k).pause == none && !s.at(k-1).any(kAnd, kBut) || be == nil || be.pause > none || !be.any(kBe, kSeen) && !s.r.isWord(be, "sits", "lies", "hangs", "comes") {
+	if be := s.at(i + 1); k > 0 && s.at(k).pause == none && !s.at(k-1).any(kAnd, kBut) || be == nil || be.pause > none || !be.any(kBe, kSeen) && !be.isWord4("sits", "lies", "hangs", "comes") {
 		return false
 	}
 	return s.leadsTo(i+1, kOf, kArt, kAdv, kAmount, kNum, kPattern, kStage, kColour) != nil

@@ -14,7 +14,7 @@ func (s *scan) sign(i int) {
 	if it.from > 0 && it.pause == none && s.r.words.words[s.r.mended[it.from-1].id] == "like" {
 		return // "running like ants"
 	}
-	if i > 1 && it.pause == none && s.r.isWord(s.at(i-1), "about") && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
+	if i > 1 && it.pause == none && s.at(i-1).text == "about" && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
 		return // "what he had to say about laying workers"
 	}
 	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "check", "checks", "test", "tests", "kit", "inspection", "inspections", "trap", "traps", "talk", "scare") && !s.denies(i) {
@@ -27,7 +27,7 @@ func (s *scan) sign(i int) {
 		s.severalEggs(i)
 		return
 	}
-	denied := s.denies(i) || i > 0 && r.isWord(s.at(i-1), "nothing")
+	denied := s.denies(i) || i > 0 && s.at(i-1).text == "nothing"
 	if denied && s.denier == nil {
 		s.denier = s.at(i - 1)
 	}
@@ -65,7 +65,7 @@ func (s *scan) lookedFor(i int) bool {
 	for k > 0 && s.at(k).any3(kSign, kAnd, kOr) {
 		k--
 	}
-	return k > 0 && s.r.isWord(s.at(k), "for") && s.r.isWord(s.at(k-1), "checked", "check", "checking", "looked", "look", "looking", "tested", "testing", "searched", "inspected", "watching")
+	return k > 0 && s.at(k).text == "for" && s.r.isWord(s.at(k-1), "checked", "check", "checking", "looked", "look", "looking", "tested", "testing", "searched", "inspected", "watching")
 }
 
 // signCount gives a sign the number that counts it, from before or behind.
@@ -111,10 +111,10 @@ func (s *scan) countedSign(k int) bool {
 // it.
 func (s *scan) countsSign(i, k int) bool {
 	it, prev, next := s.at(k), s.at(k-1), s.at(k+1)
-	if k == i+2 && s.r.isWord(prev, "x", "×") || k == i+1 && prev.colon {
+	if k == i+2 && prev.isWord2("x", "×") || k == i+1 && prev.colon {
 		return true // "small hive beetle x12", "beetles: 11"
 	}
-	if next != nil && k == i+2 && prev.is(kOn) && next.pause == none && (next.is(kBees) && ofBees(next.text) || s.r.isWord(next, "larvae", "grubs", "pupae")) {
+	if next != nil && k == i+2 && prev.is(kOn) && next.pause == none && (next.is(kBees) && ofBees(next.text) || next.isWord3("larvae", "grubs", "pupae")) {
 		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
 	if s.postposedCount(i, k) {
@@ -172,10 +172,10 @@ func (s *scan) postposedCount(i, k int) bool {
 		return k > i+1 || i == 0
 	case next.pause > none:
 		return false
-	case ofThem, s.r.isWord(next, "counted"):
+	case ofThem, next.text == "counted":
 		return true // "wasps at the door six of them"
-	case s.r.isWord(next, "cell", "cells"):
+	case next.isWord2("cell", "cells"):
 		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
 	}
-	return k == i+1 && (next.is(kOn) && after != nil && after.is(kFixture) || s.r.isWord(next, "under", "beneath", "behind") && !s.r.listing)
+	return k == i+1 && (next.is(kOn) && after != nil && after.is(kFixture) || next.isWord3("under", "beneath", "behind") && !s.r.listing)
 }

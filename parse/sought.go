@@ -62,7 +62,7 @@ func (r *reader) fruitless(items []item, k int) (from, to int) {
 		it := &items[k]
 		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, nothingFound...) {
 			to = k + 1
-			if to < len(items) && r.isWord(&items[to], "one", "luck", "joy", "there", "at all") {
+			if to < len(items) && items[to].isWord5("one", "luck", "joy", "there", "at all") {
 				to++
 			}
 			if to < len(items) && items[to].pause == none && !items[to].any3(kAnd, kBut, kBars) {

@@ -49,10 +49,10 @@ func (r *reader) temper(c *clause) {
 // of the day or of people, or belongs to another phrase.
 func (r *reader) notOfTemper(c *clause, i int) bool {
 	text := c.items[i].text
-	if i > 0 && (r.isWord(&c.items[i-1], "to") || c.items[i-1].is(kPlan) && strings.HasSuffix(c.items[i-1].text, " to")) {
+	if i > 0 && (c.items[i-1].text == "to" || c.items[i-1].is(kPlan) && strings.HasSuffix(c.items[i-1].text, " to")) {
 		return true // "not to chill them"
 	}
-	if text == "not happy" && i+1 < len(c.items) && r.isWord(&c.items[i+1], "about", "with") {
+	if text == "not happy" && i+1 < len(c.items) && c.items[i+1].isWord2("about", "with") {
 		return true
 	}
 	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
@@ -79,7 +79,7 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
 		return true // "didn't bother hunting for her"
 	}
-	if i > 0 && r.isWord(&c.items[i-1], "something") {
+	if i > 0 && c.items[i-1].text == "something" {
 		return true // "bearding something awful"
 	}
 	if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
@@ -91,10 +91,10 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 // ofPeople: "we are always twitchy", "I was cross".
 func (r *reader) ofPeople(c *clause, i int) bool {
 	k := i - 1
-	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && r.isWord(&c.items[k], "always", "never", "a", "bit", "in", "such") {
+	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && c.items[k].isWord6("always", "never", "a", "bit", "in", "such") {
 		k--
 	}
-	return k >= 0 && k < i-1 && r.isWord(&c.items[k], "i", "we") && hasKind(c.items[k:i], kBe)
+	return k >= 0 && k < i-1 && c.items[k].isWord2("i", "we") && hasKind(c.items[k:i], kBe)
 }
 
 // dayBefore: "before the day became too hot".
@@ -110,10 +110,10 @@ func (r *reader) dayBefore(c *clause, i int) bool {
 // hotForUs: "27 degrees, so hot that I sweated" is of the day.
 func (r *reader) hotForUs(c *clause, i int) bool {
 	next := c.next(i)
-	if i > 0 && r.isWord(&c.items[i-1], "so") && hasKind(r.told, kSky) && !hasKind(r.told, kBees) {
+	if i > 0 && c.items[i-1].text == "so" && hasKind(r.told, kSky) && !hasKind(r.told, kBees) {
 		return true
 	}
-	return next.pause == none && !c.has(kBees) && r.isWord(next, "i", "we", "that i", "my", "enough") || next.pause == none && r.isWord(next, "that") && r.isWord(c.next(i+1), "i", "we", "my", "the")
+	return next.pause == none && !c.has(kBees) && next.isWord5("i", "we", "that i", "my", "enough") || next.pause == none && next.text == "that" && c.next(i+1).isWord4("i", "we", "my", "the")
 }
 
 // milder: "gentle as usual" names one temper in two words; within one sentence
@@ -142,7 +142,7 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		return true // "grumpy at first, gentle by the end"
 	}
 	for k := max(0, i-3); k < i; k++ {
-		if (c.items[k].is(kBees) || r.isWord(&c.items[k], "you")) && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
+		if (c.items[k].is(kBees) || c.items[k].text == "you") && c.items[i].pause == none && r.onlyAdverbs(c, k, i, kHave) {
 			return true // "bees very calm", "you've been calm", whatever runs on
 		}
 		if c.items[k].is(kName) && (i > k+1 && c.items[i-1].any(kBe, kAdv) || i == k+1 && r.toldDoneBy(c.next(i))) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) && c.next(i).is(kDo) {
@@ -150,13 +150,13 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		}
 	}
 	switch next := c.next(i); {
-	case next.pause == none && next.anyOf(ofTheirOwn) && !r.isWord(c.next(i+1), "than") && !next.any(kBees, kHive) && !(next.is(kWord) && r.lightWord(next)):
+	case next.pause == none && next.anyOf(ofTheirOwn) && c.next(i+1).text != "than" && !next.any(kBees, kHive) && !(next.is(kWord) && r.lightWord(next)):
 		return false // "calm weather"
 	case c.items[i].is(kWind) && r.besideSky(c, i):
 		return false
-	case i == 1 && r.isWord(&c.items[0], "getting", "got", "turning", "turned", "went"):
+	case i == 1 && c.items[0].isWord5("getting", "got", "turning", "turned", "went"):
 		return true // "getting nervous now"
-	case r.isWord(next, "as"):
+	case next.text == "as":
 		return true // "gentle as puppies"
 	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c):
 		return true
@@ -185,7 +185,7 @@ func (r *reader) besideBees(c *clause, i int) bool {
 			return true // "eight bars of bees, all quiet"
 		case it.is(kBees) && (k < i || k == i+1 || k == i+2):
 			return true
-		case (it.any(kName, kShe) || r.isWord(it, "mine", "ours")) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
+		case (it.any(kName, kShe) || it.isWord2("mine", "ours")) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
 			return true
 		}
 	}
@@ -208,7 +208,7 @@ func (r *reader) closesOn(c *clause, i int) bool {
 	case r.standsAlone(c, i) && (c.kinds.meet(besideTemper) || i == 0 && c.next(0).any(kNo, kNot)):
 		return true // "BIAS, queen not seen, calm, 7 seams", "Gentle, BIAS.", "Calm, no followers."
 	}
-	return i > 1 && c.items[i-1].is(kAdv) && r.isWord(&c.items[i-1], "very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) // "eggs on bar five very calm stores fair"
+	return i > 1 && c.items[i-1].is(kAdv) && c.items[i-1].isWord5("very", "really", "quite", "lovely and", "nice and") && c.hasAny(kContent, kEnd) // "eggs on bar five very calm stores fair"
 }
 
 // besideTemper are the kinds of what else is listed of a hive beside its temper.
@@ -220,7 +220,7 @@ func (r *reader) nothingElse(c *clause, i int) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		switch {
-		case it.is(kPron) && k < i && !r.isWord(it, "they", "it", "all of them", "some of them"):
+		case it.is(kPron) && k < i && !it.isWord4("they", "it", "all of them", "some of them"):
 			return false // "somebody's been busy"
 		case k == i:
 		case it.anyOf(notOfBees) && !it.is(kTemper) && !r.lightWord(it):

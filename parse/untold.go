@@ -39,8 +39,8 @@ func (r *reader) othersBees(items []item) {
 		first.kinds = setOf(kTheirs)
 		return
 	}
-	lot := first.has(capital) && items[1].text == "'s" && r.isWord(&items[2], "lot") ||
-		r.mended[first.from].id == idUnknown && strings.HasSuffix(first.text, "s") && r.isWord(&items[1], "lot")
+	lot := first.has(capital) && items[1].text == "'s" && items[2].text == "lot" ||
+		r.mended[first.from].id == idUnknown && strings.HasSuffix(first.text, "s") && items[1].text == "lot"
 	if lot || first.has(capital) && r.contrasted(r.mended, int(first.to)) {
 		first.kinds = setOf(kTheirs)
 	}
@@ -56,7 +56,7 @@ func (r *reader) titled(items []item) int {
 	if i+3 >= len(items) || !r.isWord(&items[i], personTitles...) || !items[i+1].has(capital) || items[i+2].text != "'s" {
 		return 0
 	}
-	if i > 0 || r.isWord(&items[i+3], "lot") || items[i+3].any3(kBees, kHive, kHives) {
+	if i > 0 || items[i+3].text == "lot" || items[i+3].any3(kBees, kHive, kHives) {
 		return i + 3
 	}
 	return 0
@@ -64,8 +64,8 @@ func (r *reader) titled(items []item) int {
 
 // heardOf reports whether nothing is said but that one has it from others: "…, I hear".
 func (r *reader) heardOf(items []item) bool {
-	return len(items) == 1 && r.isWord(&items[0], "i hear", "we hear", "i'm told", "they say", "so they say", "i gather") ||
-		len(items) == 2 && r.isWord(&items[0], "i", "we") && r.isWord(&items[1], "hear", "gather")
+	return len(items) == 1 && items[0].isWord6("i hear", "we hear", "i'm told", "they say", "so they say", "i gather") ||
+		len(items) == 2 && items[0].isWord2("i", "we") && items[1].isWord2("hear", "gather")
 }
 
 // untold reports whether nothing is said but that one could not tell.
@@ -76,7 +76,7 @@ func (r *reader) untold(items []item) bool {
 	if len(items) == 0 || !items[0].is(kUnsure) || !slices.ContainsFunc(tellVerbs, func(verb string) bool { return strings.Contains(items[0].text, verb) }) {
 		return false // "drones present, not counted"
 	}
-	return len(items) == 1 || len(items) == 2 && r.isWord(&items[1], "you", "which", "which one", "really", "either", "for sure")
+	return len(items) == 1 || len(items) == 2 && items[1].isWord6("you", "which", "which one", "really", "either", "for sure")
 }
 
 // tellVerbs are the verbs of what nobody could tell.

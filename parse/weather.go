@@ -8,14 +8,14 @@ func celsius(f float64) float64 { return float64(int((f-32)/1.8*10+1000.5)-1000)
 // below: "minus two", "-2", "two below" lie under the freezing point.
 func (r *reader) below(c *clause, i int) bool {
 	it := &c.items[i]
-	if strings.HasPrefix(it.text, "minus") || i > 0 && r.isWord(&c.items[i-1], "minus") {
+	if strings.HasPrefix(it.text, "minus") || i > 0 && c.items[i-1].text == "minus" {
 		return true
 	}
 	before := strings.TrimRight(r.text[:it.start], "-−")
 	if len(before) < int(it.start) && (before == "" || strings.ContainsRune(" \t\n,:;", rune(before[len(before)-1]))) {
 		return true // "-2 C"
 	}
-	return i+1 < len(c.items) && c.items[i+1].pause == none && r.isWord(&c.items[i+1], "below")
+	return i+1 < len(c.items) && c.items[i+1].pause == none && c.items[i+1].text == "below"
 }
 
 // weatherNear: "calm" beside sky or degrees is wind.
@@ -43,7 +43,7 @@ func (r *reader) bareDegrees(c *clause) {
 		return
 	}
 	it, k := &c.items[at], at
-	for r.isWord(c.next(k), "out", "outside") || c.next(k).is(kAnd) {
+	for c.next(k).isWord2("out", "outside") || c.next(k).is(kAnd) {
 		k++
 	}
 	sky := c.next(k)
@@ -152,10 +152,10 @@ func (r *reader) ofHerMark(c *clause, i int) bool {
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
 	text := it.text
-	if _, said := r.cur.get("weather.sky"); said && i > 0 && r.isWord(&c.items[i-1], "was", "were") {
+	if _, said := r.cur.get("weather.sky"); said && i > 0 && c.items[i-1].isWord2("was", "were") {
 		return false // "cloudy now, it was sunny when I set off"
 	}
-	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], "forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && r.isWord(&c.items[i-1], "forecast", "bright") {
+	if next := i + 1; next < len(c.items) && c.items[next].isWord6("forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && c.items[i-1].isWord2("forecast", "bright") {
 		return false // "rain forecast for Sunday"
 	}
 	if r.foretold(c, i) {

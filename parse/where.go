@@ -17,7 +17,7 @@ func (s *scan) bar(i int) {
 	if it.mended {
 		r.mendedBars = append(r.mendedBars, it.bars...)
 	}
-	if as := s.at(i - 1); as != nil && s.r.isWord(as, "as") && s.headed && i >= 2 && s.at(i-2).is(kBars) {
+	if as := s.at(i - 1); as != nil && as.text == "as" && s.headed && i >= 2 && s.at(i-2).is(kBars) {
 		s.copyFrom(s.r.saidOf.about(it.bars[0]), as) // "bar six: as bar five"
 		return
 	}
@@ -191,10 +191,10 @@ func (s *scan) barsOfBefore(i int) bool {
 // spreadOver reports whether the items from one to before another tell that what stands
 // before them lies over so many bars: "brood spread across six bars".
 func (s *scan) spreadOver(from, to int) bool {
-	if from < to && s.r.isWord(s.at(from), "spread", "spreads", "stretches", "stretching", "runs", "running") {
+	if from < to && s.at(from).isWord6("spread", "spreads", "stretches", "stretching", "runs", "running") {
 		from++
 	}
-	return from+1 == to && s.r.isWord(s.at(from), "over", "across", "along", "through")
+	return from+1 == to && s.at(from).isWord4("over", "across", "along", "through")
 }
 
 // reaches are the findings that a place named behind them belongs to: back to
@@ -308,7 +308,7 @@ func (r *reader) endsRow(bar int) bool {
 // 0.
 func (s *scan) besideHer(i int) int {
 	next, her := s.at(i+1), s.at(i+2)
-	if next == nil || her == nil || !her.is(kShe) || !next.any(kAfter, kOn) && !s.r.isWord(next, "around", "round", "near") {
+	if next == nil || her == nil || !her.is(kShe) || !next.any(kAfter, kOn) && !next.isWord3("around", "round", "near") {
 		return 0
 	}
 	v, _ := s.r.cur.get("queen.bar")

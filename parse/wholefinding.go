@@ -212,7 +212,7 @@ func (r *reader) behindOtherDay(items []item, i int) bool {
 	for k := i - 1; k >= 0 && items[k+1].pause < colon; k-- {
 		it := &items[k]
 		deed = deed || r.isDeed(it)
-		day = day || it.any3(kPlan, kPast, kWill) || it.is(kDate) && !it.day.today || r.isWord(it, "again")
+		day = day || it.any3(kPlan, kPast, kWill) || it.is(kDate) && !it.day.today || it.text == "again"
 	}
 	return deed && day
 }
