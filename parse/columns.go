@@ -9,12 +9,13 @@ import (
 // words of a form. A star stands for the cell.
 type column struct {
 	Heads  []string `toml:"heads"`
-	Key    string   `toml:"key"`    // what its cells name: hive, bar, or either
-	Say    string   `toml:"say"`    // for a cell of words, or any
-	Number string   `toml:"number"` // for a cell that holds a bare number
-	With   string   `toml:"with"`   // the columns whose cells are said in one breath with its own
-	Under  string   `toml:"under"`  // of deeds: done or to do
-	Beside string   `toml:"beside"` // holds only beside a column said with these, or one of hives, or behind one of bars
+	Key    string   `toml:"key"`     // what its cells name: hive, bar, or either
+	Say    string   `toml:"say"`     // for a cell of words, or any
+	Number string   `toml:"number"`  // for a cell that holds a bare number
+	With   string   `toml:"with"`    // the columns whose cells are said in one breath with its own
+	Under  string   `toml:"under"`   // of deeds: done or to do
+	OnBars bool     `toml:"on bars"` // its cells may list the bars where it is
+	Beside string   `toml:"beside"`  // holds only beside a column said with these, or one of hives, or behind one of bars
 	Yes    []string `toml:"yes"`
 	No     []string `toml:"no"`
 }

@@ -181,8 +181,8 @@ func (r *reader) describesBars(items []item, k int) bool {
 func (r *reader) deed(c *clause, i int) *deed {
 	end := r.argumentsEnd(c, i)
 	isSo := i > 0 && c.items[i].is(kState) && c.items[i-1].any(kBe, kFixture) // "the floor's closed no mice"
-	if end > i+1 && !isSo && c.items[i+1].isWord4("nothing", "none", "no", "nowt") {
-		c.items[i].used = true // "fed nothing"
+	if end > i+1 && !isSo && (c.items[i+1].isWord6("nothing", "none", "no", "n", "nil", "nowt") || c.items[i+1].is(kNum) && c.items[i+1].n == quantity{bare: true}) {
+		c.items[i].used = true // "fed nothing", "removed 0 bars"
 		return nil
 	}
 	if i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].isWord3("nothing", "none", "nobody") {

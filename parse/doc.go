@@ -6,7 +6,8 @@
 //	text        spaces, quotes and line ends as the rules expect them (tidy.go)
 //	tokens      words, numbers and pauses with their offsets (token.go); slips
 //	            of the finger in a word of the trade (slips.go); the rows of a
-//	            table with their headings (table.go); headings on lines of their
+//	            table with their headings (table.go), of a form with their labels
+//	            (form.go); headings on lines of their
 //	            own, and boxes to tick (sections.go)
 //	mending     misheard words and shorthand where the context makes sure of
 //	            them (misheard.go)

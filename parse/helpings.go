@@ -131,7 +131,7 @@ func (r *reader) received(c *clause, i int) *deed {
 		rule := r.rule(it, kSubstance)
 		return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it, c.next(i)), rule: rule.ID, what: r.substance(it)})
 	}
-	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !r.listedToDo(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	if when := c.when; when != nil && c.mood == asserted && !when.today && !when.ahead && !when.week {
@@ -139,6 +139,19 @@ func (r *reader) received(c *clause, i int) *deed {
 	}
 	rule := r.rule(it, kSubstance)
 	return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it), rule: rule.ID, what: r.substance(it)})
+}
+
+// listedToDo reports whether the food or medicine at item i stands in a list of what is to be
+// done, without a verb: "to do: syrup, a mouse guard", "needs syrup".
+func (r *reader) listedToDo(c *clause, i int) bool {
+	if c.mood != planned {
+		return false
+	}
+	for i > 0 && c.items[i].pause == none && c.items[i-1].any3(kArt, kAmount, kAdv) {
+		i--
+	}
+	before := r.before(c, i)
+	return before.is(kPlan) && (before.colon || r.isWord(before, "needs", "need", "todo", "to do"))
 }
 
 // soonAgain is the number of days ahead within which a day of a month is one to come where

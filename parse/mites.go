@@ -28,7 +28,7 @@ func (r *reader) miteCount(c *clause) {
 	if method == 0 && mite < 0 && r.boardTime(c) {
 		r.miteSentence = true
 	}
-	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) {
+	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) && !r.sampled(c) {
 		if !r.sureMethod(&c.items[method]) && !c.items[method].colon {
 			return
 		}
@@ -83,7 +83,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != "" || r.miteSentence || i == 0 && (c.items[i].colon || len(c.items) > 2 && c.items[1].is(kNum) && r.boardTime(c))
+		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && (c.items[i].colon || len(c.items) > 2 && c.items[1].is(kNum) && r.boardTime(c))
 	}
 	return true
 }
@@ -108,6 +108,9 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		items = append(items, &c.items[mite])
 	}
 	count, countItem := r.mitesCounted(c, mite, method)
+	if count == nil {
+		count, countItem = c.mitesOfSample()
+	}
 	days := r.boardDays(c)
 	if kindOf == "" {
 		kindOf = r.miteMethod
@@ -115,7 +118,7 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		case kindOf != "":
 		case days > 0:
 			kindOf = "drop"
-		default:
+		case c.sample() == nil:
 			kindOf = "seen"
 		}
 	}
@@ -123,7 +126,9 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 	if c.doubt != "" {
 		w.doubts = append(w.doubts, "hedged: "+c.doubt)
 	}
-	r.cur.put("mites.method", kindOf, w)
+	if kindOf != "" {
+		r.cur.put("mites.method", kindOf, w)
+	}
 	w.doubts = nil
 	if count != nil {
 		if countItem != nil {
@@ -210,6 +215,9 @@ func (r *reader) beesCount(c *clause, k int) bool {
 	if k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].any(kSign, kCell) {
 		return true
 	}
+	if it := &c.items[k]; it.n.lo >= smallestSample && it.n.whole() && k > 0 && r.isWord(&c.items[k-1], "in", "per", "of", "out of", "from", "/") {
+		return true // "3 in 300"
+	}
 	for j := k + 1; j < len(c.items) && j <= k+2; j++ {
 		if c.items[j].is(kBees) {
 			return true
@@ -247,9 +255,10 @@ func (r *reader) boardDays(c *clause) int {
 // beesSampled reads the size of the sample; half a cup of bees is about 300
 // (record.md; extension leaflets give 300, some 400).
 func (r *reader) beesSampled(c *clause, kindOf string, w source) {
-	if kindOf != "wash" && kindOf != "sugar" {
+	if kindOf != "wash" && kindOf != "sugar" && kindOf != "" {
 		return
 	}
+	sample := c.sample()
 	for k := range c.items {
 		it := &c.items[k]
 		switch {
@@ -258,9 +267,62 @@ func (r *reader) beesSampled(c *clause, kindOf string, w source) {
 		case it.is(kNum) && it.n.lo >= 20 && r.beesCount(c, k):
 			it.used = true
 			r.cur.put("mites.bees", formatNumber(it.n.lo), w)
+		case it == sample:
+			_, bees, _ := ofSample(it)
+			r.cur.put("mites.bees", strconv.Itoa(bees), w)
 		case it.is(kMeasure) && it.size.unit == "cup":
 			it.used = true
 			r.cur.put("mites.bees", formatNumber(float64(int(it.size.amount.lo*600+0.5))), w)
 		}
 	}
+}
+
+// smallestSample is the least number that tells of bees in a sample by itself: samples of
+// 100 to 400 bees are common practice, and few counts of mites go so high.
+const smallestSample = 100
+
+// sample is the item that tells mites and the bees of their sample as one, "6/300"; nil
+// where there is none.
+func (c *clause) sample() *item {
+	for k := range c.items {
+		if _, _, ok := ofSample(&c.items[k]); ok {
+			return &c.items[k]
+		}
+	}
+	return nil
+}
+
+// sampled reports whether the bees of a sample are counted: "6/300", "wash of 300 bees".
+func (r *reader) sampled(c *clause) bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kNum) && it.n.lo >= smallestSample && r.beesCount(c, k) {
+			return true
+		}
+	}
+	return c.sample() != nil
+}
+
+// ofSample reads "6/300".
+func ofSample(it *item) (mites, bees int, ok bool) {
+	over, under, ok := strings.Cut(it.text, "/")
+	if !ok || !it.is(kWord) {
+		return 0, 0, false
+	}
+	mites, err := strconv.Atoi(over)
+	if err != nil {
+		return 0, 0, false
+	}
+	bees, err = strconv.Atoi(under)
+	return mites, bees, err == nil && bees >= smallestSample
+}
+
+// mitesOfSample is the count of mites that stands with the bees of their sample.
+func (c *clause) mitesOfSample() (*quantity, *item) {
+	it := c.sample()
+	if it == nil {
+		return nil, nil
+	}
+	mites, _, _ := ofSample(it)
+	it.used = true
+	return &quantity{lo: float64(mites), hi: float64(mites)}, it
 }

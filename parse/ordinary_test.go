@@ -9,6 +9,25 @@ var ordinary = map[string][]saying{
 		{"Deformed wings on three bees, bar 5.", "signs.deformed_wings=yes signs.deformed_wings.count=3 signs.deformed_wings.bar=5"},
 		{"Deformed wings on two bees, bar 5 eggs.", "signs.deformed_wings=yes signs.deformed_wings.count=2 bars.5.eggs=yes"},
 	},
+	// Mites with the bees of their sample.
+	"samples": {
+		{"Sugar roll 6/300.", "mites.method=sugar mites.count=6 mites.bees=300"},
+		{"Mites: AW 3/300", "mites.method=wash mites.count=3 mites.bees=300"},
+		{"SR 0/300", "mites.method=sugar mites.count=0 mites.bees=300"},
+		{"Alcohol wash, 4 out of 300.", "mites.method=wash mites.count=4 mites.bees=300"},
+		{"Soapy wash of 300 bees: 2 mites.", "mites.method=wash mites.count=2 mites.bees=300"},
+		{"Varroa 3/300", "mites.count=3 mites.bees=300"},
+		{"Bar 5 is 3/4 honey.", "bars.5.honey=yes bars.5.honey.cover=0.75"},
+	},
+	// Nothing done, and what is to be done without a verb.
+	"nothing and lists": {
+		{"Fed nil.", ""},
+		{"Fed 0, added 0 bars", ""},
+		{"Fed 0.5 l", "actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=l"},
+		{"To do: syrup, a mouse guard", "plans.feed=yes plans.feed.what=syrup"},
+		{"TODO: OA in Dec", "plans.treat=yes plans.treat.what=oxalic acid"},
+		{"They need no syrup.", ""},
+	},
 	// What was seen stands before who saw it.
 	"seen there": {
 		{"Eggs I saw on bar 4.", "bars.4.eggs=yes"},

@@ -178,7 +178,7 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		if to > at+end {
 			return min(to+1, len(r.text)), line // a cell goes on over the lines below
 		}
-	} else {
+	} else if !r.formRow(at, at+end, first) {
 		from := len(r.toks)
 		says, box := boxed(text)
 		switch {

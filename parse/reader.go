@@ -107,6 +107,7 @@ type memory struct {
 	queenWaits      int      // the sentence that named her and said no more
 	planDay         *day
 	table           table
+	form            form
 }
 
 // desk is what a reader works with and keeps from note to note.
