@@ -78,6 +78,53 @@ func (r *reader) wentWhere(items []item, i int) *sense {
 	return nil
 }
 
+// barsTo puts the verb that "b5 and b6 to H2" and "b11 → b9" do without before the bars.
+func (r *reader) barsTo(items []item) []item {
+	for i := 1; i+1 < len(items); i++ {
+		end := r.wayEnd(items, i)
+		if end == 0 || end < len(items) && items[end].pause == none {
+			continue
+		}
+		from, bars := i, false
+		for from > 0 && (from == i || items[from].pause == none) && items[from-1].anyOf(carried) {
+			from--
+			bars = bars || items[from].any(kBars, kBar)
+		}
+		if !bars || from > 0 && (items[from].pause < comma || items[from-1].is(kDo)) {
+			continue
+		}
+		verb := items[from]
+		verb.kinds, verb.says, verb.text, verb.end, verb.lists = setOf(kDo), r.moved, "moved", verb.start, 0
+		items[from].pause = none
+		items = slices.Insert(items, from, verb)
+		i = end
+	}
+	return items
+}
+
+// carried are the kinds of words for what is carried elsewhere: "2 bars of sealed brood".
+var carried = setOf(kBars, kBar, kAnd, kNum, kArt, kOf, kContent, kStage)
+
+// wayEnd is the end of the way to a hive that begins at item i, or of an arrow and a bar
+// there; 0 for neither.
+func (r *reader) wayEnd(items []item, i int) int {
+	switch {
+	case strings.HasPrefix(items[i].text, "→") || strings.HasPrefix(items[i].text, "-") || strings.HasPrefix(items[i].text, "="):
+		if items[i].is(kTo) && items[i+1].any(kBars, kName) {
+			return i + 2
+		}
+	case items[i].is(kTo) && r.toHive(items, i):
+		k := i + 1
+		for !items[k].any(kName, kHive) {
+			k++
+		}
+		if items[k].is(kName) {
+			return k + 1
+		}
+	}
+	return 0
+}
+
 // toHive reports whether the way to a hive follows from item i on: "over to the plum hive".
 func (r *reader) toHive(items []item, i int) bool {
 	for i < len(items) && items[i].pause == none && r.isWord(&items[i], "over", "across", "straight", "down", "on", "back", "right") {

@@ -16,7 +16,7 @@ type calledOne struct{ words, name string }
 // of a sentence, and going on about what is found in a hive. One alone does not do,
 // unless another hive is named.
 func (r *reader) calledOnes(toks []token) []calledOne {
-	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) {
+	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) || len(ones) == 1 && opposites[ones[0].name] != nil {
 		return ones
 	}
 	if one, found := r.loneOne(toks); found {
@@ -35,7 +35,8 @@ func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
 			continue
 		}
 		end, name := r.oneAt(toks, i)
-		if name == "" || i > 0 && toks[i].pause < stop && !r.says(toks[i-1], "then", "now", "next", "and") && !r.turnsHere(toks, i) || !r.talksOfHive(toks, end, nextSentences) {
+		turned := i == 0 || toks[i].pause >= stop || r.says(toks[i-1], "then", "now", "next", "and") || r.turnsHere(toks, i) || toks[i].pause == none && toks[i-1].lists.has(openings)
+		if name == "" || !turned || !r.talksOfHive(toks, end, nextSentences) {
 			continue
 		}
 		one := calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}
@@ -63,7 +64,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if i+3 > len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
 		return i, ""
 	}
-	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...) || toks[i+1].lists.has(placesNear)) {
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...) || toks[i+1].lists.has(placesNear) || r.opposed(toks, r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
@@ -81,6 +82,30 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 		end++
 	}
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
+}
+
+// opposites tell one hive from another: the top one from the bottom one, the big one from
+// the little one.
+var opposites = map[string][]string{
+	"top": {"bottom"}, "bottom": {"top"}, "upper": {"lower"}, "lower": {"upper"}, "front": {"back"}, "back": {"front"},
+	"near": {"far"}, "far": {"near"}, "nearer": {"further", "farther"}, "further": {"nearer"}, "farther": {"nearer"},
+	"big": {"little", "small"}, "large": {"small", "little"}, "little": {"big", "large"}, "small": {"big", "large"},
+	"old": {"new"}, "new": {"old"}, "older": {"newer", "younger"}, "newer": {"older"}, "younger": {"older"},
+}
+
+// opposed reports whether the hive opposite to the one of a word is told by the word for a
+// hive: "the bottom one", and elsewhere "the top hive".
+func (r *reader) opposed(toks []token, word string) bool {
+	others := opposites[word]
+	if others == nil {
+		return false
+	}
+	for j := 0; j+1 < len(toks); j++ {
+		if (toks[j+1].id == r.hiveID || toks[j+1].id == r.colonyID) && toks[j+1].pause == none && r.says(toks[j], others...) {
+			return true
+		}
+	}
+	return false
 }
 
 // nameOnes makes references of the words by which the note calls its hives.

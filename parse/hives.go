@@ -58,10 +58,13 @@ var personTitles = []string{"mr", "mrs", "miss", "ms", "dr"}
 // smallName reports whether a hive's name in lower case stands where no plant does:
 // alone at the head of a line, or as where something went or came from.
 func (r *reader) smallName(items []item, i, end int) bool {
+	if r.inItsTurn(items, i) {
+		return true
+	}
 	if i == 0 {
 		return end == len(items) || items[end-1].colon
 	}
-	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && items[end].text == "lot" {
+	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && r.isWord(&items[end], lots...) {
 		return true // "last of all the orchard lot"
 	} else if the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
 		return true
@@ -96,6 +99,9 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if back == 0 {
 		name, back = r.placedHive(items, i, before)
 	}
+	if back > 0 && r.toldByNumber(items, i, before) {
+		return nil, 0, i
+	}
 	if back > 0 {
 		ref := &r.ref
 		*ref = before[len(before)-back]
@@ -104,6 +110,16 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		return r.asHive(ref, name), back, i + 1
 	}
 	return nil, 0, i
+}
+
+// toldByNumber reports whether the hive at item i is named behind a comma, so that what stands
+// before it only describes it: "the problem colony, hive 6".
+func (r *reader) toldByNumber(items []item, i int, before []item) bool {
+	if i+2 >= len(items) || !items[i+1].is(kHive) || items[i+1].pause != comma || !barNumber(&items[i+2]) || items[i+2].pause > none {
+		return false
+	}
+	word := &before[len(before)-1]
+	return !word.any3(kPlant, kColour, kSide) && !word.lists.has(placesNear) && !(i+3 < len(items) && (items[i+3].is(kAnd) || items[i+3].is(kHive)))
 }
 
 // placedHive reads "top hive" alone at the head of a line or sentence, or before a verb.
@@ -201,6 +217,9 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 // small: "hive lilac sunny", "a bar from hive hibiscus".
 func (r *reader) spokenName(items []item, i int) bool {
 	hive, next := &items[i], &items[i+1]
+	if hive.text == "hive" && next.pause == none && next.to == next.from+1 && r.givenNames.has(r.mended[next.from].id) {
+		return true // "now hive ruth"
+	}
 	if hive.text != "hive" || next.pause > none || !next.any3(kWord, kPlant, kColour) || next.lists.has(noNames) || next.lists.has(softNames) {
 		return false
 	}
@@ -234,6 +253,12 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		}
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(sidewise, rest) || slices.Contains(endwise, rest)) {
 			return rest, 1 // "the middle hive"
+		}
+		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
+			return before[k-1].text + " hand", 2 // "left-hand hive"
+		}
+		if back == 0 && opposites[text] != nil && r.opposed(r.toks, text) {
+			return text, 1 // "the little hive", and elsewhere "the big hive"
 		}
 		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
 		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
@@ -302,5 +327,5 @@ func (r *reader) headsName(before []item, back int) bool {
 		return true // ours, where a hive's name follows
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
-		prev.is(kNow) || prev.isWord4("one", "next", "finally", "lastly") // "now willow hive", "the little one shed hive"
+		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly", "right", "okay", "ok") // "now willow hive", "the little one shed hive"
 }

@@ -5,8 +5,9 @@ import "strings"
 // letterNames are the letters by which the note names hives, "hive M", after which a
 // capital alone is the hive; never "I".
 func (r *reader) letterNames(toks []token) (names []string) {
+	names = r.letterHeads(toks)
 	if !r.onFront(r.hiveID, r.colonyID) {
-		return nil
+		return names
 	}
 	for i := 1; i < len(toks); i++ {
 		t := &toks[i]
@@ -20,6 +21,32 @@ func (r *reader) letterNames(toks []token) (names []string) {
 	return names
 }
 
+// letterHeads are the letters from A on, two or more, that head what is told of a hive each:
+// "A: eggs on 3 … B: eggs on 4". In other letters shorthand has its labels.
+func (r *reader) letterHeads(toks []token) (names []string) {
+	for i := 0; i+1 < len(toks); i++ {
+		if letter := byte('a' + len(names)); r.letterHead(toks, i, letter) {
+			names = append(names, string(letter))
+		}
+	}
+	if len(names) < 2 {
+		return nil
+	}
+	return names
+}
+
+// letterHead reports whether a letter heads what is told of a hive at token i.
+func (r *reader) letterHead(toks []token, i int, letter byte) bool {
+	t, next := &toks[i], &toks[i+1]
+	if t.end-t.start != 1 || !t.has(capital) || r.text[t.start]|0x20 != letter || i > 0 && t.pause < stop {
+		return false
+	}
+	return (t.has(coloned) || t.pause >= line && next.pause > none || next.lists.has(being)) && r.talksOfHive(toks, i+1, nextSentences)
+}
+
+// shortLetters stand for what is found on a bar as well.
+const shortLetters = "bcdehlnpqs"
+
 // letterAlone reports whether a capital at item i, by which a hive is named elsewhere, stands
 // for the hive: not in "hive M" itself, nor where "A" is a word.
 func (r *reader) letterAlone(items []item, i int) bool {
@@ -30,5 +57,10 @@ func (r *reader) letterAlone(items []item, i int) bool {
 	if i+1 < len(items) && items[i+1].is(kNum) && items[i+1].start == it.end {
 		return false // "B4" is a bar
 	}
-	return it.has(capital) && (it.text != "a" || it.colon || i+1 < len(items) && items[i+1].pause == none && items[i+1].any(kBe, kHave))
+	heads := it.pause >= line && (i+1 == len(items) || items[i+1].pause > none)
+	if strings.Contains(shortLetters, it.text) && i > 0 && it.pause < stop && !items[i-1].any4(kTo, kFrom, kAnd, kDo) && !r.isWord(&items[i-1], "with", "in", "into", "at", "but", "so", "than") {
+		return false // "b5 E"
+	}
+	listed := i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].text == "b" && items[i+2].has(capital)
+	return it.has(capital) && (it.text != "a" || it.colon || heads || listed || i+1 < len(items) && items[i+1].pause == none && items[i+1].any(kBe, kHave) || i > 0 && it.pause == none && items[i-1].any(kTo, kFrom))
 }

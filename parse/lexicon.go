@@ -25,6 +25,7 @@ type lexicon struct {
 	linkWords     wordSet    // and, so: may join a sentence to the one before it
 	behindSo      wordSet    // far, is: "so" before it joins nothing
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
+	givenNames    wordSet    // those of people
 	leadIns       map[string][]string
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
@@ -140,6 +141,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)
+	l.givenNames = set(givenNames)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 }

@@ -48,16 +48,6 @@ const (
 	labels
 	measured
 	numberSigns
-	looseWords
-	dimensions
-	oneComb
-	countedOff
-	orders
-	datedDeeds
-	deadlines
-	barNouns
-	hiveNouns
-	numberedThings
 	hiveDoings
 	kin
 	feasts
@@ -70,11 +60,24 @@ const (
 	pointing
 	receiving
 	going
-	listCount
 
 	// phrases is no list of the file: it holds what the entries of more than one
 	// word begin with.
-	phrases = listCount
+	phrases
+
+	// What stands in the lists behind is only asked of words by number.
+	looseWords
+	dimensions
+	oneComb
+	countedOff
+	orders
+	datedDeeds
+	deadlines
+	barNouns
+	hiveNouns
+	numberedThings
+	givenNames
+	listCount
 )
 
 // listNames are the names of the lists in the file.
@@ -142,6 +145,7 @@ var listNames = [listCount]string{
 	barNouns:           "bar nouns",
 	hiveNouns:          "hive nouns",
 	numberedThings:     "numbered things",
+	givenNames:         "given names",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why
@@ -169,7 +173,7 @@ func (f *ruleFile) wordsOf(of list) []string {
 type listSet uint64
 
 // A list more than the bits of a listSet does not build.
-const _ = uint(63 - listCount)
+const _ = uint(63 - phrases)
 
 func (s listSet) has(of list) bool { return s>>of&1 != 0 }
 
@@ -182,21 +186,26 @@ func newLists(read []wordList) (lists, error) {
 	l := lists{}
 	byName := map[string]list{}
 	for of, name := range listNames {
-		byName[name] = list(of)
+		if name != "" {
+			byName[name] = list(of)
+		}
 	}
-	var seen listSet
+	var seen [listCount]bool
 	for _, w := range read {
 		of, ok := byName[w.Name]
-		if !ok || seen.has(of) || len(w.Words) == 0 || w.Why == "" || len(w.Yes) == 0 || len(w.No) == 0 {
+		if !ok || seen[of] || len(w.Words) == 0 || w.Why == "" || len(w.Yes) == 0 || len(w.No) == 0 {
 			return nil, fmt.Errorf("rules/lists.toml: list %q: unknown, twice, empty or without a why, a yes and a no", w.Name)
 		}
-		seen |= 1 << of
+		seen[of] = true
+		if of > phrases {
+			continue
+		}
 		for _, word := range w.Words {
 			l[word] |= 1 << of
 		}
 	}
 	for of, name := range listNames {
-		if !seen.has(list(of)) {
+		if name != "" && !seen[of] {
 			return nil, fmt.Errorf("rules/lists.toml: list %q is missing", name)
 		}
 	}

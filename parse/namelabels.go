@@ -19,6 +19,27 @@ func (r *reader) labelEnd(toks []token, end int) int {
 	return 0
 }
 
+// anyNameAlone reports whether a name with a colon has a line of its own, "Juno:", with what
+// is found in a hive below.
+func (r *reader) anyNameAlone(toks []token) bool {
+	for _, row := range r.rows {
+		if last := toks[row.to-1]; last.has(coloned) && row.to-row.from <= 3 && r.properRun(toks, row.from) == row.to && r.talksOfHive(toks, row.to, nextSentences) {
+			return true
+		}
+	}
+	return false
+}
+
+// labelsLine reports whether a run is the label of a line, "Known issue: …", in a note that
+// has the names of its hives on lines of their own.
+func (r *reader) labelsLine(toks []token, i, end int) bool {
+	if !r.namesAlone || !toks[end-1].has(coloned) || end == len(toks) || toks[end].pause >= line || i > 0 && toks[i].pause < line {
+		return false
+	}
+	last := toks[end-1]
+	return !r.plantOrColour(last) && !last.lists.has(placesNear) && !last.lists.has(plantNames) && !r.givenNames.has(last.id)
+}
+
 // hiveLabel reports whether a hive named by the word heads a line of its own before that
 // of token i: "Quarry hive: …", "H2: …".
 func (r *reader) hiveLabel(toks []token, i int) bool {

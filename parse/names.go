@@ -14,15 +14,18 @@ const enough = 3
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
+	byWord := r.namedByWord(toks)
+	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
-	if lines == nil && !anyCapital(toks) {
+	if lines == nil && spoken == nil && !anyCapital(toks) {
 		return nil
 	}
-	byWord := r.namedByWord(toks)
 	if byWord {
 		lines = nil
 	}
+	lines = append(lines, spoken...)
 	r.smallNames = len(lines) > 0
+	r.namesAlone = r.anyNameAlone(toks)
 	var found properNames
 	for i := 0; i < len(toks); i++ {
 		if !toks[i].has(capital) {
@@ -155,19 +158,36 @@ func (r *reader) labelNames(toks []token) (names []string) {
 func (r *reader) placeNames(toks []token, others bool) (names []string) {
 	for i := 0; i+2 < len(toks); i++ {
 		the, name := &toks[i], &toks[i+1]
-		if the.id != r.theID || the.has(misspelt) || name.has(capital) || name.pause > none {
+		if the.id != r.theID || the.has(misspelt) || name.has(capital) || name.pause > none || !r.turnsHere(toks, i) || !r.mayName(toks, i+1) {
 			continue
 		}
 		end := i + 2
-		lot := r.says(toks[end], "lot") && toks[end].pause == none && end+1 < len(toks) && (beFollows(toks, end+1) == end+1 || r.says(toks[end+1], "have") || others && toks[end+1].pause == comma) && r.talksOfHive(toks, end+1, nextSentences)
-		if !lot && !(others && r.fares(toks, end) && !toks[end+1].lists.has(faring) && r.talksOfHive(toks, end, nextSentences)) {
+		if r.says(toks[end], lots...) || end+2 < len(toks) && toks[end].pause == none && r.mayName(toks, end) && r.says(toks[end+1], lots...) {
+			if !r.says(toks[end], lots...) {
+				end++ // "the lemon tree mob"
+			}
+			if !r.lotTold(toks, end, others) {
+				continue
+			}
+		} else if !others || !r.fares(toks, end) || toks[end+1].lists.has(faring) || !r.talksOfHive(toks, end, nextSentences) {
 			continue
 		}
-		if r.turnsHere(toks, i) && r.mayName(toks, i+1) {
-			names = append(names, r.strings.lower(r.text[name.start:name.end]))
-		}
+		names = append(names, r.strings.lower(r.text[name.start:toks[end-1].end]))
 	}
 	return names
+}
+
+// lots are words for the bees of a hive behind where it stands: "the orchard lot".
+var lots = []string{"lot", "mob", "crowd", "gang", "crew", "tribe", "bunch"}
+
+// lotTold reports whether it goes on behind a lot's name at token end as about a hive.
+func (r *reader) lotTold(toks []token, end int, others bool) bool {
+	next := end + 1
+	if toks[end].pause > none || next >= len(toks) {
+		return false
+	}
+	told := beFollows(toks, next) == next || r.says(toks[next], "have") || others && toks[next].pause == comma
+	return told && r.talksOfHive(toks, next, nextSentences)
 }
 
 // properNames are the names that may be a hive's.

@@ -11,6 +11,9 @@ func (r *reader) inTurn(toks []token, end int) bool {
 			return r.endsTurn(toks, end)
 		}
 	}
+	if end < len(toks) && r.says(toks[end], "only") && r.plural(toks, end) && end+1 < len(toks) && toks[end+1].pause < stop {
+		return false // "Figures only, since …"
+	}
 	return end < len(toks) && toks[end].pause == none && (r.says(toks[end], "first", "next", "only") && r.endsTurn(toks, end) || r.says(toks[end], "last") && toks[end].has(coloned))
 }
 

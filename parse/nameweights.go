@@ -179,6 +179,10 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
 	case r.contrasted(toks, end):
 		return 0
+	case r.labelsLine(toks, i, end):
+		return -2 * enough
+	case is(prev, "the") && strings.HasPrefix(r.text[toks[end-1].end-1:], "s' "):
+		return -2 * enough // "the Methodists' bees"
 	case r.ownedElsewhere(toks, end):
 		return -2 * enough
 	case end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && toks[end].lists&unnamed == 0 && toks[end].flags&capital == 0 && toks[end+1].id == r.hiveID:
@@ -260,7 +264,7 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "the roof of Juniper"
 	case is(prev, "at", "on", "round", "around", "outside") && is(end, "'s") && r.toldNear(toks, prev, setOf(kSign)):
 		return enough // "wasps at Juniper's front door"
-	case is(prev, "in") && prev > 0 && toks[i].pause == none && r.toldNear(toks, prev, setOf(kSign, kContent, kCell, kQueen, kSeen)):
+	case is(prev, "in") && prev > 0 && toks[i].pause == none && (r.toldNear(toks, prev, setOf(kSign, kContent, kCell, kQueen, kSeen)) || r.barBeforeIn(toks, i)):
 		return enough // "no cells in Juniper"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
@@ -311,6 +315,12 @@ func (r *reader) toldNear(toks []token, k int, of kinds) bool {
 		}
 	}
 	return false
+}
+
+// barBeforeIn reports whether a bar by its number stands before "in" and a name: "eggs on bar
+// 3 in Juniper", not "comb 9 in wide".
+func (r *reader) barBeforeIn(toks []token, i int) bool {
+	return i > 3 && r.isNumber(&toks[i-2]) && r.says(toks[i-3], barWords...) && toks[i-2].pause == none && toks[i-1].pause == none && !r.numbers.dimension.has(toks[i].id)
 }
 
 // namesAThing reports whether what is called by a name at token k is told in a relative

@@ -31,6 +31,7 @@ type memory struct {
 	names         map[string]bool // proper names that the note uses for hives
 	initials      letters         // that they begin with
 	smallNames    bool            // some are written in lower case
+	namesAlone    bool            // some head what is told of a hive from a line of their own
 	ones          []calledOne     // hives that it tells by colour or place
 
 	gifts         []gift   // of bars from one hive to another
@@ -224,6 +225,9 @@ func (r *reader) line(l *lexedRow) {
 	}
 	if met.lists.has(going) && met.kinds.has(kBar) {
 		r.items = r.barsWent(r.items)
+	}
+	if met.kinds.has(kTo) && met.kinds.has(kBar) && (met.kinds.has(kHive) || len(r.names) > 0) {
+		r.items = r.barsTo(r.items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(r.items)

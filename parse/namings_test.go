@@ -1,0 +1,89 @@
+package parse
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"barwise/colony"
+)
+
+// TestNamings tells hives apart by the ways in which keepers call them. Each note is wanted
+// as its hives, in order, with the bars of each.
+func TestNamings(t *testing.T) {
+	p := mustNew(t)
+	for _, c := range []struct{ said, want string }{
+		{"A: eggs on bar 3, calm.\nB: honey on bar 5, grumpy.", "a:3 / b:5"},
+		{"A: BIAS b3-4. QS b5.\nB: QNS. Eggs b4.\nC: No eggs. 2 QC b6.", "a:3,4 / b:4 / c:6"},
+		{"A - eggs on bar 3.\nB - honey on bar 5.", "a:3 / b:5"},
+		{"A) eggs on bar 3.\nB) honey on bar 5.", "a:3 / b:5"},
+		{"A. Eggs on bar 3.\nB. Honey on bar 5.", "a:3 / b:5"},
+		{"A\nEggs on bar 3.\nB\nHoney on bar 5.", "a:3 / b:5"},
+		{"Two hives, A and B. A has eggs on bar 3. B has honey on bar 5.", "a:3 / b:5"},
+		{"Hives A and B. A: eggs on bar 3. B: honey on bar 5.", "a:3 / b:5"},
+		{"No. 1: eggs on bar 3.\nNo. 2: honey on bar 5.", "1:3 / 2:5"},
+		{"Number One has eggs on bar 3. Number Two has honey on bar 5.", "1:3 / 2:5"},
+		{"I opened the blue one first. There were eggs on bar 3. Then the white one. Honey on bar 5.", "blue:3 / white:5"},
+		{"The blue hive has eggs on bar 3. The white one has honey on bar 5.", "blue:3 / white:5"},
+		{"North: eggs on bar 3. Temper steady.\n\nSouth: honey on bar 5. Temper edgy.", "north:3 / south:5"},
+		{"Figures only today.\n\nNorth: eggs on bar 3.\n\nSouth: honey on bar 5.", "north:3 / south:5"},
+		{"North had eggs on bar 3. South had honey on bar 5.", "north:3 / south:5"},
+		{"Naomi\nEggs on bar 3.\nRuth\nHoney on bar 5.", "naomi:3 / ruth:5"},
+		{"hive ruth eggs on bar three\nnaomi\nhoney on bar five", "ruth:3 / naomi:5"},
+		{"ruth first eggs on bar three\nnow naomi honey on bar five", "ruth:3 / naomi:5"},
+		{"hive ruth eggs on bar three now hive naomi honey on bar five", "ruth:3 / naomi:5"},
+		{"Matilda has eggs on bar 3. The lemon tree mob have honey on bar 5.", "matilda:3 / lemon tree:5"},
+		{"The plum tree lot are calm, eggs on bar 3. The gate lot are cross, honey on bar 5.", "plum tree:3 / gate:5"},
+		{"Update on the problem colony, hive 6. Eggs on bar 3.", "6:3"},
+		{"The problem child, hive 6, has eggs on bar 3.", "6:3"},
+		{"A quick look at my favourite, hive 2: eggs on bar 3.", "2:3"},
+		{"Brigid swarmed on Friday. Eggs on bar 3.", "brigid:3"},
+		{"Brigid has swarmed again. Eggs on bar 3 though.", "brigid:3"},
+		{"Well, Brigid is booming. Eggs on bar 3.", "brigid:3"},
+		{"Juno:\nExpected: eggs on bar 3.\nActual: none.\nVesta:\nHoney on bar 5.\nBacklog: harvest bar 5.", "juno:3 / vesta:5"},
+		{"Juno:\nEggs on bar 3.\nKnown issue: bar 4 is crooked.\nVesta:\nHoney on bar 5.", "juno:3,4 / vesta:5"},
+		{"The vestry hive. Eggs on bar 3. The Methodists' bees across the road have swarmed. Honey on bar 5.", "vestry:3,5"},
+		{"Hive 21. Eggs on b3. Split done: b5 b6 b7 to hive 22. Honey on b16.", "21:3,16"},
+		{"Hive 21. Eggs on b3. b5 to hive 22. Honey on b16.", "21:3,16"},
+		{"H1. Eggs b3. Gave b5 to H2. Honey b6.", "1:3,6"},
+		{"Boadicea is bursting, eggs on bar 3.", "boadicea:3"},
+		{"You asked after Boadicea, so I opened her up. Eggs on bar 3.", "boadicea:3"},
+		{"Went into Juniper. Eggs on bar 3. Then into Hazel, honey on bar 5.", "juniper:3 / hazel:5"},
+		{"Started with Juniper. Eggs on bar 3. Moved on to Hazel. Honey on bar 5.", "juniper:3 / hazel:5"},
+		{"Juniper\n- eggs on bar 3\n- calm\nHazel\n- honey on bar 5", "juniper:3 / hazel:5"},
+		{"**Juniper**\nEggs on bar 3.\n**Hazel**\nHoney on bar 5.", "juniper:3 / hazel:5"},
+		{"In hive one there are eggs on bar 3. In hive two there is honey on bar 5.", "1:3 / 2:5"},
+		{"Top hive: eggs bar 3. Bottom hive: honey bar 5.", "top:3 / bottom:5"},
+		{"The top hive has eggs on bar 3. The bottom one has honey on bar 5.", "top:3 / bottom:5"},
+		{"The big hive has eggs on bar 3. The little hive has honey on bar 5.", "big:3 / little:5"},
+		{"Orchard: eggs on bar 3. / Meadow: honey on bar 5.", "orchard:3 / meadow:5"},
+		{"Orchard (calm): eggs on bar 3\nMeadow (cross): honey on bar 5", "orchard:3 / meadow:5"},
+		{"Orchard hive - 14 May - eggs on bar 3\nMeadow hive - 14 May - honey on bar 5", "orchard:3 / meadow:5"},
+		{"Hive: Orchard\nEggs on bar 3\nHive: Meadow\nHoney on bar 5", "orchard:3 / meadow:5"},
+		{"Colony: 4\nEggs on bar 3\nColony: 5\nHoney on bar 5", "4:3 / 5:5"},
+		{"Did Thistle and Bramble tonight. Thistle: eggs on bar 3. Bramble: honey on bar 5.", "thistle:3 / bramble:5"},
+		{"Thistle's got eggs on bar 3. Bramble's got honey on bar 5.", "thistle:3 / bramble:5"},
+		{"Eggs on bar 3 in Thistle. In Bramble, honey on bar 5.", "thistle:3 / bramble:5"},
+		{"Poor Thistle. No queen, honey on bar 3. Bramble, on the other hand, has eggs on bar 5.", "thistle:3 / bramble:5"},
+		{"hive one eggs on bar three hive two honey on bar five", "1:3 / 2:5"},
+	} {
+		if got := hivesWithBars(p.Parse(&colony.Note{Text: c.said, Given: may14})); got != c.want {
+			t.Errorf("%q reads %s, want %s", c.said, got, c.want)
+		}
+	}
+}
+
+// hivesWithBars are the hives of inspections, each with the numbers of its bars.
+func hivesWithBars(read []colony.Inspection) string {
+	var hives []string
+	for i := range read {
+		ins := &read[i]
+		bars := make([]string, len(ins.Bars))
+		for k, b := range ins.Bars {
+			bars[k] = fmt.Sprint(b.Bar)
+		}
+		hives = append(hives, ins.Hive+":"+strings.Join(slices.Compact(bars), ","))
+	}
+	return strings.Join(hives, " / ")
+}
