@@ -30,7 +30,7 @@ func (r *reader) frontedSight(items []item) {
 		if items[i].pause > none {
 			from = i
 		}
-		if i > from && items[i].isWord2("i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
+		if i > from && items[i].is(kPron) && items[i].isWord2("i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
 		}
 	}

@@ -109,7 +109,7 @@ func (r *reader) nextHeading(items []item) {
 func (r *reader) nextSeveral(items []item) {
 	for i := 0; i+2 < len(items); i++ {
 		next, count := &items[i], &items[i+1]
-		if next.text != "next" || !barNumber(count) || count.n.lo < 2 || count.n.hi > 0 || count.pause > none {
+		if !count.is(kNum) || next.text != "next" || !barNumber(count) || count.n.lo < 2 || count.n.hi > 0 || count.pause > none {
 			continue
 		}
 		k := i + 2

@@ -118,10 +118,11 @@ type desk struct {
 	toks   []token // of the page
 	front  front
 	rows   []row
-	lexed  []lexedRow // some of them
-	lexing []item     // theirs
-	room   []token    // for their tokens that are not as they were heard
-	mended []token    // of the line in hand
+	parted []separator // that stand in the note
+	lexed  []lexedRow  // some of them
+	lexing []item      // theirs
+	room   []token     // for their tokens that are not as they were heard
+	mended []token     // of the line in hand
 	items  []item
 	ref    item     // the reference read last
 	cuts   [][2]int // its sentences

@@ -14,8 +14,11 @@ func (r *reader) runOn(items []item) {
 			from = i
 			continue
 		}
+		if !items[i].anyOf(ownBeginners) && !items[i].lists.has(swarming) {
+			continue // as most words
+		}
 		if before := &items[i-1]; before.anyOf(leadOn) && !before.anyOf(mayEnd) {
-			continue // as behind most words
+			continue // as behind most others
 		}
 		if pause := r.partedAt(items, from, i); pause > none {
 			items[i].pause, from = pause, i
@@ -23,11 +26,11 @@ func (r *reader) runOn(items []item) {
 	}
 }
 
-// partedAt is the pause that parts item i from the statement that began at from.
+// partedAt is the pause that parts item i, with which a statement can begin, from the one
+// that began at from.
 func (r *reader) partedAt(items []item, from, i int) pause {
-	it := &items[i]
 	switch {
-	case !it.anyOf(ownBeginners) && !it.lists.has(swarming), r.belongsBack(items, i), !r.wholeBefore(items, from, i):
+	case r.belongsBack(items, i), !r.wholeBefore(items, from, i):
 		return none
 	case r.tellsOwn(items, i), r.barAnew(items, i):
 		return colon

@@ -87,6 +87,9 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 	if i > 0 && items[i].pause == none && items[i-1].any4(kFrom, kTo, kTween, kAfter) {
 		return nil, i
 	}
+	if i+1 == len(items) || items[i+1].pause > comma || !items[i+1].is(kAnd) && items[i+1].pause < comma {
+		return nil, i // as most stand alone
+	}
 	names, end, closed := []string{items[i].name}, i+1, false
 	for end < len(items) && !closed {
 		next := end

@@ -20,10 +20,23 @@ type table struct {
 // separators stand between the cells of a row: of a drawn table, of one pasted
 // from a spreadsheet, of a file of values. A heading row has at least so many where
 // they are spaced; semicolons and commas stand in sentences as well.
-var separators = []struct {
+var separators = []separator{{'|', 1}, {'\t', 1}, {';', 2}, {',', 2}, {wide, 1}}
+
+type separator struct {
 	is    byte
 	least int
-}{{'|', 1}, {'\t', 1}, {';', 2}, {',', 2}, {wide, 1}}
+}
+
+// separatorsIn appends to out those that stand anywhere in a text: most notes have a
+// comma and no more, and no line of them is searched for the others.
+func separatorsIn(text string, out []separator) []separator {
+	for _, s := range separators {
+		if s.is == wide && strings.Contains(text, "  ") || strings.IndexByte(text, s.is) >= 0 {
+			out = append(out, s)
+		}
+	}
+	return out
+}
 
 // wide stands for two spaces or more, which part the cells of a table that is aligned by
 // them.
@@ -73,7 +86,7 @@ func (r *reader) tableRow(from, to int, first pause) int {
 	if from == 0 {
 		from += len(r.text[:to]) - len(strings.TrimPrefix(r.text[:to], "\uFEFF"))
 	}
-	for _, s := range separators {
+	for _, s := range r.parted {
 		if s.is == r.table.sep || !hasSep(r.text[from:to], s.is) {
 			continue // as most lines have none
 		}

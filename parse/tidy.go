@@ -43,14 +43,14 @@ func plain(text string) bool {
 	if strings.IndexByte(text, '\r') >= 0 || strings.Contains(text, "  ") {
 		return false
 	}
-	for len(text) >= 8 {
-		if bytesAt(text, 0)&highBits != 0 {
+	at := 0
+	for ; at+keyLength <= len(text); at += keyLength {
+		if bytesAt(text, at)&highBits != 0 {
 			return false
 		}
-		text = text[8:]
 	}
-	for i := range len(text) {
-		if text[i] >= utf8.RuneSelf {
+	for ; at < len(text); at++ {
+		if text[at] >= utf8.RuneSelf {
 			return false
 		}
 	}

@@ -14,6 +14,9 @@ func (r *reader) unstopped(items []item) {
 			from = i
 			continue
 		}
+		if !it.anyOf(unstopping) {
+			continue // as most
+		}
 		switch {
 		case it.is(kOn) && r.placeAnew(items, from, i):
 		case it.is(kTemper) && deniedBefore(items, from, i) && !(i+1 < len(items) && items[i+1].pause == none && items[i+1].any3(kBees, kQueen, kContent)):
