@@ -13,11 +13,18 @@ var (
 	turns = setOf(kName, kBars, kNext, kPrev, kSkip, kBut, kThen, kAnd)
 	// beginners are what a clause can begin with where no pause stands before it.
 	beginners = turns.or(openers).or(setOf(kPast, kNow, kDate))
+	// unusual and unusualBefore are the kinds of words, and of those before them, for which
+	// begins has more rules than that some words open a statement.
+	unusual       = turns.or(setOf(kPast, kNow, kDate, kFixture))
+	unusualBefore = setOf(kBars, kUndone, kTemper, kNow)
 )
 
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
+	if it.pause == none && !it.anyOf(unusual) && !prev.anyOf(unusualBefore) { // as for most words
+		return it.laid != behindTheir && !prev.anyOf(joiners) && r.opens(items, i, prev)
+	}
 	if prev.is(kBars) && r.pointsBack(items, i) {
 		return true
 	}
@@ -79,7 +86,7 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == comma && r.behindAside(items, i) {
 		return true // "bars 12 and 13, which I had meant to take, are half full"
 	}
-	if it.pause == comma && (r.behindOtherDay(items, i) && r.wholeFinding(items, i) || r.partsFrom(items, i)) {
+	if it.pause == comma && r.wholeFinding(items, i) && (r.behindOtherDay(items, i) || r.partsFrom(items, i)) {
 		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
 	}
 	if it.pause == comma && r.bracketOfThen(items, i) {

@@ -158,7 +158,7 @@ func (r *reader) opensYes(o *opener) verdict {
 }
 
 func (r *reader) opensOnDay(o *opener) verdict {
-	if o.pause == none && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
+	if o.pause == none && o.next(1).any(kDate, kPast) && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
 		return doesOpen
 	}
 	return unknown
@@ -221,7 +221,10 @@ func (r *reader) opensCue(o *opener) verdict {
 // object before it.
 func (r *reader) opensSubject(o *opener) verdict {
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
+	beside := close && (o.needs || prev.is(kHave)) // which opens nothing
 	switch {
+	case beside && !prev.is(kState): // as an object does not
+		return doesNot
 	case r.leadIn(items, i), close && prev.is(kQueen), prev.isWord3("whom", "that", "what"):
 		return doesNot
 	case close && prev.is(kDate) && i > 1 && items[i-2].is(kOn) && prev.pause == none && !r.deedSince(items, i-2):
@@ -251,7 +254,7 @@ func (r *reader) opensSubject(o *opener) verdict {
 	case prev.is(kState) && i > 1 && items[i-2].is(kBe):
 		return doesOpen // "the floor was closed i opened it"
 	}
-	return verdictOf(!close || !o.needs && !prev.is(kHave))
+	return verdictOf(!beside)
 }
 
 // sawThere reports whether "I saw", or the like, and the bars where stand at item i behind
@@ -337,7 +340,10 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "new queen put in today white dot"
 	}
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
+	goesOn := o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum)
 	switch {
+	case close && goesOn && prev.anyOf(leadToOrders):
+		return doesNot // as most
 	case o.pause == comma && r.deedAnew(items, i):
 		return doesOpen
 	case o.text == "came out":
@@ -358,7 +364,7 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // "bar nine removed", "bars four and five moved to hive three"
 	case o.pause == comma && o.is(kQueenIs) && o.next(1).any(kArt, kShe) && !o.needs:
 		return verdictOf(o.next(1).is(kShe) || o.next(2).is(kQueen)) // "bar 12 is half drawn, marked the queen"
-	case o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum):
+	case goesOn:
 		return doesNot
 	}
 	return verdictOf(r.rule(o.item, kDo).Form == "done")

@@ -195,10 +195,10 @@ func (r *reader) andOtherDay(items []item, i int) bool {
 // stands before is no part: a state behind a deed, something on bars of its own behind other
 // bars. "Fed them and stores light", "bars 4 to 6 larvae and festooning on bar 11".
 func (r *reader) andWhole(items []item, i int) bool {
-	if items[i+1].pause > none || !r.wholeFinding(items, i+1) {
+	p, before := phraseAt(items, i+1), phraseBefore(items, i)
+	if p[0].pause > none || !p[0].any(kFixture, kStores) && !before[0].is(kBars) || !r.wholeFinding(items, i+1) {
 		return false
 	}
-	p, before := phraseAt(items, i+1), phraseBefore(items, i)
 	if p[0].any(kFixture, kStores) && r.tellsDeed(before) {
 		return true
 	}
@@ -227,12 +227,12 @@ func (r *reader) pastDeedTold(list []clause, i int) bool {
 	return r.tellsDeed(before.items) && r.wholeFinding(list[i].items, 0)
 }
 
-// partsFrom reports whether the phrase at item i begins a statement of its own behind a
-// comma: it tells of bars of its own or of what is carried in, or the phrase before is a
+// partsFrom reports whether the whole finding at item i begins a statement of its own behind
+// a comma: it tells of bars of its own or of what is carried in, or the phrase before is a
 // deed, and it is no part of a list. "No queen cells, cross comb on bar 10", "added two
 // bars, wasps at the entrance", but "two cups, one sealed cell on bar 7".
 func (r *reader) partsFrom(items []item, i int) bool {
-	if prev := &items[i-1]; prev.anyOf(incomplete) && !prev.any(kDo, kUnseen) || prev.any(kHave, kBe) || !r.wholeFinding(items, i) {
+	if prev := &items[i-1]; prev.anyOf(incomplete) && !prev.any(kDo, kUnseen) || prev.any(kHave, kBe) {
 		return false
 	}
 	p, before := phraseAt(items, i), phraseBefore(items, i)
