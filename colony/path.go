@@ -29,7 +29,7 @@ func Get(ins *Inspection, path string) (string, bool) {
 	if err != nil {
 		return "", false
 	}
-	holder, err := a.follow(ins, a.route.steps, false)
+	holder, err := a.follow(ins, a.route.steps, nil)
 	if err != nil {
 		return "", false
 	}
@@ -72,7 +72,7 @@ func Delete(ins *Inspection, path string) {
 }
 
 func (a *Address) deleteLeaf(ins *Inspection) error {
-	holder, err := a.follow(ins, a.route.steps, false)
+	holder, err := a.follow(ins, a.route.steps, nil)
 	if err != nil {
 		return err
 	}
@@ -83,7 +83,7 @@ func (a *Address) deleteLeaf(ins *Inspection) error {
 // deleteItem removes the item of a list whose presence the leaf is.
 func (a *Address) deleteItem(ins *Inspection) error {
 	last := len(a.route.steps) - 1
-	owner, err := a.follow(ins, a.route.steps[:last], false)
+	owner, err := a.follow(ins, a.route.steps[:last], nil)
 	if err != nil {
 		return err
 	}

@@ -9,6 +9,21 @@ type Pen struct {
 	ins    *Inspection
 	last   *Address // of the leaf written last
 	holder reflect.Value
+	room   []Content // not yet taken
+}
+
+// fewContents is the number of contents that room is made for at a time: most combs hold
+// one, so that each would have a list of one made for it alone.
+const fewContents = 8
+
+// takeRoom is an empty list of contents with room for one.
+func (p *Pen) takeRoom() []Content {
+	if len(p.room) == 0 {
+		p.room = make([]Content, fewContents)
+	}
+	taken := p.room[:0:1]
+	p.room = p.room[1:]
+	return taken
 }
 
 // NewPen begins to write into an inspection.
@@ -22,7 +37,7 @@ func (p *Pen) Set(a *Address, value string) (plausible bool, err error) {
 	if !ok {
 		return false, field.refusal(a.path, value)
 	}
-	if err := p.find(a, true); err != nil {
+	if err := p.find(a, p); err != nil {
 		prune(reflect.ValueOf(p.ins).Elem()) // of a bar made on the way
 		return false, err
 	}
@@ -35,19 +50,19 @@ func (p *Pen) Set(a *Address, value string) (plausible bool, err error) {
 func (p *Pen) Told(a *Address) bool {
 	for i := range a.route.steps {
 		if a.route.steps[i].list != nil {
-			return p.find(a, false) == nil
+			return p.find(a, nil) == nil
 		}
 	}
 	return true
 }
 
-// find looks for what holds the leaf.
-func (p *Pen) find(a *Address, create bool) (err error) {
+// find looks for what holds the leaf, which the given pen makes where it is missing.
+func (p *Pen) find(a *Address, by *Pen) (err error) {
 	if p.last != nil && p.last.besides(a) {
 		return nil
 	}
 	p.last = nil
-	if p.holder, err = a.follow(p.ins, a.route.steps, create); err == nil {
+	if p.holder, err = a.follow(p.ins, a.route.steps, by); err == nil {
 		p.last = a
 	}
 	return err

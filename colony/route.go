@@ -28,8 +28,9 @@ const absent = -1
 
 // step leads into a group or to an item of a keyed list.
 type step struct {
-	index int        // of the group or list among the fields
-	list  *keyedList // nil for a group
+	index    int        // of the group or list among the fields
+	list     *keyedList // nil for a group
+	contents bool       // the list is one of contents
 }
 
 // keyedList is a list with the item that a route passes.
@@ -191,7 +192,7 @@ func findRoute(here reflect.Type, leaf string) (*route, error) {
 				return nil, err
 			}
 			r.keyed = strings.Count(leaf, ".") - len(rest) + 1
-			r.steps = append(r.steps, step{m.index, list})
+			r.steps = append(r.steps, step{m.index, list, at == reflect.TypeFor[[]Content]()})
 			here, rest = at.Elem(), rest[1:]
 			if len(rest) == 0 {
 				r.leaf, r.item, r.to = list.present, true, leaf
@@ -271,30 +272,38 @@ func scalarField(m member, t reflect.Type) Field {
 	return f
 }
 
-// follow goes down some steps, from the bar if the path names one; with create it
-// makes what is missing on the way.
-func (a *Address) follow(ins *Inspection, steps []step, create bool) (reflect.Value, error) {
-	holder := reflect.ValueOf(ins)
+// follow goes down some steps, from the bar if the path names one; a pen makes what is
+// missing on the way, and nil makes nothing.
+func (a *Address) follow(ins *Inspection, steps []step, pen *Pen) (reflect.Value, error) {
+	holder, contents := reflect.ValueOf(ins), &ins.Contents
 	if a.ofBar {
-		bar, err := a.barOf(ins, create)
+		bar, err := a.barOf(ins, pen != nil)
 		if err != nil {
 			return holder, err
 		}
-		holder = reflect.ValueOf(bar)
+		holder, contents = reflect.ValueOf(bar), &bar.Contents
 	}
 	holder = holder.Elem()
 	for i := range steps {
 		s := &steps[i]
+		if s.contents {
+			c := s.list.content(contents, a.itemNth, pen)
+			if c == nil {
+				return holder, a.unknown(s.list.missing())
+			}
+			holder = reflect.ValueOf(c).Elem()
+			continue
+		}
 		at := holder.Field(s.index)
 		if s.list != nil {
 			var err error
-			if holder, err = s.list.item(at, a.itemNth, create); err != nil {
+			if holder, err = s.list.item(at, a.itemNth, pen != nil); err != nil {
 				return holder, a.unknown(err)
 			}
 			continue
 		}
 		if at.IsNil() {
-			if !create {
+			if pen == nil {
 				return holder, a.unknown(nil)
 			}
 			at.Set(reflect.New(at.Type().Elem()))
@@ -341,7 +350,7 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (reflect.Valu
 		return list.Index(i), nil
 	}
 	if !create || before < nth-1 {
-		return list, fmt.Errorf("%q is not there", l.word)
+		return list, l.missing()
 	}
 	n := list.Len()
 	list.Grow(1)
@@ -349,6 +358,29 @@ func (l *keyedList) item(list reflect.Value, nth int, create bool) (reflect.Valu
 	item := list.Index(n)
 	item.Set(l.fresh)
 	return item, nil
+}
+
+func (l *keyedList) missing() error { return fmt.Errorf("%q is not there", l.word) }
+
+// content is item for contents, nil where it is not there: most leaves of a note tell of
+// them, and to reach them by reflection takes several times as long.
+func (l *keyedList) content(list *[]Content, nth int, pen *Pen) *Content {
+	before := 0
+	for i := range *list {
+		if c := &(*list)[i]; c.What == l.word {
+			if before++; before == nth {
+				return c
+			}
+		}
+	}
+	if pen == nil || before < nth-1 {
+		return nil
+	}
+	if *list == nil {
+		*list = pen.takeRoom()
+	}
+	*list = append(*list, Content{What: l.word, Present: true})
+	return &(*list)[len(*list)-1]
 }
 
 // find returns the index of the nth item of the key, or -1 and how many there are.

@@ -1,9 +1,6 @@
 package parse
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Sets of kinds that are asked about at every word.
 var (
@@ -157,13 +154,21 @@ func (r *reader) datedTurn(items []item, i int) bool {
 
 // hasAhead reports whether a day to come is named.
 func hasAhead(items []item) bool {
-	return slices.ContainsFunc(items, func(it item) bool { return it.is(kDate) && !it.day.ago && !it.day.today })
+	for k := range items {
+		if it := &items[k]; it.is(kDate) && !it.day.ago && !it.day.today {
+			return true
+		}
+	}
+	return false
 }
 
 // hasDay reports whether a day or a word of the past is named.
 func hasDay(items []item) bool {
-	return slices.ContainsFunc(items, func(it item) bool { return it.any(kDate, kPast) })
+	return kindsOf(items).meet(ofDays)
 }
+
+// ofDays are the kinds of words that tell of a day.
+var ofDays = setOf(kDate, kPast)
 
 // placedTurn: "and on bar four I counted …", "and on bar three there's a little brood".
 func placedTurn(items []item, i int) bool {

@@ -213,13 +213,13 @@ func (s *scan) sameTo(i int) *item {
 // five", "same as four on bar five"; -1 where it is not so.
 func (r *reader) sameFor(items []item, i int) int {
 	k := i - 2
-	if k < 0 || !items[i].is(kBars) || items[i].pause > none || items[i-1].pause > none || !items[i-1].isWord3("for", "on", "in") || r.findingBehind(items, i+1) {
+	if k < 0 || !items[i].is(kBars) || items[i].pause > none || items[i-1].pause > none || !items[i-1].isWord3("for", "on", "in") {
 		return -1
 	}
 	if k > 1 && items[k].is(kBars) && items[k-1].text == "as" {
 		k -= 2
 	}
-	if !items[k].is(kSame) || items[k].any(kSide, kOther) || k > 0 && items[k-1].is(kBars) {
+	if !items[k].is(kSame) || items[k].any(kSide, kOther) || k > 0 && items[k-1].is(kBars) || r.findingBehind(items, i+1) {
 		return -1
 	}
 	return k

@@ -249,7 +249,12 @@ func (r *reader) partsFrom(items []item, i int) bool {
 // tellsDeed reports whether a phrase tells what was done or that they swarmed: "fed them",
 // "closed the floor".
 func (r *reader) tellsDeed(p []item) bool {
-	return p[0].text == "swarmed" || slices.ContainsFunc(p, func(it item) bool { return r.isDeed(&it) }) || p[0].is(kDo) && at(p, 1).any3(kFixture, kArt, kShe)
+	for k := range p {
+		if r.isDeed(&p[k]) {
+			return true
+		}
+	}
+	return p[0].text == "swarmed" || p[0].is(kDo) && at(p, 1).any3(kFixture, kArt, kShe)
 }
 
 // doneAlready reports whether the verb at item k, of a clause behind a plan, tells what was
