@@ -195,86 +195,88 @@ const (
 
 // line reads a row.
 func (r *reader) line(l *lexedRow) {
-	r.mended, r.items = l.toks, l.items
+	r.mended = l.toks
+	items := l.items
 	first, met := l.first, &l.met
 	r.topic, r.under = "", l.under
 	if r.inHand == thisLine && first >= line {
 		r.inHand = thisText
 	}
-	if len(r.items) > 0 {
-		r.items[0].pause = max(r.items[0].pause, first)
+	if len(items) > 0 {
+		items[0].pause = max(items[0].pause, first)
 	}
-	r.listing = r.rowNumber(r.items) || r.listing || met.kinds.has(kNum) && numbered(r.items)
-	r.items = r.nameOnes(r.nameHives(r.items))
-	r.runOn(r.items)
+	r.listing = r.rowNumber(items) || r.listing || met.kinds.has(kNum) && numbered(items)
+	items = r.nameOnes(r.nameHives(items))
+	r.runOn(items)
 	r.laid = r.laid[:0]
 	if met.kinds.has(kNum) && met.kinds.meet(whatWords) {
-		r.layout(r.items)
+		r.layout(items)
 	}
 	if met.kinds.meet(referring) {
-		r.items = r.refer(r.items)
+		items = r.refer(items)
 	}
 	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
-		r.namedAgain(r.items)
+		r.namedAgain(items)
 	}
 	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
-		r.gotBars(r.items)
+		r.gotBars(items)
 	}
-	r.items = r.placeHives(r.several(r.items, l.words.has(pointing)))
+	items = r.placeHives(r.several(items, l.words.has(pointing)))
 	if met.kinds.has(kDo) && met.kinds.has(kTo) {
-		r.movesOn(r.items)
+		r.movesOn(items)
 	}
 	if met.lists.has(going) && met.kinds.has(kBar) {
-		r.items = r.barsWent(r.items)
+		items = r.barsWent(items)
 	}
 	if met.kinds.has(kTo) && met.kinds.has(kBar) && (met.kinds.has(kHive) || len(r.names) > 0) {
 		r.items = r.barsTo(r.items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
-		r.fronted(r.items)
+		r.fronted(items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kSeen) {
-		r.frontedSight(r.items)
+		r.frontedSight(items)
 	}
 	if met.kinds.has(kHave) && met.kinds.meet(fedOn) && met.kinds.meet(setOf(kAmount, kStored)) {
-		r.frontedStores(r.items)
+		r.frontedStores(items)
 	}
 	if met.kinds.has(kUnit) {
-		r.placedCups(r.items)
+		r.placedCups(items)
 	}
 	if met.kinds.has(kCell) && met.kinds.has(kNum) {
-		r.items = r.countedBehind(r.items)
+		items = r.countedBehind(items)
 	}
 	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
-		r.carriedIn(r.items)
+		r.carriedIn(items)
 	}
 	if met.kinds.has(kDo) {
-		r.cameOut(r.items)
+		r.cameOut(items)
 	}
 	if met.kinds.has(kContent) {
-		plainNest(r.items)
+		plainNest(items)
 	}
 	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
-		r.items = r.soughtItems(r.items)
+		items = r.soughtItems(items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {
-		r.ofIt(r.items)
+		r.ofIt(items)
 	}
 	if met.asked || met.kinds.has(kAsk) {
-		r.items = r.selfAsked(r.items)
+		items = r.selfAsked(items)
 	}
 	if met.asked || met.lists&anyAnswer != 0 {
-		r.items = r.answers(r.items)
+		items = r.answers(items)
 	}
 	if met.kinds.meet(mending) || met.kinds.has(kComb) && met.kinds.has(kBar) || met.kinds.has(kBut) && met.kinds.has(kMaybe) {
-		r.items = r.repair(r.items)
+		items = r.repair(items)
 	}
 	if met.lists.has(inOrder) {
-		r.items = r.respectively(r.items)
+		items = r.respectively(items)
 	}
 	if met.kinds.meet(unstopping) {
-		r.unstopped(r.items)
+		r.unstopped(items)
 	}
+	r.items = items
 	r.headings()
 	above := r.heading
 	r.underHeading()
