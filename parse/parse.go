@@ -99,7 +99,7 @@ func (r *reader) start(note *colony.Note) {
 	r.clear()
 	r.note = r.tidy(note.Text)
 	r.text, r.lex.text = r.note.text, r.note.text
-	r.parted = separatorsIn(r.text, r.parted[:0])
+	r.parted = separatorsIn(&r.note, r.parted[:0])
 	r.cur = r.builder()
 	r.cur.at = note.Given
 	r.cur.atFrom = "given"

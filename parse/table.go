@@ -27,11 +27,11 @@ type separator struct {
 	least int
 }
 
-// separatorsIn appends to out those that stand anywhere in a text: most notes have a
-// comma and no more, and no line of them is searched for the others.
-func separatorsIn(text string, out []separator) []separator {
+// separatorsIn appends to out those that stand anywhere in a note: most have a comma and no
+// more, and none of their lines is searched for the others.
+func separatorsIn(note *tidied, out []separator) []separator {
 	for _, s := range separators {
-		if s.is == wide && strings.Contains(text, "  ") || strings.IndexByte(text, s.is) >= 0 {
+		if s.is == wide && note.gaps || s.is != wide && strings.IndexByte(note.text, s.is) >= 0 {
 			out = append(out, s)
 		}
 	}

@@ -14,6 +14,7 @@ type tidied struct {
 	text   string
 	whole  string  // the note as it is
 	shifts []shift // where it differs from the note; none in most
+	gaps   bool    // more than one space stands somewhere in the text
 }
 
 // shift says how far on in the note everything from a byte of the tidied text on stands.
@@ -32,10 +33,10 @@ func (r *reader) tidy(note string) tidied {
 		t.next()
 	}
 	if t.shifts == nil {
-		return tidied{text: note, whole: note}
+		return tidied{text: note, whole: note, gaps: strings.Contains(note, "  ")}
 	}
-	t.out = append(t.out, note[t.kept:]...)
-	return tidied{string(t.out), note, t.shifts}
+	text := string(append(t.out, note[t.kept:]...))
+	return tidied{text, note, t.shifts, strings.Contains(text, "  ")}
 }
 
 // plain reports whether nothing in a text may be untidy, as in most.
