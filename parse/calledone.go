@@ -35,8 +35,11 @@ func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
 			continue
 		}
 		end, name := r.oneAt(toks, i)
+		if name == "" {
+			continue
+		}
 		turned := i == 0 || toks[i].pause >= stop || r.says(toks[i-1], "then", "now", "next", "and") || r.turnsHere(toks, i) || toks[i].pause == none && toks[i-1].lists.has(openings)
-		if name == "" || !turned || !r.talksOfHive(toks, end, nextSentences) {
+		if !turned || !r.talksOfHive(toks, end, nextSentences) {
 			continue
 		}
 		one := calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}

@@ -75,17 +75,20 @@ func (r *reader) formAt(from, to int) (f form) {
 // formLine cuts a line into a label, which is the heading of a column that says what its
 // cells are, and its value: behind a colon or a question mark, or numbers alone.
 func (r *reader) formLine(from, to int) (l formLine, ok bool) {
-	end := strings.IndexAny(r.text[from:min(to, from+r.columns.longest+longestUnit)], ":?0123456789")
-	if end <= 0 {
+	behind, last := from, min(to, from+r.columns.longest+longestUnit)
+	for behind < last && !endsLabel[r.text[behind]] {
+		behind++
+	}
+	if behind == from || behind == last {
 		return l, false
 	}
-	behind := from + end
+	end := behind
 	if !isDigit(r.text[behind]) {
 		behind++
 	} else if !isList(r.text[behind:to]) {
 		return l, false
 	}
-	l.label.from, l.label.to = r.trimmed(from, from+end)
+	l.label.from, l.label.to = r.trimmed(from, end)
 	l.value.from, l.value.to = r.trimmed(behind, to)
 	if l.value.from == l.value.to {
 		return l, false
@@ -97,6 +100,15 @@ func (r *reader) formLine(from, to int) (l formLine, ok bool) {
 	l.col = cols[0]
 	return l, true
 }
+
+// endsLabel are the bytes at which a label ends. (Looked up one by one: strings.IndexAny
+// makes such a table for every line.)
+var endsLabel = func() (ends [256]bool) {
+	for _, c := range ":?0123456789" {
+		ends[c] = true
+	}
+	return ends
+}()
 
 // isList reports whether a text is nothing but numbers: "3, 7-9", "1 2 10".
 func isList(text string) bool {

@@ -25,6 +25,9 @@ func (r *reader) letterNames(toks []token) (names []string) {
 // "A: eggs on 3 … B: eggs on 4". In other letters shorthand has its labels.
 func (r *reader) letterHeads(toks []token) (names []string) {
 	for i := 0; i+1 < len(toks); i++ {
+		if t := &toks[i]; t.end-t.start != 1 || !t.has(capital) {
+			continue // as most
+		}
 		if letter := byte('a' + len(names)); r.letterHead(toks, i, letter) {
 			names = append(names, string(letter))
 		}
@@ -35,10 +38,11 @@ func (r *reader) letterHeads(toks []token) (names []string) {
 	return names
 }
 
-// letterHead reports whether a letter heads what is told of a hive at token i.
+// letterHead reports whether the capital at token i is a letter that heads what is told of a
+// hive.
 func (r *reader) letterHead(toks []token, i int, letter byte) bool {
 	t, next := &toks[i], &toks[i+1]
-	if t.end-t.start != 1 || !t.has(capital) || r.text[t.start]|0x20 != letter || i > 0 && t.pause < stop {
+	if r.text[t.start]|0x20 != letter || i > 0 && t.pause < stop {
 		return false
 	}
 	return (t.has(coloned) || t.pause >= line && next.pause > none || next.lists.has(being)) && r.talksOfHive(toks, i+1, nextSentences)

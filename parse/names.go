@@ -17,7 +17,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 	byWord := r.namedByWord(toks)
 	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
-	if lines == nil && spoken == nil && !anyCapital(toks) {
+	if lines == nil && spoken == nil && r.front.marks&capital == 0 {
 		return nil
 	}
 	if byWord {
@@ -158,7 +158,7 @@ func (r *reader) labelNames(toks []token) (names []string) {
 func (r *reader) placeNames(toks []token, others bool) (names []string) {
 	for i := 0; i+2 < len(toks); i++ {
 		the, name := &toks[i], &toks[i+1]
-		if the.id != r.theID || the.has(misspelt) || name.has(capital) || name.pause > none || !r.turnsHere(toks, i) || !r.mayName(toks, i+1) {
+		if the.id != r.theID || the.has(misspelt) || name.has(capital) || name.pause > none || !r.mayName(toks, i+1) || !r.turnsHere(toks, i) {
 			continue
 		}
 		end := i + 2

@@ -27,7 +27,7 @@ func (r *reader) read() {
 			at, first = r.cutRow(at, first)
 		}
 		if top == 0 {
-			r.front.take(r.toks)
+			r.front.take(r.toks, r.givenNames)
 			r.names = r.properNames(r.toks)
 			r.namedInTable()
 			r.initials = initialsOf(r.names)
@@ -57,14 +57,20 @@ func (r *reader) read() {
 type front struct {
 	words wordSet
 	lists listSet // in which they stand
+	marks mark    // that some of them have
+	given bool    // some are given names
 }
 
 // take makes ready for a page.
-func (f *front) take(toks []token) {
+func (f *front) take(toks []token, givenNames wordSet) {
 	clear(f.words.in)
-	f.lists = listsOf(toks)
+	f.lists, f.marks, f.given = 0, 0, false
 	for i := range toks {
-		f.words.in[toks[i].id] = true
+		t := &toks[i]
+		f.words.in[t.id] = true
+		f.lists |= t.lists
+		f.marks |= t.flags
+		f.given = f.given || givenNames.has(t.id)
 	}
 }
 

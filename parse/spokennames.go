@@ -12,11 +12,15 @@ import (
 // "hive", alone on a line, or in a note that has no others at the head of one in its turn,
 // "now naomi".
 func (r *reader) spokenNames(toks []token, byWord bool) (names []string) {
+	if !r.front.given {
+		return nil
+	}
 	for i := range toks {
-		if !r.givenNames.has(toks[i].id) || toks[i].has(capital) || !r.spokenAsHive(toks, i, byWord) {
+		t := &toks[i]
+		if !r.givenNames.has(t.id) || t.has(capital) || !r.spokenAsHive(toks, i, byWord) {
 			continue
 		}
-		if name := strings.ToLower(r.text[toks[i].start:toks[i].end]); !slices.Contains(names, name) {
+		if name := strings.ToLower(r.text[t.start:t.end]); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
