@@ -13,17 +13,17 @@ var (
 	// unusual and unusualBefore are the kinds of words, and of those before them, for which
 	// begins has more rules than that some words open a statement.
 	unusual       = turns.or(setOf(kPast, kNow, kDate, kFixture))
-	unusualBefore = setOf(kBars, kUndone, kTemper, kNow)
+	unusualBefore = setOf(kUndone, kTemper, kNow)
 )
 
 // begins reports whether a clause begins at item i.
 func (r *reader) begins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
-	if it.pause == none && !it.anyOf(unusual) && !prev.anyOf(unusualBefore) { // as for most words
-		return it.laid != behindTheir && !prev.anyOf(joiners) && r.opens(items, i, prev)
-	}
 	if prev.is(kBars) && r.pointsBack(items, i) {
 		return true
+	}
+	if it.pause == none && !it.anyOf(unusual) && !prev.anyOf(unusualBefore) { // as for most words
+		return it.laid != behindTheir && !prev.anyOf(joiners) && r.opens(items, i, prev)
 	}
 	if it.laid == behindTheir {
 		return false

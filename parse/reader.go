@@ -124,9 +124,10 @@ type desk struct {
 	room   []token     // for their tokens that are not as they were heard
 	mended []token     // of the line in hand
 	items  []item
-	ref    item     // the reference read last
-	cuts   [][2]int // its sentences
-	list   []clause // of the sentence in hand
+	ref    item       // the reference read last
+	cuts   [][2]int   // its sentences
+	heard  []sentence // they themselves
+	list   []clause   // of them
 
 	spans    arena[colony.Span]
 	refs     arena[*item]
@@ -281,14 +282,14 @@ func (r *reader) line(l *lexedRow) {
 	above := r.heading
 	r.underHeading()
 	r.lastSign, r.lastCargo = "", ""
-	r.cuts = sentences(r.items, r.cuts[:0])
-	for i, s := range r.cuts {
+	r.hear()
+	for i := range r.heard {
 		r.ahead = nil
-		if i+1 < len(r.cuts) {
-			r.ahead = r.items[r.cuts[i+1][0]:r.cuts[i+1][1]]
+		if i+1 < len(r.heard) {
+			r.ahead = r.heard[i+1].items
 		}
-		if sentence := r.items[s[0]:s[1]]; len(r.cuts) == 1 || !r.nextVisit(sentence) {
-			r.sentence(sentence)
+		if s := &r.heard[i]; len(r.heard) == 1 || !r.nextVisit(s.items) {
+			r.sentence(s)
 		}
 	}
 	if r.under != noHeading {

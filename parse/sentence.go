@@ -4,46 +4,81 @@ import (
 	"strings"
 )
 
+// sentence is one of the line.
+type sentence struct {
+	items []item
+	told  []item // with subjects said again
+	again []again
+	met   kinds
+	cut   [2]int // its clauses among those of the line; none before it is cut
+}
+
+// hear makes ready the sentences of the line, and cuts those into clauses that can be cut
+// whatever is told before them. (What cuts and what reads take so much code that each would
+// have to come anew into the processor's cache for every sentence.)
+func (r *reader) hear() {
+	r.cuts = sentences(r.items, r.cuts[:0])
+	r.heard, r.list = r.heard[:0], r.list[:0]
+	for _, cut := range r.cuts {
+		items := r.items[cut[0]:cut[1]]
+		r.heard = append(r.heard, sentence{items: items, met: kindsOf(items)})
+		s := &r.heard[len(r.heard)-1]
+		if r.askAll {
+			s.met = everyKind
+		}
+		if !s.met.has(kName) && !(s.met.has(kDo) && s.met.has(kDate)) && !s.items[0].is(kNum) {
+			r.cut(s)
+		}
+	}
+}
+
+// cut cuts a sentence into clauses. What is told before it is asked where it names a hive,
+// or may name the day of the visit, and of a number at its head.
+func (r *reader) cut(s *sentence) {
+	s.told = s.items
+	if s.met.meet(actors) && s.met.meet(actorsVerb) {
+		s.told, s.again = r.subjectsAgain(s.items)
+	}
+	r.othersBees(s.told)
+	if r.opening && s.met.has(kDo) && s.met.has(kDate) {
+		r.visitOf(s.told)
+	}
+	if s.met.has(kBut) {
+		r.onlyThenOrThere(s.told)
+	}
+	if s.met.has(kContent) && s.met.has(kBars) && s.met.has(kBe) {
+		r.broodAgain(s.told)
+	}
+	from := len(r.list)
+	r.list = r.clauses(s.told, r.list)
+	s.cut = [2]int{from, len(r.list)}
+}
+
 // sentence reads one sentence: its clauses in order, each with its mood.
-func (r *reader) sentence(items []item) {
+func (r *reader) sentence(s *sentence) {
 	r.sameSentence = false
-	spoken, met := items, kindsOf(items)
-	if r.askAll {
-		met = everyKind
-	}
-	var again []again
-	if met.meet(actors) && met.meet(actorsVerb) {
-		items, again = r.subjectsAgain(spoken)
-	}
-	r.told = items
 	r.sentenceNo++
 	r.mendedBars = nil
 	r.labelled = nil
 	r.planDay = nil
 	r.hereColon = false
-	r.othersBees(items)
-	if r.opening && met.has(kDo) && met.has(kDate) {
-		r.visitOf(items)
+	if s.cut[1] == 0 {
+		r.cut(s)
 	}
-	if met.has(kBut) {
-		r.onlyThenOrThere(items)
-	}
-	if met.has(kContent) && met.has(kBars) && met.has(kBe) {
-		r.broodAgain(items)
-	}
-	r.list = r.clauses(items, r.list[:0])
+	r.told = s.told
+	list := r.list[s.cut[0]:s.cut[1]]
 	var kinds kinds
-	for i := range r.list {
-		kinds = kinds.or(r.list[i].kinds)
+	for i := range list {
+		kinds = kinds.or(list[i].kinds)
 	}
 	r.wholeSentence, r.miteSentence = kinds.has(kBrood), kinds.has(kMite)
 	r.askedOnly = false
-	if kinds.meet(swaying) || r.heading != asserted || items[len(items)-1].asked || r.askAll { // else all is asserted
-		r.judge(r.list)
+	if kinds.meet(swaying) || r.heading != asserted || s.told[len(s.told)-1].asked || r.askAll { // else all is asserted
+		r.judge(list)
 	}
-	for i := range r.list {
-		c := &r.list[i]
-		r.enter(c, i+1 < len(r.list) && r.list[i+1].mood == planned)
+	for i := range list {
+		c := &list[i]
+		r.enter(c, i+1 < len(list) && list[i+1].mood == planned)
 		r.clause(c)
 		if c.has(kBars) || r.stepped {
 			r.sameSentence = true
@@ -51,10 +86,10 @@ func (r *reader) sentence(items []item) {
 		}
 		r.followFixture(c)
 	}
-	if again != nil {
-		useSpoken(spoken, items, again)
+	if s.again != nil {
+		useSpoken(s.items, s.told, s.again)
 	}
-	r.site = (r.site || r.cur.named == r.sentenceNo) && len(r.all) == 1 && r.onlyWeather(items)
+	r.site = (r.site || r.cur.named == r.sentenceNo) && len(r.all) == 1 && r.onlyWeather(s.told)
 	if r.sentenceNo > 3 {
 		r.opening = false
 	}
