@@ -400,7 +400,7 @@ func (r *reader) dueOn(path string, c *clause, d *deed, why source) {
 	if due == nil || due.week || due.today && r.nextTime(c) { // "straighten it next time, it's too hot today"
 		return
 	}
-	r.cur.put(path+".due", due.future.String(), why)
+	r.cur.put(r.paths.under(path, "due"), due.future.String(), why)
 	if due.weak {
 		r.cur.flag(path+".due", "the day can be read in two ways", "")
 	}

@@ -57,17 +57,18 @@ func (r *reader) earlier(c *clause, event, rule string, on *day, items ...*item)
 
 // toldOfThen writes that an event of an earlier day took place, or that it did not.
 func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items ...*item) string {
-	path := "earlier." + event
+	first := r.paths.under("earlier", event)
+	path := first
 	if _, ok := r.cur.get(path); ok && on != nil {
 		if old, dated := r.cur.get(r.paths.under(path, "on")); dated && old != on.past.String() {
-			path = r.cur.deed(r.paths.under("earlier", event))
-			if path == "earlier."+event {
-				path = r.cur.deed(r.paths.under("earlier", event))
+			path = r.cur.deed(first)
+			if path == first {
+				path = r.cur.deed(first)
 			}
 		}
 	}
-	if r.cur.deeds["earlier."+event] == 0 {
-		r.cur.deeds["earlier."+event] = 1
+	if r.cur.deeds[first] == 0 {
+		r.cur.deeds[first] = 1
 	}
 	why := r.why(rule, c.cue, items...)
 	if c.doubt != "" {
@@ -84,7 +85,7 @@ func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items
 		date = c.pastOn
 	}
 	if (value == "yes" || on != nil && (on.weekday || on.ago)) && !date.IsZero() && date.Compare(r.today) <= 0 {
-		r.cur.put(path+".on", date.String(), source{spans: why.spans, rule: rule})
+		r.cur.put(r.paths.under(path, "on"), date.String(), source{spans: why.spans, rule: rule})
 	}
 	return path
 }

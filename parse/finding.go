@@ -64,11 +64,11 @@ func (r *reader) record(f *finding) {
 
 func (r *reader) recordContent(f *finding, why source) {
 	if len(f.bars) == 0 && !f.present && r.lastCargo != "" && r.cargoSentence == r.sentenceNo && (f.what == "pollen" || f.what == "nectar") {
-		r.cur.put("incoming."+f.what, "no", why) // "they bring in water but no pollen"
+		r.cur.put(r.paths.under("incoming", f.what), "no", why) // "they bring in water but no pollen"
 		return
 	}
 	if len(f.bars) == 0 {
-		r.writeContent("contents."+f.what, f, why)
+		r.writeContent(r.paths.under("contents", f.what), f, why)
 		return
 	}
 	for _, b := range f.bars {
@@ -117,7 +117,7 @@ func (r *reader) writeContent(path string, f *finding, why source) {
 	}
 	if f.counted.lo > 0 && len(f.bars) == 0 { // not of "nine bars of brood (b3 to b11)"
 		r.barsCounted = true
-		b.put(path+".bars", formatNumber(f.counted.lo), why)
+		b.put(r.paths.under(path, "bars"), formatNumber(f.counted.lo), why)
 		if f.counted.hi > f.counted.lo {
 			b.put(path+".bars_max", formatNumber(f.counted.hi), why)
 			b.flag(path+".bars", "a range was said", formatNumber(f.counted.hi))
@@ -148,26 +148,27 @@ func sidesMeet(a, b string) bool {
 
 // recordCells writes queen cells of one stage, on bars or of the colony.
 func (r *reader) recordCells(f *finding, why source) {
-	paths := []string{"queen_cells." + f.what}
-	if len(f.bars) > 0 {
-		paths = nil
-		for _, b := range f.bars {
-			paths = append(paths, r.barPath(b, r.paths.under("queen_cells", f.what)))
-		}
+	path := r.paths.under("queen_cells", f.what)
+	if len(f.bars) == 0 {
+		r.writeCells(path, f, why)
 	}
-	for _, path := range paths {
-		r.cur.put(path, yesNo(f.present), why)
-		if !f.present {
-			continue
-		}
-		sub := why
-		sub.doubts = nil
-		if f.hasCount && f.count.whole() {
-			r.putCount(path, f.count, sub)
-		}
-		if f.kind != "" {
-			r.cur.put(r.paths.under(path, "kind"), f.kind, sub)
-		}
+	for _, b := range f.bars {
+		r.writeCells(r.barPath(b, path), f, why)
+	}
+}
+
+// writeCells writes queen cells of one stage and what is known of them at a path.
+func (r *reader) writeCells(path string, f *finding, why source) {
+	r.cur.put(path, yesNo(f.present), why)
+	if !f.present {
+		return
+	}
+	why.doubts = nil
+	if f.hasCount && f.count.whole() {
+		r.putCount(path, f.count, why)
+	}
+	if f.kind != "" {
+		r.cur.put(r.paths.under(path, "kind"), f.kind, why)
 	}
 }
 
@@ -185,7 +186,7 @@ func (r *reader) putCount(path string, q quantity, why source) {
 
 // recordSign writes a sign; of several bars that have it the record lists all.
 func (r *reader) recordSign(f *finding, why source) {
-	path := "signs." + f.what
+	path := r.paths.under("signs", f.what)
 	if old, ok := r.cur.get(path); ok && old == "yes" && !f.present && len(f.bars) > 0 {
 		return // seen on one bar, denied of another: it was seen
 	}
@@ -203,7 +204,7 @@ func (r *reader) recordSign(f *finding, why source) {
 	switch len(bars) {
 	case 0:
 	case 1:
-		r.cur.put(path+".bar", strconv.Itoa(bars[0]), why)
+		r.cur.put(r.paths.under(path, "bar"), strconv.Itoa(bars[0]), why)
 	default:
 		r.cur.drop(path + ".bar")
 		r.cur.put(path+".bars", joinBars(bars), why)

@@ -141,7 +141,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	if what == "" {
 		what = r.value(it, kContent)
 	}
-	path := "incoming." + what
+	path := r.paths.under("incoming", what)
 	denied := i > 0 && c.items[i-1].is(kNo) || i > 1 && c.items[i-2].is(kNo) && c.items[i-1].any3(kColour, kAdv, kPlant)
 	for k := i + 1; k < min(bring, len(c.items)); k++ {
 		denied = denied || c.items[k].is(kNo)
@@ -236,11 +236,11 @@ func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 		}
 	}
 	if len(values) > 0 {
-		if old, ok := r.cur.get(path + "." + name); ok {
+		if old, ok := r.cur.get(r.paths.under(path, name)); ok {
 			values = append([]string{old}, values...)
 			r.cur.drop(path + "." + name)
 		}
-		r.leaf(path+"."+name, strings.Join(values, ", "), "incoming", "", "", items...)
+		r.leaf(r.paths.under(path, name), strings.Join(values, ", "), "incoming", "", "", items...)
 	}
 }
 

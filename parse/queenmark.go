@@ -115,7 +115,7 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 			it.used = true
 			continue // "no mark, so I marked her": as she was before
 		}
-		r.leaf("queen."+leaf[0], value, rule.ID, "", c.doubt, it)
+		r.leaf(r.paths.under("queen", leaf[0]), value, rule.ID, "", c.doubt, it)
 	}
 }
 
