@@ -230,7 +230,7 @@ func (r *reader) line(l *lexedRow) {
 		items = r.barsWent(items)
 	}
 	if met.kinds.has(kTo) && met.kinds.has(kBar) && (met.kinds.has(kHive) || len(r.names) > 0) {
-		r.items = r.barsTo(r.items)
+		items = r.barsTo(items)
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
 		r.fronted(items)
