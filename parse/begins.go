@@ -55,7 +55,7 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	switch {
 	case it.pause >= colon:
-		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.any(kBring, kPast))
+		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.is(kComb) && it.is(kBars) || prev.colon && prev.any(kBring, kPast))
 	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
 		return false // "bars nine to twelve in Primrose are capped honey"
 	case it.several():

@@ -92,6 +92,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 var opposites = map[string][]string{
 	"top": {"bottom"}, "bottom": {"top"}, "upper": {"lower"}, "lower": {"upper"}, "front": {"back"}, "back": {"front"},
 	"near": {"far"}, "far": {"near"}, "nearer": {"further", "farther"}, "further": {"nearer"}, "farther": {"nearer"},
+	"left": {"right", "middle"}, "right": {"left", "middle"},
 	"big": {"little", "small"}, "large": {"small", "little"}, "little": {"big", "large"}, "small": {"big", "large"},
 	"old": {"new"}, "new": {"old"}, "older": {"newer", "younger"}, "newer": {"older"}, "younger": {"older"},
 }

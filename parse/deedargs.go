@@ -72,6 +72,22 @@ func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
 	}
 }
 
+// thoseTaken: "wax moth on bars 11 and 12, so we removed those two bars" names the bars in hand.
+func (r *reader) thoseTaken(c *clause, d *deed, i int) {
+	if d.do != "remove_bar" && d.do != "harvest" && d.do != "move_bar" || len(d.bars) > 0 || len(r.bars) < 2 || r.inHand != thisLine && r.inHand != awaiting {
+		return
+	}
+	if d.count != nil && int(d.count.lo) != len(r.bars) {
+		return
+	}
+	for k := i + 1; k < len(c.items) && k <= i+2 && c.items[k].pause == none; k++ {
+		if c.items[k].isWord4("those", "these", "both", "them") {
+			d.bars = slices.Clone(r.bars)
+			return
+		}
+	}
+}
+
 // ofBarsDone are the kinds of words between a number of bars or cells and the verb that
 // tells what was done to them.
 var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))

@@ -194,6 +194,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 		if r.fits(c, d, i, end, rule) {
 			r.argue(c, d, i, end)
 			r.thatOneTaken(c, d, i)
+			r.thoseTaken(c, d, i)
 			return d
 		}
 	}

@@ -138,7 +138,14 @@ func (r *reader) follower(c *clause, i int) {
 			r.leaf("follower.bar", formatNumber(it.n.lo), "follower", "", c.doubt, &c.items[i], it)
 			return
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen) && !it.isWord5("where", "it", "left", "stayed", "put") {
+		if it.is(kOf) && (c.items[k-1].is(kSide) || c.items[k-1].text == "back") {
+			if next := c.next(k); barNumber(next) {
+				r.leaf("follower.bar", formatNumber(next.n.lo), "follower", "", c.doubt, &c.items[i], next)
+				return // "follower at back of 12"
+			}
+			continue
+		}
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen, kSide) && !it.isWord5("where", "it", "left", "stayed", "put") {
 			return
 		}
 	}

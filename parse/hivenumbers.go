@@ -59,7 +59,7 @@ func (r *reader) tellsByNumber(toks []token) bool {
 			continue
 		}
 		if r.text[t.start] == '#' {
-			if t.pause < stop || !r.saidOfHive(toks, i+2) {
+			if i > 0 && t.pause < colon || !r.saidOfHive(toks, i+2) {
 				continue // "#3 capped brood" is a bar
 			}
 		} else if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {

@@ -168,7 +168,9 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.described(c, path, "colour", kColour, lo, hi)
 	r.described(c, path, "plant", kPlant, lo, hi)
 	r.unknownPlant(c, path, i)
-	if _, ok := r.cur.get(r.paths.under(path, "plant")); !ok && r.flowering != "" && r.flowerSentence == r.sentenceNo {
+	if _, ok := r.cur.get(r.paths.under(path, "plant")); ok {
+		r.flowering = "" // "the lime is out, nectar is coming in off it, and pollen"
+	} else if what != "water" && what != "propolis" && r.flowering != "" && r.flowerSentence == r.sentenceNo {
 		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
 	}
 }

@@ -168,7 +168,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	said := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
 	switch close := end < len(toks) && toks[end].pause == none; {
 	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
-		return true // "my husband Peter"
+		return !(said(i-1, "neighbour", "neighbor") && said(i-2, "her", "its", "their") && r.isHowHivesAre(toks, i-2, end)) // "my husband Peter", not "her neighbour Tansy is queenless"
 	case close && said(end, "and") && said(end+1, "i"), said(i-1, "and") && said(i-2, "i", "me"):
 		return true // "Sarah and I"
 	case close && said(end, "was", "got") && said(end+1, "stung"):

@@ -83,7 +83,14 @@ func (r *reader) properNames(toks []token) map[string]bool {
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
 	passed, _ := r.barsPassed(toks, i, end)
-	return subject || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	return subject || r.toldAlongside(toks, i, end) || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+}
+
+// toldAlongside reports whether what hives are or have is told of a name behind a comma or
+// "and": "Juniper was calm, Tansy was edgy and Sorrel has eggs".
+func (r *reader) toldAlongside(toks []token, i, end int) bool {
+	joined := i > 0 && (toks[i].pause == comma || toks[i].pause == none && r.says(toks[i-1], "and"))
+	return joined && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) > 0
 }
 
 // movedTo reports whether bars were moved to the one of a name, or brood was given to it: "I

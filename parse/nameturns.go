@@ -28,8 +28,11 @@ func (r *reader) thenComes(toks []token, i, end int) bool {
 	if i > 0 && r.says(toks[i-1], "then") && toks[i-1].pause == comma && (end >= len(toks) || toks[end].pause >= stop) {
 		return true // "Quarry first, then Larch."
 	}
-	if i == 0 || i > 1 && toks[i-1].pause < stop || end < len(toks) && toks[end].pause != comma && beFollows(toks, end) != end {
+	if i == 0 || i > 1 && toks[i-1].pause < stop && !(r.says(toks[i-1], "the") && toks[i-2].pause >= stop) || end < len(toks) && toks[end].pause != comma && beFollows(toks, end) != end {
 		return false
+	}
+	if k := i - 1; r.says(toks[k], "the") && k > 0 && toks[i].pause == none && !r.plural(toks, end) {
+		i = k // "Then the Endeavour, where …"
 	}
 	return r.says(toks[i-1], "then", "now", "finally", "lastly") || r.firstComes(toks, i, end)
 }

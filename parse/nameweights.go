@@ -232,12 +232,18 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "of the two, Juniper is the stronger"
 	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
 		return enough // "the strongest hive, Juniper, …"
+	case toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && (is(prev, "mine", "ours") && is(before, "of") || is(prev, "other") && is(before, "the", "my", "our")) && r.talksOfHive(toks, end, nextSentences):
+		return enough // "one of mine, Juniper, was mean. The other, Tansy, …"
+	case is(prev, "with", "into", "onto", "to") && toks[i].pause == none && r.unitedNear(toks, prev):
+		return enough // "unite her with Tansy"
 	case is(prev, "with") && is(before, "day", "trouble"):
 		return enough // "no trouble with Juniper"
 	case is(prev, "after", "about") && is(before, "asked", "ask", "asking", "asks"):
 		return enough - 1 // "you asked after Juniper"
 	case in(prev, meetings):
 		return enough - 1
+	case is(prev, "the") && toks[i].pause == none && is(before, "opened", "opening", "inspected", "visited") && r.talksOfHive(toks, end, nextSentences):
+		return enough // "opened the Endeavour first: eggs on bar 3"
 	case in(prev, openings) && r.namesAThing(toks, prev):
 		return -2 * enough // "one mite, which they have named Kevin"
 	case in(prev, openings):
@@ -254,6 +260,8 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
 	case is(prev, "came") && is(before, "next", "then", "last", "first"):
 		return enough // "next came Juniper"
+	case is(prev, "for") && is(before, "as") && r.talksOfHive(toks, end, ownSentence):
+		return enough // "As for Juniper, calm"
 	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
 		return enough - 1 // "as for Juniper", "walked down to Juniper"
 	case (is(prev, "and", "so") || toks[i].pause == comma) && r.fares(toks, end):
@@ -266,6 +274,8 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough // "wasps at Juniper's front door"
 	case is(prev, "in") && prev > 0 && toks[i].pause == none && (r.toldNear(toks, prev, setOf(kSign, kContent, kCell, kQueen, kSeen)) || r.barBeforeIn(toks, i)):
 		return enough // "no cells in Juniper"
+	case is(prev, "in") && toks[i].pause == none && end < len(toks) && toks[end].pause == comma && r.startsBefore(toks, prev, 4) && r.talksOfHive(toks, end, ownSentence):
+		return enough - 1 // "no such luck in Tansy, queen not seen"
 	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
 		return enough - 1
 	case is(end, "went") && is(end+1, "for") && (is(end+2, "me") || is(end+2, "us")):
@@ -311,6 +321,26 @@ func (r *reader) inHiveList(toks []token, i, end int) bool {
 func (r *reader) toldNear(toks []token, k int, of kinds) bool {
 	for from := k - 1; from >= 0 && from >= k-3 && toks[from+1].pause == none; from-- {
 		if r.lex.matcher.longest(toks[:k], from, nil).kinds.meet(of) {
+			return true
+		}
+	}
+	return false
+}
+
+// unitedNear reports whether colonies are told to be united right before token k.
+func (r *reader) unitedNear(toks []token, k int) bool {
+	for j := k - 1; j >= 0 && j >= k-3 && toks[j+1].pause == none; j-- {
+		if r.says(toks[j], "unite", "united", "uniting", "combine", "combined", "merge", "merged") {
+			return true
+		}
+	}
+	return false
+}
+
+// startsBefore reports whether a sentence begins no more than n words before token k.
+func (r *reader) startsBefore(toks []token, k, n int) bool {
+	for j := k; j >= 0 && j > k-n; j-- {
+		if j == 0 || toks[j].pause >= stop {
 			return true
 		}
 	}
@@ -431,12 +461,15 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if k := r.dayBehind(toks, end); k > 0 && (r.plantOrColour(toks[i]) || r.allCapitals(toks, i, end)) && r.talksOfHive(toks, k, nextSentences) {
 			return enough // "QUINCE, Tuesday 12 May"
 		}
-		if k := r.labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
-			return enough // "Gasworks, top end of the yard: heavy on stores"
+		if end < len(toks) && toks[end].pause == colon && r.text[toks[end-1].end] == ';' && r.talksOfHive(toks, end, ownLine) {
+			return enough // "Alder; eggs bar 6; quiet"
 		}
 	}
 	if end == len(toks) {
 		return 0
+	}
+	if k := r.labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
+		return enough // "Gasworks, top end of the yard: heavy on stores"
 	}
 	if about {
 		return enough - 1

@@ -299,7 +299,7 @@ func (r *reader) plantInFlower(c *clause) {
 		if c.has(kBring) {
 			continue
 		}
-		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "catkins")) && !it.used {
+		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "catkins")) && !it.used && !(i+2 < len(c.items) && r.isWord(&c.items[i+2], "over", "finished", "past", "done", "gone", "ending", "ended")) {
 			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
 		}
 	}
