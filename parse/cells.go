@@ -376,7 +376,7 @@ func (s *scan) severalEggs(i int) {
 	if s.denies(i) || it.n.lo == 1 && it.n.hi == 0 {
 		return
 	}
-	if strings.Contains(r.text[it.start:it.end], "egg") || strings.Contains(r.text[it.start:it.end], "ex") {
+	if strings.Contains(it.text, "egg") || strings.Contains(it.text, "ex") {
 		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: "eggs", present: true, at: i, items: s.r.these(it), rule: rule.ID}))
 	}
 	s.found = append(s.found, s.r.newFinding(&finding{class: ofSign, what: rule.Value, present: true, at: i, items: s.r.these(it), rule: rule.ID}))

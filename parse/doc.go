@@ -3,7 +3,8 @@
 //
 // A note goes through these stages, a line at a time:
 //
-//	text        spaces, quotes and line ends as the rules expect them (tidy.go)
+//	text        spaces, quotes, line ends and locked capitals as the rules expect them
+//	            (tidy.go, shouted.go)
 //	tokens      words, numbers and pauses with their offsets (token.go); slips
 //	            of the finger in a word of the trade (slips.go); the rows of a
 //	            table with their headings (table.go), of a form with their labels

@@ -98,6 +98,7 @@ func newReader(l *lexicon) *reader {
 func (r *reader) start(note *colony.Note) {
 	r.clear()
 	r.note = r.tidy(note.Text)
+	r.unshout(&r.note)
 	r.text, r.lex.text = r.note.text, r.note.text
 	r.parted = separatorsIn(&r.note, r.parted[:0])
 	r.cur = r.builder()

@@ -10,7 +10,7 @@ import (
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
-	if text := s.r.text[it.start:it.end]; !s.headed && (strings.Contains(text, "laying pattern") || strings.Contains(text, "brood pattern") && s.ofColony(i)) {
+	if !s.headed && (strings.Contains(it.text, "laying pattern") || strings.Contains(it.text, "brood pattern") && s.ofColony(i)) {
 		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
 		return
 	}
@@ -212,8 +212,7 @@ func (s *scan) broodPattern(i int) {
 // tight".
 func (s *scan) patternIsOf(f *finding, i int) bool {
 	it, next := s.at(i), s.at(i+1)
-	text := s.r.text[it.start:it.end]
-	if !f.brood() || f.pattern != "" || s.whole || it.pause > comma || strings.Contains(text, "verall") || strings.Contains(text, "laying") {
+	if !f.brood() || f.pattern != "" || s.whole || it.pause > comma || strings.Contains(it.text, "verall") || strings.Contains(it.text, "laying") {
 		return false
 	}
 	return s.headed || len(f.bars) > 0 && next != nil && next.text == "being"
