@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
-		if carried != asserted && (aside || carried == unasked && r.plansAnew(list, i) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
+		if carried != asserted && (aside || carried == unasked && (r.plansAnew(list, i) || r.tellsAnew(list, i)) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {

@@ -84,7 +84,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	}
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
-		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !(strings.HasPrefix(it.text, "the ") && countsBars(items, i+1)) {
+		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {
 			ref := r.merged(items, i, i+2, nil)
 			return r.asHive(ref, name), 0, i + 2
 		}
@@ -198,9 +198,10 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	name := next.text
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
-	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && items[i+2].any4(kBe, kHave, kThen, kBars) // "hive a has", not "opened the hive a bit"
+	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && (items[i+2].any4(kBe, kHave, kThen, kBars) || items[i+2].text == "queenright" || items[i+2].text == "queenless") // "hive a has", not "opened the hive a bit"
 	letterA = letterA || items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= line)                            // a line by itself
-	if single && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
+	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
+	if single && !numbered && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
@@ -223,7 +224,8 @@ func (r *reader) spokenName(items []item, i int) bool {
 	if hive.text != "hive" || next.pause > none || !next.any3(kWord, kPlant, kColour) || next.lists.has(noNames) || next.lists.has(softNames) {
 		return false
 	}
-	if hive.pause < stop && i > 0 && !items[i-1].any4(kFrom, kTo, kBe, kYes) {
+	weather := i > 0 && items[i-1].any(kSky, kWind) // "33 C sunny windy hive fig"
+	if hive.pause < stop && i > 0 && !weather && !items[i-1].any4(kFrom, kTo, kBe, kYes) {
 		return false
 	}
 	behind := &noItem
@@ -264,8 +266,8 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
 			break
 		}
-		if it.end < end-2 || back > 0 && it.any(kSky, kWind) && k > 0 && before[k-1].any4(kAnd, kSky, kWind, kLeaf) {
-			break // "cloudy and windy plum hive"
+		if it.end < end-2 || it.any(kSky, kWind) && !it.has(capital) && k > 0 && before[k-1].any4(kAnd, kSky, kWind, kLeaf) {
+			break // "cloudy and windy plum hive", "18 degrees and sunny hive 4"
 		}
 		words = append([]string{text}, words...)
 		back++
@@ -297,7 +299,7 @@ var told = setOf(kContent, kTemper, kSign, kCell, kStrength, kStores, kStored, k
 var nameless = setOf(kArt, kOn, kOf, kFrom, kTo, kAfter, kBe, kHave, kWill, kPron, kShe, kAnd, kOr, kBut, kThen, kNum, kNo, kTemper, kStrength, kAdv, kQueen, kDo, kDate, kHive, kBar, kBars, kName, kContent, kCell, kSeen, kUnseen, kPlan, kIf, kAsk, kNow, kPast, kUndone, kStage, kRepair, kScratch, kMite, kSign, kYes)
 
 func (r *reader) nameWord(it *item) bool {
-	return it.to-it.from == 1 && (!it.anyOf(nameless) || it.text == "stone") // "stone dead", "the stone wall hive"
+	return it.to-it.from == 1 && it.text != "hives" && it.text != "colonies" && (!it.anyOf(nameless) || it.text == "stone") // "stone dead", "the stone wall hive"
 }
 
 func (r *reader) nameWordBefore(before []item, k int) bool {
@@ -320,12 +322,13 @@ func (r *reader) headsName(before []item, back int) bool {
 	if !r.named && k <= 10 && (prev.any6(kPron, kTemper, kAdv, kSky, kWind, kLeaf) || prev.isWord2("for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}
-	if back == 1 && prev.anyOf(told) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
-		return true // "apple hive calm not one sting pear hive snappy"
+	placed := prev.is(kBar) || prev.is(kBars) && k > 1 && before[k-2].is(kOn)
+	if back == 1 && (prev.anyOf(told) || prev.any(kName, kWhole) || placed) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
+		return true // "apple hive calm not one sting pear hive snappy", "… no mark on bar 4 gate hive …"
 	}
 	if prev.text == "over at the" {
 		return true // ours, where a hive's name follows
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
-		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly", "right", "okay", "ok") // "now willow hive", "the little one shed hive"
+		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly", "right", "okay", "ok", "hives", "colonies") // "now willow hive", "the little one shed hive"
 }

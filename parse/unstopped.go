@@ -146,3 +146,29 @@ func (r *reader) cargoAnew(items []item, from, i int) int {
 
 // leadToCargo are the kinds of words that what is carried in belongs to.
 var leadToCargo = incomplete.or(setOf(kBe, kHave, kSeen, kAnd, kOr, kBut, kThen, kPron, kShe, kThere, kBees, kNum, kIf, kAsk, kPast, kDate, kBring))
+
+// tellsAnew reports whether a clause behind hearsay, a question or what holds in general
+// tells what its speaker did or saw, or how the bees were, where no stop parts the two:
+// "should I give them more room I saw the queen on bar 4 the bees were calm".
+func (r *reader) tellsAnew(list []clause, i int) bool {
+	c, before := &list[i], &list[i-1]
+	first := &c.items[0]
+	if first.pause > none || len(before.items) < 3 || c.has(kIf) || before.has(kIf) && !strings.HasPrefix(before.items[0].text, "should ") {
+		return false // "if it is cold the bees were right", "he says I fed them"
+	}
+	k := 1
+	for k < len(c.items) && c.items[k].any(kHave, kAdv) {
+		k++
+	}
+	if k == len(c.items) {
+		return false
+	}
+	it := &c.items[k]
+	switch {
+	case r.isWord(first, "i", "we"):
+		return it.is(kDo) && r.rule(it, kDo).Form == "done" || it.is(kSeen) && !r.isWord(it, "see")
+	case first.is(kBees) && !first.any(kPron, kTheirs) && first.text == "the bees":
+		return r.isWord(it, "were", "was", "are") && c.has(kTemper)
+	}
+	return false
+}
