@@ -199,7 +199,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
 	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && (items[i+2].any4(kBe, kHave, kThen, kBars) || items[i+2].text == "queenright" || items[i+2].text == "queenless") // "hive a has", not "opened the hive a bit"
-	letterA = letterA || items[i].pause >= line && (i+2 == len(items) || items[i+2].pause >= line)                            // a line by itself
+	letterA = letterA || i+2 == len(items) || items[i+2].pause >= comma || i+3 < len(items) && items[i+2].is(kQueen) && items[i+3].any(kSeen, kUnseen)
 	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
 	if single && !numbered && name != "i" && (name != "a" || letterA) && (next.pause == none || labelled) {
 		return name, true
@@ -221,12 +221,15 @@ func (r *reader) spokenName(items []item, i int) bool {
 	if hive.text == "hive" && next.pause == none && next.to == next.from+1 && r.givenNames.has(r.mended[next.from].id) {
 		return true // "now hive ruth"
 	}
-	if hive.text != "hive" || next.pause > none || !next.any3(kWord, kPlant, kColour) || next.lists.has(noNames) || next.lists.has(softNames) {
+	if hive.text != "hive" && !(hive.text == "colony" && (next.is(kPlant) || next.lists.has(plantNames))) || next.pause > none || !next.any3(kWord, kPlant, kColour) || next.lists.has(noNames) || next.lists.has(softNames) {
 		return false
 	}
 	weather := i > 0 && items[i-1].any(kSky, kWind) // "33 C sunny windy hive fig"
-	if hive.pause < stop && i > 0 && !weather && !items[i-1].any4(kFrom, kTo, kBe, kYes) {
+	if hive.pause < stop && i > 0 && !weather && !items[i-1].any5(kFrom, kTo, kBe, kYes, kState) {
 		return false
+	}
+	if hive.pause >= line && i+2 == len(items) && next.lists.has(placesNear) {
+		return true // a line by itself
 	}
 	behind := &noItem
 	if i+2 < len(items) {
@@ -306,6 +309,22 @@ func (r *reader) nameWordBefore(before []item, k int) bool {
 	return k > 0 && before[k].pause == none && r.nameWord(&before[k-1]) && !before[k-1].lists.has(softNames) && !before[k-1].lists.has(noNames)
 }
 
+// ownName reports whether the words from item k on are the name of a hive wherever they
+// stand before the word: a plant or a place near, "apple tree", "top gate".
+func ownName(before []item, k int) bool {
+	first, last := &before[k], &before[len(before)-1]
+	if first.has(capital) || k > 0 && before[k-1].any(kSide, kPlace) || k == 1 && before[0].is(kWord) {
+		return false // "at the back fence hive", "kitchen garden hive"
+	}
+	switch plant := first.is(kPlant) || first.lists.has(plantNames); len(before) - k {
+	case 1:
+		return plant || first.lists.has(placesNear) && first.text != "tree"
+	case 2:
+		return plant && last.text == "tree" || first.lists.has(softNames) && first.text != "lot" && last.lists.has(placesNear)
+	}
+	return false
+}
+
 // headsName reports whether what stands before the name lets it begin there.
 func (r *reader) headsName(before []item, back int) bool {
 	k := len(before) - back
@@ -326,8 +345,8 @@ func (r *reader) headsName(before []item, back int) bool {
 	if back == 1 && (prev.anyOf(told) || prev.any(kName, kWhole) || placed) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
 		return true // "apple hive calm not one sting pear hive snappy", "… no mark on bar 4 gate hive …"
 	}
-	if prev.text == "over at the" {
-		return true // ours, where a hive's name follows
+	if prev.text == "over at the" || ownName(before, k) && !r.isWord(prev, "than", "like", "not", "as", "another", "every") {
+		return true // ours, where a hive's name follows; "no lids today garden hive 24.6 kg"
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
 		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly", "right", "okay", "ok", "hives", "colonies") // "now willow hive", "the little one shed hive"
