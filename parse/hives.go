@@ -348,6 +348,6 @@ func (r *reader) headsName(before []item, back int) bool {
 	if prev.text == "over at the" || ownName(before, k) && !r.isWord(prev, "than", "like", "not", "as", "another", "every") {
 		return true // ours, where a hive's name follows; "no lids today garden hive 24.6 kg"
 	}
-	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave) || prev.is(kNum) && prev.n.article ||
+	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave, kRepair) || prev.is(kNum) && prev.n.article ||
 		prev.is(kNow) || r.isWord(prev, "one", "next", "finally", "lastly", "right", "okay", "ok", "hives", "colonies") // "now willow hive", "the little one shed hive"
 }

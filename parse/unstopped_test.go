@@ -46,6 +46,26 @@ var unstoppedSayings = map[string][]saying{
 		{"my friend says i must feed them on sunday", ""},
 		{"if they swarm i will split them on sunday", ""},
 	},
+	"what was done and seen behind hearsay or a question": {
+		{"should i give them more room i saw the queen on bar 4", "queen.seen=yes queen.bar=4"},
+		{"the leaflet says bees dislike dark wool the bees were calm", "temper.score=4"},
+		{"my uncle says his bees have chalkbrood every spring i fed them a litre of syrup", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
+		{"my uncle says i fed them too late", ""},
+		{"if it is hot the bees were cross", ""},
+	},
+	"hives by a plant or a place": {
+		{"18 degrees and sunny hive 4 bees on 6 bars", "hive=4 strength.bars_of_bees=6 weather.temp_c=18 weather.sky=sunny"},
+		{"overcast and windy hive maple queen not seen", "hive=maple queen.seen=no weather.sky=overcast weather.wind=windy"},
+		{"larch hive b1-2 honey b3 eggs", "hive=larch bars.1.honey=yes bars.2.honey=yes bars.3.eggs=yes"},
+		{"opened pavilion hive calm bees", "hive=pavilion temper.score=4"},
+		{"no foul smell from the hive 5 chalkbrood mummies on the floor", "signs.foul_smell=no signs.chalkbrood=yes signs.chalkbrood.count=5"},
+		{"orchard hive queen on bar 3 meadow hive one torn down queen cell on bar 7", "hive=orchard queen.seen=yes queen.bar=3 / hive=meadow bars.7.queen_cells.torn=yes bars.7.queen_cells.torn.count=1"},
+		{"i gave one bar to the larch hive maple hive is calm and quiet", "hive=maple temper.score=4 actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to_hive=larch"},
+		{"the children lifted no lids garden hive 24.6 kg on the scale", "hive=garden weight_kg=24.6"},
+		{"hive pond\nbar 4 eggs", "hive=pond bars.4.eggs=yes"},
+		{"windy hive a\nqueen not seen", "hive=a queen.seen=no weather.wind=windy"},
+		{"looked at the back fence hive", "hive=back fence"},
+	},
 }
 
 func TestUnstopped(t *testing.T) { readSayings(t, unstoppedSayings) }
