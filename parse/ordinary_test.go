@@ -4,6 +4,16 @@ import "testing"
 
 // ordinary are sentences that nobody would think hard to read.
 var ordinary = map[string][]saying{
+	// An ampersand is "and", in numbers and in ways of saying too.
+	"ampersands": {
+		{"Fed two & a half litres of syrup, weight 31 & a half kg.", "actions.feed=yes actions.feed.amount=2.5 actions.feed.unit=l actions.feed.what=syrup weight_kg=31.5"},
+		{"Bars 3 & 4 eggs & grubs, bar 9 capped honey front & back.", "bars.3.eggs=yes bars.3.open_brood=yes bars.4.eggs=yes bars.4.open_brood=yes bars.9.capped_honey=yes bars.9.capped_honey.side=both"},
+		{"Bars 3&4 eggs. The bees were running up & down the combs.", "bars.3.eggs=yes bars.4.eggs=yes temper.runny=yes"},
+	},
+	"left and right": {
+		{"Bar 6 capped brood left and right.", "bars.6.capped_brood=yes bars.6.capped_brood.side=both"},
+		{"Bar 6 has eggs on the left and right sides.", "bars.6.eggs=yes bars.6.eggs.side=both"},
+	},
 	// Signs counted on bees, and their bar behind a comma.
 	"signs on bees": {
 		{"Deformed wings on three bees, bar 5.", "signs.deformed_wings=yes signs.deformed_wings.count=3 signs.deformed_wings.bar=5"},

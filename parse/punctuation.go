@@ -75,7 +75,15 @@ func (s *splitter) symbol(r rune, size int) {
 		}
 		s.sign(r, from)
 		return
-	case '%', '°', '&', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
+	case '&':
+		if s.spaced && s.peek(0) == ' ' {
+			e := s.words.find("and")
+			s.emit(e.id, e.lists, from, s.at, respelt|cased)
+			return
+		}
+		s.sign(r, from)
+		return
+	case '%', '°', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
 		s.sign(r, from)
 		return
 	case '\'', '’':

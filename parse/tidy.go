@@ -41,7 +41,7 @@ func (r *reader) tidy(note string) tidied {
 
 // plain reports whether nothing in a text may be untidy, as in most.
 func plain(text string) bool {
-	if strings.IndexByte(text, '\r') >= 0 || strings.Contains(text, "  ") {
+	if strings.IndexByte(text, '\r') >= 0 || strings.Contains(text, "  ") || strings.Contains(text, "**") {
 		return false
 	}
 	at := 0
@@ -111,6 +111,8 @@ func (t *tidier) next() {
 	case c == '\n':
 		t.at++
 		t.inner = false
+	case c == '*' && strings.HasPrefix(t.note[t.at:], "**") && t.embolds():
+		t.replace(2, "")
 	case c < utf8.RuneSelf:
 		t.at++
 		t.inner = true
@@ -126,6 +128,15 @@ func (t *tidier) next() {
 			t.replace(size, to)
 		}
 	}
+}
+
+// embolds reports whether two stars at the next byte begin or end what is set in bold: they
+// touch a word on one side alone, "**bar 4** eggs", "**Temper:** calm".
+func (t *tidier) embolds() bool {
+	touches := func(at int) bool {
+		return at >= 0 && at < len(t.note) && t.note[at] > ' ' && t.note[at] != '*'
+	}
+	return touches(t.at-1) != touches(t.at+2) || touches(t.at-1) && !isASCIILetter(t.note[t.at+2])
 }
 
 // gap passes over the space of so many bytes at the next one, and over those behind it

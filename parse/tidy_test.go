@@ -20,6 +20,7 @@ func TestTidy(t *testing.T) {
 		{"\ufeffbar fo\u200bur e\u00adggs \u2714\ufe0f", "bar four eggs \u2714"},
 		{"  bar 4:  eggs\n    bar 5:  honey   \n", "  bar 4: eggs\n    bar 5: honey \n"},
 		{"bar   brood      stores\n2     eggs       honey\n\nQueen  cells:  two  cups.", "bar   brood      stores\n2     eggs       honey\n\nQueen cells: two cups."},
+		{"**Bar 4** eggs, **bars 5, 6**: honey. **Temper:** calm\n- **Bar 7** pollen **", "Bar 4 eggs, bars 5, 6: honey. Temper: calm\n- Bar 7 pollen **"},
 		{"HIVE  B\nbar  4  eggs\n", "HIVE B\nbar 4 eggs\n"},
 		{"\xff  bar four\x80  eggs", "\xff bar four\x80 eggs"},
 	} {
