@@ -27,7 +27,7 @@ func (r *reader) calledOnes(toks []token) []calledOne {
 
 // onesTurnedTo are the hives told so to which the talk turns.
 func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
-	if !r.onFront(r.oneID) {
+	if !r.onFront(r.oneID, r.nucID, r.splitID) {
 		return nil
 	}
 	for i := range toks {
@@ -66,6 +66,9 @@ func (r *reader) turnsHere(toks []token, i int) bool {
 func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if i+3 > len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
 		return i, ""
+	}
+	if r.says(toks[i+1], "nuc", "split") && beFollows(toks, i+2) == i+2 && r.talksOfHive(toks, i+2, ownSentence) {
+		return i + 2, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], sidewise...) || toks[i+1].lists.has(placesNear) || r.opposed(toks, r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])

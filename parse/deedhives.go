@@ -77,6 +77,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "we took the honey from the barn hive" opens with that hive
 	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && r.walksOn(items, k-1):
 		return false
+	case text == "for" && k > 0 && items[k-1].text == "as" && (k == 1 || items[k-1].pause >= stop):
+		return false // "As for Juniper, calm"
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
 	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):

@@ -85,8 +85,12 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {
-			ref := r.merged(items, i, i+2, nil)
-			return r.asHive(ref, name), 0, i + 2
+			end := i + 2
+			if letter := r.gluedLetter(items, end); letter != "" {
+				name, end = name+letter, end+1 // "hive 7A"
+			}
+			ref := r.merged(items, i, end, nil)
+			return r.asHive(ref, name), 0, end
 		}
 	}
 	if word == "h" || word == "stock" {
@@ -110,6 +114,18 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		return r.asHive(ref, name), back, i + 1
 	}
 	return nil, 0, i
+}
+
+// gluedLetter is the letter at item i that stands right behind the number of a hive; "" where
+// there is none.
+func (r *reader) gluedLetter(items []item, i int) string {
+	if i == len(items) || !items[i-1].is(kNum) || items[i].start != items[i-1].end || items[i].end != items[i].start+1 || i+1 < len(items) && items[i+1].start == items[i].end {
+		return ""
+	}
+	if c := r.text[items[i].start] | 0x20; c < 'a' || c > 'f' {
+		return ""
+	}
+	return strings.ToLower(r.text[items[i].start:items[i].end])
 }
 
 // toldByNumber reports whether the hive at item i is named behind a comma, so that what stands

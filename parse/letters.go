@@ -5,7 +5,7 @@ import "strings"
 // letterNames are the letters by which the note names hives, "hive M", after which a
 // capital alone is the hive; never "I".
 func (r *reader) letterNames(toks []token) (names []string) {
-	names = r.letterHeads(toks)
+	names = append(r.letterHeads(toks), r.codeNames(toks)...)
 	if !r.onFront(r.hiveID, r.colonyID) {
 		return names
 	}
@@ -17,6 +17,44 @@ func (r *reader) letterNames(toks []token) (names []string) {
 		if name := strings.ToLower(r.text[t.start:t.end]); name != "i" && (name != "a" || i+1 == len(toks) || toks[i+1].pause > none || toks[i+1].lists.has(being)) {
 			names = append(names, name)
 		}
+	}
+	if len(names) > 0 {
+		names = append(names, r.lettersWithin(toks)...)
+	}
+	return names
+}
+
+// lettersWithin are the letters behind "in", "to" or "from", by which a note that names its
+// hives so goes on without the word: "in hive D …, whereas in F …".
+func (r *reader) lettersWithin(toks []token) (names []string) {
+	for i := 1; i < len(toks); i++ {
+		t := &toks[i]
+		if t.end-t.start == 1 && t.has(capital) && !t.has(glued) && t.pause == none && !r.says(*t, "i", "a") && r.says(toks[i-1], "in", "to", "from") {
+			names = append(names, strings.ToLower(r.text[t.start:t.end]))
+		}
+	}
+	return names
+}
+
+// codeNames are codes of a letter and a number by which two hives or more are told at the heads
+// of sentences, "K1 strong. K2 weak", or one of which there is news, "Notes on T9". What
+// shorthand has for bars, hives or contents is none.
+func (r *reader) codeNames(toks []token) (names []string) {
+	for i := 0; i+2 < len(toks); i++ {
+		t, number := &toks[i], &toks[i+1]
+		if t.end-t.start != 1 || !t.has(capital) || number.id != idNumber || !number.has(glued) || strings.Contains("abcdefhilnpq", r.strings.lower(r.text[t.start:t.end])) {
+			continue
+		}
+		news := i > 0 && t.pause == none && toks[i-1].lists.has(visitLinks) && (i == 1 || toks[i-2].lists.has(visits) || r.says(toks[i-2], "notes"))
+		if (i == 0 || t.pause >= stop || news) && r.talksOfHive(toks, i+2, nextSentences) {
+			names = append(names, r.strings.lower(r.text[t.start:number.end]))
+		}
+		if news {
+			return names
+		}
+	}
+	if len(names) < 2 {
+		return nil
 	}
 	return names
 }

@@ -32,7 +32,7 @@ type lexicon struct {
 
 	denial, seen, queenCups, added, moved *sense // of the rules of these names
 
-	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID wordID
+	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID wordID
 }
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
@@ -144,6 +144,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.givenNames = set(givenNames)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
+	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
 }
 
 // senseNamed is the sense of the rule of a name; without one it is senseless.

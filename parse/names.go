@@ -83,7 +83,17 @@ func (r *reader) properNames(toks []token) map[string]bool {
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
 	passed, _ := r.barsPassed(toks, i, end)
-	return subject || r.toldAlongside(toks, i, end) || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	return subject || r.followedByFinding(toks, i, end) || r.toldAlongside(toks, i, end) || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+}
+
+// followedByFinding reports whether what is found in a hive stands right behind a name and a
+// comma, at the head of a sentence or behind "in" and a few words: "Juniper, eggs on bar 5",
+// "no such luck in Tansy, queen not seen".
+func (r *reader) followedByFinding(toks []token, i, end int) bool {
+	if end >= len(toks) || toks[end].pause != comma || r.says(toks[end], "they", "she", "it", "these", "bees") || r.weighSaid(toks, end) == 0 {
+		return false
+	}
+	return i == 0 || toks[i].pause >= stop || toks[i].pause == none && r.says(toks[i-1], "in") && r.startsBefore(toks, i-1, 4)
 }
 
 // toldAlongside reports whether what hives are or have is told of a name behind a comma or
@@ -350,7 +360,7 @@ func (r *reader) plantOrColour(t token) bool {
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
 	k := beFollows(toks, end)
-	if i > 0 && toks[i].pause < stop || k < 0 {
+	if i > 0 && toks[i].pause < colon || k < 0 {
 		return false
 	}
 	switch strings.ToLower(r.text[toks[k].start:toks[k].end]) {

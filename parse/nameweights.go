@@ -191,7 +191,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return -2 * enough // "thanks to Nora", "Nora's notes"
 	case !byWord && r.inHiveList(toks, i, end):
 		return enough // "three colonies: Juniper, Tansy and Marigold"
-	case (i == 0 || toks[i].pause >= stop) && !byWord:
+	case (i == 0 || toks[i].pause >= colon) && !byWord:
 		return r.weighSubject(toks, i, end, about)
 	case byWord && i > 0 && toks[i].pause >= line && toks[end-1].has(coloned) && end-i <= 2 && end < len(toks) && r.hiveLabel(toks, i) && !r.listsPeople(toks, end) && r.talksOfHive(toks, end, ownSentence):
 		return enough // "Quarry hive: …" and below "Clover: queen not seen"
@@ -250,6 +250,8 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough
 	case in(before, namings) && in(prev, namedOnes):
 		return enough // "we call her Juniper"
+	case is(prev, "neighbour", "neighbor") && is(before, "her", "its", "their") && r.isHowHivesAre(toks, i, end):
+		return enough // "her neighbour Tansy is queenless"
 	case is(prev, "gave") && r.givenTime(toks, end):
 		return enough - 1 // "gave Juniper half an hour"
 	case is(prev, "for", "because", "since", "but", "and", "though", "although", "while", "so") && r.doneToMe(toks, end) && r.talksOfHive(toks, end, nextSentences):
@@ -266,7 +268,7 @@ func (r *reader) weighLead(toks []token, i, end int) int {
 		return enough - 1 // "as for Juniper", "walked down to Juniper"
 	case (is(prev, "and", "so") || toks[i].pause == comma) && r.fares(toks, end):
 		return enough - 1 // "the first look of the year, and Juniper is alive"
-	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) == enough:
+	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) > 0:
 		return enough - 1 // "no wind, and Juniper was bearding"
 	case is(prev, "of") && in(before, hiveParts):
 		return enough // "the roof of Juniper"
@@ -452,7 +454,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 			}
 			return enough
 		}
-		if toks[end].pause >= line && linesAfter(toks, end) {
+		if toks[end].pause >= line && (linesAfter(toks, end) || r.talksOfHive(toks, end, ownSentence) || end+1 < len(toks) && r.says(toks[end], barWords...) && r.isNumber(&toks[end+1])) {
 			return enough
 		}
 		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {

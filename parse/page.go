@@ -180,6 +180,9 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 	if strings.TrimSpace(text) == "" {
 		return next, blank
 	}
+	if strings.IndexByte("-=_*~", text[0]) >= 0 && len(text) > 2 && strings.Trim(text, "-=_*~ \r") == "" {
+		return next, first // a stroke under a heading, or between paragraphs
+	}
 	if to := r.tableRow(at, at+end, first); to > 0 {
 		if to > at+end {
 			return min(to+1, len(r.text)), line // a cell goes on over the lines below
@@ -188,7 +191,7 @@ func (r *reader) cutRow(at int, first pause) (int, pause) {
 		from := len(r.toks)
 		says, box := boxed(text)
 		switch {
-		case text[0] == '#' || text[0] == '=':
+		case text[0] == '#' || text[0] == '=' || framed(text):
 			r.markedHeading(text, at, first)
 		case box > 0:
 			r.toks = r.split.tokens(r.toks, text[box:], at+box, first)
@@ -217,7 +220,7 @@ func (r *reader) markedHeading(text string, at int, first pause) {
 		return
 	}
 	at += len(text) - len(name)
-	r.toks = r.split.tokens(r.toks, strings.TrimRight(name, "#= \r"), at, first)
+	r.toks = r.split.tokens(r.toks, strings.TrimRight(name, "#=-*~ \r"), at, first)
 	n := len(r.toks)
 	if n == from || n > from+3 {
 		return
@@ -228,6 +231,14 @@ func (r *reader) markedHeading(text string, at int, first pause) {
 		}
 	}
 	r.toks[n-1].flags |= coloned // as behind the name of a hive
+}
+
+// framed reports whether a line is set off by signs on both sides: "-- Larch --".
+func framed(text string) bool {
+	const frames = "-*~"
+	text = strings.TrimRight(text, " \r")
+	n := len(text)
+	return n > 6 && strings.IndexByte(frames, text[0]) >= 0 && text[1] == text[0] && text[n-1] == text[0] && text[n-2] == text[0]
 }
 
 // cutAt finds where a long line may be cut: behind its last space.

@@ -15,27 +15,61 @@ func (r *reader) spokenNames(toks []token, byWord bool) (names []string) {
 	if !r.front.given {
 		return nil
 	}
+	var heads []string
 	for i := range toks {
 		t := &toks[i]
-		if !r.givenNames.has(t.id) || t.has(capital) || !r.spokenAsHive(toks, i, byWord) {
+		if !r.givenNames.has(t.id) || t.has(capital) {
 			continue
 		}
-		if name := strings.ToLower(r.text[t.start:t.end]); !slices.Contains(names, name) {
+		name := strings.ToLower(r.text[t.start:t.end])
+		switch {
+		case slices.Contains(names, name):
+		case r.spokenAsHive(toks, i, byWord):
+			names = append(names, name)
+		case !byWord && (i == 0 || t.pause >= line) && !slices.Contains(heads, name) && r.toldAtOnce(toks, i+1):
+			heads = append(heads, name)
+		}
+	}
+	if len(heads) < 2 {
+		return names
+	}
+	for i := range toks { // a line for each hive
+		if name := r.strings.lower(r.text[toks[i].start:toks[i].end]); (i == 0 || toks[i].pause >= line) && r.givenNames.has(toks[i].id) && !slices.Contains(names, name) && r.talksOfHive(toks, i+1, ownSentence) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
+// toldAtOnce reports whether what is found in a hive stands within three words of token k, and
+// nobody says it.
+func (r *reader) toldAtOnce(toks []token, k int) bool {
+	for end := min(k+3, len(toks)); k < end && toks[k].pause == none; k++ {
+		if toks[k].lists.has(speaking) || toks[k].lists.has(handles) {
+			return false
+		}
+		if r.weighSaid(toks, k) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
 func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 	if i > 0 && toks[i].pause == none && toks[i-1].id == r.hiveID {
 		return true
+	}
+	end := i + 1
+	if i > 1 && toks[i].pause == none && toks[i-1].pause == none && r.says(toks[i-1], "is") && r.says(toks[i-2], "this") && (end == len(toks) || toks[end].pause >= line) {
+		return r.talksOfHive(toks, end, nextSentences) // "right this is doris"
+	}
+	if i > 1 && toks[i].pause == none && r.says(toks[i-1], "to") && r.says(toks[i-2], "over", "on", "across", "along") {
+		return !byWord && r.talksOfHive(toks, end, ownSentence)
 	}
 	turned := i > 0 && toks[i].pause == none && r.says(toks[i-1], turnWords...)
 	if head := i == 0 || toks[i].pause >= line; !head && !(turned && (i == 1 || toks[i-1].pause >= line)) {
 		return false
 	}
-	end := i + 1
 	if end == len(toks) || toks[end].pause >= line {
 		return r.talksOfHive(toks, end, nextSentences)
 	}
@@ -49,5 +83,8 @@ var turnWords = []string{"now", "then", "next", "and", "right", "ok", "okay", "s
 // behind nothing but a word that turns to it.
 func (r *reader) inItsTurn(items []item, i int) bool {
 	it := &items[i]
-	return it.to == it.from+1 && r.givenNames.has(r.mended[it.from].id) && (i == 0 || i == 1 && it.pause == none && r.isWord(&items[0], turnWords...))
+	if it.to != it.from+1 || !r.givenNames.has(r.mended[it.from].id) {
+		return false
+	}
+	return i == 0 || i == 1 && it.pause == none && r.isWord(&items[0], turnWords...) || i > 1 && items[i-1].is(kBe) && items[i-2].text == "this" || i > 0 && it.pause == none && items[i-1].any(kTo, kFrom)
 }
