@@ -87,6 +87,9 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	if name == "../placed" || s.ofOther(i, rule) {
 		return false
 	}
+	if rule.Value == "broken=yes" && i > 0 && s.at(i-1).isWord4("lid", "roof", "cover", "strap") {
+		return false // "when the lid came off bar 3 has eggs"
+	}
 	if rule.Value == "size=bare" && len(s.found) > 0 && it.isWord3("untouched", "not touched", "not been touched") {
 		return false // "honey on bar one, untouched since the autumn"
 	}

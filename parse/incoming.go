@@ -194,7 +194,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		return
 	}
 	take := func(it *item) {
-		if it.used || !it.is(kWord) || it.lists.has(noPlants) || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
+		if it.used || !it.is(kWord) || it.lists.has(noPlants) || it.lists.has(placesNear) || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
 			return
 		}
 		r.leaf(path+".plant", it.text, "plants", "", "", it)

@@ -184,7 +184,7 @@ func (l *lexer) topBar(i int, before *item) bool {
 // numbersBars reports whether token i is a word for bars and their number follows, which
 // counts nothing itself: not in "bees on nine bars two queen cups".
 func (l *lexer) numbersBars(i int) bool {
-	if l.numbers.of(l.toks[i-1].id).kind == unitWord && joined(l.toks, i+2) && l.numbers.endsAt(l.toks, i+2) {
+	if counts := &l.toks[i-1]; (counts.id == idNumber || l.numbers.of(counts.id).kind == unitWord) && joined(l.toks, i+2) && l.numbers.endsAt(l.toks, i+2) {
 		return false
 	}
 	if !l.numbers.barWords.has(l.toks[i].id) || !joined(l.toks, i+1) || !l.toks[i+1].has(numeral) {

@@ -53,6 +53,11 @@ var unstoppedSayings = map[string][]saying{
 		{"my uncle says i fed them too late", ""},
 		{"if it is hot the bees were cross", ""},
 	},
+	"what belongs to the words beside it": {
+		{"i could smell the hive from the gate propolis coming in", "incoming.propolis=yes"},
+		{"as soon as the roof came off bar 4 has larvae", "bars.4.open_brood=yes"},
+		{"bees on 12 bars three charged supersedure cells in all", "strength.bars_of_bees=12 queen_cells.charged=yes queen_cells.charged.count=3 queen_cells.charged.kind=supersedure"},
+	},
 	"hives by a plant or a place": {
 		{"18 degrees and sunny hive 4 bees on 6 bars", "hive=4 strength.bars_of_bees=6 weather.temp_c=18 weather.sky=sunny"},
 		{"overcast and windy hive maple queen not seen", "hive=maple queen.seen=no weather.sky=overcast weather.wind=windy"},
