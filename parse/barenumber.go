@@ -111,8 +111,12 @@ func (n *bareNumber) speaks() bool {
 // ofTold: "bars five and six went in a week ago, five is half drawn".
 func (n *bareNumber) ofTold() bool {
 	it := &n.items[n.i]
-	if n.next == nil || !n.next.is(kBe) || n.next.pause > none || n.ranged() || !barNumber(it) || n.i+2 == len(n.items) || !n.items[n.i+2].any5(kComb, kNum, kContent, kStage, kFull) {
+	if n.next == nil || n.next.pause > none || n.ranged() || !barNumber(it) {
 		return false
+	}
+	broke := n.prev != nil && n.prev.any(kAnd, kBut) && n.value(n.next, kComb) == "broken=yes" && !n.next.isWord2("broken", "collapsed")
+	if !broke && (!n.next.is(kBe) || n.i+2 == len(n.items) || !n.items[n.i+2].any5(kComb, kNum, kContent, kStage, kFull)) {
+		return false // but "bars 5 to 7 are cross comb and 6 broke off"
 	}
 	return n.amongTold()
 }
@@ -235,6 +239,8 @@ func (n *bareNumber) placed() bool {
 		return true // "drone brood along the bottom of nine"
 	case prev.text == "as" && n.back(2).is(kSame):
 		return true // "six same as five"
+	case prev.isWord2("not", "but not") && (n.back(2).is(kBars) || n.back(2).is(kBut) && n.back(3).is(kBars)) && n.ends():
+		return true // "eggs on three and four, not five"
 	case prev.any(kAfter, kTween) && deedNear(n.before):
 		return true
 	case prev.is(kTo) && n.back(2).is(kBars) && n.back(3).is(kDo):

@@ -43,6 +43,9 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.pause == none && (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && items[i+1].any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i) {
 		return true // "last time she was on bar two today she's on three"
 	}
+	if it.pause == none && it.is(kDate) && it.day.today && i+1 < len(items) && items[i+1].is(kUnseen) && !prev.anyOf(joiners.without(setOf(kPast, kNow))) && r.backToNow(items, i) {
+		return true // "the queen was on bar four last time today no sign of her"
+	}
 	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) || r.thenTold(items, i) {
 		return true
 	}
@@ -54,6 +57,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 	}
 	switch {
+	case it.pause >= colon && i <= 5 && youAsked(items[:i]):
+		return true // "you ask after the queen: she was raised in 2025"
 	case it.pause >= colon:
 		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.is(kComb) && it.is(kBars) || prev.colon && prev.any(kBring, kPast))
 	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
@@ -88,6 +93,9 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	if it.pause == comma && r.bracketOfThen(items, i) {
 		return true // "queen not found (eggs were seen on Monday)"
+	}
+	if it.pause == comma && it.is(kThere) && i+1 < len(items) && items[i+1].text == "being" {
+		return true // "I did not look for her, there being eggs on bar four"
 	}
 	if it.pause == comma && it.any(kSubstance, kMeasure) && foodOnDay(items[:i]) {
 		return true // "OA Fri, syrup Sat"
@@ -184,13 +192,13 @@ var leadToFinding = setOf(kThere, kBe, kArt, kAmount, kStage, kNum, kAdv, kOf)
 // tellsThere reports whether a finding begins at item k that has no place of its own behind
 // it, as in "eggs on bar two and on bar three honey on bar four".
 func tellsThere(items []item, k int) bool {
-	for k < len(items) && items[k].anyOf(leadToFinding) && !items[k].is(kContent) {
+	for k < len(items) && (items[k].anyOf(leadToFinding) || items[k].is(kAnd) && items[k-1].is(kNum) && k+1 < len(items) && items[k+1].any(kNum, kSign)) && !items[k].is(kContent) {
 		if items[k].pause > none {
 			return false
 		}
 		k++
 	}
-	if k == len(items) || items[k].pause > none || !items[k].any(kContent, kCell) {
+	if k == len(items) || items[k].pause > none || !items[k].any3(kContent, kCell, kSign) {
 		return false
 	}
 	return k+1 == len(items) || items[k+1].pause > none || !items[k+1].any(kOn, kBars)

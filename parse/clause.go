@@ -80,7 +80,7 @@ func (r *reader) judge(list []clause) {
 		c := &list[i]
 		first := &c.items[0]
 		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
-		if carried != asserted && (aside || carried == unasked && (r.plansAnew(list, i) || r.tellsAnew(list, i)) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
+		if carried != asserted && (aside || carried == unasked && (r.plansAnew(list, i) || r.tellsAnew(list, i) || r.behindLeadIn(list, i) || first.pause >= comma && i > 0 && youAsked(list[i-1].items)) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
 			carried, cue = asserted, ""
 		}
 		if c.kinds.meet(cueing) {
@@ -127,6 +127,35 @@ func (r *reader) judge(list []clause) {
 	}
 	r.takeBackUntold(list)
 	r.takeBackPlans(list)
+}
+
+// youAsked reports whether a clause only says what the reader of a letter asked after.
+func youAsked(items []item) bool {
+	return items[0].is(kSay) && strings.HasPrefix(items[0].text, "you ask") && len(items) <= 5
+}
+
+// leadsIn are words that begin a clause before the main one, whoever is spoken of in it.
+var leadsIn = []string{"having", "whatever", "despite", "in spite", "contrary", "however", "no", "as", "after", "though", "although", "when"}
+
+// behindLeadIn reports whether clause i is the main one, behind another that says what
+// somebody holds and leads in to it: "whatever my wife told you, I did not feed them",
+// "having done what the inspector told me to do, I washed half a cup of bees".
+func (r *reader) behindLeadIn(list []clause, i int) bool {
+	first := &list[i].items[0]
+	if first.pause != comma || !first.isWord2("i", "we") || list[i].has(kIf) || !r.isWord(&list[0].items[0], leadsIn...) {
+		return false
+	}
+	others := false
+	for k := range list[:i] {
+		if k > 0 && list[k].items[0].pause >= comma && list[k].items[0].is(kPron) {
+			return false
+		}
+		others = others || list[k].hasAny(kSay, kTheirs)
+		if list[k].has(kIf) && k > 0 {
+			return false
+		}
+	}
+	return others
 }
 
 // plansAnew reports whether a clause behind hearsay, a question, or a condition and what would
@@ -224,6 +253,11 @@ func (r *reader) dayHeading(list []clause) {
 	if !head.is(kDate) || !head.colon || head.day.today {
 		return
 	}
+	if head.day.ahead && r.barsToGoIn(&list[1]) {
+		list[1].mood, list[1].when = planned, &head.day
+		head.used = true
+		return // "Next week: two more bars in after 9"
+	}
 	for k := range list[1].items {
 		if it := &list[1].items[k]; it.is(kDo) && !it.is(kDot) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
 			list[1].mood, list[1].when = planned, &head.day
@@ -267,6 +301,10 @@ func (r *reader) sawOn(c *clause) bool {
 	for k := range c.items {
 		it := &c.items[k]
 		seen = seen || it.is(kSeen) && it.isWord5("saw", "found", "spotted", "met", "seen")
+		here := it.is(kSeen) && strings.HasPrefix(it.text, "is ") && !hasKind(c.items[:k], kQueen)
+		if here {
+			return false // "on Sunday my son is here"
+		}
 		if seen && k > 0 && it.is(kDate) && c.items[k-1].is(kOn) && !it.day.today && !it.day.ahead && !it.day.week && it.day.past != r.today {
 			return true
 		}
@@ -393,7 +431,7 @@ func (r *reader) endsUnasked(c *clause) bool {
 	if first.isWord2("though", "although") && c.has(kSign) && !c.has(kBars) {
 		return false // "the hive next door was not opened, though wasps were about it"
 	}
-	return first.any(kBut, kNow)
+	return first.any(kBut, kNow) || first.is(kWhole) && first.isWord5("in my own", "in mine", "in ours", "in my own hive", "in my own hives")
 }
 
 // nowThere reports whether a clause begins with "there is", in the present.

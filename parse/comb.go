@@ -46,7 +46,10 @@ func (s *scan) comb(i int) bool {
 		return false
 	}
 	if s.inPart(i) {
-		it.used, s.at(i-1).used = true, true
+		it.used = true
+		if i > 0 {
+			s.at(i - 1).used = true
+		}
 		return true
 	}
 	taken := false
@@ -63,6 +66,9 @@ func (s *scan) comb(i int) bool {
 // drawn out".
 func (s *scan) inPart(i int) bool {
 	before := s.at(i - 1)
+	if next := s.at(i + 1); next != nil && next.text == "so far" && s.at(i+2) != nil && s.at(i+2).text == "that" {
+		return true // "built down so far that it is stuck to the floor"
+	}
 	if before == nil || s.at(i).pause > none || !s.r.isWord(s.at(i), "drawn", "drawn out", "built", "built out", "drawn down", "built down", "built up") {
 		return false
 	}

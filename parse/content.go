@@ -76,6 +76,9 @@ func (s *scan) content(i int) {
 		r.topic, it.used = "brood", true // a heading, not a finding
 		return
 	}
+	if rule.Value == "brood" && s.likeBefore(i) {
+		return
+	}
 	stages := s.stagesOf(i, rule.ID)
 	denied := s.denies(i)
 	besideHer := s.besideHer(i)
@@ -106,6 +109,25 @@ func (s *scan) content(i int) {
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// likeBefore gives brood of a stage the pattern that is told of brood without one right
+// behind it: "sealed brood, and compact brood too".
+func (s *scan) likeBefore(i int) bool {
+	last, next := s.lastFound(i), s.at(i+1)
+	if that := s.at(i + 2); next != nil && next.text == "at" && that != nil && that.text == "that" {
+		next = nil // "and tight brood at that"
+	}
+	if last == nil || s.before.pattern == "" || last.class != ofComb || !last.present || last.pattern != "" || s.before.amount != "" || s.before.hasCover || s.no >= 0 {
+		return false
+	}
+	if last.what != "capped_brood" && last.what != "open_brood" || next != nil && next.pause == none && !next.isWord3("too", "as well", "at that") || !s.onlyBetween(last.at, i, kAnd, kAdv, kArt, kPattern) {
+		return false
+	}
+	last.pattern = s.before.pattern
+	last.items = append(append(last.items, s.before.items...), s.at(i))
+	s.at(i).used, s.before, s.num = true, modifiers{}, nil
+	return true
 }
 
 // toldByStage reports whether brood of a stage, or eggs, stands behind a label before any
@@ -293,9 +315,38 @@ func (s *scan) near(from, to int) bool {
 	return to-from <= 7
 }
 
+// notThere: "eggs on three and four but not on five", "… but none on five", "…, not five"
+// denies there what was just told of other bars.
+func (s *scan) notThere(i int) bool {
+	it, k := s.at(i), i+1
+	if !it.isWord3("not", "none", "but not") {
+		return false
+	}
+	if on := s.at(k); on != nil && on.is(kOn) && on.pause == none {
+		k++
+	}
+	bars, after, r := s.at(k), s.at(k+1), s.r
+	if bars == nil || !bars.is(kBars) || bars.taken || bars.pause > none || k == i+1 && it.text == "none" || after != nil && after.pause < comma && !after.any(kBut, kThen) {
+		return false
+	}
+	f := s.lastFound(i)
+	if f == nil && len(s.found) == 0 && r.sameSentence && (i == 0 || i == 1 && s.at(0).any(kBut, kAnd)) && r.queenSentence != r.sentenceNo {
+		f = r.lastContent
+	}
+	if f == nil || f.class != ofComb || !f.present || len(f.bars) == 0 {
+		return false
+	}
+	it.used, bars.used, bars.taken = true, true, true
+	s.found = append(s.found, r.newFinding(&finding{class: ofComb, what: f.what, at: i, items: r.these(it, bars), rule: f.rule, cue: r.quote(it), bars: bars.bars, located: true}))
+	return true
+}
+
 // noneAtAll: "bar fifteen: none" says that no comb hangs there.
 func (s *scan) noneAtAll(i int) {
 	it := s.at(i)
+	if s.notThere(i) {
+		return
+	}
 	if on, bars, f := s.at(i+1), s.at(i+2), s.lastFound(i); bars != nil && f != nil && on.is(kOn) && bars.is(kBars) && f.class == ofComb {
 		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: f.what, at: i, items: s.r.these(it), rule: f.rule, cue: it.text}))
 		return // "eggs on bar four, absent on bar six"

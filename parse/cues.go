@@ -65,7 +65,7 @@ func (r *reader) cueDay(c *clause, k int) bool {
 	c.when = &it.day
 	switch {
 	case c.mood != asserted:
-	case it.day.ahead && (c.items[0].text == "back" || r.foodFor(c, k)):
+	case it.day.ahead && (c.items[0].text == "back" || r.foodFor(c, k) || r.barsToGoIn(c)), it.day.weekday && it.day.future != r.today && k == len(c.items)-1 && r.barsToGoIn(c):
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
 	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && r.foodFor(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
@@ -97,6 +97,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
+	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), "diary", "notes", "records", "record", "book", "log", "notebook", "card", "cards", "calendar", "list", "jotter"):
+		return true // "according to my diary I treated them on the second"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":
@@ -139,11 +141,29 @@ func (r *reader) cueCondition(c *clause, k int) bool {
 	if c.mood == unasked {
 		return false
 	}
+	if day := r.whenThen(c, k); day != nil {
+		c.when = day
+		return true // "on Saturday, when I intend to requeen them"
+	}
 	if !r.plainWhen(c, k) && !r.granted(c, k) {
 		c.mood, c.cue = unasked, r.quote(&c.items[k])
 		c.alone = c.alone || r.likened(&c.items[k])
 	}
 	return true
+}
+
+// whenThen is the day to come that stands right before a clause that begins with "when" and
+// goes on about it; nil where none does.
+func (r *reader) whenThen(c *clause, k int) *day {
+	if k > 0 || c.items[0].text != "when" || c.items[0].pause != comma || !c.next(0).isWord2("i", "we") || !c.has(kPlan) && !c.has(kWill) {
+		return nil
+	}
+	for i := 1; i < len(r.told); i++ {
+		if day := &r.told[i-1]; r.told[i].start == c.items[0].start && day.is(kDate) && !day.day.ago && !day.day.today {
+			return &day.day
+		}
+	}
+	return nil
 }
 
 // granted: "even if I was stung twice" owns that it was so.
@@ -230,7 +250,7 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 	switch {
 	case c.mood != asserted:
 		return false
-	case r.hasDeed(c) || it.colon || r.foodAhead(c, k):
+	case r.hasDeed(c) || it.colon || r.foodAhead(c, k) || r.barsToGoIn(c) && c.next(k).text != "done":
 		c.mood, c.cue = planned, r.quote(it)
 		return true
 	case r.sureFuture(it):

@@ -282,7 +282,7 @@ func (f *fitting) feed() bool {
 	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || f.text == "left" || f.text == "poured" || f.text == "laid" {
 		return f.substanceIn(f.args, "feed") != nil || f.foodLaid() || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
-	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].is(kTo)
+	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].any(kTo, kUndone)
 	return !noun
 }
 

@@ -22,6 +22,9 @@ func (r *reader) lookedAt(items []item, i int) bool {
 // doneTo reports whether the hive at item i is the object of a verb that begins what is
 // said of it: "I fed hive two", "then treated Juniper", "gave hive two a litre of syrup".
 func (r *reader) doneTo(items []item, i int) bool {
+	if r.unitedFirst(items, i) {
+		return true
+	}
 	k := i - 1
 	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
 		k--
@@ -29,13 +32,35 @@ func (r *reader) doneTo(items []item, i int) bool {
 	if k < 0 || !items[k].is(kDo) || items[k+1].pause > none {
 		return false
 	}
-	if verb := r.rule(&items[k], kDo); verb.Form != "done" || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i) {
+	undone := k > 0 && items[k-1].is(kUndone) && items[k].pause == none // "I did not feed hive five on Friday"
+	if verb := r.rule(&items[k], kDo); verb.Form != "done" && !undone || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i) {
 		return false
 	}
-	for k > 0 && items[k].pause == none && items[k-1].any4(kPron, kHave, kAdv, kOn) {
+	for k > 0 && items[k].pause == none && (items[k-1].any5(kPron, kHave, kAdv, kOn, kUndone) || items[k-1].text == "never") {
 		k--
 	}
 	return k == 0 || items[k].pause >= comma || items[k-1].any3(kAnd, kThen, kBut) || r.begins(items, k)
+}
+
+// unitedFirst reports whether the hive at item i, before which none was named, is united with
+// another named behind it, and so is the one that is spoken of: "on Wednesday we shall unite
+// hive two with hive six".
+func (r *reader) unitedFirst(items []item, i int) bool {
+	if r.named || i+2 >= len(items) || items[i+1].pause > none || !items[i+1].is(kTo) && !items[i+1].isWord4("onto", "with", "into", "in") {
+		return false
+	}
+	k := i - 1
+	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || items[k+1].pause > none || !items[k].is(kDo) || r.rule(&items[k], kDo).Value != "unite" {
+		return false
+	}
+	other := i + 2
+	for other+1 < len(items) && items[other].is(kArt) {
+		other++
+	}
+	return items[other].is(kName)
 }
 
 // gaveFood reports whether a hive at item i was given a feed, or bars of the keeper's own:

@@ -65,7 +65,7 @@ func (d *deed) dueGoneBy(c *clause) bool {
 		switch it := &c.items[k]; {
 		case it.is(kDate):
 			return true
-		case it.pause > none || !it.any6(kPron, kShe, kOn, kArt, kBees, kSubstance):
+		case it.pause > none || !it.any6(kPron, kShe, kOn, kArt, kBees, kSubstance) && !it.is(kName):
 			return false
 		}
 	}
@@ -358,7 +358,8 @@ func (r *reader) barsInHand(d *deed) {
 	inHand := r.inHand == thisLine || r.inHand == awaiting && d.count == nil
 	switch d.do {
 	case "straighten", "trim_comb", "free_comb":
-		if inHand && len(r.bars) == 1 && d.count == nil {
+		itThere := r.inHand == thisText && (r.hadObject(d.items[0]) || len(r.told) > 0 && r.told[0].is(kThen)) // a line further on: "so I cut it free"
+		if (inHand || itThere) && len(r.bars) == 1 && d.count == nil {
 			d.bars = r.bars
 		}
 	case "cut_cells": // a count is of the cells

@@ -110,6 +110,7 @@ func (r *reader) earlierFindings(c *clause) {
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
 			r.earlierBar(c, path)
 		case it.is(kShe) && noun < 0 && (hasKind(c.items[:i], kPast) || hasKind(c.items[:i], kDate)) && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.shePlaced(c):
+			r.sheLast, r.queenSentence = true, r.sentenceNo
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time she was on bar four"
 			r.earlierBar(c, path)
 		case it.is(kUnseen) && (noun >= 0 || r.herself(c)):

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // moreBars reads a second bar told without its verb: "put a bar in after six and
 // another after eight".
@@ -134,6 +137,12 @@ func (r *reader) followerWent(c *clause) {
 	}
 }
 
+// barsToGoIn reports whether a clause only counts bars that are to go in, and where: "two
+// bars in after bar nine".
+func (r *reader) barsToGoIn(c *clause) bool {
+	return c.has(kBar) && c.hasAny(kAfter, kTween) && !c.hasAny(kDo, kContent, kCell) && slices.ContainsFunc(c.items, func(it item) bool { return it.isWord3("in", "to go in", "in between") })
+}
+
 // barsIn reads bars added without a verb: "four new bars in after bar
 // fourteen", "next time: one bar in between four and five".
 func (r *reader) barsIn(c *clause) {
@@ -163,6 +172,11 @@ func (r *reader) barsIn(c *clause) {
 		if c.mood == planned {
 			list = "plans"
 			d.due = c.when
+			for j := range c.items {
+				if c.items[j].is(kDate) && c.when != nil && c.items[j].day == *c.when {
+					c.items[j].used = true
+				}
+			}
 		}
 		r.write(list, c, d)
 		return

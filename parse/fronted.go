@@ -81,7 +81,7 @@ func (r *reader) frontedStores(items []item) {
 		if !what.any(kStores, kContent) || !items[i+1].any(kPron, kShe) || !items[i+2].is(kHave) || !items[i+3].any(kAmount, kStored) || items[i+1].pause > none || items[i+2].pause > none || items[i+3].pause > none {
 			continue
 		}
-		if i > 0 && what.pause < comma && !(items[i-1].is(kOf) && (i == 1 || items[i-1].pause >= comma)) || i+4 < len(items) && items[i+4].pause < comma && !items[i+4].any(kAnd, kBut, kAdv) {
+		if i > 0 && what.pause < comma && !items[i-1].is(kName) && !(items[i-1].is(kOf) && (i == 1 || items[i-1].pause >= comma)) || i+4 < len(items) && items[i+4].pause < comma && !items[i+4].any4(kAnd, kBut, kAdv, kThen) {
 			continue
 		}
 		moved, pause := *what, what.pause

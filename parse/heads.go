@@ -45,6 +45,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return true // "queen clipped, bar 3: pollen"
 	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && traitsOf(r.rule(&items[i-2], kDo).Value).bars:
 		return false // "harvested three bars six seven and eight"
+	case it.pause == none && b.prev.text == "not" && i > 1 && (items[i-2].any(kBars, kBut) || b.prev.pause == comma):
+		return false // "eggs on bars three and four, not five"
 	case it.pause == none && i > 1 && b.prev.isWord3("up", "us", "me") && items[i-2].text == "gave":
 		return false // "hive two gave us bars five and six"
 	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):

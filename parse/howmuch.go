@@ -315,7 +315,7 @@ func (s *scan) amount(i int) {
 	if s.elsewhereToo(i, value) || s.amountOfElse(i) {
 		return
 	}
-	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && next.text == "it" {
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && next != nil && last.class == ofComb && last.amount == "" && (next.text == "it" || next.isWord2("them", "these") && next.pause == none && s.onlyBetween(last.at, i, kAnd, kOn, kBars) && (s.at(i+2) == nil || s.at(i+2).pause > none)) {
 		last.amount = value // "capped brood and lots of it"
 		last.items = append(last.items, it)
 		return

@@ -30,7 +30,7 @@ type lexicon struct {
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
-	denial, seen, queenCups, added, moved *sense // of the rules of these names
+	denial, seen, queenCups, added, moved, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID wordID
 }
@@ -51,6 +51,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 			}
 		}
 	}
+	l.sideFront = l.senseNamed("side-front")
 	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
 	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
 	if err := l.addNumbers(f.Number); err != nil {

@@ -112,6 +112,9 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		count, countItem = c.mitesOfSample()
 	}
 	days := r.boardDays(c)
+	if days == 0 && method < 0 && mite >= 0 && r.miteMethod == "drop" {
+		days = r.boardLay(c)
+	}
 	if kindOf == "" {
 		kindOf = r.miteMethod
 		switch {
@@ -247,6 +250,25 @@ func (r *reader) boardDays(c *clause) int {
 		case text == "daily" || text == "day" && k > 0 && (c.items[k-1].is(kArt) || c.items[k-1].isWord2("per", "/")):
 			it.used = true
 			return 1
+		}
+	}
+	return 0
+}
+
+// boardLay is for how many days the board lay, told before the clause that counts: "the board
+// had been under hive six for a week, and when I pulled it there were ten mites"; else 0.
+func (r *reader) boardLay(c *clause) int {
+	board := false
+	for k := range r.told {
+		it := &r.told[k]
+		switch {
+		case it.start >= c.items[0].start, it.is(kNum) && it.n.lo > 1:
+			return 0
+		case it.is(kMethod):
+			board = true
+		case board && it.is(kDur) && it.dur.days > 0 && k > 0 && r.told[k-1].isWord3("for", "over", "after"):
+			it.used = true
+			return it.dur.days
 		}
 	}
 	return 0

@@ -26,6 +26,17 @@ var tellsMore = setOf(kDo, kContent, kCell, kQueen, kSign, kBars, kFixture, kNo,
 // Saturday my son comes to help", before "and we'll add two bars".
 func (r *reader) visitorsDate(c *clause) (date *item) {
 	comes := false
+	if c.items[0].is(kOn) && c.next(0).is(kDate) && c.next(0).day.weekday && c.next(1).pause == none && !c.hasAny(kShe, kQueen) {
+		for k := 2; k < len(c.items); k++ {
+			it := &c.items[k]
+			if k > 2 && (it.is(kBe) || it.is(kSeen) && strings.HasPrefix(it.text, "is ")) {
+				return &c.items[1] // "on Sunday my son is here and we will feed them"
+			}
+			if !it.any(kArt, kWord, kAdv) || it.pause > none {
+				break
+			}
+		}
+	}
 	for k := range c.items {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && it.day.weekday && date == nil:

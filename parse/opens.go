@@ -150,8 +150,24 @@ func (r *reader) opensLeaf(o *opener) verdict {
 	if o.pause == none && o.prev.isWord2("it", "them") {
 		return doesOpen
 	}
+	if o.pause == none && !o.needs && strings.HasPrefix(r.rule(o.item, kLeaf).ID, "temperature") && o.prev.any3(kWord, kDo, kNow) && !r.isWord(o.prev, toDegrees...) && planSince(o.items, o.i) {
+		return doesOpen // "so I'll be brief eleven degrees and cloudy"
+	}
 	return unknown
 }
+
+// planSince reports whether a word of a plan stands before item i, and no pause between.
+func planSince(items []item, i int) bool {
+	for k := i - 1; k >= 0 && items[k+1].pause == none; k-- {
+		if items[k].any(kPlan, kWill) {
+			return true
+		}
+	}
+	return false
+}
+
+// toDegrees are words that a temperature behind them belongs to.
+var toDegrees = []string{"above", "below", "under", "until", "till", "reach", "reaches", "hits", "hit", "least", "over", "past", "than", "at", "warm", "only", "just", "needs", "need", "wait", "near", "nearly"}
 
 func (r *reader) opensYes(o *opener) verdict {
 	return verdictOf(o.pause > none || !o.prev.any(kFixture, kContent, kComb))

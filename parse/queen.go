@@ -114,12 +114,23 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 		return true
 	case seen >= 0 && c.items[seen].lists.has(queenInView):
 		return true
+	case c.items[0].isWord2("the", "her") && c.has(kQueenIs) && r.markHeads(c):
+		return true // "the mark has rubbed off altogether"
 	case unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent):
 		return true // "the queen I searched but did not see"
 	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
 	}
 	return r.sheLast && r.onlyAttributes(c) || seen >= 0 && r.seenAgain(c, seen)
+}
+
+// markHeads reports whether a clause begins with her mark and how it is.
+func (r *reader) markHeads(c *clause) bool {
+	word, _, _ := strings.Cut(c.next(0).text, " ")
+	if word != "mark" && word != "dot" {
+		return false
+	}
+	return c.next(0).is(kQueenIs) || c.next(0).is(kDot) && c.next(1).any3(kBe, kHave, kQueenIs)
 }
 
 // notToday: "saw the queen on 19 April but not today".
@@ -267,6 +278,9 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 	}
 	for k := noun + 1; k < len(c.items) && k <= far; k++ {
 		it := &c.items[k]
+		if k <= noun+4 && thatSameBar(c.items, k) && (len(r.bars) == 1 && r.inHand == thisLine || hasKind(c.items[:noun], kBars)) {
+			return true // "eggs on bar 4, and the queen on the same bar"
+		}
 		if it.is(kBars) {
 			return !it.taken && (c.items[k-1].anyOf(leadsToHerBar) || r.closesHere(c, k))
 		}
@@ -464,18 +478,23 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || r.inHand == thisText && r.onThatBar(c.items) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}
 	}
 }
 
+// thatSameBar reports whether "on the same bar", or "on that bar", ends at item k.
+func thatSameBar(items []item, k int) bool {
+	return k > 1 && items[k].is(kBar) && !items[k].plural && items[k-1].isWord4("this", "that", "same", "the same") && (items[k-2].is(kOn) || items[k-2].is(kArt) && k > 2 && items[k-3].is(kOn))
+}
+
 // onThatBar reports whether the bar in hand is pointed at: "that's the queen on it",
 // "there's the queen on this bar".
 func (r *reader) onThatBar(items []item) bool {
 	for k := range items {
-		if items[k].isWord5("on it", "on here", "on there", "on this one", "on that one") || k > 1 && items[k].is(kBar) && !items[k].plural && items[k-1].isWord2("this", "that") && items[k-2].is(kOn) {
+		if items[k].isWord5("on it", "on here", "on there", "on this one", "on that one") || thatSameBar(items, k) {
 			return true
 		}
 	}

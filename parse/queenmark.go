@@ -63,6 +63,8 @@ func (r *reader) attributes(c *clause, noun int) {
 		switch {
 		case it.is(kQueenIs) && !it.used:
 			r.queenIs(c, i)
+		case it.is(kDot) && !it.used && howMarkIs(c.items, i):
+			it.used = true // how it is tells whether she has one
 		case it.is(kDot) && !it.used:
 			if v, ok := r.cur.get("queen.marked"); !ok || v == "yes" {
 				r.markedBy(c, i)
@@ -80,6 +82,20 @@ func (r *reader) attributes(c *clause, noun int) {
 			r.leaf("queen.year", strconv.Itoa(year), "queen-year", "", c.doubt, it)
 		}
 	}
+}
+
+// howMarkIs reports whether it is told right behind the mark at item i how it is: "the mark
+// has rubbed off altogether".
+func howMarkIs(items []item, i int) bool {
+	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
+		if items[k].is(kQueenIs) {
+			return k > i+1 && items[k-1].any3(kBe, kHave, kAdv)
+		}
+		if !items[k].any3(kBe, kHave, kAdv) {
+			break
+		}
+	}
+	return false
 }
 
 // yearHere: a year stands with the queen, not with a date.
@@ -116,6 +132,9 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 			continue // "no mark, so I marked her": as she was before
 		}
 		r.leaf(r.paths.under("queen", leaf[0]), value, rule.ID, "", c.doubt, it)
+	}
+	if colour, _, _ := strings.Cut(it.text, " "); rule.ID == "mark-worn" && markColours[colour] {
+		r.leaf("queen.colour", colour, "queen-colour", "", c.doubt, it) // "yellow spot gone rather faint"
 	}
 }
 

@@ -2,6 +2,7 @@ package parse
 
 import (
 	"slices"
+	"strings"
 
 	"barwise/colony"
 )
@@ -262,6 +263,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {
 		r.ofIt(items)
 	}
+	if turned(met) {
+		items = r.turnAbout(items)
+	}
 	if met.asked || met.kinds.has(kAsk) {
 		items = r.selfAsked(items)
 	}
@@ -352,7 +356,8 @@ var owned = setOf(kBees, kQueen, kFixture, kStores, kContent, kCell, kBar, kBroo
 func (r *reader) possessive(items []item) []item {
 	for i := 0; i+2 < len(items); i++ {
 		it, s := &items[i], &items[i+1]
-		if s.is(kBe) && it.text == "it" && s.start == it.end && r.text[s.start]|0x20 == 's' && items[i+2].anyOf(owned) && items[i+2].pause == none {
+		behind := i > 0 && it.pause == none && (items[i-1].isWord4("of", "from", "with", "through") || items[i-1].is(kBring) && strings.HasSuffix(items[i-1].text, " with")) // "back with its yellow pollen"
+		if s.is(kBe) && it.text == "it" && s.start == it.end && r.text[s.start]|0x20 == 's' && (items[i+2].anyOf(owned) || behind && items[i+2].any(kColour, kPlant)) && items[i+2].pause == none {
 			it.kinds, it.says, it.text, it.end, it.to = setOf(kArt), senseless, "its", s.end, s.to
 			items = slices.Delete(items, i+1, i+2)
 		}

@@ -314,6 +314,9 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if it.is(s) && !(s == kNum && it.n.article) {
 			return at
 		}
+		if s == kMeasure && at == cue-1 && barNumber(it) {
+			return at // "thirty one no thirty two kilos"
+		}
 		if s == kNum && it.is(kBars) && at >= cue-2 && barNumber(&items[to]) && (to+1 >= len(items) || !items[to+1].any3(kCell, kStage, kMite)) {
 			return at
 		}

@@ -154,6 +154,9 @@ func (s *scan) denial(i int) bool {
 	if it.any(kContent, kComb) {
 		return false
 	}
+	if s.notThere(i) {
+		return true
+	}
 	s.no, s.noLast, s.noCue = i, i, s.r.text[it.start:it.end]
 	return true
 }

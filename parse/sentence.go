@@ -85,6 +85,9 @@ func (r *reader) sentence(s *sentence) {
 			r.stepped = false
 		}
 		r.followFixture(c)
+		if c.mood == unasked && c.has(kQueen) && youAsked(c.items) {
+			r.sheLast, r.queenSentence = true, r.sentenceNo // "you ask after the queen: she was raised in 2025"
+		}
 	}
 	if s.again != nil {
 		useSpoken(s.items, s.told, s.again)

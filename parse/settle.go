@@ -153,8 +153,11 @@ func (s *scan) startsThere() bool {
 // leansBack: a line that begins with "and", "it" or "there" goes on about the
 // bar in hand.
 func (s *scan) leansBack() bool {
-	first := s.at(0)
+	first, told := s.at(0), s.r.told
 	text := first.text
+	if n := len(told); n > 2 && (told[0].is(kNum) && told[0].n.share && told[1].is(kOf) && told[2].isWord2("it", "that") || told[n-1].is(kBe) && told[n-2].text == "it" && told[n-2].pause == none) {
+		return true // "two thirds of it, I'd say", "old black comb it is"
+	}
 	return first.is(kAnd) || text == "it" || text == "also"
 }
 

@@ -5,11 +5,11 @@ package parse
 // what is told of the subject stands together.
 
 // ofSubject are the kinds of words that such a subject is made of.
-var ofSubject = setOf(kArt, kQueen, kBars, kBar, kOn, kComb, kAdv, kFixture, kName)
+var ofSubject = setOf(kArt, kQueen, kBars, kBar, kOn, kComb, kAdv, kFixture, kName, kDot)
 
 // actors are those of which it has one at least, and actorsVerb those of its verb.
 var (
-	actors     = setOf(kQueen, kBars, kFixture, kName)
+	actors     = setOf(kQueen, kBars, kFixture, kName, kDot)
 	actorsVerb = setOf(kBe, kHave)
 )
 

@@ -61,6 +61,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if c.items[i].is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
 		return true // "six seams of bees, and I'd call that average"
 	}
+	if c.items[i].pause == none && i > 0 && c.items[i-1].is(kArt) && !c.items[i].is(kWind) && r.ofTheAir(&c.items[i]) {
+		return true // "a gentle shower came over"
+	}
 	if text == "undisturbed" && i > 0 && c.items[i-1].is(kDo) {
 		return true // "the nest I left undisturbed"
 	}
@@ -84,6 +87,17 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	}
 	if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
 		return true // "I don't mean the weather"
+	}
+	return false
+}
+
+// ofTheAir reports whether a word for the sky or the wind stands right behind a word of
+// temper, in its clause or at the head of the next: "a gentle | shower".
+func (r *reader) ofTheAir(it *item) bool {
+	for k := range r.told {
+		if next := &r.told[k]; next.start > it.start {
+			return r.text[it.end:next.start] == " " && (next.any(kSky, kWind) || r.isWord(next, "breeze", "wind", "rain", "shower", "drizzle", "mist", "slope", "hint", "reminder"))
+		}
 	}
 	return false
 }
@@ -138,7 +152,7 @@ func (r *reader) standsAlone(c *clause, i int) bool {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
-	if r.temperSentence == r.sentenceNo && i+1 < len(c.items) && (i == 0 || c.items[i-1].any3(kBut, kThen, kAdv)) && r.isWord(&c.items[i+1], "by", "by the end", "in the end", "at the end", "once", "when", "after", "again") {
+	if r.temperSentence == r.sentenceNo && i+1 < len(c.items) && (i == 0 || c.items[i-1].any4(kBut, kThen, kAdv, kAnd)) && r.isWord(&c.items[i+1], "by", "by the end", "in the end", "at the end", "once", "when", "after", "again") {
 		return true // "grumpy at first, gentle by the end"
 	}
 	for k := max(0, i-3); k < i; k++ {
@@ -156,8 +170,8 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		return false
 	case i == 1 && c.items[0].isWord5("getting", "got", "turning", "turned", "went"):
 		return true // "getting nervous now"
-	case next.text == "as":
-		return true // "gentle as puppies"
+	case next.text == "as", i > 1 && c.items[i-1].text == "as" && c.items[i-2].isWord4("bit", "just", "quite", "still"):
+		return true // "gentle as puppies", "every bit as gentle"
 	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c):
 		return true
 	}
@@ -205,6 +219,8 @@ func (r *reader) closesOn(c *clause, i int) bool {
 		return true // "bar 3 has eggs and is calm"
 	case last && it.pause == comma && c.items[0].is(kName):
 		return true // "Hive 4: brood on five bars, calm"
+	case last && i > 1 && it.pause == none && c.items[i-1].pause == comma && c.items[i-1].isWord5("all", "very", "all very", "all quite", "quite") && (c.items[0].is(kName) || c.kinds.meet(besideTemper)):
+		return true // "Hive 6: queen seen, all gentle"
 	case r.standsAlone(c, i) && (c.kinds.meet(besideTemper) || i == 0 && c.next(0).any(kNo, kNot)):
 		return true // "BIAS, queen not seen, calm, 7 seams", "Gentle, BIAS.", "Calm, no followers."
 	}
