@@ -181,6 +181,8 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return 0
 	case r.labelsLine(toks, i, end):
 		return -2 * enough
+	case is(end, "'s") && is(end+1, "yard", "garden", "apiary", "field", "orchard", "place", "house", "farm", "allotment", "shed") && is(prev, "in", "at", "from", "to"):
+		return -2 * enough // "her mother sits in Ivo's yard"
 	case is(prev, "the") && strings.HasPrefix(r.text[toks[end-1].end-1:], "s' "):
 		return -2 * enough // "the Methodists' bees"
 	case r.ownedElsewhere(toks, end):

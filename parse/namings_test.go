@@ -85,6 +85,7 @@ func TestNamings(t *testing.T) {
 		{"so ethel eggs on bar three and then over to maud honey on bar five", "ethel:3 / maud:5"},
 		{"okay rosie you hold the brush this is hive three\neggs on bar four", "3:4"},
 		{"Hooray, they are calm. Eggs on bar 3.", ":3"},
+		{"Hive 3. Eggs on b3. Their old queen lives in Aldo's yard. Honey on b5.", "3:3,5"},
 		{"Today: #1 eggs on bar 3. #2 honey on bar 5.", "1:3 / 2:5"},
 	} {
 		if got := hivesWithBars(p.Parse(&colony.Note{Text: c.said, Given: may14})); got != c.want {

@@ -38,6 +38,18 @@ var ordinary = map[string][]saying{
 		{"TODO: OA in Dec", "plans.treat=yes plans.treat.what=oxalic acid"},
 		{"They need no syrup.", ""},
 	},
+	// Labels of comb, bars told of as those, a board at the back of a bar.
+	"those and labels": {
+		{"Festooning: bar 8", "bars.8.festooning=yes"},
+		{"Cross comb: bars 6-7", "bars.6.comb.cross=yes bars.7.comb.cross=yes"},
+		{"Mould on bars 10 and 11, so I took those two bars out.", "signs.mould=yes signs.mould.bars=10,11 actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=10,11"},
+		{"Nine bars in use, follower at back of 9.", "bars_total=9 follower.bar=9"},
+		{"The lime is over and they are fetching water.", "incoming.water=yes"},
+		{"She is on bar three nae paint on her.", "queen.seen=yes queen.bar=3 queen.marked=no"},
+		{"No eggs to be seen, no larvae either, only sealed brood on 6.", "contents.eggs=no contents.open_brood=no bars.6.capped_brood=yes"},
+		{"H4. b7 -> H5.", "hive=4 actions.move_bar=yes actions.move_bar.bar=7 actions.move_bar.to_hive=5"},
+		{"H4. b11 → b9", "hive=4 actions.move_bar=yes actions.move_bar.bar=11 actions.move_bar.to=9"},
+	},
 	// What was seen stands before who saw it.
 	"seen there": {
 		{"Eggs I saw on bar 4.", "bars.4.eggs=yes"},
