@@ -7,6 +7,7 @@ import "slices"
 // countedBehind puts the counts of queen cells before the bars that they stand behind,
 // as in a sentence: "sealed cells: b5 x1, b8 x3", "capped qcs on b3 (2) and b4 (1)".
 func (r *reader) countedBehind(items []item) []item {
+	items = timesBehind(items)
 	cells := false
 	for i := 0; i+1 < len(items); i++ {
 		it := &items[i]
@@ -36,6 +37,48 @@ func (r *reader) countedBehind(items []item) []item {
 		count.pause, on.pause, bars.pause = items[i].pause, none, none
 		items = slices.Replace(items, i, n+1, count, on, bars)
 		i += 2
+	}
+	return items
+}
+
+// countedTimes are the kinds of what is counted by a number behind a sign of multiplication,
+// and besideCounted those of the words that tell which of them.
+var (
+	countedTimes  = setOf(kCell, kSign)
+	besideCounted = setOf(kStage, kCellKind, kPattern)
+)
+
+// timesBehind puts a number that a sign of multiplication joins to what it counts before it:
+// "capped QC x2, b7", "QC sealed x2 b5, charged x1 b8", "DWV x3", "x2 QC".
+func timesBehind(items []item) []item {
+	cells := false
+	for i := 0; i+1 < len(items); i++ {
+		cells = items[i].is(kCell) || cells && items[i].pause < stop
+		if !byWord(&items[i]) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+			continue
+		}
+		if next := i + 2; next < len(items) && items[next].pause == none && items[next].anyOf(countedTimes.or(besideCounted)) && (i == 0 || items[i].pause > none || items[i-1].is(kBars)) {
+			items[i+1].pause = items[i].pause
+			items = slices.Delete(items, i, i+1)
+			continue
+		}
+		if i == 0 || items[i].pause > comma || !items[i-1].anyOf(countedTimes.or(besideCounted)) {
+			continue
+		}
+		from, counted := i, cells
+		for from > 0 && items[from-1].anyOf(countedTimes.or(besideCounted)) && (from == i || items[from].pause == none) {
+			from--
+			counted = counted || items[from].anyOf(countedTimes)
+		}
+		if !counted || from > 0 && items[from].pause == none && items[from-1].is(kNum) {
+			continue
+		}
+		count := items[i+1]
+		count.pause = items[from].pause
+		items[from].pause = none
+		copy(items[from+1:i+1], items[from:i])
+		items[from] = count
+		items = slices.Delete(items, i+1, i+2)
 	}
 	return items
 }

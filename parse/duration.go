@@ -30,7 +30,7 @@ func (d *dates) length(toks []token, i int, q quantity, j int) (span, int) {
 	if toks[j].id == idDash {
 		j++
 	}
-	if !d.is(toks, j, spanWord) && !d.shortSpan(toks, i, j) {
+	if !d.is(toks, j, spanWord) && !d.shortSpan(toks, i, j) && !d.wholeDays(toks, i, q, j) {
 		return span{}, i
 	}
 	return d.lengthOf(q, d.of(toks[j].id).value), j + 1
@@ -43,6 +43,12 @@ func (d *dates) shortSpan(toks []token, i, j int) bool {
 		return false
 	}
 	return toks[j].has(glued) && d.of(toks[j].id).value > 0 || i > 0 && (toks[i-1].id == d.slashID || d.is(toks, i-1, inWord))
+}
+
+// wholeDays reports whether the letter at j stands for hours that make up days: "24h drop 11",
+// but not for the honey of "b24h".
+func (d *dates) wholeDays(toks []token, i int, q quantity, j int) bool {
+	return d.is(toks, j, shortSpanWord) && d.of(toks[j].id).value == 0 && toks[j].has(glued) && !toks[i].has(glued) && q.whole() && q.lo > 0 && int(q.lo)%24 == 0
 }
 
 func (d *dates) lengthOf(q quantity, unit int) span {

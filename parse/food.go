@@ -146,7 +146,7 @@ func (r *reader) barsToGoIn(c *clause) bool {
 // barsIn reads bars added without a verb: "four new bars in after bar
 // fourteen", "next time: one bar in between four and five".
 func (r *reader) barsIn(c *clause) {
-	if !c.has(kBar) || !c.hasAny(kAfter, kTween) || c.hasAny(kDo, kContent, kCell) || c.mood != asserted && c.mood != planned {
+	if !c.has(kBar) || c.hasAny(kDo, kContent, kCell) || c.mood != asserted && c.mood != planned {
 		return
 	}
 	for i := range c.items {
@@ -158,16 +158,21 @@ func (r *reader) barsIn(c *clause) {
 		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], newOnes...)) && c.items[k].text != "in" {
 			k++
 		}
-		at := r.inPlace(c.items, k)
-		if at < 0 {
+		at, place := r.inPlace(c.items, k), 0
+		switch {
+		case at >= 0:
+			place = c.items[at].bars[0]
+			c.items[at].taken = true
+		case inAlone(c.items, i, k):
+			at = k + 1
+		default:
 			continue
 		}
-		d := r.newDeed(&deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: c.items[at].bars[0]})
+		d := r.newDeed(&deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: place})
 		for j := i; j <= at; j++ {
 			c.items[j].used = true
 			d.items = append(d.items, &c.items[j])
 		}
-		c.items[at].taken = true
 		list := "actions"
 		if c.mood == planned {
 			list = "plans"
@@ -181,6 +186,15 @@ func (r *reader) barsIn(c *clause) {
 		r.write(list, c, d)
 		return
 	}
+}
+
+// inAlone reports whether "two new bars in", with the number at item i, the word for a bar at
+// item bar, is all that is told: "H4: calm, 2 bars in", "2 bars in today".
+func inAlone(items []item, i, bar int) bool {
+	if i > 0 && items[i].pause == none && !items[i-1].any(kName, kPlan, kDate) || bar+1 >= len(items) || !items[bar].is(kBar) || items[bar].pause > none || items[bar+1].text != "in" || items[bar+1].pause > none {
+		return false
+	}
+	return bar+2 == len(items) || items[bar+2].pause >= comma || items[bar+2].is(kDate)
 }
 
 // inPlace is where "bars in after bar fourteen", "bar in between four and five"

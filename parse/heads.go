@@ -132,6 +132,7 @@ var placings = [...]placing{
 	{setOf(kContent), none, barsAt.leadsToMuch},
 	{setOf(kContent), none, barsAt.leadsToMore},
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
+	{setOf(kStage, kCellKind), none, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
 	{setOf(kPattern), comma, barsAt.endsPattern},
 	{setOf(kContent, kCell), none, barsAt.shortAndLast},
@@ -187,7 +188,7 @@ func (b barsAt) endsSign() bool {
 func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items, b.i) }
 
 // endsCells: "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8", "three
-// swarm cells, sealed, bar 6".
+// swarm cells, sealed, bar 6", "QC sealed b5".
 func (b barsAt) endsCells() bool {
 	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.i > 1 && b.items[b.i-2].is(kCell))
 }

@@ -44,6 +44,25 @@ func TestJottings(t *testing.T) {
 		{"Hive: Tin\nCalm.", "hive=tin temper.score=4"},
 		{"hive | temper | bees\nTin | calm | 7 bars\nIron | edgy | 5 bars\n\nIron: add a bar on Sunday.\nTin: bar 3 eggs.", "hive=tin bars.3.eggs=yes temper.score=4 strength.bars_of_bees=7 / hive=iron temper.score=2 strength.bars_of_bees=5 plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
 		{"bar | comb | brood\n4 | drawn | capped, grubs\n5 | old | eggs\n\nmites | 9 on the board, 3 days\nnext visit | 28 May", "bars.4.comb.drawn=1 bars.4.capped_brood=yes bars.4.open_brood=yes bars.5.comb.old=yes bars.5.eggs=yes mites.method=drop mites.count=9 mites.days=3 plans.inspect=yes plans.inspect.due=2026-05-28"},
+		// strokes between the letters of what is on a comb, and the signs of multiplication
+		{"b2 P/H, b6 L/E/S", "bars.2.pollen=yes bars.2.honey=yes bars.6.open_brood=yes bars.6.eggs=yes bars.6.capped_brood=yes"},
+		{"b7 Q/L/CB, 13C, wind N/E", "queen.seen=yes queen.bar=7 bars.7.open_brood=yes bars.7.capped_brood=yes weather.temp_c=13"},
+		{"no E/L/CB", "contents.eggs=no contents.open_brood=no contents.capped_brood=no"},
+		{"sealed QC x4, b9", "bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=4"},
+		{"QC charged x2 b3, sealed x1 b4", "bars.3.queen_cells.charged=yes bars.3.queen_cells.charged.count=2 bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=1"},
+		{"b8 3xQC torn down", "bars.8.queen_cells.torn=yes bars.8.queen_cells.torn.count=3"},
+		{"DWV x5, b6", "signs.deformed_wings=yes signs.deformed_wings.count=5 signs.deformed_wings.bar=6"},
+		{"Q/C open b6", "bars.6.queen_cells.charged=yes"},
+		{"3 x fresh bars in, b11 14 x 9 cm", "actions.add_bar=yes actions.add_bar.count=3 bars.11.comb.width_mm=140 bars.11.comb.depth_mm=90"},
+		{"bees on 6 bars in the lee", "strength.bars_of_bees=6"},
+		{"1 cup, b4", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=1"},
+		{"fed 3 cups syrup", "actions.feed=yes actions.feed.amount=3 actions.feed.unit=cup actions.feed.what=syrup"},
+		// mites by the hour
+		{"drop 8/24h", "mites.method=drop mites.count=8 mites.days=1"},
+		{"varroa fall 19/72 hrs", "mites.method=drop mites.count=19 mites.days=3"},
+		{"48h drop: 6", "mites.method=drop mites.count=6 mites.days=2"},
+		{"mites per day: 7", "mites.method=drop mites.count=7 mites.days=1"},
+		{"b8 1/2 h", "bars.8.honey=yes bars.8.honey.cover=0.5"},
 		// the last time
 		{"Eggs on bar 4. Our last visit was on the 3rd.", "bars.4.eggs=yes earlier.inspected=yes earlier.inspected.on=2026-05-03"},
 	} {

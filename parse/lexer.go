@@ -258,7 +258,7 @@ func (l *lexer) figure(i int, out *figure) (j int) {
 		out.kind = kDate
 		return j
 	}
-	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, j) {
+	if m, j := l.measures.of(l.text, l.toks, i, q, end); j > i && !l.queenCups(m, i, j) {
 		out.kind, out.size = kMeasure, m
 		return j
 	}
@@ -291,9 +291,13 @@ func (l *lexer) plainNumber(i, end int) bool {
 	return l.dates.of(next.id).kind == notDate && next.id != l.measures.moreID && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
 }
 
-// queenCups: "two cups" without "of" are queen cups, not a measure.
-func (l *lexer) queenCups(m measure, j int) bool {
-	return m.unit == "cup" && m.amount.whole() && !l.numbers.is(l.toks, j, ofWord)
+// queenCups: "two cups" without "of" are queen cups, not a measure, but in "2 cups syrup" and
+// "fed 2 cups".
+func (l *lexer) queenCups(m measure, i, j int) bool {
+	if m.unit != "cup" || !m.amount.whole() || l.numbers.is(l.toks, j, ofWord) || i > 0 && joined(l.toks, i) && l.datedDeeds.has(l.toks[i-1].id) {
+		return false
+	}
+	return !joined(l.toks, j) || !l.matcher.longest(l.toks, j, nil).kinds.has(kSubstance)
 }
 
 // dayOfMonth reads "the 3rd" behind "on", "by" or "since", where no noun

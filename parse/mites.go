@@ -25,7 +25,7 @@ func (r *reader) miteCount(c *clause) {
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.counts() {
 		return
 	}
-	if method == 0 && mite < 0 && r.boardTime(c) {
+	if method >= 0 && mite < 0 && r.boardTime(c) && c.onlyTimeBefore(method) {
 		r.miteSentence = true
 	}
 	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) && !r.sampled(c) {
@@ -66,7 +66,7 @@ func (r *reader) boardTime(c *clause) bool {
 // sureMethod is a method that nothing else in a hive is called.
 func (r *reader) sureMethod(it *item) bool {
 	text := it.text
-	for _, w := range []string{"alcohol", "soapy", "sugar roll", "sugar shake", "drop board", "sticky", "mite", "varroa", "uncapped", "drone cell", "roll", "sugar"} {
+	for _, w := range []string{"alcohol", "soapy", "sugar roll", "sugar shake", "drop board", "sticky", "mite", "varroa", "uncapped", "drone cell", "roll", "sugar", "natural"} {
 		if strings.Contains(text, w) {
 			return true
 		}
@@ -83,7 +83,18 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && (c.items[i].colon || len(c.items) > 2 && c.items[1].is(kNum) && r.boardTime(c))
+		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
+	}
+	return true
+}
+
+// onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:
+// 11", "3 day drop 18".
+func (c *clause) onlyTimeBefore(i int) bool {
+	for k := range c.items[:i] {
+		if !c.items[k].any3(kDur, kDate, kAdv) {
+			return false
+		}
 	}
 	return true
 }
@@ -240,6 +251,7 @@ func (r *reader) boardDays(c *clause) int {
 		switch {
 		case it.is(kDur) && it.dur.days > 0:
 			it.used = true
+			c.usePer(k)
 			return it.dur.days
 		case it.is(kDate) && it.day.length > 0:
 			it.used = true
@@ -247,8 +259,9 @@ func (r *reader) boardDays(c *clause) int {
 		case text == "overnight":
 			it.used = true
 			return 1
-		case text == "daily" || text == "day" && k > 0 && (c.items[k-1].is(kArt) || c.items[k-1].isWord2("per", "/")):
+		case text == "daily" || (text == "day" || text == "d") && k > 0 && (c.items[k-1].is(kArt) && text == "day" || c.items[k-1].isWord2("per", "/")):
 			it.used = true
+			c.usePer(k)
 			return 1
 		}
 	}
@@ -272,6 +285,37 @@ func (r *reader) boardLay(c *clause) int {
 		}
 	}
 	return 0
+}
+
+// usePer marks the word that leads to the time at item k: "3/day", "11 per 24h".
+func (c *clause) usePer(k int) {
+	if k > 0 && c.items[k-1].isWord3("/", "per", "in") {
+		c.items[k-1].used = true
+	}
+}
+
+// ofMites are the kinds of words for mites and for how they are counted.
+var ofMites = setOf(kMethod, kMite)
+
+// boardLabels lets the count of mites go on behind a label that tells the time as well: "mite
+// drop (48h): 14", "mites per day: 4".
+func boardLabels(items []item) {
+	for i := 2; i < len(items); i++ {
+		it, last := &items[i], &items[i-1]
+		if it.pause != colon || !last.colon || !it.is(kNum) && !it.any(kNo, kNot) {
+			continue
+		}
+		k := i - 1
+		if !last.is(kDur) && !last.isWord2("day", "d") {
+			continue
+		}
+		for k > 0 && (items[k].any3(kDur, kArt, kOn) || items[k].isWord4("day", "d", "per", "/")) {
+			k--
+		}
+		if k >= i-3 && items[k].any(kMethod, kMite) {
+			last.colon, it.pause = false, none
+		}
+	}
 }
 
 // beesSampled reads the size of the sample; half a cup of bees is about 300

@@ -64,6 +64,9 @@ func (s *splitter) symbol(r rune, size int) {
 			s.sign('&', from)
 			return
 		}
+		if s.joinContents(from) {
+			return
+		}
 		if s.partsWords(from) || s.partsBar() || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
 			s.breakAt(comma)
 			break
@@ -170,7 +173,8 @@ func (s *splitter) partsWords(at int) bool {
 		before++
 	}
 	none := word == 2 && strings.EqualFold(s.text[s.at:s.at+2], "no") && s.peek(2) == ' '
-	return (word > 2 || none) && before == 2 && isASCIILetter(s.text[at-2])
+	day := word == 3 && strings.EqualFold(s.text[s.at:s.at+3], "day") // "drop/day 4"
+	return (word > 2 || none) && !day && before == 2 && isASCIILetter(s.text[at-2])
 }
 
 // partsBar reports whether the slash just read ends what is said of a bar before it:

@@ -17,7 +17,7 @@ var questions = [...][]question{
 	asserted: {
 		{(*reader).placements, setOf(kComb)},
 		{(*reader).swarmed, setOf(kWord)},
-		{(*reader).barsIn, setOf(kAfter, kTween)},
+		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 		{(*reader).miteCount, setOf(kMethod, kMite)},
@@ -47,7 +47,7 @@ var questions = [...][]question{
 		{(*reader).barsOnly, setOf(kBars)},
 	},
 	planned: {
-		{(*reader).barsIn, setOf(kAfter, kTween)},
+		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 	},

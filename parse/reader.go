@@ -242,10 +242,13 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kHave) && met.kinds.meet(fedOn) && met.kinds.meet(setOf(kAmount, kStored)) {
 		r.frontedStores(items)
 	}
+	if met.kinds.meet(ofMites) && met.kinds.has(kNum) {
+		boardLabels(items)
+	}
 	if met.kinds.has(kUnit) {
 		r.placedCups(items)
 	}
-	if met.kinds.has(kCell) && met.kinds.has(kNum) {
+	if met.kinds.meet(countedTimes) && met.kinds.has(kNum) {
 		items = r.countedBehind(items)
 	}
 	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {

@@ -276,12 +276,21 @@ func (r *reader) placedCups(items []item) {
 	for i := range items {
 		if it := &items[i]; it.is(kUnit) && i > 0 && items[i-1].is(kNum) && items[i-1].n.whole() {
 			onBar := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
-			if onBar || foundBeside(items, i) || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
+			if onBar || barBeside(items, i) || foundBeside(items, i) || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
 				r.readCup(it)
 			}
 		}
 		cells = items[i].is(kCell) && items[i].colon || cells && items[i].pause < stop
 	}
+}
+
+// barBeside reports whether the unit at item i stands right beside bars and nothing was done
+// there: "1 cup b3", "b4 1 cup".
+func barBeside(items []item, i int) bool {
+	last := i+1 == len(items) || items[i+1].pause >= comma
+	before := i > 1 && items[i-1].pause <= comma && items[i-2].is(kBars) && last
+	behind := i+1 < len(items) && items[i+1].is(kBars) && items[i+1].pause <= comma && (i+2 == len(items) || items[i+2].pause >= comma)
+	return (before || behind) && !kindsOf(items[:i]).meet(setOf(kDo, kSubstance, kMite, kMethod))
 }
 
 // foundBeside: "bar 5 has eggs and a cup", where the unit at item i ends a list of what is there.

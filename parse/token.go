@@ -3,6 +3,7 @@ package parse
 import (
 	"math/bits"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -196,6 +197,8 @@ func (s *splitter) number() {
 	case s.isDate(from):
 		id = idISODate
 	case s.peek(0) == '/' && isDigit(s.peek(1)) && len(s.out) > s.head && s.countsBars(&s.out[len(s.out)-1]):
+	case s.peek(0) == '/' && isDigit(s.peek(1)) && s.perTime(from):
+		return
 	case s.peek(0) == '/' && isDigit(s.peek(1)):
 		s.at++
 		s.digits()
@@ -242,6 +245,80 @@ func (s *splitter) number() {
 		}
 	}
 	s.emit(id, 0, from, end, digits|cased)
+	if id == idNumber {
+		s.passTimes()
+	}
+}
+
+// perTime reads the number from an offset and the time behind a stroke, if such a one follows:
+// "11/24h", "9/48 hrs", "21/3d". It is a whole number of days, not the "3/4 h" of what is on a
+// comb.
+func (s *splitter) perTime(from int) bool {
+	n := 1
+	for isDigit(s.peek(n)) {
+		n++
+	}
+	over, end := s.at, s.at+n
+	count, _ := strconv.Atoi(s.text[from:over])
+	time, err := strconv.Atoi(s.text[over+1 : end])
+	if s.peek(n) == ' ' {
+		n++
+	}
+	unit := s.at + n
+	for isASCIILetter(s.peek(n)) {
+		n++
+	}
+	word := strings.ToLower(s.text[unit : s.at+n])
+	switch word {
+	case "h", "hr", "hrs", "hour", "hours":
+		if err != nil || time == 0 || time%24 > 0 {
+			return false
+		}
+		word = "hours"
+	case "d", "day", "days":
+		if err != nil || count <= time {
+			return false
+		}
+		word = "days"
+	default:
+		return false
+	}
+	s.emit(idNumber, 0, from, over, digits|cased)
+	s.sign('/', over)
+	s.spaced = true
+	s.emit(idNumber, 0, over+1, end, digits|cased)
+	s.at += n
+	e := s.words.find(word)
+	s.emit(e.id, 0, unit, s.at, respelt|cased)
+	return true
+}
+
+// passTimes passes over the sign of multiplication between a number and what it counts:
+// "2 x sealed cells", "3xQC", but not in "22 x 18 cm".
+func (s *splitter) passTimes() {
+	at := 0
+	if s.peek(0) == ' ' {
+		at = 1
+	}
+	switch {
+	case s.peek(at)|0x20 == 'x':
+		at++
+	case strings.HasPrefix(s.text[s.at+at:], "×"):
+		at += len("×")
+	default:
+		return
+	}
+	if s.peek(at) == ' ' {
+		at++
+	}
+	n := at
+	for isASCIILetter(s.peek(n)) {
+		n++
+	}
+	if e := s.words.find(strings.ToLower(s.text[s.at+at : s.at+n])); n > at && e.id != idUnknown && s.numbers != nil && s.numbers.of(e.id).kind == notNumber {
+		s.at += at
+		s.spaced = true
+	}
 }
 
 // countWord is the word for a digit that no bar or hive has for its number, as in "all 3" and

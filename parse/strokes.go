@@ -1,0 +1,74 @@
+package parse
+
+import "strings"
+
+// Shorthand joins what is on a comb by strokes: "b3 E/L", "H/P", "Q/E/L/CB". Between
+// such letters a stroke is "and".
+
+// strokeWords are the letters that stand for what is on a comb beside a stroke, with the
+// word for each; "" where the letters are a word of the rules themselves.
+var strokeWords = map[string]string{
+	"e": "eggs", "l": "larvae", "h": "honey", "n": "nectar", "p": "pollen", "q": "queen", "c": "cb", "s": "sb",
+	"cb": "", "sb": "", "ob": "", "db": "", "ch": "", "bb": "", "po": "", "pol": "", "hon": "", "nec": "", "egg": "", "eggs": "",
+}
+
+// notContents are pairs of letters that mean something else: the wind's quarter, queen
+// cells, the left hand, short supersedure.
+var notContents = map[string]bool{"n/e": true, "e/n": true, "s/e": true, "e/s": true, "n/s": true, "s/n": true, "q/c": true, "l/h": true, "h/l": true, "s/s": true, "c/s": true}
+
+// longestStrokes is the number of bytes in which what strokes join is looked for on either
+// side of one.
+const longestStrokes = 16
+
+// strokesOf are the letters that strokes join around the one at an offset, with the
+// offset of the stroke in them: "E/L/CB".
+func (s *splitter) strokesOf(at int) (run string, stroke int) {
+	from, to := at, at+1
+	for from > 0 && at-from < longestStrokes && (isASCIILetter(s.text[from-1]) || s.text[from-1] == '/') {
+		from--
+	}
+	for to < len(s.text) && to-at < longestStrokes && (isASCIILetter(s.text[to]) || s.text[to] == '/') {
+		to++
+	}
+	if to < len(s.text) && isDigit(s.text[to]) || from > 0 && isDigit(s.text[from-1]) {
+		return "", 0 // "b3/b4", "4E/L"
+	}
+	return strings.ToLower(s.text[from:to]), at - from
+}
+
+// joinContents reads the stroke at an offset, just passed, and the letters behind it where
+// both it and the others of its run join what is on a comb: "E/L" is eggs and larvae.
+func (s *splitter) joinContents(at int) bool {
+	n := len(s.out)
+	if s.spaced || n == s.head || s.before != none || !isASCIILetter(s.peek(0)) {
+		return false
+	}
+	run, stroke := s.strokesOf(at)
+	if run == "" || notContents[run] {
+		return false
+	}
+	for i, part := range strings.Split(run, "/") {
+		if _, known := strokeWords[part]; !known || i == 0 && (part == "c" || part == "s") {
+			return false
+		}
+	}
+	before := run[:stroke]
+	before = before[strings.LastIndexByte(before, '/')+1:]
+	behind, _, _ := strings.Cut(run[stroke+1:], "/")
+	if word := strokeWords[before]; word != "" {
+		s.out[n-1].id = s.words.find(word).id
+		s.out[n-1].lists = 0
+		s.out[n-1].flags |= respelt | cased | s.words.marks[s.out[n-1].id]
+	}
+	s.sign('&', at)
+	word := strokeWords[behind]
+	from := s.at
+	s.at += len(behind)
+	if word == "" {
+		e := s.words.find(behind)
+		s.emit(e.id, e.lists, from, s.at, cased)
+	} else {
+		s.emit(s.words.find(word).id, 0, from, s.at, respelt|cased)
+	}
+	return true
+}
