@@ -12,20 +12,86 @@ const anyAnswer = 1<<yesAnswers | 1<<noAnswers
 // longestLabel is how many items a label may have before its answer.
 const longestLabel = 5
 
+// partLabels parts the labels of a line from the answers before them: "Eggs: y  Larvae: n",
+// "Queen seen? Y (b6)  Eggs? Y", "eggs y larvae y queen n".
+func (r *reader) partLabels(toks []token) {
+	letters, sure := 0, false
+	for k := 1; k < len(toks); k++ {
+		if toks[k-1].end == toks[k-1].start {
+			continue // the heading of a column, not a label
+		}
+		answer := toks[k].lists&anyAnswer != 0
+		if !answer && !toks[k].has(coloned|asked) && !toks[k-1].has(asked) {
+			continue
+		}
+		if toks[k-1].has(asked) && toks[k].id == idNumber && toks[k].pause == stop && toks[k-1].lists.has(labels) {
+			toks[k-1].flags, toks[k].pause = toks[k-1].flags&^asked|coloned, colon // "Temper? 2"
+		}
+		if toks[k].has(coloned) && toks[k].pause == none && r.barsBehindLabel(toks, k-1) {
+			toks[k].pause = stop
+		}
+		if r.answerLetter(&toks[k]) && toks[k].pause == none && toks[k-1].id >= firstWordID {
+			letters++
+			sure = sure || r.text[toks[k].start]|0x20 == 'y' || k+1 == len(toks) || toks[k+1].pause >= comma // "eggs n larvae n brood" joins them
+		}
+		if k+1 < len(toks) && toks[k+1].pause < stop && toks[k-1].has(coloned|asked) && labelAt(toks, k+1) {
+			toks[k+1].pause = stop
+		}
+	}
+	if letters < leastLetters || !sure {
+		return
+	}
+	for k := 1; k+1 < len(toks); k++ {
+		if r.answerLetter(&toks[k]) && toks[k].pause == none && toks[k+1].pause == none && toks[k].start-toks[k-1].end <= 1 {
+			toks[k+1].pause = comma
+		}
+	}
+}
+
+// barsBehindLabel reports whether bars, and a label before them, end at token i: "Eggs: b4-6"
+// before "Larvae: b5".
+func (r *reader) barsBehindLabel(toks []token, i int) bool {
+	k := i
+	for k > 0 && !toks[k].has(coloned) && (toks[k].id == idNumber || toks[k].id == idDash || r.barNouns.has(toks[k].id) || r.says(toks[k], "b", "&", "+", "and")) {
+		k--
+	}
+	return k < i && toks[k].has(coloned) && toks[k+1].id != idNumber
+}
+
+// leastLetters is the number of answers of one letter in a line by which it is a form's,
+// where no signs part them from their labels.
+const leastLetters = 3
+
+// answerLetter reports whether a token is "y" or "n".
+func (r *reader) answerLetter(t *token) bool {
+	return t.lists&anyAnswer != 0 && t.end-t.start == 1 && isASCIILetter(r.text[t.start])
+}
+
+// labelAt reports whether a label of a few words begins at token i.
+func labelAt(toks []token, i int) bool {
+	for k := i; k < len(toks) && k < i+longestLabel && (k == i || toks[k].pause == none); k++ {
+		if toks[k].has(coloned | asked) {
+			return true
+		}
+	}
+	return false
+}
+
 // answers turns a form's "Queen cells: N", "Eggs - no" and "larvae? yes" into
 // what they say: a no moves before its label, a yes goes.
 func (r *reader) answers(items []item) []item {
 	if len(items) > 0 && tickMark(&items[0]) {
 		return r.ticked(items)
 	}
+	ticks := slices.ContainsFunc(items, func(it item) bool { return tickMark(&it) })
 	for k := 1; k < len(items); k++ {
-		if items[k].lists&anyAnswer == 0 && !items[k-1].asked {
+		if items[k].lists&anyAnswer == 0 && !items[k-1].asked && !(ticks && items[k].text == "x") {
 			continue
 		}
 		if items[k-1].asked && items[k-1].any3(kStores, kBees, kFixture) && items[k].any4(kStored, kTemper, kStrength, kState) && items[k].pause < line {
 			items[k-1].asked, items[k-1].colon, items[k].pause = false, true, colon // "Stores? Adequate"
 		}
-		yes, no := r.answer(items, k)
+		yes, no := r.answer(items, k, ticks)
 		if !yes && !no {
 			continue
 		}
@@ -36,6 +102,9 @@ func (r *reader) answers(items []item) []item {
 			}
 			continue
 		}
+		if from == k-1 {
+			r.nameLabel(&items[from])
+		}
 		it := items[k]
 		items[k-1].colon, items[k-1].asked = false, false
 		if k+1 < len(items) {
@@ -44,6 +113,10 @@ func (r *reader) answers(items []item) []item {
 		if yes && from == k-1 && items[from].is(kQueen) { // "Queen: yes" is that she was seen
 			items[k].kinds, items[k].says, items[k].pause = setOf(kSeen), r.seen, none
 			continue
+		}
+		if yes && hasKind(items[:from], kBars) && !items[0].is(kBars) && items[from].pause >= comma && items[k-1].is(kContent) && (k+1 == len(items) || !items[k+1].is(kBars)) {
+			items[k].kinds, items[k].says, items[k].pause = setOf(kWhole), senseless, none
+			continue // "Q ✓ b5, eggs ✓"
 		}
 		if yes {
 			if items[k-1].is(kCell) && k+1 < len(items) && items[k+1].pause == comma && hasKind(items[k+1:], kCell) {
@@ -61,6 +134,24 @@ func (r *reader) answers(items []item) []item {
 		items[from], items[from+1].pause = it, none
 	}
 	return items
+}
+
+// shortLabel reports whether a word that tells a stage stands for the brood of it as a label,
+// "Capped: y".
+func shortLabel(it *item) bool {
+	return it.is(kStage) && it.isWord3("capped", "sealed", "open")
+}
+
+// nameLabel makes of a label that is cut short what it stands for: "Capped: y", "Cells? N".
+func (r *reader) nameLabel(it *item) {
+	switch {
+	case shortLabel(it) && it.text == "open":
+		it.kinds, it.says = setOf(kContent), r.openBrood
+	case shortLabel(it):
+		it.kinds, it.says = setOf(kContent), r.cappedBrood
+	case it.is(kCell) && it.text == "cells":
+		it.kinds, it.says = setOf(kCell), r.queenCells
+	}
 }
 
 // undo makes no deed of one that the answer at item k denies: "Fed today ✗", "Bars
@@ -105,16 +196,20 @@ func (r *reader) ticked(items []item) []item {
 	return items
 }
 
-// answer reports whether the item at k answers the label before it, and how.
-func (r *reader) answer(items []item, k int) (yes, no bool) {
+// answer reports whether the item at k answers the label before it, and how. Beside ticks an x
+// is a cross.
+func (r *reader) answer(items []item, k int, ticks bool) (yes, no bool) {
 	it, label := &items[k], &items[k-1]
 	yes, no = it.lists.has(yesAnswers), it.lists.has(noAnswers)
-	if !yes && !no {
+	cross := ticks && it.text == "x"
+	if !yes && !no && !cross {
 		return false, false
 	}
 	ends := k+1 == len(items) || items[k+1].pause >= comma
 	letter := it.text == "y" || it.text == "n"
 	switch {
+	case cross && ends:
+		return false, true
 	case tickMark(it), label.text == "=":
 	case !ends:
 		return false, false
@@ -132,8 +227,8 @@ func (r *reader) answer(items []item, k int) (yes, no bool) {
 func labelStart(items []item, k int) int {
 	known := false
 	for from := k - 1; from >= 0 && from >= k-longestLabel; from-- {
-		known = known || items[from].any(kContent, kCell, kSign, kQueen, kQueenIs, kSeen, kLeaf, kMite, kBees)
-		if items[from].any3(kBars, kDo, kPlan) && !(from == 0 && k == 1 && items[from].is(kQueenIs)) {
+		known = known || from == k-1 && shortLabel(&items[from]) || items[from].any(kContent, kCell, kSign, kQueen, kQueenIs, kSeen, kLeaf, kMite, kBees)
+		if items[from].any3(kBars, kDo, kPlan) && !(from == k-1 && items[from].is(kQueenIs) && (from == 0 || items[from].pause >= stop)) {
 			return -1
 		}
 		if from == 0 || items[from].pause >= comma {

@@ -39,6 +39,7 @@ func (r *reader) plainLeaves(c *clause) {
 			path, value, _ := strings.Cut(set, "=")
 			if v, ok := r.filled(it, value); ok {
 				r.writePlain(c, i, path, v, rule)
+				r.sheLast = r.sheLast || path == "queenright" // "QR. Unmarked."
 			}
 		}
 	}

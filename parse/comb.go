@@ -90,6 +90,9 @@ func (s *scan) shared(i int) bool {
 func (s *scan) combRule(i int, rule *rule) bool {
 	it, r := s.at(i), s.r
 	name, value, _ := strings.Cut(rule.Value, "=")
+	if rule.Value == "size=bare" && s.emptyPart(i) {
+		return true
+	}
 	if name == "../placed" || s.ofOther(i, rule) {
 		return false
 	}

@@ -63,6 +63,17 @@ func TestJottings(t *testing.T) {
 		{"48h drop: 6", "mites.method=drop mites.count=6 mites.days=2"},
 		{"mites per day: 7", "mites.method=drop mites.count=7 mites.days=1"},
 		{"b8 1/2 h", "bars.8.honey=yes bars.8.honey.cover=0.5"},
+		// a comb that is empty in part
+		{"b10 one third nectar, rest empty", "bars.10.nectar=yes bars.10.nectar.cover=0.333 bars.10.empty=yes"},
+		{"b8 20% pollen 80% empty", "bars.8.pollen=yes bars.8.pollen.cover=0.2 bars.8.empty=yes bars.8.empty.cover=0.8"},
+		{"b6 CB one side, other side empty", "bars.6.capped_brood=yes bars.6.capped_brood.side=one bars.6.empty=yes bars.6.empty.side=one"},
+		{"b8 honey, b9 empty", "bars.8.honey=yes bars.9.comb.size=bare"},
+		// labels and answers on one line
+		{"Pollen: y  Nectar: n  Sealed: y  QCs: n", "contents.pollen=yes contents.nectar=no contents.capped_brood=yes queen_cells.any=no"},
+		{"Queen? Y (b7)  Larvae? Y  Cells? N  Temper? 4", "queen.seen=yes queen.bar=7 contents.open_brood=yes queen_cells.any=no temper.score=4"},
+		{"wasps n SHB n ants y", "signs.wasps=no signs.small_hive_beetle=no signs.ants=yes"},
+		{"larvae ✔ sealed ✘ cups x", "contents.open_brood=yes contents.capped_brood=no queen_cells.cup=no"},
+		{"Eggs: b6 Larvae: b4-5 QCs: n", "bars.6.eggs=yes bars.4.open_brood=yes bars.5.open_brood=yes queen_cells.any=no"},
 		// the last time
 		{"Eggs on bar 4. Our last visit was on the 3rd.", "bars.4.eggs=yes earlier.inspected=yes earlier.inspected.on=2026-05-03"},
 	} {

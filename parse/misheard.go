@@ -223,6 +223,9 @@ func (l *lexicon) pointsAtBar(toks []token, i int) bool {
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
 	second := idUnknown
+	if toks[i].pause >= colon && toks[i].lists&anyAnswer != 0 && before != nil && before.has(coloned|asked) && before.end > before.start {
+		return nil // "Nectar: n"
+	}
 	if i+1 < len(toks) {
 		second = toks[i+1].id
 	}

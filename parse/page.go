@@ -119,6 +119,7 @@ func (r *reader) lexRows(i int) {
 func (r *reader) lexRow(row row) lexedRow {
 	toks := r.toks[row.from:row.to]
 	r.addPauses(toks)
+	r.partLabels(toks)
 	toks = r.mend(toks, &r.room)
 	if r.askAll {
 		markAll(toks)

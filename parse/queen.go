@@ -121,6 +121,9 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
 	}
+	if first := &c.items[0]; first.is(kLeaf) && r.rule(first, kLeaf).ID == "queenright" {
+		return r.onlyAttributes(c) // "QR, no dot"
+	}
 	return r.sheLast && r.onlyAttributes(c) || seen >= 0 && r.seenAgain(c, seen)
 }
 

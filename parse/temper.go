@@ -238,7 +238,7 @@ func (r *reader) nothingElse(c *clause, i int) bool {
 		switch {
 		case it.is(kPron) && k < i && !it.isWord4("they", "it", "all of them", "some of them"):
 			return false // "somebody's been busy"
-		case k == i:
+		case k == i, it.is(kDo) && k > i && c.items[k-1].is(kNo): // "calm, no smoke"
 		case it.anyOf(notOfBees) && !it.is(kTemper) && !r.lightWord(it):
 			return false
 		case it.is(kLeaf) && !strings.HasPrefix(r.rule(it, kLeaf).ID, "st") && !strings.HasPrefix(r.rule(it, kLeaf).ID, "no-") && !strings.HasPrefix(r.rule(it, kLeaf).Set[0], "temper."):
