@@ -244,7 +244,7 @@ func (r *reader) visitTold(c *clause) bool {
 	return false
 }
 
-// dayHeading: "Sat: put two bars in" is a plan for that day.
+// dayHeading: "Sat: put two bars in", "to do Sat: +2 bars" are plans for that day.
 func (r *reader) dayHeading(list []clause) {
 	if len(list) < 2 || len(list[0].items) > 3 || len(list[0].items) > 1 && !list[0].items[0].is(kPlan) {
 		return
@@ -259,7 +259,7 @@ func (r *reader) dayHeading(list []clause) {
 		return // "Next week: two more bars in after 9"
 	}
 	for k := range list[1].items {
-		if it := &list[1].items[k]; it.is(kDo) && !it.is(kDot) && (r.rule(it, kDo).Form == "todo" || r.twofold(it)) {
+		if it := &list[1].items[k]; it.is(kDo) && !it.is(kDot) && (r.rule(it, kDo).Form == "todo" || r.twofold(it) || list[0].items[0].is(kPlan)) {
 			list[1].mood, list[1].when = planned, &head.day
 			head.used = true
 			return

@@ -350,12 +350,20 @@ func (s *scan) describe(f *finding, i int) {
 	if s.bars != nil && s.near(s.barsAt, i) && !s.presentAnew(i) && (m.amount == "" || len(s.found) == 0 || s.found[len(s.found)-1].at < s.barsAt) {
 		f.counted = *s.bars
 		f.items = append(f.items, s.at(s.barsAt-1), s.at(s.barsAt))
+	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.countsAnew(i) {
+		f.counted = *s.num // "5 bars brood 3 stores"
+		f.items = append(f.items, s.at(s.numAt))
 	} else if n := len(s.found); n > 0 && s.found[n-1].counted.lo > 0 && s.joins(i) && m.amount == "" && !s.presentAnew(i) {
 		f.counted = s.found[n-1].counted
 	}
 	if s.c.doubt != "" {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
 	}
+}
+
+// countsAnew reports whether a number of its own stands right before the content at item i.
+func (s *scan) countsAnew(i int) bool {
+	return s.num != nil && s.numAt == i-1 && s.at(i).pause == none && s.num.whole() && !s.num.article && !s.num.share && s.num.lo < manyBars
 }
 
 // presentAnew: "three bars of open brood eggs present" counts no bars of eggs.

@@ -136,6 +136,9 @@ func (f *fitting) removeBar() bool {
 	case f.c.items[f.i].isWord4("took", "take", "taken", "taking") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
 		return false
 	}
+	if n := len(f.pre); n > 1 && len(f.args) == 0 && f.pre[n-1].is(kBar) && !f.pre[n-1].plural && f.pre[n-1].pause == comma && f.pre[0].is(kBars) && len(f.pre[0].bars) == 1 {
+		return true // "b7 comb fell off, bar removed"
+	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
 }
@@ -375,7 +378,7 @@ func (f *fitting) trimComb() bool {
 }
 
 func (f *fitting) freeComb() bool {
-	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen) || f.combUndergoes()
+	return f.has(kBars) || f.has(kBar) || f.itBar(f.args) || strings.Contains(f.text, " it") || len(f.bars) > 0 && !f.has(kQueen) || f.combUndergoes() || len(f.args) == 0 && f.i > 1 && f.pre[0].is(kBars) && f.pre[f.i-1].is(kComb) // "b5 stuck to the wall, cut free"
 }
 
 func (f *fitting) smoke() bool {

@@ -277,7 +277,8 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 		}
 		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
-		return key, same || d.do == "harvest" && r.toldBare(key)
+		more := r.lastDeed == key && r.deedSentence == r.sentenceNo && d.size != nil && amount == "" && what == "" && (d.do == "feed" || d.do == "treat") // "feed on Friday, 1 l syrup"
+		return key, same || more || d.do == "harvest" && r.toldBare(key)
 	}
 	return key, true
 }

@@ -74,6 +74,23 @@ func TestJottings(t *testing.T) {
 		{"wasps n SHB n ants y", "signs.wasps=no signs.small_hive_beetle=no signs.ants=yes"},
 		{"larvae ✔ sealed ✘ cups x", "contents.open_brood=yes contents.capped_brood=no queen_cells.cup=no"},
 		{"Eggs: b6 Larvae: b4-5 QCs: n", "bars.6.eggs=yes bars.4.open_brood=yes bars.5.open_brood=yes queen_cells.any=no"},
+		// deeds by their labels, and counts behind them
+		{"H6 bars added 3", "hive=6 actions.add_bar=yes actions.add_bar.count=3"},
+		{"Harvest: 3 bars (11, 12, 13), 7 lb", "actions.harvest=yes actions.harvest.count=3 actions.harvest.bars=11,12,13 actions.harvest.amount=7 actions.harvest.unit=lb"},
+		{"Feed: 2 l 1:1", "actions.feed=yes actions.feed.amount=2 actions.feed.unit=l"},
+		{"Feed given: 3 kg fondant", "actions.feed=yes actions.feed.amount=3 actions.feed.unit=kg actions.feed.what=fondant"},
+		{"Harvest: Saturday", "plans.harvest=yes plans.harvest.due=2026-05-16"},
+		{"feed on Friday, 2 l syrup", "plans.feed=yes plans.feed.amount=2 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-15"},
+		{"treated: OA dribble 30 ml", "actions.treat=yes actions.treat.what=oxalic acid actions.treat.amount=30 actions.treat.unit=ml"},
+		{"to do Fri: +1 bar", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-15"},
+		{"b4 stuck to R wall, cut free", "bars.4.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=4"},
+		{"b9 comb collapsed, bar removed", "bars.9.comb.broken=yes actions.remove_bar=yes actions.remove_bar.bar=9"},
+		{"7 bars brood 4 stores", "contents.brood=yes contents.brood.bars=7 contents.honey=yes contents.honey.bars=4"},
+		{"DWV 4 bees", "signs.deformed_wings=yes signs.deformed_wings.count=4"},
+		// the queen by her letters, the bees, the wind
+		{"VQ b6, lt wind", "queen.seen=yes queen.bar=6 queen.virgin=yes weather.wind=breezy"},
+		{"QR, unmarked", "queenright=yes queen.marked=no"},
+		{"v gentle, 1 sting, no smoke", "temper.score=4 temper.stings=1"},
 		// the last time
 		{"Eggs on bar 4. Our last visit was on the 3rd.", "bars.4.eggs=yes earlier.inspected=yes earlier.inspected.on=2026-05-03"},
 	} {

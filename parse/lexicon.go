@@ -30,7 +30,7 @@ type lexicon struct {
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
-	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, sideFront *sense // of the rules of these names
+	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID wordID
 }
@@ -54,6 +54,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.sideFront = l.senseNamed("side-front")
 	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
 	l.queenCells, l.openBrood, l.cappedBrood = l.senseNamed("queen-cells"), l.senseNamed("larvae"), l.senseNamed("capped-brood")
+	l.harvested, l.fed = l.senseNamed("harvest-done"), l.senseNamed("feed-done")
 	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
 	if err := l.addNumbers(f.Number); err != nil {
 		return nil, err

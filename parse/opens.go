@@ -358,6 +358,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 	items, i, prev, close := o.items, o.i, o.prev, o.pause == none
 	goesOn := o.needs || o.any5(kQueenIs, kState, kStage, kSeen, kComb) || prev.any6(kPron, kShe, kHave, kBe, kAdv, kNum)
 	switch {
+	case close && prev.is(kBar) && !prev.is(kBars) && !prev.plural && prev.pause == comma && r.objectless(items, i) && barsAtHead(items, i-1):
+		return doesNot // "b7 comb fell off, bar removed"
 	case close && goesOn && prev.anyOf(leadToOrders):
 		return doesNot // as most
 	case o.pause == comma && r.deedAnew(items, i):

@@ -153,10 +153,23 @@ func (s *splitter) placeNext() bool {
 	rest = strings.TrimPrefix(rest[n:], " ")
 	numbered := rest != "" && isDigit(rest[0])
 	switch word {
+	case "":
+		return numbered && s.afterDigits() && !s.afterHive() && s.moved() // "moved b12 -> 7"
 	case "b", "bar":
 		return numbered && s.afterDigits() && !s.afterHive()
 	case "h", "hive", "hv", "nuc":
 		return (numbered || word == "nuc") && (s.afterDigits() && !s.afterHive() || s.numbered.has(s.out[len(s.out)-1].id))
+	}
+	return false
+}
+
+// moved reports whether a verb of moving stands before the bar just read.
+func (s *splitter) moved() bool {
+	for k := len(s.out) - 1; k >= s.head && k >= len(s.out)-4; k-- {
+		switch strings.ToLower(s.wordAt(k)) {
+		case "moved", "move", "mvd", "shifted", "moving", "swapped":
+			return true
+		}
 	}
 	return false
 }

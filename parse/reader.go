@@ -254,6 +254,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
 		r.carriedIn(items)
 	}
+	if met.kinds.has(kDo) && met.kinds.meet(countedOrWeighed) {
+		items = r.deedLabels(items)
+	}
 	if met.kinds.has(kDo) {
 		r.cameOut(items)
 	}

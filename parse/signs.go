@@ -117,6 +117,9 @@ func (s *scan) countsSign(i, k int) bool {
 	if next != nil && k == i+2 && prev.is(kOn) && next.pause == none && (next.is(kBees) && ofBees(next.text) || next.isWord3("larvae", "grubs", "pupae")) {
 		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
+	if after := s.at(k + 2); next != nil && k == i+1 && it.pause == none && next.pause == none && next.is(kBees) && ofBees(next.text) && (after == nil || after.pause > none) {
+		return true // "DWV 2-3 bees"
+	}
 	if s.postposedCount(i, k) {
 		it.used = true
 		return true
