@@ -233,6 +233,10 @@ func (n *bareNumber) placed() bool {
 		return true // "sealed brood six through eight and the queen's on five"
 	case prev.is(kContent) && n.ends() && (n.ranged() && !n.items[n.i].n.or || n.listing):
 		return true
+	case prev.is(kContent) && n.ranged() && !n.items[n.i].n.or && n.next != nil && n.next.pause == none && n.exceptAt(n.next) && n.i+2 < len(n.items) && barNumber(&n.items[n.i+2]):
+		return true // "CB 4-9 except 7"
+	case prev.is(kComb) && strings.HasSuffix(prev.text, " comb") && (n.ends() && n.ranged() && !n.items[n.i].n.or || n.pairEnds()):
+		return true // "cross comb 8+9", "old comb 1-3"
 	case prev.is(kContent) && n.listing && n.plainList(n.items, n.i):
 		return true // "capped brood 7 and 8 both sides"
 	case prev.is(kOf) && n.back(2).is(kPlace) && n.listing:
@@ -247,6 +251,12 @@ func (n *bareNumber) placed() bool {
 		return true // "moved bar ten to seven"
 	}
 	return n.prev.is(kFrom) && n.ranged() && n.back(2).is(kContent) // "brood from 4 to 9"
+}
+
+// pairEnds reports whether the number and another end the phrase: "8+9", "8 and 9".
+func (n *bareNumber) pairEnds() bool {
+	k := n.i + 2
+	return n.plainList(n.items, n.i) && n.items[n.i+1].pause == none && n.items[k].pause == none && n.items[k].n.lo > n.items[n.i].n.lo && (k+1 == len(n.items) || n.items[k+1].pause >= comma)
 }
 
 // likeThis reports whether the range is followed by what the content before it is like, or by

@@ -134,6 +134,7 @@ var placings = [...]placing{
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kStage, kCellKind), none, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
+	{setOf(kComb), none, barsAt.endsComb},
 	{setOf(kPattern), comma, barsAt.endsPattern},
 	{setOf(kContent, kCell), none, barsAt.shortAndLast},
 	{setOf(kContent), none, barsAt.eachBehindContent},
@@ -170,6 +171,11 @@ func (b barsAt) answersLabel() bool { return b.prev.colon && !b.findingBehind(b.
 // areTheNest: "the brood nest is bars four to six".
 func (b barsAt) areTheNest() bool {
 	return b.i > 1 && b.items[b.i-2].any(kContent, kQueen) && b.ends()
+}
+
+// endsComb: "cross comb 8+9".
+func (b barsAt) endsComb() bool {
+	return strings.HasSuffix(b.prev.text, " comb") && (b.i == 1 || b.prev.pause >= comma) && b.endsAnew()
 }
 
 // ends: "queen still there, bar five, white mark".

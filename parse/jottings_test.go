@@ -87,6 +87,10 @@ func TestJottings(t *testing.T) {
 		{"b9 comb collapsed, bar removed", "bars.9.comb.broken=yes actions.remove_bar=yes actions.remove_bar.bar=9"},
 		{"7 bars brood 4 stores", "contents.brood=yes contents.brood.bars=7 contents.honey=yes contents.honey.bars=4"},
 		{"DWV 4 bees", "signs.deformed_wings=yes signs.deformed_wings.count=4"},
+		{"cross comb 5+6, b7 E", "bars.5.comb.cross=yes bars.6.comb.cross=yes bars.7.eggs=yes"},
+		{"old comb b1-2", "bars.1.comb.old=yes bars.2.comb.old=yes"},
+		{"SB 2-7 except 5", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.6.capped_brood=yes bars.7.capped_brood=yes"},
+		{"shifted b11 -> 8", "actions.move_bar=yes actions.move_bar.bar=11 actions.move_bar.to=8"},
 		// the queen by her letters, the bees, the wind
 		{"VQ b6, lt wind", "queen.seen=yes queen.bar=6 queen.virgin=yes weather.wind=breezy"},
 		{"QR, unmarked", "queenright=yes queen.marked=no"},
