@@ -359,7 +359,7 @@ func (r *reader) barsInHand(d *deed) {
 	inHand := r.inHand == thisLine || r.inHand == awaiting && d.count == nil
 	switch d.do {
 	case "straighten", "trim_comb", "free_comb":
-		itThere := r.inHand == thisText && (r.hadObject(d.items[0]) || len(r.told) > 0 && r.told[0].is(kThen)) // a line further on: "so I cut it free"
+		itThere := r.inHand == thisText && len(r.bars) == 1 && r.combAmiss(r.bars[0]) && (r.hadObject(d.items[0]) || len(r.told) > 0 && r.told[0].is(kThen)) // a line further on: "so I cut it free"
 		if (inHand || itThere) && len(r.bars) == 1 && d.count == nil {
 			d.bars = r.bars
 		}
@@ -372,6 +372,11 @@ func (r *reader) barsInHand(d *deed) {
 			d.bars = r.bars
 		}
 	}
+}
+
+// combAmiss reports whether the comb of a bar was told to be stuck or crooked.
+func (r *reader) combAmiss(bar int) bool {
+	return r.tells(bar, "comb.attached") || r.tells(bar, "comb.cross") || r.tells(bar, "comb.straight")
 }
 
 // cellsTold reports whether queen cells were told of a bar.

@@ -35,7 +35,7 @@ var ordinary = map[string][]saying{
 		{"Fed 0, added 0 bars", ""},
 		{"Fed 0.5 l", "actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=l"},
 		{"To do: syrup, a mouse guard", "plans.feed=yes plans.feed.what=syrup"},
-		{"TODO: OA in Dec", "plans.treat=yes plans.treat.what=oxalic acid"},
+		{"To do: OA in Dec", "plans.treat=yes plans.treat.what=oxalic acid"},
 		{"They need no syrup.", ""},
 	},
 	// Labels of comb, bars told of as those, a board at the back of a bar.
