@@ -5,11 +5,11 @@
 //
 //	text        spaces, quotes, line ends and locked capitals as the rules expect them
 //	            (tidy.go, shouted.go)
-//	tokens      words, numbers and pauses with their offsets (token.go); slips
+//	tokens      words, numbers and pauses with their offsets (token.go, figures.go); slips
 //	            of the finger in a word of the trade (slips.go); the rows of a
 //	            table with their headings (table.go), of a form with their labels
-//	            (form.go); headings on lines of their
-//	            own, and boxes to tick (sections.go)
+//	            (form.go); headings on lines of their own, and boxes to tick
+//	            (sections.go)
 //	mending     misheard words and shorthand where the context makes sure of
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
@@ -21,7 +21,8 @@
 //	            and the files beside it); several hives at once, and one named
 //	            before (severalhives.go, hiveagain.go, letters.go)
 //	turns       what is told with its words turned about: bars that went
-//	            somewhere, what I did to it (barswent.go, fronted.go)
+//	            somewhere, what I did to it, a place before its bar (barswent.go,
+//	            fronted.go, turnedabout.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
 //	            not" (selfasked.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
