@@ -41,6 +41,8 @@ var ordinary = map[string][]saying{
 	// Labels of comb, bars told of as those, a board at the back of a bar.
 	"those and labels": {
 		{"Festooning: bar 8", "bars.8.festooning=yes"},
+		{"b7 drone brood on edge", "bars.7.drone_brood=yes bars.7.drone_brood.place=edge"},
+		{"Sealed brood on 4, bees on edge", "bars.4.capped_brood=yes temper.score=2"},
 		{"Cross comb: bars 6-7", "bars.6.comb.cross=yes bars.7.comb.cross=yes"},
 		{"Mould on bars 10 and 11, so I took those two bars out.", "signs.mould=yes signs.mould.bars=10,11 actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=10,11"},
 		{"Nine bars in use, follower at back of 9.", "bars_total=9 follower.bar=9"},

@@ -64,6 +64,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if c.items[i].pause == none && i > 0 && c.items[i-1].is(kArt) && !c.items[i].is(kWind) && r.ofTheAir(&c.items[i]) {
 		return true // "a gentle shower came over"
 	}
+	if text == "on edge" && i > 0 && c.items[i-1].is(kContent) && c.items[i].pause == none {
+		return true // "drone brood on edge"
+	}
 	if text == "undisturbed" && i > 0 && c.items[i-1].is(kDo) {
 		return true // "the nest I left undisturbed"
 	}
