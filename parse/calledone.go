@@ -80,7 +80,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	for from < len(toks) && toks[from].pause == none && r.says(toks[from], "to", "of", "the", "my", "our") {
 		from++
 	}
-	if from == len(toks) || toks[from].pause > none || toks[from].lists.has(hiveParts) || r.numbers.of(toks[from].id).kind != notNumber {
+	if from == len(toks) || toks[from].pause > none || r.says(toks[from], "it", "that", "this", "them", "her", "him", "me", "us") || toks[from].lists.has(hiveParts) || r.numbers.of(toks[from].id).kind != notNumber {
 		return i, "" // "the one by the entrance" is a bar
 	}
 	end = from + 1

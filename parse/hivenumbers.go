@@ -12,7 +12,11 @@ func (r *reader) namedByWord(toks []token) bool {
 		return false
 	}
 	for i := range toks {
-		switch t := &toks[i]; t.id {
+		t := &toks[i]
+		if t.pause == none && i > 0 && (r.says(toks[i-1], "from", "off") || i > 1 && r.says(toks[i-1], "of") && r.says(toks[i-2], "out")) {
+			continue // "a bar out of hive 3" is given to one that may have another name
+		}
+		switch t.id {
 		case r.hiveID, r.colonyID:
 			if t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
 				return true

@@ -96,8 +96,8 @@ func (l *lexer) item(i int, items []item) int {
 // shortened is a way of saying of several words from token i on, or a shorter one where
 // its end belongs to what follows, or its beginning to what stands before it.
 func (l *lexer) shortened(best match, i int, before *item) match {
-	if l.endsName(i) {
-		best = l.matcher.longest(l.toks[:i+1], i, l) // "South hive is light" names it first
+	if t := &l.toks[i]; t.has(coloned) && t.end-t.start == 1 || l.endsName(i) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "Hive A: sugar roll" and "South hive is light" name it first
 	}
 	if end := best.end; end > i+2 && l.numbersBars(end-1) {
 		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
