@@ -24,8 +24,10 @@ func (r *reader) deedLabels(items []item) []item {
 			items[i+1].pause, items[i+1].marks = it.pause, it.marks
 			items = slices.Delete(items, i, i+1)
 		case it.colon && r.labelsDone(items, i):
-			it.says = map[string]*sense{"harvest": r.harvested, "feed": r.fed}[it.text]
-			it.kinds = setOf(kDo)
+			it.kinds, it.says = setOf(kDo), r.harvested
+			if it.text == "feed" {
+				it.says = r.fed
+			}
 		}
 	}
 	return items

@@ -197,6 +197,10 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 // lots are words for the bees of a hive behind where it stands: "the orchard lot".
 var lots = []string{"lot", "mob", "crowd", "gang", "crew", "tribe", "bunch"}
 
+// ownBees are those and the other words for the bees of a hive behind its name: "the Orchard
+// bees".
+var ownBees = append([]string{"bees", "girls", "ladies"}, lots...)
+
 // lotTold reports whether it goes on behind a lot's name at token end as about a hive.
 func (r *reader) lotTold(toks []token, end int, others bool) bool {
 	next := end + 1
