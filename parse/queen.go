@@ -2,7 +2,6 @@ package parse
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 )
 
@@ -440,64 +439,6 @@ func (r *reader) wasSeen(c *clause, noun, seen int) {
 func (r *reader) saysHere(c *clause, her int) bool {
 	for k := max(her, 0); k < len(c.items) && k <= max(her, 0)+2; k++ {
 		if c.items[k].isWord3("here", "right here", "on this") {
-			return true
-		}
-	}
-	return false
-}
-
-// queenBar finds the bar she was on: the next one named behind her, the head
-// of the clause, or the bar in hand.
-func (r *reader) queenBar(c *clause, from int) {
-	var ref *item
-	for k := max(from, 0); k < len(c.items); k++ {
-		it := &c.items[k]
-		if it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && c.items[k-1].text == "as") {
-			if k > from+4 && c.items[k-1].is(kAnd) {
-				break
-			}
-			ref = it
-			break
-		}
-		if k > from && it.any4(kContent, kCell, kSign, kMite) && !it.is(kQueenIs) {
-			break
-		}
-	}
-	if ref == nil {
-		for k := min(from, len(c.items)-1); k >= 0; k-- {
-			if it := &c.items[k]; it.is(kBars) && !it.taken && len(it.bars) == 1 && !(k > 0 && c.items[k-1].text == "as") {
-				ref = it
-				break
-			}
-		}
-	}
-	if ref != nil {
-		switch {
-		case ref.mended:
-			r.cur.flag("queen.bar", "corrected aloud", "")
-		case ref.has(misheard):
-			r.cur.flag("queen.bar", "bar may be misheard", "")
-		}
-		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
-		return
-	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
-		if _, ok := r.cur.get("queen.bar"); !ok {
-			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
-		}
-	}
-}
-
-// thatSameBar reports whether "on the same bar", or "on that bar", ends at item k.
-func thatSameBar(items []item, k int) bool {
-	return k > 1 && items[k].is(kBar) && !items[k].plural && items[k-1].isWord4("this", "that", "same", "the same") && (items[k-2].is(kOn) || items[k-2].is(kArt) && k > 2 && items[k-3].is(kOn))
-}
-
-// onThatBar reports whether the bar in hand is pointed at: "that's the queen on it",
-// "there's the queen on this bar".
-func (r *reader) onThatBar(items []item) bool {
-	for k := range items {
-		if items[k].isWord5("on it", "on here", "on there", "on this one", "on that one") || thatSameBar(items, k) {
 			return true
 		}
 	}
