@@ -64,7 +64,7 @@ func (r *reader) smallName(items []item, i, end int) bool {
 	if i == 0 {
 		return end == len(items) || items[end-1].colon
 	}
-	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && r.isWord(&items[end], lots...) {
+	if the := &items[i-1]; strings.HasSuffix(the.text, "the") && end < len(items) && items[end].pause == none && r.isWord(&items[end], r.wordsOf[lots]...) {
 		return true // "last of all the orchard lot"
 	} else if the.text == "the" && (i == 1 || the.pause >= stop || items[i-2].any(kTo, kFrom)) {
 		return true

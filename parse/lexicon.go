@@ -30,6 +30,8 @@ type lexicon struct {
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
+	wordsOf [listCount][]string // of the lists behind givenNames
+
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID wordID
@@ -148,6 +150,9 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
+	for of := givenNames + 1; of < listCount; of++ {
+		l.wordsOf[of] = f.wordsOf(of)
+	}
 }
 
 // senseNamed is the sense of the rule of a name; without one it is senseless.

@@ -77,6 +77,11 @@ const (
 	hiveNouns
 	numberedThings
 	givenNames
+
+	// The lists behind are compared with what is spelt, which is asked seldom: they make
+	// no word known.
+	lots
+	ownBees
 	listCount
 )
 
@@ -146,6 +151,8 @@ var listNames = [listCount]string{
 	hiveNouns:          "hive nouns",
 	numberedThings:     "numbered things",
 	givenNames:         "given names",
+	lots:               "lots",
+	ownBees:            "own bees",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -94,7 +94,7 @@ const longestOpening = 25
 func (r *reader) lotAt(toks []token, i int) (end int, name string) {
 	t := toks[i+1]
 	switch {
-	case !r.says(toks[i+2], ownBees...):
+	case !r.saysBees(toks[i+2]):
 		return i, ""
 	case t.lists.has(placesNear), r.plantOrColour(t), r.says(toks[i+2], "lot") && i > 0 && toks[i].pause == none && r.placedLot(toks, i):
 		return i + 3, strings.ToLower(r.text[t.start:t.end])

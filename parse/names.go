@@ -179,8 +179,8 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 			continue
 		}
 		end := i + 2
-		if r.says(toks[end], lots...) || end+2 < len(toks) && toks[end].pause == none && r.mayName(toks, end) && r.says(toks[end+1], lots...) {
-			if !r.says(toks[end], lots...) {
+		if r.says(toks[end], r.wordsOf[lots]...) || end+2 < len(toks) && toks[end].pause == none && r.mayName(toks, end) && r.says(toks[end+1], r.wordsOf[lots]...) {
+			if !r.says(toks[end], r.wordsOf[lots]...) {
 				end++ // "the lemon tree mob"
 			}
 			if !r.lotTold(toks, end, others) {
@@ -194,12 +194,11 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 	return names
 }
 
-// lots are words for the bees of a hive behind where it stands: "the orchard lot".
-var lots = []string{"lot", "mob", "crowd", "gang", "crew", "tribe", "bunch"}
-
-// ownBees are those and the other words for the bees of a hive behind its name: "the Orchard
-// bees".
-var ownBees = append([]string{"bees", "girls", "ladies"}, lots...)
+// saysBees reports whether a token is a word for the bees of a hive behind its name: "the
+// Orchard bees", "the Orchard lot".
+func (r *reader) saysBees(t token) bool {
+	return r.says(t, r.wordsOf[ownBees]...) || r.says(t, r.wordsOf[lots]...)
+}
 
 // lotTold reports whether it goes on behind a lot's name at token end as about a hive.
 func (r *reader) lotTold(toks []token, end int, others bool) bool {

@@ -209,7 +209,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && (r.oneOf(toks, end) || behindComma(toks, end) == 0 && end < len(toks) && toks[end].pause == comma && r.talksOfHive(toks, end, nextSentences)), r.firstComes(toks, i, end):
 		return enough // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
-	case is(prev, "the") && is(end, ownBees...) && toks[end].pause == none:
+	case is(prev, "the") && end < len(toks) && r.saysBees(toks[end]) && toks[end].pause == none:
 		return enough // "the Orchard lot"
 	case i == 1 && is(prev, "the") && is(end, "saga", "story", "tale", "chronicle", "chronicles") && toks[end].pause == none && r.talksOfHive(toks, end, nextSentences):
 		return enough // "The Sundial saga, part four. They swarmed …"
