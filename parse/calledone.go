@@ -16,7 +16,7 @@ type calledOne struct{ words, name string }
 // of a sentence, and going on about what is found in a hive. One alone does not do,
 // unless another hive is named.
 func (r *reader) calledOnes(toks []token) []calledOne {
-	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) || len(ones) == 1 && opposites[ones[0].name] != nil {
+	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) || len(ones) == 1 && r.opposites[ones[0].name] != nil {
 		return ones
 	}
 	if one, found := r.loneOne(toks); found {
@@ -90,20 +90,10 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
 }
 
-// opposites tell one hive from another: the top one from the bottom one, the big one from
-// the little one.
-var opposites = map[string][]string{
-	"top": {"bottom"}, "bottom": {"top"}, "upper": {"lower"}, "lower": {"upper"}, "front": {"back"}, "back": {"front"},
-	"near": {"far"}, "far": {"near"}, "nearer": {"further", "farther"}, "further": {"nearer"}, "farther": {"nearer"},
-	"left": {"right", "middle"}, "right": {"left", "middle"},
-	"big": {"little", "small"}, "large": {"small", "little"}, "little": {"big", "large"}, "small": {"big", "large"},
-	"old": {"new"}, "new": {"old"}, "older": {"newer", "younger"}, "newer": {"older"}, "younger": {"older"},
-}
-
 // opposed reports whether the hive opposite to the one of a word is told by the word for a
 // hive: "the bottom one", and elsewhere "the top hive".
 func (r *reader) opposed(toks []token, word string) bool {
-	others := opposites[word]
+	others := r.opposites[word]
 	if others == nil {
 		return false
 	}

@@ -278,7 +278,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
 			return before[k-1].text + " hand", 2 // "left-hand hive"
 		}
-		if back == 0 && opposites[text] != nil && r.opposed(r.toks, text) {
+		if back == 0 && r.opposites[text] != nil && r.opposed(r.toks, text) {
 			return text, 1 // "the little hive", and elsewhere "the big hive"
 		}
 		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"

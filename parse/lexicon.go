@@ -26,11 +26,11 @@ type lexicon struct {
 	behindSo      wordSet    // far, is: "so" before it joins nothing
 	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
 	givenNames    wordSet    // those of people
-	leadIns       map[string][]string
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
-	wordsOf [listCount][]string // of the lists behind givenNames
+	wordsOf            [listCount][]string // of the lists behind givenNames
+	leadIns, opposites map[string][]string // the word tables of these names
 
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, sideFront *sense // of the rules of these names
 
@@ -39,7 +39,7 @@ type lexicon struct {
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
 func newLexicon(f ruleFile) (*lexicon, error) {
-	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words}
+	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words, opposites: f.Opposite.Words}
 	l.words.addContractions(f.Contraction)
 	l.graph = newGraph(l.words)
 	for i := range l.rules {

@@ -94,17 +94,19 @@ type ruleFile struct {
 	Date         []part         `toml:"date"`
 	List         []wordList     `toml:"list"`
 	Column       []column       `toml:"column"`
-	LeadIn       leadIns        `toml:"lead_in"`
+	LeadIn       wordTable      `toml:"lead_in"`
+	Opposite     wordTable      `toml:"opposite"`
 }
 
-// leadIns are the words that turn the talk to the name behind them where they begin a
-// sentence, or behind one of those given with each. The phrases are read otherwise
-// without them (yes), or the same (no).
-type leadIns struct {
+// wordTable gives words with each of its words. The phrases are read otherwise without
+// it (yes), or the same (no).
+type wordTable struct {
 	Words map[string][]string `toml:"words"`
 	Yes   []string            `toml:"yes"`
 	No    []string            `toml:"no"`
 }
+
+func (w wordTable) whole() bool { return len(w.Words) > 0 && len(w.Yes) > 0 && len(w.No) > 0 }
 
 // loadRules reads the embedded rule files strictly.
 func loadRules() (ruleFile, error) {
@@ -133,9 +135,12 @@ func loadRules() (ruleFile, error) {
 		if f.LeadIn.Words != nil {
 			all.LeadIn = f.LeadIn
 		}
+		if f.Opposite.Words != nil {
+			all.Opposite = f.Opposite
+		}
 	}
-	if l := all.LeadIn; len(l.Words) == 0 || len(l.Yes) == 0 || len(l.No) == 0 {
-		return all, errors.New("rules: the lead-ins are missing, or without a yes and a no")
+	if !all.LeadIn.whole() || !all.Opposite.whole() {
+		return all, errors.New("rules: the lead-ins or the opposites are missing, or without a yes and a no")
 	}
 	return all, checkIDs(all.Rule)
 }

@@ -151,23 +151,34 @@ func TestListPhrases(t *testing.T) {
 	}
 }
 
-// TestLeadInPhrases holds the words that turn the talk to a name to their phrases.
-func TestLeadInPhrases(t *testing.T) {
+// TestWordTablePhrases holds the tables that give words with words to their phrases.
+func TestWordTablePhrases(t *testing.T) {
 	p := mustNew(t)
-	lame := parserOf(p.lexicon, func(l *lexicon) { l.leadIns = nil })
 	rules, err := loadRules()
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, phrase := range rules.LeadIn.Yes {
-		if reading(p, phrase, true) == reading(lame, phrase, true) {
-			t.Errorf("does not use the lead-ins: %q", phrase)
-		}
-	}
-	for _, phrase := range rules.LeadIn.No {
-		if reading(p, phrase, false) != reading(lame, phrase, false) {
-			t.Errorf("uses the lead-ins, but must not: %q", phrase)
-		}
+	for _, table := range []struct {
+		name    string
+		yes, no []string
+		without func(l *lexicon)
+	}{
+		{"lead-ins", rules.LeadIn.Yes, rules.LeadIn.No, func(l *lexicon) { l.leadIns = nil }},
+		{"opposites", rules.Opposite.Yes, rules.Opposite.No, func(l *lexicon) { l.opposites = nil }},
+	} {
+		t.Run(table.name, func(t *testing.T) {
+			lame := parserOf(p.lexicon, table.without)
+			for _, phrase := range table.yes {
+				if reading(p, phrase, true) == reading(lame, phrase, true) {
+					t.Errorf("does not use the table: %q", phrase)
+				}
+			}
+			for _, phrase := range table.no {
+				if reading(p, phrase, false) != reading(lame, phrase, false) {
+					t.Errorf("uses the table, but must not: %q", phrase)
+				}
+			}
+		})
 	}
 }
 
