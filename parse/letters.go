@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // letterNames are the letters by which the note names hives, "hive M", after which a
 // capital alone is the hive; never "I".
@@ -49,11 +52,11 @@ func (r *reader) lettersWithin(toks []token) (names []string) {
 
 // codeNames are codes of a letter and a number by which two hives or more are told at the heads
 // of sentences, "K1 strong. K2 weak", or one of which there is news, "Notes on T9". What
-// shorthand has for bars, hives or contents is none.
+// shorthand has for bars, hives or contents is none, but no sealed brood has a number.
 func (r *reader) codeNames(toks []token) (names []string) {
 	for i := 0; i+2 < len(toks); i++ {
 		t, number := &toks[i], &toks[i+1]
-		if t.end-t.start != 1 || !t.has(capital) || number.id != idNumber || !number.has(glued) || strings.Contains("abcdefhilnpq", r.strings.lower(r.text[t.start:t.end])) {
+		if t.end-t.start != 1 || !t.has(capital) || number.id != idNumber || !number.has(glued) || r.says(*t, "a", "f", "i") || r.shortLetter(r.strings.lower(r.text[t.start:t.end])) && !r.says(*t, "s") {
 			continue
 		}
 		news := i > 0 && t.pause == none && toks[i-1].lists.has(visitLinks) && (i == 1 || toks[i-2].lists.has(visits) || r.says(toks[i-2], "notes"))
@@ -97,8 +100,10 @@ func (r *reader) letterHead(toks []token, i int, letter byte) bool {
 	return (t.has(coloned) || t.pause >= line && next.pause > none || next.lists.has(being)) && r.talksOfHive(toks, i+1, nextSentences)
 }
 
-// shortLetters stand for what is found on a bar as well.
-const shortLetters = "bcdehlnpqs"
+// shortLetter reports whether a letter stands for a bar or for what is found on one as well.
+func (r *reader) shortLetter(letter string) bool {
+	return slices.Contains(r.wordsOf[shortLetters], letter)
+}
 
 // letterAlone reports whether a capital at item i, by which a hive is named elsewhere, stands
 // for the hive: not in "hive M" itself, nor where "A" is a word.
@@ -111,7 +116,7 @@ func (r *reader) letterAlone(items []item, i int) bool {
 		return false // "B4" is a bar
 	}
 	heads := it.pause >= line && (i+1 == len(items) || items[i+1].pause > none)
-	if strings.Contains(shortLetters, it.text) && i > 0 && it.pause < stop && !items[i-1].any4(kTo, kFrom, kAnd, kDo) && !r.isWord(&items[i-1], "with", "in", "into", "at", "but", "so", "than") {
+	if r.shortLetter(it.text) && i > 0 && it.pause < stop && !items[i-1].any4(kTo, kFrom, kAnd, kDo) && !r.isWord(&items[i-1], "with", "in", "into", "at", "but", "so", "than") {
 		return false // "b5 E"
 	}
 	listed := i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].text == "b" && items[i+2].has(capital)

@@ -82,6 +82,7 @@ const (
 	// no word known.
 	lots
 	ownBees
+	shortLetters
 	listCount
 )
 
@@ -153,6 +154,7 @@ var listNames = [listCount]string{
 	givenNames:         "given names",
 	lots:               "lots",
 	ownBees:            "own bees",
+	shortLetters:       "short letters",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why
