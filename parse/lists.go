@@ -83,6 +83,8 @@ const (
 	lots
 	ownBees
 	shortLetters
+	namedBehind
+	cappedDays
 	listCount
 )
 
@@ -155,6 +157,8 @@ var listNames = [listCount]string{
 	lots:               "lots",
 	ownBees:            "own bees",
 	shortLetters:       "short letters",
+	namedBehind:        "named behind",
+	cappedDays:         "capped days",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

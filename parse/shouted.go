@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A note that is typed with the capitals locked tells no name from a word by them. It is
 // read as it would be written otherwise: with capitals where sentences begin, and where only
@@ -47,7 +50,7 @@ func (r *reader) unshout(t *tidied) {
 			end++
 		}
 		word := strings.ToLower(t.text[at:end])
-		if end == at+1 || begins && !r.isSlip(word) || behindNames[last] || cappedWords[word] {
+		if end == at+1 || begins && !r.isSlip(word) || slices.Contains(r.wordsOf[namedBehind], last) || slices.Contains(r.wordsOf[cappedDays], word) {
 			at++ // keeps its capital
 		}
 		copy(out[at:end], word[len(word)-(end-at):])
@@ -76,10 +79,3 @@ func (r *reader) endsSentence(text string, at int, last string) bool {
 func (r *reader) isSlip(word string) bool {
 	return r.words.find(word).id == idUnknown && r.slips.find(word) != idUnknown
 }
-
-// behindNames are words behind which a name has to have its capital to be one: "opened
-// Juniper", "then Mabel".
-var behindNames = map[string]bool{"opened": true, "called": true, "then": true, "with": true, "to": true, "from": true}
-
-// cappedWords are days and months that are other words without their capital.
-var cappedWords = map[string]bool{"sat": true, "sun": true, "mon": true, "may": true, "march": true}
