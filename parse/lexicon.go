@@ -31,6 +31,7 @@ type lexicon struct {
 
 	wordsOf            [listCount][]string // of the lists behind givenNames
 	leadIns, opposites map[string][]string // the word tables of these names
+	strokes            strokes
 
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, sideFront *sense // of the rules of these names
 
@@ -39,7 +40,7 @@ type lexicon struct {
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
 func newLexicon(f ruleFile) (*lexicon, error) {
-	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words, opposites: f.Opposite.Words}
+	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words, opposites: f.Opposite.Words, strokes: f.Stroke}
 	l.words.addContractions(f.Contraction)
 	l.graph = newGraph(l.words)
 	for i := range l.rules {

@@ -96,6 +96,7 @@ type ruleFile struct {
 	Column       []column       `toml:"column"`
 	LeadIn       wordTable      `toml:"lead_in"`
 	Opposite     wordTable      `toml:"opposite"`
+	Stroke       strokes        `toml:"stroke"`
 }
 
 // wordTable gives words with each of its words. The phrases are read otherwise without
@@ -138,9 +139,12 @@ func loadRules() (ruleFile, error) {
 		if f.Opposite.Words != nil {
 			all.Opposite = f.Opposite
 		}
+		if f.Stroke.Letters != nil {
+			all.Stroke = f.Stroke
+		}
 	}
-	if !all.LeadIn.whole() || !all.Opposite.whole() {
-		return all, errors.New("rules: the lead-ins or the opposites are missing, or without a yes and a no")
+	if !all.LeadIn.whole() || !all.Opposite.whole() || !all.Stroke.whole() {
+		return all, errors.New("rules: the lead-ins, the opposites or the strokes are missing, or without a yes and a no")
 	}
 	return all, checkIDs(all.Rule)
 }

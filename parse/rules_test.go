@@ -164,6 +164,7 @@ func TestWordTablePhrases(t *testing.T) {
 		without func(l *lexicon)
 	}{
 		{"lead-ins", rules.LeadIn.Yes, rules.LeadIn.No, func(l *lexicon) { l.leadIns = nil }},
+		{"strokes", rules.Stroke.Yes, rules.Stroke.No, func(l *lexicon) { l.strokes = strokes{} }},
 		{"opposites", rules.Opposite.Yes, rules.Opposite.No, func(l *lexicon) { l.opposites = nil }},
 	} {
 		t.Run(table.name, func(t *testing.T) {

@@ -1,20 +1,31 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Shorthand joins what is on a comb by strokes: "b3 E/L", "H/P", "Q/E/L/CB". Between
 // such letters a stroke is "and".
 
-// strokeWords are the letters that stand for what is on a comb beside a stroke, with the
-// word for each; "" where the letters are a word of the rules themselves.
-var strokeWords = map[string]string{
-	"e": "eggs", "l": "larvae", "h": "honey", "n": "nectar", "p": "pollen", "q": "queen", "c": "cb", "s": "sb",
-	"cb": "", "sb": "", "ob": "", "db": "", "ch": "", "bb": "", "po": "", "pol": "", "hon": "", "nec": "", "egg": "", "eggs": "",
+// strokes are what stands for things on a comb beside a stroke, as the rule files have it.
+// The phrases are read otherwise without them (yes), or the same (no).
+type strokes struct {
+	Letters map[string]string `toml:"letters"` // with the word for each
+	Words   []string          `toml:"words"`   // of the rules themselves
+	Not     []string          `toml:"not"`     // what means something else
+	Yes     []string          `toml:"yes"`
+	No      []string          `toml:"no"`
 }
 
-// notContents are pairs of letters that mean something else: the wind's quarter, queen
-// cells, the left hand, short supersedure.
-var notContents = map[string]bool{"n/e": true, "e/n": true, "s/e": true, "e/s": true, "n/s": true, "s/n": true, "q/c": true, "l/h": true, "h/l": true, "s/s": true, "c/s": true}
+func (s *strokes) whole() bool {
+	return len(s.Letters) > 0 && len(s.Words) > 0 && len(s.Yes) > 0 && len(s.No) > 0
+}
+
+// has reports whether letters stand for what is on a comb.
+func (s *strokes) has(letters string) bool {
+	return s.Letters[letters] != "" || slices.Contains(s.Words, letters)
+}
 
 // longestStrokes is the number of bytes in which what strokes join is looked for on either
 // side of one.
@@ -44,24 +55,24 @@ func (s *splitter) joinContents(at int) bool {
 		return false
 	}
 	run, stroke := s.strokesOf(at)
-	if run == "" || notContents[run] {
+	if run == "" || slices.Contains(s.strokes.Not, run) {
 		return false
 	}
 	for i, part := range strings.Split(run, "/") {
-		if _, known := strokeWords[part]; !known || i == 0 && (part == "c" || part == "s") {
+		if !s.strokes.has(part) || i == 0 && (part == "c" || part == "s") {
 			return false
 		}
 	}
 	before := run[:stroke]
 	before = before[strings.LastIndexByte(before, '/')+1:]
 	behind, _, _ := strings.Cut(run[stroke+1:], "/")
-	if word := strokeWords[before]; word != "" {
+	if word := s.strokes.Letters[before]; word != "" {
 		s.out[n-1].id = s.words.find(word).id
 		s.out[n-1].lists = 0
 		s.out[n-1].flags |= respelt | cased | s.words.marks[s.out[n-1].id]
 	}
 	s.sign('&', at)
-	word := strokeWords[behind]
+	word := s.strokes.Letters[behind]
 	from := s.at
 	s.at += len(behind)
 	if word == "" {

@@ -71,6 +71,7 @@ type splitter struct {
 	hives    wordSet // words that the name of a hive follows
 	numbered wordSet // and those that a number follows
 	numbers  *numbers
+	strokes  strokes
 	text     string
 	at       int // next byte
 	base     int // offset of text in the note
