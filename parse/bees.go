@@ -266,7 +266,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	if i > 0 && c.items[i-1].is(kArt) && i+1 < len(c.items) && c.items[i+1].is(kHive) && c.items[i+1].pause == none {
 		return false // "the big hive by the gate"
 	}
-	if i+1 < len(c.items) && r.isWord(&c.items[i], sizes...) && c.items[i+1].isWord2("one", "ones") && c.items[i+1].pause == none {
+	if i+1 < len(c.items) && r.isWord(&c.items[i], r.wordsOf[sizes]...) && c.items[i+1].isWord2("one", "ones") && c.items[i+1].pause == none {
 		return false // "this was the big one", of a job or a comb
 	}
 	if r.plainlyColony(c, i) {
@@ -279,7 +279,7 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		!r.lightWord(&c.items[next]) && !c.items[next].any(kBees, kHive) {
 		return false
 	}
-	sized := r.isWord(&c.items[i], sizes...)
+	sized := r.isWord(&c.items[i], r.wordsOf[sizes]...)
 	for k := range c.items {
 		if c.items[k].any3(kBees, kName, kHive) && k != i && !(sized && c.items[k].isWord2("they", "them")) {
 			return true
@@ -297,9 +297,6 @@ func (r *reader) ofColony(c *clause, i int) bool {
 	return !r.isWord(&c.items[i], "small", "thin", "poor", "big", "wee", "average", "fair", "medium", "decent", "so so")
 }
 
-// sizes are said of many things, and of them where only "they" could be meant.
-var sizes = []string{"small", "tiny", "wee", "big", "huge", "large", "massive", "enormous"}
-
 // describable are the kinds of words that a size or strength before them describes.
 var describable = setOf(kWord, kContent, kComb, kBar, kQueen, kCell, kPattern, kSign, kFixture, kSky, kWind, kSubstance, kStores, kDot, kDo)
 
@@ -310,7 +307,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i == 0 && it.pause >= stop && next < len(c.items) && c.items[next].pause >= comma && it.isWord4("weak", "strong", "booming", "small") {
 		return true
 	}
-	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, sizes...) {
+	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, r.wordsOf[sizes]...) {
 		return true
 	}
 	if r.calledSo(c, i) || r.judgedBy(c, i) || r.judgesBars(c, i) {

@@ -92,16 +92,13 @@ func (r *reader) thoseTaken(c *clause, d *deed, i int) {
 // tells what was done to them.
 var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))
 
-// newOnes are words between a number and its bars that tell only that they are put in.
-var newOnes = []string{"new", "more", "fresh", "spare", "extra", "further", "additional", "plain", "clean", "empty", "bare", "blank"}
-
 // barsAhead reports whether a number's bars, with what they hold, and a helping verb
 // at most stand between it and the verb: "three new bars were added", "two more
 // bars of honey taken".
 func (r *reader) barsAhead(items []item) bool {
 	bars := false
 	for k := range items {
-		if items[k].pause > none || !items[k].anyOf(ofBarsDone) && !r.isWord(&items[k], newOnes...) {
+		if items[k].pause > none || !items[k].anyOf(ofBarsDone) && !r.isWord(&items[k], r.wordsOf[newOnes]...) {
 			return false
 		}
 		bars = bars || items[k].any(kBar, kCell) || r.emptyBar(&items[k])

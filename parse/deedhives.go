@@ -70,7 +70,7 @@ func (r *reader) gaveFood(items []item, verb, i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
-		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && (!r.named || r.isWord(&items[k], newOnes...)) {
+		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && (!r.named || r.isWord(&items[k], r.wordsOf[newOnes]...)) {
 			return true
 		}
 	}

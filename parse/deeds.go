@@ -154,7 +154,7 @@ func (r *reader) newCount(items []item, k int) bool {
 	if items[k].pause != comma || !items[k].is(kNum) || k+2 >= len(items) {
 		return false
 	}
-	if k++; items[k].is(kComb) || r.isWord(&items[k], newOnes...) {
+	if k++; items[k].is(kComb) || r.isWord(&items[k], r.wordsOf[newOnes]...) {
 		k++
 	}
 	return k+1 < len(items) && items[k].is(kBar) && items[k].pause == none && items[k+1].is(kDo) && items[k+1].pause == none && r.rule(&items[k+1], kDo).Form == "done"

@@ -79,7 +79,7 @@ func (r *reader) barsToo(c *clause, d *deed) {
 	}
 	for i := d.at + 1; i+1 < len(c.items); i++ {
 		bar := i + 1
-		for bar < len(c.items) && (c.items[bar].is(kComb) || r.isWord(&c.items[bar], newOnes...)) && !c.items[bar].is(kBar) {
+		for bar < len(c.items) && (c.items[bar].is(kComb) || r.isWord(&c.items[bar], r.wordsOf[newOnes]...)) && !c.items[bar].is(kBar) {
 			bar++
 		}
 		if it := &c.items[i]; !it.is(kNum) || it.used || !it.n.whole() || bar == len(c.items) || !c.items[bar].is(kBar) || c.items[bar].is(kBars) || c.items[bar].used {
@@ -155,7 +155,7 @@ func (r *reader) barsIn(c *clause) {
 			continue
 		}
 		k := i + 1
-		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], newOnes...)) && c.items[k].text != "in" {
+		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], r.wordsOf[newOnes]...)) && c.items[k].text != "in" {
 			k++
 		}
 		at, place := r.inPlace(c.items, k), 0

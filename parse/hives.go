@@ -149,7 +149,7 @@ func (r *reader) placedHive(items []item, i int, before []item) (string, int) {
 	if len(before) > 1 && before[len(before)-2].is(kArt) && place.pause == none {
 		back, place = 2, &before[len(before)-2]
 	}
-	if len(before) > back && place.pause < stop || !slices.Contains(endwise, name) {
+	if len(before) > back && place.pause < stop || !slices.Contains(r.wordsOf[endPlaces], name) {
 		return "", 0
 	}
 	return name, back
@@ -169,7 +169,7 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 		return false
 	}
 	switch next := &items[i+1]; {
-	case next.is(kRepair), next.is(kBar), items[i].pause == comma && next.pause == none, r.isWord(next, newOnes...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
+	case next.is(kRepair), next.is(kBar), items[i].pause == comma && next.pause == none, r.isWord(next, r.wordsOf[newOnes]...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
 	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
 	case countsCells(items, i+1): // "heron hive three sealed queen cells"
 	default:
@@ -272,7 +272,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(sidewise, rest) || slices.Contains(endwise, rest)) {
+		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)) {
 			return rest, 1 // "the middle hive"
 		}
 		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
@@ -304,12 +304,6 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	}
 	return strings.Join(words, " "), back
 }
-
-// sidewise are words of place that name a hive of a row by themselves.
-var sidewise = []string{"middle", "centre", "center", "left hand", "right hand"}
-
-// endwise are those that before "one" are as often of a bar or a cell.
-var endwise = []string{"top", "bottom", "front", "back", "far", "near", "upper", "lower", "end", "left"}
 
 // told are the kinds of words that can end what is told of a hive in running speech.
 var told = setOf(kContent, kTemper, kSign, kCell, kStrength, kStores, kStored, kSide, kPlace, kPattern, kLeaf, kComb, kState, kSubstance, kDo)

@@ -141,9 +141,6 @@ func (s *scan) tellsExtent(i int) bool {
 	return false
 }
 
-// covering are verbs of what is found and how much of the comb it takes.
-var covering = []string{"covers", "covered", "covering", "cover", "fills", "filled", "filling", "fill", "occupies", "occupied", "takes", "took", "taking", "spans", "extends", "stretches", "makes"}
-
 // combIs: "half the comb is nectar", "80 percent of the comb is under sealed brood" give
 // the share of what is named behind the comb at item k.
 func (s *scan) combIs(i int, v float64, k int) bool {
@@ -176,7 +173,7 @@ func (s *scan) shareOfComb(i int) bool {
 	if covers-2 > last.at && s.at(covers-1).isWord2("up", "over") {
 		covers--
 	}
-	if covers-1 > last.at && s.r.isWord(s.at(covers-1), covering...) {
+	if covers-1 > last.at && s.r.isWord(s.at(covers-1), s.r.wordsOf[covering]...) {
 		covers-- // "sealed brood covers perhaps half the comb"
 	}
 	if !s.onlyBetween(last.at, covers, kAdv, kMaybe, kPattern, kSide, kPlace, kBe, kOn) {

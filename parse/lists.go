@@ -85,6 +85,25 @@ const (
 	shortLetters
 	namedBehind
 	cappedDays
+	newOnes
+	sizes
+	covering
+	weighing
+	eating
+	readings
+	toDegrees
+	offWords
+	lying
+	seeking
+	nothingFound
+	twins
+	ofPeople
+	besideCombs
+	hiveMarks
+	verdictAdverbs
+	turnWords
+	rowPlaces
+	endPlaces
 	listCount
 )
 
@@ -159,6 +178,25 @@ var listNames = [listCount]string{
 	shortLetters:       "short letters",
 	namedBehind:        "named behind",
 	cappedDays:         "capped days",
+	newOnes:            "new ones",
+	sizes:              "sizes",
+	covering:           "covering",
+	weighing:           "weighing",
+	eating:             "eating",
+	readings:           "readings",
+	toDegrees:          "to degrees",
+	offWords:           "off words",
+	lying:              "lying",
+	seeking:            "seeking",
+	nothingFound:       "nothing found",
+	twins:              "twins",
+	ofPeople:           "of people",
+	besideCombs:        "beside combs",
+	hiveMarks:          "hive marks",
+	verdictAdverbs:     "verdict adverbs",
+	turnWords:          "turn words",
+	rowPlaces:          "row places",
+	endPlaces:          "end places",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -28,7 +28,7 @@ func (r *reader) exclaimed(toks []token, i, end int) bool {
 // plantAsName reports whether a plant has a capital where the plant itself would have
 // none: amid a sentence, in no longer name, and before nothing that it yields.
 func (r *reader) plantAsName(toks []token, i, end int) bool {
-	if i == 0 || toks[i].pause >= stop || toks[i].pause == none && (toks[i-1].has(capital) && i > 1 && toks[i-1].pause < stop || r.says(toks[i-1], ofPeople...) || i > 1 && r.says(toks[i-2], "according", "thanks")) {
+	if i == 0 || toks[i].pause >= stop || toks[i].pause == none && (toks[i-1].has(capital) && i > 1 && toks[i-1].pause < stop || r.says(toks[i-1], r.wordsOf[ofPeople]...) || i > 1 && r.says(toks[i-2], "according", "thanks")) {
 		return false
 	}
 	best := r.lex.matcher.longest(toks, i, nil)
@@ -41,9 +41,6 @@ func (r *reader) plantAsName(toks []token, i, end int) bool {
 	next := r.lex.matcher.longest(toks, end, nil)
 	return !toks[end].has(capital) && toks[end].id != r.words.ownID && !next.kinds.has(kContent) && !next.kinds.has(kForage)
 }
-
-// ofPeople are words right behind which a name is a person's.
-var ofPeople = []string{"with", "told", "asked", "rang", "phoned", "met", "thank", "thanks", "tell", "ask", "says", "said", "like"}
 
 // loneOne is the hive told by colour, place or plant in the opening sentences of the
 // note: "had the yellow one open", "by the chapel lot".

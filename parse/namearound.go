@@ -56,7 +56,7 @@ func (r *reader) startsBefore(toks []token, k, n int) bool {
 // barBeforeIn reports whether a bar by its number stands before "in" and a name: "eggs on bar
 // 3 in Juniper", not "comb 9 in wide".
 func (r *reader) barBeforeIn(toks []token, i int) bool {
-	return i > 3 && r.isNumber(&toks[i-2]) && r.says(toks[i-3], barWords...) && toks[i-2].pause == none && toks[i-1].pause == none && !r.numbers.dimension.has(toks[i].id)
+	return i > 3 && r.isNumber(&toks[i-2]) && r.barNouns.has(toks[i-3].id) && toks[i-2].pause == none && toks[i-1].pause == none && !r.numbers.dimension.has(toks[i].id)
 }
 
 // namesAThing reports whether what is called by a name at token k is told in a relative

@@ -6,7 +6,7 @@ package parse
 // tipsScale reports whether a name is told to weigh so much: "Feijoa came to 24 kilos",
 // "Otto went to 20 kg".
 func (r *reader) tipsScale(toks []token, end int) bool {
-	if end >= len(toks) || toks[end].pause > none || !r.says(toks[end], weighing...) {
+	if end >= len(toks) || toks[end].pause > none || !r.says(toks[end], r.wordsOf[weighing]...) {
 		return false
 	}
 	for k := end + 2; k < len(toks) && k < end+8 && toks[k].pause == none; k++ {
@@ -16,9 +16,6 @@ func (r *reader) tipsScale(toks []token, end int) bool {
 	}
 	return false
 }
-
-// weighing are verbs between a name and what it weighs.
-var weighing = []string{"came", "comes", "went", "goes", "is", "was", "weighs", "weighed", "tips", "tipped", "stands", "stood", "turned", "made", "makes", "scaled", "hit", "registered"}
 
 func (r *reader) isNumber(t *token) bool {
 	return t.has(digits) || r.numbers.of(t.id).kind != notNumber
@@ -31,7 +28,7 @@ func (r *reader) ate(toks []token, end int) bool {
 	for k < len(toks) && k < end+3 && toks[k].pause == none && r.says(toks[k], "has", "have", "had", "'s", "already", "all", "nearly", "almost", "also", "only", "just", "now") {
 		k++
 	}
-	if k == len(toks) || toks[k].pause > none || !r.says(toks[k], eating...) {
+	if k == len(toks) || toks[k].pause > none || !r.says(toks[k], r.wordsOf[eating]...) {
 		return false
 	}
 	for last := k + 7; k < len(toks) && k < last && toks[k].pause == none; k++ {
@@ -41,9 +38,6 @@ func (r *reader) ate(toks []token, end int) bool {
 	}
 	return false
 }
-
-// eating are verbs of what a hive does with its food.
-var eating = []string{"received", "ate", "eaten", "emptied", "finished", "cleared", "drained", "guzzled", "devoured", "polished", "drunk", "drank", "used", "consumed", "gobbled", "scoffed", "taken", "stored", "swallowed"}
 
 // ownsParts reports whether the sentence behind that of a name begins with something of
 // a hive that is hers or his: "Greta sulks. Her queen was on bar three".
@@ -81,16 +75,13 @@ func (r *reader) barsPassed(toks []token, i, end int) (passed, sure bool) {
 			continue
 		}
 		for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {
-			if r.says(toks[j], barWords...) {
+			if r.barNouns.has(toks[j].id) {
 				return true, sure
 			}
 		}
 	}
 	return false, false
 }
-
-// barWords are the words for what hangs in a hive.
-var barWords = []string{"bar", "bars", "frame", "frames", "comb", "combs"}
 
 // saidThat reports whether a name is what something is said or thought of: "you will not
 // believe that Red builds like mad", "I think Juniper is about to swarm".

@@ -117,7 +117,7 @@ func (r *reader) movedTo(toks []token, i, end int) bool {
 			return true
 		}
 		if r.says(toks[k], "moved", "shifted", "transferred") {
-			return number && r.says(toks[k+1], barWords...)
+			return number && r.barNouns.has(toks[k+1].id)
 		}
 	}
 	return false

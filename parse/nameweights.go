@@ -17,14 +17,14 @@ func linesAfter(toks []token, end int) bool {
 
 // fares reports whether it is told how the one of a name is doing.
 func (r *reader) fares(toks []token, end int) bool {
-	for end < len(toks) && toks[end].pause == none && r.says(toks[end], verdictAdverbs...) {
+	for end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[verdictAdverbs]...) {
 		end++
 	}
 	next := beFollows(toks, end) + 1
 	if next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], "had") {
 		next++ // "Juniper has had a poor week"
 	}
-	for next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], verdictAdverbs...) {
+	for next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], r.wordsOf[verdictAdverbs]...) {
 		next++
 	}
 	if next == 0 || next >= len(toks) {
@@ -44,9 +44,6 @@ func (r *reader) fares(toks []token, end int) bool {
 	}
 	return false
 }
-
-// verdictAdverbs stand between a name and its verdict: "Fionn now is just the opposite".
-var verdictAdverbs = []string{"now", "quite", "just", "rather", "exactly", "very", "also", "still", "certainly", "simply"}
 
 // theNamed reports whether "the" or "to the" begins a sentence before a name: "The Sundial
 // is weak", "To the Quince at noon".
@@ -76,10 +73,10 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) {
 		return false
 	}
-	if r.says(toks[i], twins...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
+	if r.says(toks[i], r.wordsOf[twins]...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
 		return true
 	}
-	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], twins...) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
+	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], r.wordsOf[twins]...) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
 		return true // "the Long Meadow colony"
 	}
 	if toks[i].lists&unnamed != 0 {
@@ -97,14 +94,11 @@ func (r *reader) placeName(toks []token, i int) bool {
 	return best.end > i
 }
 
-// twins tell two places of one name apart: "Old Mill" and "New Mill".
-var twins = []string{"old", "new", "great", "little", "big", "small", "young"}
-
 // twinNamed reports whether the name at token k stands behind another of twins too.
 func (r *reader) twinNamed(toks []token, k int) bool {
 	name := r.text[toks[k].start:toks[k].end]
 	for j := 1; j < len(toks); j++ {
-		if toks[j].pause == none && r.says(toks[j], name) && r.says(toks[j-1], twins...) && toks[j-1].has(capital) && toks[j-1].id != toks[k-1].id {
+		if toks[j].pause == none && r.says(toks[j], name) && r.says(toks[j-1], r.wordsOf[twins]...) && toks[j-1].has(capital) && toks[j-1].id != toks[k-1].id {
 			return true
 		}
 	}
@@ -310,7 +304,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 			}
 			return enough
 		}
-		if toks[end].pause >= line && (linesAfter(toks, end) || r.talksOfHive(toks, end, ownSentence) || end+1 < len(toks) && r.says(toks[end], barWords...) && r.isNumber(&toks[end+1])) {
+		if toks[end].pause >= line && (linesAfter(toks, end) || r.talksOfHive(toks, end, ownSentence) || end+1 < len(toks) && r.barNouns.has(toks[end].id) && r.isNumber(&toks[end+1])) {
 			return enough
 		}
 		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {
@@ -358,7 +352,7 @@ func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
 		if r.says(toks[k], "inspection", "examination") {
 			return enough - 1 // "Juniper had her first full inspection"
 		}
-		if k+2 < len(toks) && toks[k].pause == none && r.says(toks[k-1], "has", "had", "on") && r.isNumber(&toks[k]) && r.says(toks[k+1], barWords...) && r.says(toks[k+2], "in", "of", "covered", "drawn") {
+		if k+2 < len(toks) && toks[k].pause == none && r.says(toks[k-1], "has", "had", "on") && r.isNumber(&toks[k]) && r.barNouns.has(toks[k+1].id) && r.says(toks[k+2], "in", "of", "covered", "drawn") {
 			return enough // "Juniper has ten bars in use"
 		}
 	}

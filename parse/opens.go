@@ -150,7 +150,7 @@ func (r *reader) opensLeaf(o *opener) verdict {
 	if o.pause == none && o.prev.isWord2("it", "them") {
 		return doesOpen
 	}
-	if o.pause == none && !o.needs && strings.HasPrefix(r.rule(o.item, kLeaf).ID, "temperature") && o.prev.any3(kWord, kDo, kNow) && !r.isWord(o.prev, toDegrees...) && planSince(o.items, o.i) {
+	if o.pause == none && !o.needs && strings.HasPrefix(r.rule(o.item, kLeaf).ID, "temperature") && o.prev.any3(kWord, kDo, kNow) && !r.isWord(o.prev, r.wordsOf[toDegrees]...) && planSince(o.items, o.i) {
 		return doesOpen // "so I'll be brief eleven degrees and cloudy"
 	}
 	return unknown
@@ -165,9 +165,6 @@ func planSince(items []item, i int) bool {
 	}
 	return false
 }
-
-// toDegrees are words that a temperature behind them belongs to.
-var toDegrees = []string{"above", "below", "under", "until", "till", "reach", "reaches", "hits", "hit", "least", "over", "past", "than", "at", "warm", "only", "just", "needs", "need", "wait", "near", "nearly"}
 
 func (r *reader) opensYes(o *opener) verdict {
 	return verdictOf(o.pause > none || !o.prev.any(kFixture, kContent, kComb))

@@ -80,11 +80,8 @@ func (r *reader) soughtInVain(c *clause) bool {
 		return false
 	}
 	answer := strings.ToLower(r.text[r.ahead[0].start:r.ahead[len(r.ahead)-1].end])
-	return slices.Contains(nothingFound, answer) && slices.ContainsFunc(c.items, func(it item) bool { return r.isWord(&it, seeking...) })
+	return slices.Contains(r.wordsOf[nothingFound], answer) && slices.ContainsFunc(c.items, func(it item) bool { return r.isWord(&it, r.wordsOf[seeking]...) })
 }
-
-// nothingFound is what one says of a search in vain.
-var nothingFound = []string{"nothing", "no luck", "no joy", "in vain", "nope", "no"}
 
 // sightings are the items by which a queen was seen and was not, each -1 where none is.
 func (r *reader) sightings(c *clause, noun int) (seen, unseen int) {

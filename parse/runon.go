@@ -213,7 +213,7 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 		ends = i-2 >= from && r.placeNumber(items, i-1)
 	case last.is(kState):
 		spoken := before.is(kBe) && last.text == "empty" && !items[i].is(kComb)                                  // "bar 11 is empty eggs on bar 4"
-		off := r.isWord(last, offWords...) && kindsOf(items[from:i]).has(kDo)                                    // "took bar 13 out"
+		off := r.isWord(last, r.wordsOf[offWords]...) && kindsOf(items[from:i]).has(kDo)                         // "took bar 13 out"
 		ends = spoken || off || before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
 	case last.is(kPattern):
 		ends = before.is(kBrood) || before.is(kContent) && r.brooding(before) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
@@ -234,7 +234,7 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 		ends = before.is(kContent)
 	case last.is(kHive):
 		ends = i-3 >= from && before.is(kArt) && items[i-3].is(kDo) // "split the hive"
-	case r.isWord(last, offWords...) && kindsOf(items[from:i]).has(kDo):
+	case r.isWord(last, r.wordsOf[offWords]...) && kindsOf(items[from:i]).has(kDo):
 		ends = true // "took 3 kg of honey off"
 	case last.is(kWord):
 		ends = before.any3(kArt, kUnseen, kNo) && !items[i].is(kSky) // "ants on the stand", but "the sky overcast"
@@ -243,9 +243,6 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	}
 	return ends && tellsEnough(items[from:i], &items[i])
 }
-
-// offWords end a deed behind its object.
-var offWords = []string{"out", "off", "away", "down", "clean", "up"}
 
 // brooding reports whether a word names brood, or tells what it is like.
 func (r *reader) brooding(it *item) bool {

@@ -355,11 +355,8 @@ func (r *reader) weighed(c *clause) {
 // afterReading reports whether what a scale tells follows a word: "on the scales it
 // came to 31 kg", "mass 28 kg".
 func (r *reader) afterReading(it *item) bool {
-	return it.any(kTo, kOn) || it.lists.has(scales) || r.isWord(it, readings...)
+	return it.any(kTo, kOn) || it.lists.has(scales) || r.isWord(it, r.wordsOf[readings]...)
 }
-
-// readings stand between a scale and what it tells: "the balance registered 27 kg".
-var readings = []string{"said", "says", "showed", "shows", "stood", "stands", "read", "reads", "reading", "gave", "gives", "registered", "recorded", "about", "around", "some", "roughly", "nearly"}
 
 // afterthoughts are counts, plants and amounts told in a clause of their own:
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar

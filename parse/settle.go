@@ -95,15 +95,12 @@ func (s *scan) offBars(i int) bool {
 		for place > 1 && s.at(place-1).is(kArt) {
 			place--
 		}
-		if s.r.isWord(s.at(k), besideCombs...) && (s.at(place-1).is(kOn) || s.at(place-1).isWord3("under", "beneath", "below")) {
+		if s.r.isWord(s.at(k), s.r.wordsOf[besideCombs]...) && (s.at(place-1).is(kOn) || s.at(place-1).isWord3("under", "beneath", "below")) {
 			return true
 		}
 	}
 	return false
 }
-
-// besideCombs are places of the hive where signs are found on no bar.
-var besideCombs = []string{"floor", "the floor", "lid", "the lid", "roof", "the roof", "step", "doorstep", "ground", "grass", "sill", "rim", "stand", "the stand", "entrance", "the entrance"}
 
 // offComb are signs that no bar can show.
 var offComb = map[string]bool{"robbing": true, "mice": true, "bearding": true, "queenless_roar": true}

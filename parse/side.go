@@ -199,7 +199,7 @@ func (s *scan) placeFirst(i int) bool {
 	if s.at(i+1) != nil && s.at(i+1).is(kThere) && s.at(i+1).pause == none {
 		i++
 	}
-	if be := s.at(i + 1); k > 0 && s.at(k).pause == none && !s.at(k-1).any(kAnd, kBut) || be == nil || be.pause > none || !be.any(kBe, kSeen) && !s.r.isWord(be, lying...) {
+	if be := s.at(i + 1); k > 0 && s.at(k).pause == none && !s.at(k-1).any(kAnd, kBut) || be == nil || be.pause > none || !be.any(kBe, kSeen) && !s.r.isWord(be, s.r.wordsOf[lying]...) {
 		return false
 	}
 	return s.leadsTo(i+1, kOf, kArt, kAdv, kAmount, kNum, kPattern, kStage, kColour, kPlace) != nil

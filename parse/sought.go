@@ -5,9 +5,6 @@ import "slices"
 // What is looked for and not found, "looked for queen cells on bars five to eight and found
 // none", is denied where it stands: the answer moves before it.
 
-// seeking are verbs of looking for something.
-var seeking = []string{"looked", "searched", "hunted", "checked", "looking", "hunting", "searching"}
-
 // ofSearch are the kinds of words that stand between what is looked for and the answer.
 var ofSearch = setOf(kOn, kBars, kBar, kArt, kAnd, kOr, kBut, kCell, kCellKind, kStage, kSign, kContent, kQueen, kLeaf, kAmount, kWhole, kEach, kPron, kSeen, kAdv, kDur)
 
@@ -45,7 +42,7 @@ func (r *reader) soughtItems(items []item) []item {
 // between.
 func (r *reader) seeks(items []item, i int) bool {
 	for k := i - 1; k >= 0 && i-k <= 4; k-- {
-		if r.isWord(&items[k], seeking...) {
+		if r.isWord(&items[k], r.wordsOf[seeking]...) {
 			return k == 0 || !items[k-1].any4(kUndone, kPlan, kWill, kIf)
 		}
 		if !items[k].any5(kOn, kBars, kEach, kAdv, kWhole) || items[k+1].pause > none {
@@ -60,7 +57,7 @@ func (r *reader) seeks(items []item, i int) bool {
 func (r *reader) fruitless(items []item, k int) (from, to int) {
 	for last := k + longestAside; k < len(items) && k < last && items[k].pause < stop; k++ {
 		it := &items[k]
-		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, nothingFound...) {
+		if it.any3(kUnseen, kNo, kNot) || r.isWord(it, r.wordsOf[nothingFound]...) {
 			to = k + 1
 			if to < len(items) && items[to].isWord5("one", "luck", "joy", "there", "at all") {
 				to++

@@ -66,7 +66,7 @@ func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 	if i > 1 && toks[i].pause == none && r.says(toks[i-1], "to") && r.says(toks[i-2], "over", "on", "across", "along") {
 		return !byWord && r.talksOfHive(toks, end, ownSentence)
 	}
-	turned := i > 0 && toks[i].pause == none && r.says(toks[i-1], turnWords...)
+	turned := i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[turnWords]...)
 	if head := i == 0 || toks[i].pause >= line; !head && !(turned && (i == 1 || toks[i-1].pause >= line)) {
 		return false
 	}
@@ -76,9 +76,6 @@ func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 	return !byWord && !r.says(toks[end], "you") && (turned || r.says(toks[end], "first", "next")) && r.talksOfHive(toks, end, ownSentence)
 }
 
-// turnWords stand before the name of the hive whose turn it is.
-var turnWords = []string{"now", "then", "next", "and", "right", "ok", "okay", "so"}
-
 // inItsTurn reports whether a given name at item i heads its line, as the names of hives do,
 // behind nothing but a word that turns to it.
 func (r *reader) inItsTurn(items []item, i int) bool {
@@ -86,5 +83,5 @@ func (r *reader) inItsTurn(items []item, i int) bool {
 	if it.to != it.from+1 || !r.givenNames.has(r.mended[it.from].id) {
 		return false
 	}
-	return i == 0 || i == 1 && it.pause == none && r.isWord(&items[0], turnWords...) || i > 1 && items[i-1].is(kBe) && items[i-2].text == "this" || i > 0 && it.pause == none && items[i-1].any(kTo, kFrom)
+	return i == 0 || i == 1 && it.pause == none && r.isWord(&items[0], r.wordsOf[turnWords]...) || i > 1 && items[i-1].is(kBe) && items[i-2].text == "this" || i > 0 && it.pause == none && items[i-1].any(kTo, kFrom)
 }

@@ -263,9 +263,6 @@ func (r *reader) namesBar(c cell) bool {
 	return false
 }
 
-// hiveMarks stand before the number of a hive in a cell.
-var hiveMarks = []string{"hive", "hv", "h", "colony", "col", "nuc", "no.", "no", "#"}
-
 // namesHive reports whether a cell names a hive: "H3", "hive 12", the name in a row
 // before.
 func (r *reader) namesHive(c cell) bool {
@@ -276,7 +273,7 @@ func (r *reader) namesHive(c cell) bool {
 	if slices.Contains(r.table.keys, name) {
 		return true
 	}
-	for _, mark := range hiveMarks {
+	for _, mark := range r.wordsOf[hiveMarks] {
 		rest, ok := strings.CutPrefix(name, mark)
 		if !ok {
 			continue

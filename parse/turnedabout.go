@@ -264,7 +264,7 @@ func (r *reader) idleAside(items []item, k int) int {
 // leadsToFind reports whether a verb of being, lying or seeing stands at item k, and soon
 // behind it what is found.
 func (r *reader) leadsToFind(items []item, k int) bool {
-	if k >= len(items) || !items[k].any(kBe, kThere) && !r.isWord(&items[k], lying...) {
+	if k >= len(items) || !items[k].any(kBe, kThere) && !r.isWord(&items[k], r.wordsOf[lying]...) {
 		if !(k+1 < len(items) && items[k].isWord2("i", "we") && hasKind(items[k+1:min(len(items), k+3)], kSeen)) {
 			return false
 		}
@@ -279,6 +279,3 @@ func (r *reader) leadsToFind(items []item, k int) bool {
 	}
 	return false
 }
-
-// lying are verbs for where something is on a comb.
-var lying = []string{"runs", "ran", "lies", "lay", "sits", "sat", "hangs", "hung", "stands", "stood", "comes", "came"}
