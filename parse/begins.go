@@ -72,7 +72,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBars):
 		return r.heads(items, i)
 	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
-		return !prev.any4(kAnd, kThen, kOn, kTo)
+		return !prev.any4(kAnd, kThen, kOn, kTo) && !saysSoOf(prev) && !(prev.is(kBars) && (i == 1 || prev.pause >= comma) && strings.HasPrefix(it.text, "and "))
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && it.isWord4("afterwards", "after", "later", "again")):

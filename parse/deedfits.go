@@ -307,7 +307,7 @@ func (f *fitting) markQueen() bool {
 	if f.adjective() {
 		return false
 	}
-	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, " her ")
+	return f.herQueen(f.c, f.i, f.args) || strings.Contains(f.text, " her")
 }
 
 // adjective reports whether the verb stands between an article and its noun: "a blue

@@ -61,7 +61,7 @@ func (r *reader) heads(items []item, i int) bool {
 		return false // "the same as five", "same as four for five"
 	case it.pause == none && b.prev.isWord3("ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
 		return false // "b5 ditto b3"
-	case it.pause == none && (b.prev.is(kSame) && strings.Contains(b.prev.text, "so ") || r.exceptAt(b.prev) && b.prev.text != "but"):
+	case it.pause == none && (saysSoOf(b.prev) || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
 	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && b.prev.isWord4("afterwards", "later", "again", "after")) {

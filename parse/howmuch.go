@@ -46,17 +46,10 @@ func (s *scan) ofAll(i int) bool {
 }
 
 // moreCells: "three queen cells on bar seven and one on bar nine", "a sealed cell on bar
-// two, another on bar three, a third on bar five".
+// two, another on bar three, a third on bar five", "bar 5 has one, and bar 6 has two more".
 func (s *scan) moreCells(i int) bool {
-	on, bars := s.at(i+1), s.at(i+2)
-	if on != nil && on.pause == none && on.isWord3("more", "others", "further") {
-		on, bars = bars, s.at(i+3) // "and two more on bar six"
-	}
-	last := s.lastCell()
-	if last == nil && i == 0 && s.r.sentenceNo-s.r.cellsSentence == 1 {
-		last = s.r.lastCells // "… on bar four. Another on bar six."
-	}
-	if on == nil || bars == nil || last == nil || !on.is(kOn) || !bars.is(kBars) || !last.present {
+	last := s.cellsBefore(i)
+	if last == nil || !last.present || !s.countsMoreOn(i) && !(s.countsMore(i) && s.barsBefore(i)) {
 		return false
 	}
 	count := s.at(i).n
@@ -67,6 +60,55 @@ func (s *scan) moreCells(i int) bool {
 	}
 	s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: count, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
 	return true
+}
+
+// cellsBefore are the queen cells that a number at item i may count more of: those told
+// before it, in this clause or right before it.
+func (s *scan) cellsBefore(i int) *finding {
+	last := s.lastCell()
+	switch ago := s.r.sentenceNo - s.r.cellsSentence; {
+	case last != nil || len(s.found) > 0:
+		return last
+	case i == 0 && ago == 1: // "… on bar four. Another on bar six."
+		return s.r.lastCells
+	case i > 0 && ago <= 1 && s.barsBefore(i) && s.countsMore(i):
+		return s.r.lastCells
+	}
+	return nil
+}
+
+// countsMoreOn reports whether the number at item i tells how many are on the bars behind
+// it: "one on bar nine", "and two more on bar six".
+func (s *scan) countsMoreOn(i int) bool {
+	on, bars := s.at(i+1), s.at(i+2)
+	if on != nil && on.pause == none && on.isWord3("more", "others", "further") {
+		on, bars = bars, s.at(i+3)
+	}
+	return on != nil && bars != nil && on.is(kOn) && bars.is(kBars)
+}
+
+// countsMore reports whether "another", "one more" or "two more" stands at item k with
+// nothing behind it that it would count.
+func (s *scan) countsMore(k int) bool {
+	it := s.at(k)
+	if it == nil || !it.is(kNum) || it.n.share {
+		return false
+	}
+	more := s.at(k + 1)
+	another := it.text == "another"
+	if more != nil && more.pause == none && (more.isWord3("more", "others", "further") || another && more.text == "one") {
+		another, more = true, s.at(k+2)
+	}
+	return another && (more == nil || more.pause >= comma)
+}
+
+// barsBefore reports whether bars stand right before item i, or with "has" between.
+func (s *scan) barsBefore(i int) bool {
+	if have := s.at(i - 1); have != nil && have.is(kHave) {
+		i--
+	}
+	bars := s.at(i - 1)
+	return bars != nil && bars.is(kBars)
 }
 
 // share takes a share of the comb: of the content before it or behind it, or of

@@ -89,7 +89,7 @@ func TestNamings(t *testing.T) {
 		{"hive a a few eggs on bar three\nhive b honey on bar five", "a:3 / b:5"},
 		{"Hive A: sugar roll, 9 mites. Eggs on bar 3.\nHive B: honey on bar 5.", "a:3 / b:5"},
 		{"Sycamore: eggs on 3.\nHornbeam: honey on 5. It got a bar out of hive 3.", "sycamore:3 / hornbeam:5"},
-		{"The stable hive. Larvae on bar 3 and the one behind it. Honey on 9.", "stable:3,9"},
+		{"The stable hive. Larvae on bar 3 and the one behind it. Honey on 9.", "stable:3,4,9"},
 		{"Today: #1 eggs on bar 3. #2 honey on bar 5.", "1:3 / 2:5"},
 	} {
 		if got := hivesWithBars(p.Parse(&colony.Note{Text: c.said, Given: may14})); got != c.want {

@@ -160,6 +160,31 @@ var ordinary = map[string][]saying{
 		{"eggs on bar two and on bar three honey on bar four", "bars.2.eggs=yes bars.3.eggs=yes bars.4.honey=yes"},
 		{"bars five and six multiple eggs per cell", "bars.5.eggs=yes bars.6.eggs=yes signs.laying_worker=yes signs.laying_worker.bars=5,6"},
 	},
+	// What is said of a bar and of the next in one breath.
+	"and the next": {
+		{"Pollen on bar 8 and on the one behind it. No smoke needed.", "bars.8.pollen=yes bars.9.pollen=yes"},
+		{"Larvae on bar 3 and the next one.", "bars.3.open_brood=yes bars.4.open_brood=yes"},
+		{"bar four nectar and the next one bar seven honey", "bars.4.nectar=yes bars.5.nectar=yes bars.7.honey=yes"},
+		{"bar four nectar and the next one no eggs", "bars.4.nectar=yes bars.5.eggs=no"},
+		{"Saw the queen on bar 8. Larvae on that comb and the next.", "queen.seen=yes queen.bar=8 bars.8.open_brood=yes bars.9.open_brood=yes"},
+		{"Saw the queen on bar 8. Larvae there and on the one behind.", "queen.seen=yes queen.bar=8 bars.8.open_brood=yes bars.9.open_brood=yes"},
+		{"Bar 9 is full of nectar, and so is the next one.", "bars.9.nectar=yes bars.9.nectar.cover=1 bars.10.nectar=yes? bars.10.nectar.cover=1"},
+		{"Bars 2 and 3 are pollen, as are bars 11 and 12.", "bars.2.pollen=yes bars.3.pollen=yes bars.11.pollen=yes? bars.12.pollen=yes?"},
+		{"Bar 7 and the one behind it hold eggs. Left bar 9 as is.", "bars.7.eggs=yes bars.8.eggs=yes"},
+		{"Bar 7 and the next are capped honey.", "bars.7.capped_honey=yes bars.8.capped_honey=yes"},
+	},
+	"another cell": {
+		{"On bar 4 I found a sealed queen cell, and on bar 7 another.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=1 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=1"},
+		{"There is one charged queen cell on bar 4. On bar 7 two more.", "bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=1 bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=2"},
+		{"Bar 4 has one queen cell, sealed; bar 7 has another.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=1 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=1"},
+		{"On bar 4 I saw one open queen cell, and on bar 7 another, sealed.", "bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=1 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=1"},
+	},
+	"a mark put on her": {
+		{"Queen on 4, unpainted, so I put a drop of yellow on her.", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=yellow actions.mark_queen=yes"},
+		{"She had no mark, so I gave her a red one.", "queen.marked=yes queen.colour=red actions.mark_queen=yes"},
+		{"dabbed some white paint on her", "queen.marked=yes queen.colour=white actions.mark_queen=yes"},
+		{"Let her out of the cage, a 2025 queen with a blue dot.", "actions.release_queen=yes queen.year=2025 queen.marked=yes queen.colour=blue"},
+	},
 }
 
 func TestOrdinary(t *testing.T) { readSayings(t, ordinary) }

@@ -35,7 +35,7 @@ func (r *reader) onlyAttributes(c *clause) bool {
 		switch {
 		case it.any(kQueenIs, kDot):
 			some = true
-		case it.is(kDo) && r.value(it, kDo) == "requeen": // "gave them a new queen with a red dot"
+		case it.is(kDo) && (r.value(it, kDo) == "requeen" || r.value(it, kDo) == "release_queen"): // "gave them a new queen with a red dot"
 		case it.any(kContent, kCell, kSign, kBees, kTemper, kDo, kMite, kForage) && !it.any4(kQueenIs, kDot, kColour, kState):
 			return some
 		}
@@ -71,7 +71,7 @@ func (r *reader) attributes(c *clause, noun int) {
 			}
 		case it.is(kColour):
 			r.queenColour(c, i, noun)
-		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
+		case it.is(kNum) && it.n.lo >= 1990 && it.n.lo < 2100 && (noun >= 0 && i > noun-4 || c.next(i).is(kQueen) || hasKind(c.items[:i], kShe)) && r.yearHere(c, i):
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, it)
 		case i+2 < len(c.items) && c.items[i+2].is(kQueen) && it.isWord4("this year", "last year", "this season", "last season") && c.items[i+1].text == "'s" && !(i > 0 && c.items[i-1].isWord2("was", "were")):
 			year := r.today.Year

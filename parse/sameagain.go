@@ -16,6 +16,7 @@ func (s *scan) step(i int) {
 		return // no bar hangs there
 	}
 	it.used = true
+	shared := s.goesOnTo(i)
 	waiting := s.found[s.bound:]
 	there := waiting[len(waiting):]
 	if on := s.at(i - 1); on != nil && on.is(kOn) {
@@ -47,6 +48,40 @@ func (s *scan) step(i int) {
 	s.headed, s.sideFirst = true, ""
 	s.no = -1
 	s.before = modifiers{}
+	s.shareWith(shared, it)
+}
+
+// goesOnTo is what was said of the bar in hand where it is said in the same breath of the
+// next, at item i, of which nothing else is told: "eggs on bar 8 and the one behind it".
+func (s *scan) goesOnTo(i int) []*finding {
+	it, k := s.at(i), i-1
+	if k >= 0 && s.at(k).is(kOn) {
+		k--
+	}
+	joined := strings.HasPrefix(it.text, "and ") || k >= 0 && s.at(k).is(kAnd)
+	if !joined || it.is(kSkip) {
+		return nil
+	}
+	for k := i + 1; k < len(s.c.items); k++ {
+		if next := s.at(k); !next.is(kAdv) && !next.isWord3("too", "as well", "also") && !(k == i+1 && next.text == "one") {
+			return nil
+		}
+	}
+	if s.goesOnBehind() {
+		return nil // "and the next one no eggs"
+	}
+	s.settle(s.found[s.bound:])
+	s.bound = len(s.found)
+	return s.saidLast()
+}
+
+// goesOnBehind reports whether the sentence goes on behind the clause, with other than a bar.
+func (s *scan) goesOnBehind() bool {
+	r, next := s.r, int(s.at(len(s.c.items)-1).to)
+	if next >= len(r.mended) || r.mended[next].pause >= stop {
+		return false
+	}
+	return r.words.words[r.mended[next].id] != "bar"
 }
 
 // stepOn takes the next bar in the direction of travel, or the next several: "the next two",
@@ -54,8 +89,8 @@ func (s *scan) step(i int) {
 func (s *scan) stepOn(i int) {
 	r := s.r
 	bars := r.bars[:0:0]
-	if i > 1 && s.at(i-1).is(kAnd) && s.at(i-2).is(kNext) {
-		bars = r.bars
+	if s.togetherWith(i) {
+		bars = slices.Clone(r.bars)
 	}
 	for range s.nextHowMany(i) {
 		if r.last+r.step < 1 {
@@ -65,6 +100,18 @@ func (s *scan) stepOn(i int) {
 		bars = append(bars, r.last)
 	}
 	r.bars = bars
+}
+
+// togetherWith reports whether the next, at item i, is told together with the bar named
+// right before it: "the next one and the one after that", "bar 4 and the next are bare".
+func (s *scan) togetherWith(i int) bool {
+	k := i - 1
+	if k > 0 && s.at(k).is(kAnd) {
+		k--
+	} else if !strings.HasPrefix(s.at(i).text, "and ") {
+		return false
+	}
+	return k >= 0 && (s.at(k).is(kNext) || s.at(k).is(kBars) && len(s.found) == 0 && i+1 < len(s.c.items))
 }
 
 // nextHowMany is how many bars "the next" at item i is said of.
@@ -141,7 +188,7 @@ func (s *scan) same(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !next.isWord5("both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
-	if strings.Contains(it.text, "so ") || s.dittoFor(i) {
+	if saysSoOf(it) || s.dittoFor(i) {
 		s.soAre(i)
 		return
 	}
@@ -244,17 +291,28 @@ func (s *scan) dittoFor(i int) bool {
 	return it.pause == comma && it.text == "ditto" && next != nil && next.is(kBars) && next.pause == none && len(s.found) > s.bound && s.closes(i+1)
 }
 
+// saysSoOf reports whether a word says the same of the bar behind it: "and so is bar 5",
+// "as are 7 and 8".
+func saysSoOf(it *item) bool {
+	return it.is(kSame) && (strings.Contains(it.text, "so ") || strings.HasPrefix(it.text, "as ") && it.text != "as above")
+}
+
 // soAre copies what was just said to the bars behind "and so are"; "and so do I"
 // copies nothing.
 func (s *scan) soAre(i int) {
 	it, next := s.at(i), s.at(i+1)
-	if next == nil || !next.is(kBars) {
+	if next == nil || !next.any3(kBars, kNext, kPrev) {
 		return
 	}
 	s.settle(s.found[s.bound:])
 	from := s.saidLast()
-	it.used, next.used, next.taken = true, true, true
-	s.r.take(next.bars, len(next.bars) == 1)
+	it.used, next.used = true, true
+	if next.is(kBars) {
+		next.taken = true
+		s.r.take(next.bars, len(next.bars) == 1)
+	} else {
+		s.step(i + 1)
+	}
 	s.copyFrom(from, it)
 }
 
@@ -282,16 +340,22 @@ func (s *scan) copyFrom(from []*finding, it *item) {
 	if len(from) == 0 || len(r.bars) == 0 {
 		return
 	}
+	s.shareWith(from, it, "copied from another bar")
+	s.bound = len(s.found)
+}
+
+// shareWith writes what was said of another bar to the bars in hand, by the word it, with
+// the doubts that there are of it.
+func (s *scan) shareWith(from []*finding, it *item, doubts ...string) {
 	for _, f := range from {
 		twin := *f
-		twin.bars, twin.located = slices.Clone(r.bars), true
+		twin.bars, twin.located = slices.Clone(s.r.bars), true
 		twin.items = []*item{it}
-		twin.doubts = []string{"copied from another bar"}
+		twin.doubts = doubts
 		if f.class == ofComb {
 			s.found = append(s.found, &twin)
 		}
 	}
-	s.bound = len(s.found)
 }
 
 // fewSaid is the number of findings that there is room for when a bar is spoken

@@ -35,6 +35,9 @@ func (s *scan) bar(i int) {
 	if !head && (s.headed || len(waiting) == 0) && s.before.hasCover && s.shareOfBar(i) && s.contentAhead(i) {
 		head = true // "a third of bar five is honey and half of bar six is pollen"
 	}
+	if !head && len(waiting) > 0 && waiting[len(waiting)-1].class == ofCells && s.countsMore(i+1) {
+		head = true // "on bar 5 a capped cell and on bar 6 another"
+	}
 	if !head {
 		bars := it.bars
 		if s.thereToo(i) {
