@@ -10,6 +10,11 @@ import (
 // leavesOf lists the leaves of a note, without the day, joined by spaces; a
 // flagged leaf ends in "?", and "/" parts inspections.
 func leavesOf(text string) string {
+	return leavesWith(text, func(l colony.Leaf) bool { return l.Path != "at" })
+}
+
+// leavesWith is leavesOf for the leaves that are asked for.
+func leavesWith(text string, asked func(colony.Leaf) bool) string {
 	var all []string
 	for _, ins := range sharedParser().Parse(&colony.Note{Text: text, Given: may14}) {
 		flagged := map[string]bool{}
@@ -18,7 +23,7 @@ func leavesOf(text string) string {
 		}
 		var out []string
 		for _, l := range colony.Leaves(&ins) {
-			if l.Path == "at" {
+			if !asked(l) {
 				continue
 			}
 			s := l.Path + "=" + l.Value

@@ -8,16 +8,23 @@ import (
 // column is what the headings of a column of a table make of the cells below: the
 // words of a form. A star stands for the cell.
 type column struct {
-	Heads  []string `toml:"heads"`
-	Key    string   `toml:"key"`     // what its cells name: hive, bar, or either
-	Say    string   `toml:"say"`     // for a cell of words, or any
-	Number string   `toml:"number"`  // for a cell that holds a bare number
-	With   string   `toml:"with"`    // the columns whose cells are said in one breath with its own
-	Under  string   `toml:"under"`   // of deeds: done or to do
-	OnBars bool     `toml:"on bars"` // its cells may list the bars where it is
-	Beside string   `toml:"beside"`  // holds only beside a column said with these, or one of hives, or behind one of bars
-	Yes    []string `toml:"yes"`
-	No     []string `toml:"no"`
+	Heads  []string  `toml:"heads"`
+	Key    string    `toml:"key"`     // what its cells name: hive, bar, or either
+	Say    string    `toml:"say"`     // for a cell of words, or any
+	Number string    `toml:"number"`  // for a cell that holds a bare number
+	With   string    `toml:"with"`    // the columns whose cells are said in one breath with its own
+	Under  string    `toml:"under"`   // of deeds: done or to do
+	OnBars bool      `toml:"on bars"` // its cells may list the bars where it is
+	Beside string    `toml:"beside"`  // holds only beside a column said with these, or one of hives, or behind one of bars
+	Yes    []example `toml:"yes"`
+	No     []string  `toml:"no"`
+}
+
+// example is a table, and the leaves that it must become, with the day where it tells one;
+// " / " parts those of its hives.
+type example struct {
+	Table  string `toml:"table"`
+	Leaves string `toml:"leaves"`
 }
 
 // columns tells for each heading, in lower case, what it makes of its cells. One of

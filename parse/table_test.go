@@ -1,6 +1,11 @@
 package parse
 
-import "testing"
+import (
+	"testing"
+	"time"
+
+	"barwise/colony"
+)
 
 // TestTables reads tables in the ways in which keepers and their programs write them.
 func TestTables(t *testing.T) {
@@ -44,21 +49,26 @@ func TestTables(t *testing.T) {
 	}
 }
 
-// TestColumnPhrases holds every column to its own notes: tables are read otherwise
-// where its headings are unknown.
+// TestColumnPhrases holds every column to its own notes: tables are read as it says, and
+// otherwise where its headings are unknown.
 func TestColumnPhrases(t *testing.T) {
 	p := mustNew(t)
 	rules, err := loadRules()
 	if err != nil {
 		t.Fatal(err)
 	}
+	given := may14.Format(time.RFC3339)
+	told := func(l colony.Leaf) bool { return l.Path != "at" || l.Value != given }
 	for i := range rules.Column {
 		c := &rules.Column[i]
 		t.Run(c.Heads[0], func(t *testing.T) {
 			lame := withoutColumn(t, i)
-			for _, note := range c.Yes {
-				if reading(p, note, true) == reading(lame, note, true) {
-					t.Errorf("does not use the column: %q", note)
+			for _, e := range c.Yes {
+				if got := leavesWith(e.Table, told); sorted(got) != sorted(e.Leaves) {
+					t.Errorf("%q reads\n%s, want\n%s", e.Table, got, e.Leaves)
+				}
+				if reading(p, e.Table, true) == reading(lame, e.Table, true) {
+					t.Errorf("does not use the column: %q", e.Table)
 				}
 			}
 			for _, note := range c.No {
