@@ -58,36 +58,6 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 	}
 }
 
-// thatOneTaken: "bar nine was ripe, so that one came home with me" harvests the bars in
-// hand.
-func (r *reader) thatOneTaken(c *clause, d *deed, i int) {
-	if d.do != "harvest" || len(d.bars) > 0 || d.count != nil || len(r.bars) == 0 || !r.sameSentence || r.inHand != thisLine && r.inHand != awaiting {
-		return
-	}
-	for k := i - 1; k >= 0 && k >= i-6; k-- {
-		if r.isWord(&c.items[k], "that one", "this one", "it", "both", "they", "those", "that") && !c.items[k].is(kBars) {
-			d.bars = slices.Clone(r.bars)
-			return
-		}
-	}
-}
-
-// thoseTaken: "wax moth on bars 11 and 12, so we removed those two bars" names the bars in hand.
-func (r *reader) thoseTaken(c *clause, d *deed, i int) {
-	if d.do != "remove_bar" && d.do != "harvest" && d.do != "move_bar" || len(d.bars) > 0 || len(r.bars) < 2 || r.inHand != thisLine && r.inHand != awaiting {
-		return
-	}
-	if d.count != nil && int(d.count.lo) != len(r.bars) {
-		return
-	}
-	for k := i + 1; k < len(c.items) && k <= i+2 && c.items[k].pause == none; k++ {
-		if c.items[k].isWord4("those", "these", "both", "them") {
-			d.bars = slices.Clone(r.bars)
-			return
-		}
-	}
-}
-
 // ofBarsDone are the kinds of words between a number of bars or cells and the verb that
 // tells what was done to them.
 var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))
@@ -161,9 +131,6 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 			d.count = &quantity{lo: 1, hi: n.n.lo, or: true} // "another bar or two"
 			n.used = true
 		}
-		d.use(it)
-	case d.do == "harvest" && len(d.bars) == 0 && d.count == nil && (r.inHand == thisLine || r.inHand == awaiting) && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || it.isWord4("it", "them", "these", "those"))):
-		d.bars = slices.Clone(r.bars)
 		d.use(it)
 	case d.do == "cut_cells" && d.count == nil && howManyOf(it.text) > 0:
 		d.count = &quantity{lo: howManyOf(it.text)}

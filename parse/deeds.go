@@ -193,8 +193,7 @@ func (r *reader) deed(c *clause, i int) *deed {
 		d := r.newDeed(&deed{do: rule.Value, at: i, items: r.these(&c.items[i]), rule: rule.ID})
 		if r.fits(c, d, i, end, rule) {
 			r.argue(c, d, i, end)
-			r.thatOneTaken(c, d, i)
-			r.thoseTaken(c, d, i)
+			r.takesHeld(c, d, i, end)
 			return d
 		}
 	}

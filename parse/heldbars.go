@@ -1,0 +1,59 @@
+package parse
+
+import "slices"
+
+// A word for the bars in hand may stand for what a deed took: "bar nine was ripe, so that
+// one came home with me", "wax moth on bars 11 and 12, so we removed those two bars".
+
+// takesHeld gives a deed the bars in hand where a word before or behind its verb stands for
+// them.
+func (r *reader) takesHeld(c *clause, d *deed, i, end int) {
+	switch d.do {
+	case "harvest", "remove_bar", "move_bar":
+	default:
+		return
+	}
+	if len(d.bars) > 0 || len(r.bars) == 0 || r.inHand != thisLine && r.inHand != awaiting {
+		return
+	}
+	word := r.heldBehind(c, d, i, end)
+	if word == nil && d.do == "harvest" && d.count == nil && r.sameSentence {
+		word = r.heldBefore(c, i)
+	}
+	if word != nil {
+		d.bars = slices.Clone(r.bars)
+		d.use(word)
+	}
+}
+
+// heldBehind is the word for the bars in hand behind the verb at item i: "we harvested
+// both", "removed those two bars"; nil where there is none.
+func (r *reader) heldBehind(c *clause, d *deed, i, end int) *item {
+	counted := d.count == nil || int(d.count.lo) == len(r.bars)
+	for k := i + 1; counted && len(r.bars) > 1 && k < len(c.items) && k <= i+2 && c.items[k].pause == none; k++ {
+		if it := &c.items[k]; it.isWord4("those", "these", "both", "them") {
+			return it
+		}
+	}
+	if d.do != "harvest" || d.count != nil {
+		return nil
+	}
+	for k := i + 1; k < end; k++ {
+		it := &c.items[k]
+		if !it.used && (it.is(kEach) || k == i+1 && (int(howManyOf(it.text)) == len(r.bars) || it.isWord4("it", "them", "these", "those"))) {
+			return it
+		}
+	}
+	return nil
+}
+
+// heldBefore is the word for the bars in hand shortly before the verb at item i; nil where
+// there is none.
+func (r *reader) heldBefore(c *clause, i int) *item {
+	for k := i - 1; k >= 0 && k >= i-6; k-- {
+		if it := &c.items[k]; r.isWord(it, "that one", "this one", "it", "both", "they", "those", "that") && !it.is(kBars) {
+			return it
+		}
+	}
+	return nil
+}
