@@ -70,7 +70,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if r.says(toks[i+1], "nuc", "split") && beFollows(toks, i+2) == i+2 && r.talksOfHive(toks, i+2, ownSentence) {
 		return i + 2, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
-	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(toks, r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
@@ -90,19 +90,41 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
 }
 
-// opposed reports whether the hive opposite to the one of a word is told by the word for a
-// hive: "the bottom one", and elsewhere "the top hive".
-func (r *reader) opposed(toks []token, word string) bool {
+// opposed reports whether the page tells the hive opposite to the one of a word by the word
+// for a hive: "the bottom one", and elsewhere "the top hive".
+func (r *reader) opposed(word string) bool {
 	others := r.opposites[word]
-	if others == nil {
-		return false
+	return others != nil && slices.ContainsFunc(r.hivesOfPage().before, func(of string) bool { return slices.Contains(others, of) })
+}
+
+// pageHives are the hives that a page tells by what stands beside the word for one.
+type pageHives struct {
+	sought  bool     // they are as below
+	before  []string // words right before it, in lower case: "the top hive"
+	letterB bool     // stands behind it
+}
+
+// hivesOfPage finds them where they are asked for, once a page: most never are.
+func (r *reader) hivesOfPage() *pageHives {
+	p := &r.pageHives
+	if p.sought {
+		return p
 	}
-	for j := 0; j+1 < len(toks); j++ {
-		if (toks[j+1].id == r.hiveID || toks[j+1].id == r.colonyID) && toks[j+1].pause == none && r.says(toks[j], others...) {
-			return true
+	*p = pageHives{sought: true}
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.id != r.hiveID && t.id != r.colonyID {
+			continue
+		}
+		if i > 0 && t.pause == none {
+			before := r.toks[i-1]
+			p.before = append(p.before, r.strings.lower(r.text[before.start:before.end]))
+		}
+		if t.id == r.hiveID && i+1 < len(r.toks) && r.toks[i+1].pause == none && r.says(r.toks[i+1], "b") {
+			p.letterB = true
 		}
 	}
-	return false
+	return p
 }
 
 // nameOnes makes references of the words by which the note calls its hives.

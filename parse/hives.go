@@ -217,7 +217,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && (items[i+2].any4(kBe, kHave, kThen, kBars) || items[i+2].text == "queenright" || items[i+2].text == "queenless") // "hive a has", not "opened the hive a bit"
 	letterA = letterA || i+2 == len(items) || items[i+2].pause >= comma || i+3 < len(items) && items[i+2].is(kQueen) && items[i+3].any(kSeen, kUnseen)
 	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
-	if single && !numbered && name != "i" && (name != "a" || letterA || items[i].pause >= line && r.spokenB()) && (next.pause == none || labelled) {
+	if single && !numbered && name != "i" && (name != "a" || letterA || items[i].pause >= line && r.hivesOfPage().letterB) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
@@ -278,7 +278,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
 			return before[k-1].text + " hand", 2 // "left-hand hive"
 		}
-		if back == 0 && r.opposites[text] != nil && r.opposed(r.toks, text) {
+		if back == 0 && r.opposed(text) {
 			return text, 1 // "the little hive", and elsewhere "the big hive"
 		}
 		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"

@@ -27,17 +27,6 @@ func (r *reader) letterNames(toks []token) (names []string) {
 	return names
 }
 
-// spokenB reports whether a hive "b" is told on the page, so that "hive a" at the head of a
-// line is another, also where a recogniser wrote them small.
-func (r *reader) spokenB() bool {
-	for i := 1; i < len(r.toks); i++ {
-		if t := &r.toks[i]; t.end-t.start == 1 && t.pause == none && r.toks[i-1].id == r.hiveID && r.says(*t, "b") {
-			return true
-		}
-	}
-	return false
-}
-
 // lettersWithin are the letters behind "in", "to" or "from", by which a note that names its
 // hives so goes on without the word: "in hive D …, whereas in F …".
 func (r *reader) lettersWithin(toks []token) (names []string) {

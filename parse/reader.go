@@ -34,6 +34,7 @@ type memory struct {
 	smallNames    bool            // some are written in lower case
 	namesAlone    bool            // some head what is told of a hive from a line of their own
 	ones          []calledOne     // hives that it tells by colour or place
+	pageHives     pageHives       // of the page in hand
 
 	gifts         []gift   // of bars from one hive to another
 	groups        []group  // what is told of several hives at once
