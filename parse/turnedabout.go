@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// Sentences that begin with a place, a denial or what was found, as prose turns them about:
-// they are put as notes say them.
+// Sentences that begin with a denial or with what was found, as prose turns them about: they
+// are put as notes say them. Those that begin with a place are in placefirst.go.
 
 // turned reports whether a line may hold such a sentence.
 func turned(met *gist) bool {
@@ -19,14 +19,19 @@ var turning = setOf(kAsk, kOther, kPlace, kSide, kNot)
 // turnAbout puts them so.
 func (r *reader) turnAbout(items []item) []item {
 	items = r.foundThere(items)
-	r.neverWasThere(items)
-	r.ofNone(items)
-	for i := 0; i < len(items); i++ {
-		if items[i].any3(kPlace, kSide, kOther) || items[i].isWord2("side", "face") {
-			items = r.placeFirst(items, i)
-		}
+	for from := 0; from < len(items); {
+		end := sentenceEnd(items, from)
+		r.turnDenial(items[from:end])
+		from = end
 	}
-	return items
+	return r.placesFirst(items)
+}
+
+// sentenceEnd is the end of the sentence in which item i stands.
+func sentenceEnd(items []item, i int) int {
+	for i++; i < len(items) && items[i].pause < stop; i++ {
+	}
+	return i
 }
 
 // foundThere puts what was found before its bars: "sealed brood in one tight sheet: that is
@@ -58,64 +63,76 @@ func phraseFrom(items []item, i int) []item {
 	return items[from:i]
 }
 
+// turnDenial puts a denial before what its sentence denies, where notes have it.
+func (r *reader) turnDenial(s []item) {
+	denial, denies := r.denialAhead(s)
+	if denies == nil {
+		denial, denies = r.denialBehind(s)
+	}
+	if denies != nil {
+		unsay(denial)
+		denies.kinds, denies.says = setOf(kNo), r.denial
+	}
+}
+
+// unsay makes words of items that tell nothing where they stand.
+func unsay(items []item) {
+	for k := range items {
+		items[k].kinds, items[k].says, items[k].used = setOf(kWord), senseless, true
+	}
+}
+
 // denyingHeads begin a sentence whose verb stands before its subject and so looks like a
 // question.
 var denyingHeads = []string{"nowhere", "never", "at no point", "at no time", "not once", "not anywhere", "on no bar", "on no comb", "in no comb"}
 
-// neverWasThere makes a denial of "nowhere in the hive was there an egg", "never did I see an
-// egg".
-func (r *reader) neverWasThere(items []item) {
-	for i := range items {
-		atNo := items[i].text == "at" && i+1 < len(items) && items[i+1].isWord2("no point", "no time")
-		if i > 0 && items[i].pause < stop || !atNo && !r.isWord(&items[i], denyingHeads...) {
-			continue
-		}
-		for k := i + 1; k < len(items) && items[k].pause < stop; k++ {
-			ask := &items[k]
-			if !ask.is(kAsk) || !strings.HasPrefix(ask.text, "was ") && !strings.HasPrefix(ask.text, "were ") && !strings.HasPrefix(ask.text, "is ") && !strings.HasPrefix(ask.text, "are ") && !strings.HasPrefix(ask.text, "did ") && !strings.HasPrefix(ask.text, "could ") {
-				continue
-			}
-			items[i].kinds, items[i].says = setOf(kAdv), senseless
-			ask.kinds, ask.says = setOf(kNo), r.denial
-			if seen := k + 1; seen+1 < len(items) && items[seen].is(kSeen) && !hasKind(items[seen:min(len(items), seen+4)], kQueen) {
-				items[seen].kinds, items[seen].says = setOf(kAdv), senseless
-			}
-			break
-		}
+// turnedVerbs are the verbs of such a sentence.
+var turnedVerbs = []string{"was ", "were ", "is ", "are ", "did ", "could "}
+
+// denialAhead is the denial of "nowhere in the hive was there an egg", "never did I see an
+// egg", and the verb that is to deny instead; nil where the sentence is none.
+func (r *reader) denialAhead(s []item) (denial []item, verb *item) {
+	atNo := s[0].text == "at" && len(s) > 1 && s[1].isWord2("no point", "no time")
+	if !atNo && !r.isWord(&s[0], denyingHeads...) {
+		return nil, nil
 	}
+	k := 1
+	for k < len(s) && !(s[k].is(kAsk) && slices.ContainsFunc(turnedVerbs, func(verb string) bool { return strings.HasPrefix(s[k].text, verb) })) {
+		k++
+	}
+	if k == len(s) {
+		return nil, nil
+	}
+	if seen := k + 1; seen+1 < len(s) && s[seen].is(kSeen) && !hasKind(s[seen:min(len(s), seen+4)], kQueen) {
+		unsay(s[seen : seen+1])
+	}
+	return s[:1], &s[k]
 }
 
-// ofNone denies before its list what "of foulbrood, sacbrood and the rest there was no trace"
-// denies behind it.
-func (r *reader) ofNone(items []item) {
-	for i := range items {
-		of := &items[i]
-		if of.text != "of" || i > 0 && of.pause < stop || i+2 >= len(items) || !items[i+1].any3(kSign, kCell, kContent) {
-			continue
-		}
-		there := i + 1
-		for there < len(items) && items[there].pause <= comma && !strings.HasPrefix(items[there].text, "there") && !items[there].any3(kBars, kDo, kPron) {
-			there++
-		}
-		if there == len(items) || !strings.HasPrefix(items[there].text, "there") || !onlyThings(items[i+1:there]) {
-			continue
-		}
-		end := r.noneAhead(items, there)
-		if end == 0 {
-			continue
-		}
-		of.kinds, of.says = setOf(kNo), r.denial
-		for k := i + 1; k < there; k++ {
-			if items[k].is(kAnd) || items[k].text == "of" {
-				items[k].kinds, items[k].says = setOf(kOr), senseless
-			}
-		}
-		for k := there; k < end; k++ {
-			items[k].kinds, items[k].says = setOf(kWord), senseless
-			items[k].used = true
-		}
-		items[there].pause = comma
+// denialBehind is the denial of "of foulbrood, sacbrood and the rest there was no trace", and
+// the word before the list that is to deny it instead; nil where the sentence is none.
+func (r *reader) denialBehind(s []item) (denial []item, of *item) {
+	if s[0].text != "of" || len(s) < 3 || !s[1].any3(kSign, kCell, kContent) {
+		return nil, nil
 	}
+	there := 1
+	for there < len(s) && s[there].pause <= comma && !strings.HasPrefix(s[there].text, "there") && !s[there].any3(kBars, kDo, kPron) {
+		there++
+	}
+	if there == len(s) || !strings.HasPrefix(s[there].text, "there") || !onlyThings(s[1:there]) {
+		return nil, nil
+	}
+	end := r.noneAhead(s, there)
+	if end == 0 {
+		return nil, nil
+	}
+	for k := 1; k < there; k++ {
+		if s[k].is(kAnd) || s[k].text == "of" {
+			s[k].kinds, s[k].says = setOf(kOr), senseless
+		}
+	}
+	s[there].pause = comma
+	return s[there:end], &s[0]
 }
 
 // onlyThings reports whether items name signs, cells or contents, with others of which the
@@ -149,133 +166,4 @@ func (r *reader) noneAhead(items []item, k int) int {
 		return 0
 	}
 	return end
-}
-
-// placeFirst puts the bars before a place on them that begins what is told, "in the corners
-// of bar four, as is their way, was honey", and an idle aside behind it all; item i is the
-// place.
-func (r *reader) placeFirst(items []item, i int) []item {
-	head := i
-	for head > 0 && items[head].pause == none && (items[head-1].any3(kOn, kTo, kArt) || items[head-1].text == "tucked") {
-		head--
-	}
-	if head > 0 && items[head].pause < comma && !items[head-1].any(kAnd, kBut) || strings.HasSuffix(r.value(&items[i], kSide), " end") {
-		return items
-	}
-	named := items[i].isWord2("side", "face")
-	end, bars := i+1, 0
-	if end+1 < len(items) && items[end].text == "of" && items[end].pause == none && items[end+1].is(kBars) && items[end+1].pause == none {
-		bars = end + 1
-		end = bars + 1
-	} else if end+2 < len(items) && items[end].text == "of" && items[end+1].isWord4("the same", "same", "that", "this") && items[end+2].is(kBar) && !items[end+2].plural {
-		end += 3
-	}
-	front := 0
-	if bars > 0 && named {
-		if front = r.facing(items, end); front == 0 {
-			return items
-		}
-		end = front
-	}
-	verb, aside := end, r.idleAside(items, end)
-	if aside > end {
-		verb = aside
-	}
-	if bars == 0 && verb == i+1 || named && front == 0 || !r.leadsToFind(items, verb) {
-		return items
-	}
-	idle := slices.Clone(items[end:verb])
-	place := items[i]
-	if named {
-		place.kinds, place.says = setOf(kSide), r.sideFront
-	}
-	var fresh []item
-	if bars > 0 {
-		ref := items[bars]
-		ref.pause, place.pause = items[head].pause, comma
-		fresh = []item{ref, place}
-	} else {
-		fresh = slices.Clone(items[head : i+1])
-	}
-	items[verb].pause = none
-	stopAt := verb + 1
-	for stopAt < len(items) && items[stopAt].pause < stop {
-		stopAt++
-	}
-	for k := range idle {
-		idle[k].kinds, idle[k].says = setOf(kWord), senseless
-		idle[k].pause = none
-	}
-	if len(idle) > 0 {
-		idle[0].pause = colon
-	}
-	told := verb
-	if items[verb].isWord2("i", "we") { // "I could see" for "was"
-		for !items[told].is(kSeen) {
-			told++
-		}
-		items[told].kinds, items[told].says, items[told].pause = setOf(kBe), senseless, none
-	}
-	rest := slices.Concat(fresh, items[told:stopAt], idle)
-	gone := stopAt - head - len(rest)
-	copy(items[head:], rest)
-	return slices.Delete(items, stopAt-gone, stopAt)
-}
-
-// facing is the end of "that faces the entrance" at item k, 0 where it does not stand there.
-func (r *reader) facing(items []item, k int) int {
-	if k < len(items) && items[k].isWord2("that", "which") {
-		k++
-	}
-	if k < len(items) && items[k].is(kBe) {
-		k++
-	}
-	if k >= len(items) || !r.isWord(&items[k], "faces", "facing", "faced", "fronts", "nearest", "towards", "toward", "next to") {
-		return 0
-	}
-	for k++; k < len(items) && items[k].is(kArt); k++ {
-	}
-	if k < len(items) && (r.value(&items[k], kFixture) == "entrance" || items[k].isWord3("door", "front", "the door")) {
-		return k + 1
-	}
-	return 0
-}
-
-// idle are the kinds of words that tell nothing of a hive where they stand in an aside.
-var idle = setOf(kWord, kArt, kOf, kTo, kOn, kAnd, kOr, kBe, kHave, kAdv, kPron, kShe, kIf, kSay, kPast, kSide, kPattern, kAfter, kFore, kWill, kNo, kThen, kBut, kThere, kFill, kPlace, kBar)
-
-// idleAside is the item behind an aside that begins at item k between commas and tells nothing
-// of the hive: "as neat as piping on a cushion"; k where none does.
-func (r *reader) idleAside(items []item, k int) int {
-	if k >= len(items) || items[k].pause != comma || !items[k].isWord4("as", "when", "like", "while") {
-		return k
-	}
-	for end := k + 1; end < len(items) && end < k+16; end++ {
-		if items[end].pause == comma {
-			return end
-		}
-		if items[end].pause > comma || !items[end].anyOf(idle) || items[end].any3(kContent, kQueen, kDo) {
-			break
-		}
-	}
-	return k
-}
-
-// leadsToFind reports whether a verb of being, lying or seeing stands at item k, and soon
-// behind it what is found.
-func (r *reader) leadsToFind(items []item, k int) bool {
-	if k >= len(items) || !items[k].any(kBe, kThere) && !r.isWord(&items[k], r.wordsOf[lying]...) {
-		if !(k+1 < len(items) && items[k].isWord2("i", "we") && hasKind(items[k+1:min(len(items), k+3)], kSeen)) {
-			return false
-		}
-	}
-	for n := k + 1; n < len(items) && n <= k+6 && items[n].pause == none; n++ {
-		if items[n].is(kContent) {
-			return true
-		}
-		if items[n].any4(kQueen, kBars, kDo, kFixture) {
-			break
-		}
-	}
-	return false
 }
