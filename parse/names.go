@@ -3,11 +3,7 @@ package parse
 import (
 	"slices"
 	"strings"
-	"unicode/utf8"
 )
-
-// enough is the weight of evidence at which a proper name is a hive's.
-const enough = 3
 
 // properNames finds the names that the note's first page gives its hives without
 // the word hive: "opened Juniper", "Clementine was bursting at the seams". A name is
@@ -208,137 +204,6 @@ func (r *reader) lotTold(toks []token, end int, others bool) bool {
 	}
 	told := beFollows(toks, next) == next || r.says(toks[next], "have") || others && toks[next].pause == comma
 	return told && r.talksOfHive(toks, next, nextSentences)
-}
-
-// properNames are the names that may be a hive's.
-type properNames map[string]properName
-
-type properName struct {
-	weight int  // of what speaks for it
-	hinted bool // it is spoken of as a hive is where another has a name
-
-	focus focus // the surest of its mentions
-	amid  bool  // it stands amid a sentence, where only names have capitals
-	plant bool  // it is a plant's, which has no capital there
-}
-
-// hives are the names that are those of hives.
-func (p properNames) hives(byWord bool) map[string]bool {
-	names := map[string]bool{}
-	if len(p) == 0 {
-		return names
-	}
-	for name, n := range p {
-		if n.weight >= enough {
-			names[name] = true
-		}
-	}
-	if !byWord {
-		p.inFocus(names)
-	}
-	if len(names) == 0 && !byWord {
-		p.ofARound(names)
-	}
-	if len(names) == 0 && !byWord {
-		if name := p.likeliest(); name != "" {
-			names[name] = true
-		} else if name := p.onlyPlant(); name != "" {
-			names[name] = true
-		}
-	}
-	for name, n := range p { // "Lightning was another story", "In Marigold she found nothing", where one hive has a name
-		if len(names) > 0 && n.hinted && n.weight >= 0 {
-			names[name] = true
-		}
-	}
-	return names
-}
-
-// inFocus adds the names that the talk turns to: with words that say so, or several of
-// them at the heads of sentences, or one that stands amid a sentence too.
-func (p properNames) inFocus(names map[string]bool) {
-	turns := 0
-	for name, n := range p {
-		if n.weight >= 0 && n.focus > noFocus || names[name] {
-			turns++
-		}
-	}
-	for name, n := range p {
-		if n.weight >= 0 && (n.focus == turnedTo || n.focus == headed && (turns > 1 || n.amid)) {
-			names[name] = true
-		}
-	}
-}
-
-// onlyPlant is the one name of a plant that stands as a name does and is no person's; ""
-// where there are several.
-func (p properNames) onlyPlant() string {
-	only := ""
-	for name, n := range p {
-		if !n.plant || n.weight < 0 {
-			continue
-		}
-		if only != "" {
-			return ""
-		}
-		only = name
-	}
-	return only
-}
-
-// ofARound adds the names of a round of visits where there are several: "Walnut first",
-// "now Damson, …".
-func (p properNames) ofARound(names map[string]bool) {
-	best := 0
-	for name, n := range p {
-		if n.hinted && n.weight > 0 {
-			names[name] = true
-			best = max(best, n.weight)
-		}
-	}
-	if len(names) == 1 || best < enough-1 {
-		clear(names)
-	}
-}
-
-// letters is a set of letters, a bit each. It may hold more than was put in, since
-// no letter is told from another in case and none beyond ASCII from another.
-type letters uint32
-
-func (s letters) has(c byte) bool { return c >= utf8.RuneSelf || s>>(c&31)&1 != 0 }
-
-// lettersOf is the set of the letters in a word.
-func lettersOf(word string) (s letters) {
-	for i := range len(word) {
-		s |= 1 << (word[i] & 31)
-	}
-	return s
-}
-
-// initialsOf is the set of the letters that names begin with.
-func initialsOf(names map[string]bool) (s letters) {
-	for name := range names {
-		s |= 1 << (name[0] & 31)
-	}
-	return s
-}
-
-// likeliest is the one name that some words speak for, where no name is sure;
-// "" where there are two as good.
-func (p properNames) likeliest() string {
-	best, name, tied := enough-2, "", false
-	for of, n := range p {
-		switch {
-		case n.weight > best:
-			best, name, tied = n.weight, of, false
-		case n.weight == best:
-			tied = true
-		}
-	}
-	if tied {
-		return ""
-	}
-	return name
 }
 
 // wordNames reports whether a word before "hive" names it.

@@ -1,6 +1,9 @@
 package parse
 
-import "math/bits"
+import (
+	"math/bits"
+	"unicode/utf8"
+)
 
 // shortestSlip is the length of the shortest word that is looked at for a slip
 // of the finger: shorter ones are too often another word.
@@ -67,4 +70,26 @@ func oneSlip(a, b string) bool {
 		return true
 	}
 	return len(rest) > 1 && len(other) > 1 && rest[0] == other[1] && rest[1] == other[0] && rest[2:] == other[2:]
+}
+
+// letters is a set of letters, a bit each. It may hold more than was put in, since
+// no letter is told from another in case and none beyond ASCII from another.
+type letters uint32
+
+func (s letters) has(c byte) bool { return c >= utf8.RuneSelf || s>>(c&31)&1 != 0 }
+
+// lettersOf is the set of the letters in a word.
+func lettersOf(word string) (s letters) {
+	for i := range len(word) {
+		s |= 1 << (word[i] & 31)
+	}
+	return s
+}
+
+// initialsOf is the set of the letters that names begin with.
+func initialsOf(names map[string]bool) (s letters) {
+	for name := range names {
+		s |= 1 << (name[0] & 31)
+	}
+	return s
 }
