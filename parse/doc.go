@@ -7,8 +7,8 @@
 //	            (tidy.go, shouted.go)
 //	tokens      words, numbers and pauses with their offsets (token.go, figures.go); slips
 //	            of the finger in a word of the trade (slips.go); the rows of a
-//	            table with their headings (table.go), of a form with their labels
-//	            (form.go); headings on lines of their own, and boxes to tick
+//	            table with their headings (table.go, tablerows.go), of a form with
+//	            their labels (form.go); headings on lines of their own, and boxes to tick
 //	            (sections.go)
 //	mending     misheard words and shorthand where the context makes sure of
 //	            them (misheard.go)
@@ -22,13 +22,13 @@
 //	            before (severalhives.go, hiveagain.go, letters.go)
 //	turns       what is told with its words turned about: bars that went
 //	            somewhere, what I did to it, a place before its bar (barswent.go,
-//	            fronted.go, turnedabout.go)
+//	            fronted.go, turnedabout.go, placefirst.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
 //	            not" (selfasked.go)
 //	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
 //	clauses     where a statement begins, with punctuation or without, and how
 //	            it is meant: asserted, planned, past, or not asserted (begins.go,
-//	            only.go, thenandnow.go, heads.go, clause.go)
+//	            only.go, thenandnow.go, heads.go, clause.go, moodends.go)
 //	findings    what each clause says: the combs (scan.go and the files it
 //	            leans on), the queen, the colony, mites, weather, deeds
 //	assembly    leaves with their evidence, conflicts flagged, the residue kept

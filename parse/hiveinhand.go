@@ -1,0 +1,174 @@
+package parse
+
+import "strings"
+
+// The talk goes from hive to hive: what is told belongs to the inspection in hand.
+
+// enter follows a hive's name at the head of a clause into its inspection, and
+// takes the day of the inspection from the opening words.
+func (r *reader) enter(c *clause, plansNext bool) {
+	several := r.gather(c)
+	for k := 0; !several && c.has(kName) && k < len(c.items); k++ {
+		it := &c.items[k]
+		if it.is(kName) && !it.used && !it.several() && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
+			r.goTo(it)
+			break
+		}
+	}
+	if c.has(kSide) {
+		r.setOut(c)
+	}
+	day := c.onlyDate()
+	if day == nil && plansNext {
+		day = r.visitorsDate(c)
+	}
+	if plansNext && day != nil {
+		r.planDay, day.used = &day.day, true
+	} else if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
+		r.openingDay(c)
+		r.openingClock(c)
+	}
+}
+
+// setOut: "starting at the back" counts the bars down, from the front up.
+func (r *reader) setOut(c *clause) {
+	for k := 1; k < len(c.items); k++ {
+		it, prev := &c.items[k], &c.items[k-1]
+		if it.text == "front" && prev.text == "back to" && r.last == 0 {
+			r.outset, r.step = -1, -1 // "going back to front"
+			continue
+		}
+		if !it.is(kSide) || !prev.is(kFrom) && !r.isWord(prev, "starting", "start", "started", "starts", "beginning", "working", "going", "begin", "began") {
+			continue
+		}
+		switch r.value(it, kSide) {
+		case "back", "far end":
+			r.outset = -1
+		case "front", "near end":
+			r.outset = 1
+		default:
+			continue
+		}
+		if r.last == 0 {
+			r.step = r.outset
+		}
+	}
+}
+
+// goTo opens the inspection of a hive, or goes back to it.
+func (r *reader) goTo(it *item) {
+	it.used = true
+	r.apart()
+	name := strings.TrimSpace(it.name)
+	if !r.named {
+		r.cur = r.inspectionOf(name)
+		r.hiveLeaf(it)
+		return
+	}
+	if r.cur.hive == name {
+		return
+	}
+	if r.cur.empty() && r.cur.named == r.sentenceNo && r.takenBack(it) { // "the greenhouse hive, no, this is the compost hive"
+		r.rename(it, name)
+		r.cur.flag("hive", "corrected aloud", "")
+		return
+	}
+	if r.site && r.isSite() {
+		r.cur.remarks = append(r.cur.remarks, r.quoted(r.cur.spans))
+		delete(r.names, r.cur.hive)
+		r.rename(it, name)
+		r.pre = r.weatherSoFar()
+		return
+	}
+	if b := r.byHive[name]; b != nil {
+		r.cur = b
+		r.leaveBars()
+		return
+	}
+	r.cur = r.inspectionOf(name)
+	r.hiveLeaf(it)
+	r.leaveBars()
+}
+
+// inspectionOf returns the inspection of a hive: the one in hand at first, else a new one
+// with the weather that was told before.
+func (r *reader) inspectionOf(name string) *builder {
+	b := r.byHive[name]
+	switch {
+	case b != nil:
+		return b
+	case !r.named:
+		r.named, b = true, r.cur
+		b.hive = name
+		r.pre = r.weatherSoFar()
+	default:
+		b = r.builder()
+		b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom
+		for _, e := range r.pre {
+			b.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
+		}
+		r.all = append(r.all, b)
+	}
+	r.byHive[name] = b
+	return b
+}
+
+// isSite reports whether the name given to the inspection in hand is that of the place,
+// where nothing but the weather or the day was told: "Allotment, 24C, sunny."
+func (r *reader) isSite() bool {
+	pre := len(r.weatherSoFar())
+	return r.names[r.cur.hive] && pre == len(r.cur.entries) && (pre > 0 || r.cur.atFrom == "spoken day")
+}
+
+// rename gives the inspection in hand another hive.
+func (r *reader) rename(it *item, name string) {
+	delete(r.byHive, r.cur.hive)
+	r.cur.hive = name
+	r.byHive[name] = r.cur
+	r.hiveLeaf(it)
+}
+
+// takenBack reports whether the hive named before is taken back: "no, this is" or
+// "sorry" stands between.
+func (r *reader) takenBack(it *item) bool {
+	if len(r.cur.spans) == 0 || r.cur.spans[0][1] > int(it.start) {
+		return false
+	}
+	between := strings.ToLower(r.text[r.cur.spans[0][1]:it.start])
+	if len(between) < 40 && (strings.Contains(between, " sorry") || strings.Contains(between, " i mean") || strings.Contains(between, " wait")) {
+		return true // "hive twelve no sorry eleven hive eleven"
+	}
+	return (strings.Contains(between, " no ") || strings.Contains(between, " not ")) && strings.HasSuffix(strings.TrimSuffix(strings.TrimSpace(between), " the"), "this is")
+}
+
+// hiveLeaf notes where the hive was named, and what is doubtful about its name.
+func (r *reader) hiveLeaf(it *item) {
+	r.cur.named = r.sentenceNo
+	r.cur.spans = r.spanOf(it)
+	switch {
+	case it.mended:
+		r.cur.flag("hive", "corrected aloud", "")
+	case it.has(misheard):
+		r.cur.flag("hive", "may be misheard", "")
+	}
+}
+
+// leaveBars forgets the bars in hand when the talk goes to another hive.
+func (r *reader) leaveBars() {
+	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
+	r.lastFind, r.saidBar, r.combOf = nil, 0, 0
+	r.saidOf.forget()
+	r.sheLast, r.cellTalk, r.miteMethod, r.barsCounted = false, false, "", false
+	r.heading = asserted
+	r.sameSentence = false
+}
+
+func (r *reader) weatherSoFar() []entry {
+	var out []entry
+	for _, e := range r.cur.entries {
+		if strings.HasPrefix(e.text, "weather.") {
+			out = append(out, e)
+		}
+	}
+	return out
+}
