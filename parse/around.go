@@ -16,6 +16,16 @@ func hasKind(items []item, k kind) bool {
 	return false
 }
 
+// allOf reports whether items are all of some kinds.
+func allOf(items []item, some kinds) bool {
+	for i := range items {
+		if !items[i].anyOf(some) {
+			return false
+		}
+	}
+	return true
+}
+
 func hasFixture(r *reader, items []item, what string) bool {
 	for i := range items {
 		if items[i].is(kFixture) && r.value(&items[i], kFixture) == what {

@@ -219,12 +219,7 @@ func (s *scan) joins(i int) bool {
 	if last.at < s.boundAt() || last.ofItself() && s.at(i).pause == comma {
 		return false
 	}
-	for k := last.at + 1; k < i; k++ {
-		if !s.at(k).any(kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull) {
-			return false
-		}
-	}
-	return s.at(i).pause <= comma
+	return s.at(i).pause <= comma && s.onlyBetween(last.at, i, kAnd, kOr, kAdv, kArt, kPattern, kAmount, kNum, kFull)
 }
 
 func (s *scan) boundAt() int {
@@ -285,12 +280,7 @@ func (s *scan) presentAnew(i int) bool {
 // near reports whether "of", "with" or "have" at most stand between a number of
 // bars and the content.
 func (s *scan) near(from, to int) bool {
-	for k := from + 1; k < to; k++ {
-		if !s.at(k).any(kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron, kSide, kPlace) {
-			return false
-		}
-	}
-	return to-from <= 7
+	return to-from <= 7 && s.onlyBetween(from, to, kOf, kHave, kAdv, kPattern, kOn, kArt, kStage, kAmount, kFull, kAnd, kContent, kBe, kThere, kBut, kPron, kSide, kPlace)
 }
 
 // notThere: "eggs on three and four but not on five", "… but none on five", "…, not five"

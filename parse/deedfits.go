@@ -268,15 +268,7 @@ func (f *fitting) isHoney(it *item) bool {
 
 // hiveAndDay reports whether a hive and at most a day follow the verb.
 func (f *fitting) hiveAndDay() bool {
-	if !f.has(kName) {
-		return false
-	}
-	for k := range f.args {
-		if !f.args[k].any6(kFrom, kArt, kName, kDate, kOn, kAdv) {
-			return false
-		}
-	}
-	return true
+	return f.has(kName) && allOf(f.args, setOf(kFrom, kArt, kName, kDate, kOn, kAdv))
 }
 
 // feed: to fill, top up, leave or pour is to feed only where food or the

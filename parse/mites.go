@@ -90,14 +90,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 
 // onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:
 // 11", "3 day drop 18".
-func (c *clause) onlyTimeBefore(i int) bool {
-	for k := range c.items[:i] {
-		if !c.items[k].any3(kDur, kDate, kAdv) {
-			return false
-		}
-	}
-	return true
-}
+func (c *clause) onlyTimeBefore(i int) bool { return allOf(c.items[:i], setOf(kDur, kDate, kAdv)) }
 
 func (r *reader) miteAhead(c *clause, i int) bool {
 	for k := range c.items {

@@ -167,10 +167,8 @@ func (s *scan) bareList(a, b *finding) bool {
 	if b.at >= len(s.c.items) {
 		return false // carried over from another clause
 	}
-	for k := a.at + 1; k < b.at; k++ {
-		if !s.at(k).any(kAnd, kContent) {
-			return false
-		}
+	if !s.onlyBetween(a.at, b.at, kAnd, kContent) {
+		return false
 	}
 	for k := a.at + 1; k <= b.at; k++ {
 		if s.at(k).pause > none {

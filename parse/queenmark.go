@@ -45,12 +45,7 @@ func (r *reader) onlyAttributes(c *clause) bool {
 
 // carriedOnly reports whether the items tell of nothing but what the queen carries.
 func carriedOnly(items []item) bool {
-	for k := range items {
-		if !items[k].any6(kQueenIs, kDot, kColour, kAdv, kArt, kHave) {
-			return false
-		}
-	}
-	return true
+	return allOf(items, setOf(kQueenIs, kDot, kColour, kAdv, kArt, kHave))
 }
 
 // attributes reads her mark, its colour, clipping, year.

@@ -125,6 +125,22 @@ func TestEveryDeedIsKnown(t *testing.T) {
 	}
 }
 
+// holdsTo holds a part of the rules to its phrases: they are read otherwise by a parser that
+// is lame without it (yes), or the same (no).
+func holdsTo(t *testing.T, p, lame *Parser, yes, no []string) {
+	t.Helper()
+	for _, phrase := range yes {
+		if reading(p, phrase, true) == reading(lame, phrase, true) {
+			t.Errorf("does not hang on it: %q", phrase)
+		}
+	}
+	for _, phrase := range no {
+		if reading(p, phrase, false) != reading(lame, phrase, false) {
+			t.Errorf("hangs on it, but must not: %q", phrase)
+		}
+	}
+}
+
 // TestListPhrases holds every list of words to its own phrases: they are read
 // otherwise where its words stand in it no more.
 func TestListPhrases(t *testing.T) {
@@ -136,17 +152,8 @@ func TestListPhrases(t *testing.T) {
 	for i := range rules.List {
 		l := &rules.List[i]
 		t.Run(l.Name, func(t *testing.T) {
-			lame := withoutList(t, i)
-			for _, phrase := range l.Yes {
-				if reading(p, phrase, true) == reading(lame, phrase, true) {
-					t.Errorf("does not use the list: %q", phrase)
-				}
-			}
-			for _, phrase := range l.No {
-				if reading(p, phrase, false) != reading(lame, phrase, false) {
-					t.Errorf("uses the list, but must not: %q", phrase)
-				}
-			}
+			lame := changed(t, func(f *ruleFile) { f.List[i].Words = []string{"nor this word"} })
+			holdsTo(t, p, lame, l.Yes, l.No)
 		})
 	}
 }
@@ -168,29 +175,19 @@ func TestWordTablePhrases(t *testing.T) {
 		{"opposites", rules.Opposite.Yes, rules.Opposite.No, func(l *lexicon) { l.opposites = nil }},
 	} {
 		t.Run(table.name, func(t *testing.T) {
-			lame := parserOf(p.lexicon, table.without)
-			for _, phrase := range table.yes {
-				if reading(p, phrase, true) == reading(lame, phrase, true) {
-					t.Errorf("does not use the table: %q", phrase)
-				}
-			}
-			for _, phrase := range table.no {
-				if reading(p, phrase, false) != reading(lame, phrase, false) {
-					t.Errorf("uses the table, but must not: %q", phrase)
-				}
-			}
+			holdsTo(t, p, parserOf(p.lexicon, table.without), table.yes, table.no)
 		})
 	}
 }
 
-// withoutList is the parser that lacks the words of one list.
-func withoutList(tb testing.TB, list int) *Parser {
+// changed is the parser of changed rules.
+func changed(tb testing.TB, change func(*ruleFile)) *Parser {
 	tb.Helper()
 	rules, err := loadRules()
 	if err != nil {
 		tb.Fatal(err)
 	}
-	rules.List[list].Words = []string{"nor this word"}
+	change(&rules)
 	l, err := newLexicon(rules)
 	if err != nil {
 		tb.Fatal(err)

@@ -235,14 +235,7 @@ func raisedIn(items []item) bool {
 
 // guesses reports whether nothing but a hedge and little words stand there: "pollen
 // coming in, I think it's the rape".
-func guesses(items []item) bool {
-	for k := range items {
-		if !items[k].any(kMaybe, kPron, kBe, kArt, kAdv, kFrom) {
-			return false
-		}
-	}
-	return true
-}
+func guesses(items []item) bool { return allOf(items, setOf(kMaybe, kPron, kBe, kArt, kAdv, kFrom)) }
 
 // colonBefore: the clause spells out what the one before it named.
 func (r *reader) colonBefore(c *clause) bool { return c.items[0].pause == colon }

@@ -138,9 +138,7 @@ func (r *reader) denialBehind(s []item) (denial []item, of *item) {
 // onlyThings reports whether items name signs, cells or contents, with others of which the
 // trade knows nothing.
 func onlyThings(items []item) bool {
-	return !slices.ContainsFunc(items, func(it item) bool {
-		return !it.any6(kSign, kCell, kContent, kAnd, kOr, kOf) && !it.any6(kArt, kOther, kWord, kStage, kCellKind, kOn) && !it.any(kAdv, kColour)
-	})
+	return allOf(items, setOf(kSign, kCell, kContent, kAnd, kOr, kOf, kArt, kOther, kWord, kStage, kCellKind, kOn, kAdv, kColour))
 }
 
 // noneAhead is the end of "there was, I am glad to say, no trace" at item k; 0 where it does
