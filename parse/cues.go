@@ -97,7 +97,7 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
-	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), "diary", "notes", "records", "record", "book", "log", "notebook", "card", "cards", "calendar", "list", "jotter"):
+	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), r.wordsOf[ownBooks]...):
 		return true // "according to my diary I treated them on the second"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
@@ -119,7 +119,7 @@ func (r *reader) hersByName(it *item) bool {
 	}
 	for k := range r.mended[:it.from] {
 		initial := k+1 < int(it.from) && r.mended[k].has(capital) && r.mended[k].end-r.mended[k].start == 1 && r.mended[k+1].pause == stop
-		if t := &r.mended[k]; initial || t.lists.has(kin) || t.lists.has(titles) || t.lists.has(speaking) {
+		if t := &r.mended[k]; initial || t.lists.has(kin) || t.lists&anyTitle != 0 || t.lists.has(speaking) {
 			return false // "M. rang. Her bees have swarmed"
 		}
 	}

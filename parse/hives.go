@@ -37,7 +37,7 @@ func (r *reader) nameHives(items []item) []item {
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
-			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].has(capital) && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && r.isWord(&items[i-1], personTitles...) {
+			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].has(capital) && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && items[i-1].lists.has(personTitles) {
 				continue
 			}
 			if i > 1 && items[i-1].text == "off" && items[i-1].pause == none && items[i-2].any(kBar, kBars) {
@@ -51,9 +51,6 @@ func (r *reader) nameHives(items []item) []item {
 	}
 	return items
 }
-
-// personTitles are those of people alone, which stand before no hive.
-var personTitles = []string{"mr", "mrs", "miss", "ms", "dr"}
 
 // smallName reports whether a hive's name in lower case stands where no plant does:
 // alone at the head of a line, or as where something went or came from.

@@ -42,7 +42,7 @@ func (r *reader) broughtIn(items []item, i int) {
 	if i+2 >= len(items) || !items[i+2].is(kOn) {
 		return
 	}
-	if r.isWord(&items[i+1], "carries", "carry", "carried", "bring", "brings", "brought", "fetch", "fetches") && items[i+2].isWord2("in", "home") {
+	if r.isWord(&items[i+1], r.wordsOf[fetching]...) && items[i+2].isWord2("in", "home") {
 		items[i].kinds, items[i].says = setOf(kWord), senseless
 		items[i+1].kinds, items[i+1].says = setOf(kBring), senseless
 	}

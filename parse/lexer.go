@@ -230,7 +230,7 @@ func (l *lexer) endsName(i int) bool {
 		return false
 	}
 	name := l.toks[i-1]
-	if name.lists.has(noNames) || name.lists.has(titles) || name.id == l.theID {
+	if name.lists.has(noNames) || name.lists&anyTitle != 0 || name.id == l.theID {
 		return false
 	}
 	return name.has(capital) || i > 1 && l.toks[i-2].id == l.theID && l.ref.wordNames(name)

@@ -8,6 +8,7 @@ type list uint8
 
 const (
 	titles list = iota
+	personTitles
 	plainWords
 	visits
 	handles
@@ -104,12 +105,20 @@ const (
 	turnWords
 	rowPlaces
 	endPlaces
+	ownBooks
+	tellingOf
+	behindSigns
+	lookingFor
+	thinking
+	fetching
+	sureMethods
 	listCount
 )
 
 // listNames are the names of the lists in the file.
 var listNames = [listCount]string{
 	titles:             "titles",
+	personTitles:       "person titles",
 	plainWords:         "plain words",
 	visits:             "visits",
 	handles:            "handles",
@@ -197,6 +206,13 @@ var listNames = [listCount]string{
 	turnWords:          "turn words",
 	rowPlaces:          "row places",
 	endPlaces:          "end places",
+	ownBooks:           "own books",
+	tellingOf:          "telling of",
+	behindSigns:        "behind signs",
+	lookingFor:         "looking for",
+	thinking:           "thinking",
+	fetching:           "fetching",
+	sureMethods:        "sure methods",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

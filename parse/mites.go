@@ -65,13 +65,7 @@ func (r *reader) boardTime(c *clause) bool {
 
 // sureMethod is a method that nothing else in a hive is called.
 func (r *reader) sureMethod(it *item) bool {
-	text := it.text
-	for _, w := range []string{"alcohol", "soapy", "sugar roll", "sugar shake", "drop board", "sticky", "mite", "varroa", "uncapped", "drone cell", "roll", "sugar", "natural"} {
-		if strings.Contains(text, w) {
-			return true
-		}
-	}
-	return it.n.lo > 0
+	return it.n.lo > 0 || slices.ContainsFunc(r.wordsOf[sureMethods], func(word string) bool { return strings.Contains(it.text, word) })
 }
 
 // methodHere reports whether a word for a way of counting mites is one here.

@@ -89,5 +89,5 @@ func (r *reader) saidThat(toks []token, i int) bool {
 	if i > 2 && toks[i-1].pause == none && r.says(toks[i-1], "that") {
 		i-- // and not "the one that Gerald minds"
 	}
-	return i > 1 && toks[i].pause == none && r.says(toks[i-1], "think", "know", "believe", "believed", "suspect", "fear", "hope", "glad", "afraid", "sure", "sorry", "pleased", "me", "us", "you", "see", "say", "admit", "report")
+	return i > 1 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[thinking]...)
 }

@@ -32,7 +32,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			continue
 		}
 		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
-		if i > 0 && toks[i].pause == none && r.says(toks[i-1], personTitles...) {
+		if i > 0 && toks[i].pause == none && toks[i-1].lists.has(personTitles) {
 			i = end - 1
 			continue // "the late Mr Rowan" does not tell whose name Rowan is elsewhere
 		}
@@ -305,8 +305,11 @@ func (r *reader) plantName(toks []token, i int) int {
 	return best.end
 }
 
+// anyTitle are the lists of words that stand before the names of people.
+const anyTitle = 1<<titles | 1<<personTitles
+
 // unnamed are the lists of words that stand in no name.
-const unnamed = 1<<noNames | 1<<plainHeadings | 1<<titles | 1<<feasts
+const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 
 // mayName reports whether a word may stand in a proper name: it is none of the trade, of
 // numbers or of days.

@@ -156,7 +156,7 @@ func (r *reader) flowers(toks []token, k int) bool {
 func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
 	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
-	if toks[i].pause == none && in(i-1, titles) && !(is(i-1, "old") && is(i-2, "poor", "good", "dear")) || in(end, handles) && toks[end].pause == none {
+	if toks[i].pause == none && i > 0 && toks[i-1].lists&anyTitle != 0 && !(is(i-1, "old") && is(i-2, "poor", "good", "dear")) || in(end, handles) && toks[end].pause == none {
 		return -2 * enough
 	}
 	prev, before := i-1, i-2

@@ -60,7 +60,7 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	}
 	if items[i].is(kHive) {
 		ref, back, next = r.hiveRef(items, i, before)
-		if next+1 < len(items) && items[next].is(kOf) && items[next+1].has(capital) && items[next+1].lists.has(titles) {
+		if next+1 < len(items) && items[next].is(kOf) && items[next+1].has(capital) && items[next+1].lists&anyTitle != 0 {
 			ref.kinds = setOf(kTheirs) // "hive 7 of Mr. Alder"
 		}
 		return ref, back, next

@@ -14,10 +14,10 @@ func (s *scan) sign(i int) {
 	if it.from > 0 && it.pause == none && s.r.words.words[s.r.mended[it.from-1].id] == "like" {
 		return // "running like ants"
 	}
-	if i > 1 && it.pause == none && s.at(i-1).text == "about" && s.r.isWord(s.at(i-2), "say", "read", "reading", "reads", "talk", "chapter", "article", "book", "story", "write", "wrote") {
+	if i > 1 && it.pause == none && s.at(i-1).text == "about" && s.r.isWord(s.at(i-2), s.r.wordsOf[tellingOf]...) {
 		return // "what he had to say about laying workers"
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, "check", "checks", "test", "tests", "kit", "inspection", "inspections", "trap", "traps", "talk", "scare") && !s.denies(i) {
+	if next := s.at(i + 1); next != nil && next.pause == none && r.isWord(next, r.wordsOf[behindSigns]...) && !s.denies(i) {
 		return // "had its foulbrood check" tells of no finding
 	}
 	if s.lookedFor(i) && !s.denies(i) && !hasKind(s.c.items[i:], kNum) {
@@ -65,7 +65,7 @@ func (s *scan) lookedFor(i int) bool {
 	for k > 0 && s.at(k).any3(kSign, kAnd, kOr) {
 		k--
 	}
-	return k > 0 && s.at(k).text == "for" && s.r.isWord(s.at(k-1), "checked", "check", "checking", "looked", "look", "looking", "tested", "testing", "searched", "inspected", "watching")
+	return k > 0 && s.at(k).text == "for" && s.r.isWord(s.at(k-1), s.r.wordsOf[lookingFor]...)
 }
 
 // signCount gives a sign the number that counts it, from before or behind.

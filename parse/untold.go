@@ -53,7 +53,7 @@ func (r *reader) titled(items []item) int {
 	if items[0].is(kOn) {
 		i = 1
 	}
-	if i+3 >= len(items) || !r.isWord(&items[i], personTitles...) || !items[i+1].has(capital) || items[i+2].text != "'s" {
+	if i+3 >= len(items) || !items[i].lists.has(personTitles) || !items[i+1].has(capital) || items[i+2].text != "'s" {
 		return 0
 	}
 	if i > 0 || items[i+3].text == "lot" || items[i+3].any3(kBees, kHive, kHives) {
