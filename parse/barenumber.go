@@ -115,8 +115,19 @@ func (n *bareNumber) ofTold() bool {
 		return false
 	}
 	broke := n.prev != nil && n.prev.any(kAnd, kBut) && n.value(n.next, kComb) == "broken=yes" && !n.next.isWord2("broken", "collapsed")
-	if !broke && (!n.next.is(kBe) || n.i+2 == len(n.items) || !n.items[n.i+2].any5(kComb, kNum, kContent, kStage, kFull)) {
-		return false // but "bars 5 to 7 are cross comb and 6 broke off"
+	if broke {
+		return n.amongTold() // "bars 5 to 7 are cross comb and 6 broke off"
+	}
+	k := n.i + 1
+	for k < len(n.items) && n.items[k].pause == none && n.items[k].any4(kBe, kAdv, kArt, kAmount) {
+		k++
+	}
+	if k == len(n.items) || n.items[k].pause > none {
+		return false
+	}
+	apart := k > n.i+1 && n.items[k].is(kPattern) && (it.pause >= comma || n.prev != nil && n.prev.is(kBut))
+	if !apart && (!n.next.any(kBe, kHave) || !n.items[k].any6(kComb, kNum, kContent, kStage, kFull, kPattern)) {
+		return false // but "bars 5 to 9 capped brood, though 8 was rather gappy", "bars 5 to 9 sealed brood, 8 a bit gappy"
 	}
 	return n.amongTold()
 }

@@ -189,7 +189,7 @@ func (r *reader) strength(c *clause) {
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
-		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) || r.wordIn(c.items[:i], "never") {
+		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) && !(c.items[i-1].text == "too" && c.items[i-1].pause > none) || r.wordIn(c.items[:i], "never") {
 			continue
 		}
 		r.leaf("strength.word", rule.Value, rule.ID, "", c.doubt, it)
@@ -261,7 +261,7 @@ func (r *reader) strengthNamed(c *clause) bool {
 // the colony's size here.
 func (r *reader) ofColony(c *clause, i int) bool {
 	if i > 0 && c.items[i-1].text == "too" {
-		return false
+		return c.tooWeak(i)
 	}
 	if i > 0 && c.items[i-1].is(kArt) && i+1 < len(c.items) && c.items[i+1].is(kHive) && c.items[i+1].pause == none {
 		return false // "the big hive by the gate"
@@ -295,6 +295,25 @@ func (r *reader) ofColony(c *clause, i int) bool {
 		}
 	}
 	return !r.isWord(&c.items[i], "small", "thin", "poor", "big", "wee", "average", "fair", "medium", "decent", "so so")
+}
+
+// tooWeak reports whether "weak" or "strong" at item i is said of the colony with "too": "they
+// are too weak to split", "not opened, too weak".
+func (c *clause) tooWeak(i int) bool {
+	if !c.items[i].isWord2("weak", "strong") {
+		return false
+	}
+	if next := c.next(i); next.pause == none && next.anyOf(describable) {
+		return false
+	}
+	if too := &c.items[i-1]; i == 1 || too.pause > none {
+		return !c.hasAny(kSubstance, kFixture, kQueen, kContent, kSky, kWind)
+	}
+	k := i - 2
+	for k > 0 && c.items[k].any(kBe, kAdv) && c.items[k].pause == none {
+		k--
+	}
+	return c.items[k].any4(kName, kHive, kBees, kHives)
 }
 
 // describable are the kinds of words that a size or strength before them describes.

@@ -17,6 +17,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		d.do += "_" + last // "the entrance was reduced so I opened it"
 		return true
 	}
+	if whichI(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && hasKind(r.told, kFixture) {
+		d.do += "_" + last // "robbing at the entrance, which I reduced"
+		return true
+	}
 	if i > 0 && c.items[i-1].is(kAnd) && c.items[i].pause == none && r.objectless(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && r.onlyFixtures() {
 		d.do += "_" + last // "the entrance I found reduced, and opened"
 		return true
@@ -65,6 +69,16 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 		return true
 	}
 	return false
+}
+
+// whichI reports whether the verb at item i tells what I did to what was named before:
+// "which I reduced", "which we have now opened".
+func whichI(items []item, i int) bool {
+	k := i - 1
+	for k > 0 && (items[k].any4(kHave, kAdv, kNow, kThen) || items[k].isWord2("since", "therefore")) && !items[k].is(kPron) {
+		k--
+	}
+	return k > 0 && items[k].is(kPron) && items[k-1].text == "which"
 }
 
 // goesOn reports whether the verb at item i tells what was then done to what the words

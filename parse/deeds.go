@@ -30,7 +30,7 @@ type deed struct {
 func (r *reader) deeds(c *clause) {
 	for i := 0; i < len(c.items); i++ {
 		it := &c.items[i]
-		if !it.is(kDo) || it.used {
+		if !it.is(kDo) || it.used || c.fitFor(i) {
 			continue
 		}
 		if d := r.deed(c, i); d != nil {
@@ -46,6 +46,19 @@ func (r *reader) deeds(c *clause) {
 	if c.has(kSubstance) || r.askAll {
 		r.bareFood(c)
 	}
+}
+
+// fitFor reports whether the verb at item i tells only what the bees are or are not fit for:
+// "too weak to split", "strong enough to split".
+func (c *clause) fitFor(i int) bool {
+	if i < 2 || c.items[i-1].text != "to" || c.items[i].pause > none {
+		return false
+	}
+	fit := i - 2
+	if fit > 0 && c.items[fit].text == "enough" {
+		return c.items[fit-1].any(kStrength, kTemper)
+	}
+	return fit > 0 && c.items[fit-1].text == "too" && c.items[fit].pause == none
 }
 
 // senses are the deeds that a verb can stand for, in the order in which they

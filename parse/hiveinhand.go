@@ -100,7 +100,7 @@ func (r *reader) inspectionOf(name string) *builder {
 	case !r.named:
 		r.named, b = true, r.cur
 		b.hive = name
-		r.pre = r.weatherSoFar()
+		r.pre, r.sampling = r.weatherSoFar(), r.samplingSoFar()
 	default:
 		b = r.builder()
 		b.hive, b.at, b.atFrom = name, r.all[0].at, r.all[0].atFrom

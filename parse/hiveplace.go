@@ -20,8 +20,16 @@ var unplaced = setOf(kIf, kAsk, kSay, kTheirs, kUnsure, kPast, kName)
 
 // placeHives moves the hives of a line that stand behind what was found in them.
 func (r *reader) placeHives(items []item) []item {
-	for i := 2; i < len(items); i++ {
+	for i := 1; i < len(items); i++ {
 		if !items[i].is(kName) {
+			continue
+		}
+		if from := r.visitFrom(items, i); from >= 0 {
+			hive := items[i]
+			hive.pause = items[from].pause
+			items[from].pause = comma
+			copy(items[from+1:i+1], items[from:i])
+			items[from] = hive
 			continue
 		}
 		lead := leadBefore(items, i)
@@ -44,6 +52,23 @@ func (r *reader) placeHives(items []item) []item {
 		i = lead
 	}
 	return items
+}
+
+// visitFrom is where what tells of the last visit to the hive at item i begins: "I last opened
+// hive three on the ninth"; -1 where nothing does.
+func (r *reader) visitFrom(items []item, i int) int {
+	last := leadBefore(items, i)
+	if last < 0 || !items[last].is(kDo) || items[i].several() || r.value(&items[last], kDo) != "inspect" || !tellsLast(items[last].text) {
+		return -1
+	}
+	from := last
+	if from > 0 && items[from].pause == none && items[from-1].is(kPron) {
+		from--
+	}
+	if items[from].pause < stop && from > 0 {
+		return -1
+	}
+	return from
 }
 
 // leadBefore is the item before the hive at item i, over an article; -1 where a pause

@@ -5,7 +5,7 @@ import "strings"
 // number keeps a count for the noun behind it, or takes a share.
 func (s *scan) number(i int) {
 	it := s.at(i)
-	if it.n.share && s.moreCells(i) {
+	if it.n.share && (s.moreCells(i) || s.moreOfComb(i)) {
 		return
 	}
 	if it.n.share || it.n.lo > 0 && it.n.lo < 1 && it.n.hi == 0 { // "sealed brood 0.7"
@@ -109,6 +109,40 @@ func (s *scan) barsBefore(i int) bool {
 	}
 	bars := s.at(i - 1)
 	return bars != nil && bars.is(kBars)
+}
+
+// moreOfComb: "capped brood 45% on bar four, 60% on bar five" tells how much of the same is
+// on another comb.
+func (s *scan) moreOfComb(i int) bool {
+	on, bars, n := s.at(i+1), s.at(i+2), len(s.found)-1
+	if n < 0 || on == nil || bars == nil || !on.any(kOn, kOf) || !bars.is(kBars) || on.pause > none {
+		return false
+	}
+	if then := s.at(i + 3); then != nil && then.pause < comma && !(on.is(kOn) && then.any(kAnd, kBut)) {
+		return false // "20% pollen, and 60% of bar four is honey", "60% of bar four and half of bar five honey"
+	}
+	it, last := s.at(i), s.found[n]
+	k := i - 1
+	for k > last.at && s.at(k).any3(kAnd, kBut, kAdv) {
+		k--
+	}
+	if last.class != ofComb || !last.present || !last.hasCover || k == i-1 && it.pause < comma {
+		return false
+	}
+	switch {
+	case s.at(k).is(kBars):
+		for j := last.at + 1; j < k; j++ {
+			if !s.at(j).any6(kNum, kOn, kOf, kAdv, kFull, kArt) && !s.at(j).is(kComb) && !s.r.isWord(s.at(j), s.r.wordsOf[covering]...) {
+				return false
+			}
+		}
+	case k == last.at && s.headed && len(s.r.bars) > 0: // "bar four 45% capped brood, 60% on bar five"
+		last.bars, last.located = s.r.bars, true
+	default:
+		return false
+	}
+	s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: last.what, present: true, extent: extent{cover: it.n.lo, hasCover: true}, at: i, items: s.r.these(it), rule: last.rule}))
+	return true
 }
 
 // share takes a share of the comb: of the content before it or behind it, or of

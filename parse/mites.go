@@ -22,6 +22,9 @@ func (r *reader) miteCount(c *clause) {
 			mite = i
 		}
 	}
+	if method < 0 && mite < 0 && !r.named && c.eachSample() {
+		r.beesSampled(c, r.miteMethod, r.why("mites", ""))
+	}
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.counts() {
 		return
 	}
@@ -45,6 +48,17 @@ func (r *reader) miteCount(c *clause) {
 		r.miteMethod = kindOf
 	}
 	r.miteDetails(c, method, mite, kindOf)
+}
+
+// eachSample reports whether the clause tells of what was taken from each hive: "half a cup
+// per colony".
+func (c *clause) eachSample() bool {
+	for k := range c.items {
+		if it := &c.items[k]; it.isWord4("per", "each", "every", "from each") {
+			return true
+		}
+	}
+	return false
 }
 
 // counts reports whether a number other than "a" stands in the clause.
@@ -115,6 +129,9 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 	}
 	if kindOf == "" {
 		kindOf = r.miteMethod
+		if kindOf == "" && count != nil && !c.has(kSeen) && !c.has(kUnseen) {
+			kindOf = r.sampling.method
+		}
 		switch {
 		case kindOf != "":
 		case days > 0:
@@ -147,6 +164,42 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		r.cur.put("mites.cells", formatNumber(c.items[method].n.lo), w)
 	}
 	r.beesSampled(c, kindOf, w)
+	if count != nil && kindOf == r.sampling.method {
+		r.sampledAlike()
+	}
+}
+
+// sampling is how mites are counted in every hive of the note, told before the first of them:
+// "alcohol washes, 300 bees per sample".
+type sampling struct {
+	method string
+	sizes  []entry // the bees of a sample, the days of a board
+}
+
+// samplingSoFar is how mites are counted, where it was told without a count.
+func (r *reader) samplingSoFar() (s sampling) {
+	_, counted := r.cur.get("mites.count")
+	if method, _ := r.cur.get("mites.method"); counted || method == "seen" {
+		return sampling{}
+	}
+	for _, e := range r.cur.entries {
+		switch e.text {
+		case "mites.method":
+			s.method = e.value
+		case "mites.bees", "mites.days":
+			s.sizes = append(s.sizes, e)
+		}
+	}
+	return s
+}
+
+// sampledAlike gives mites that were counted as in every hive the size of the sample.
+func (r *reader) sampledAlike() {
+	for _, e := range r.sampling.sizes {
+		if _, said := r.cur.get(e.text); !said {
+			r.cur.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
+		}
+	}
 }
 
 // mitesCounted is the count that stands with the mites: before them, behind
@@ -308,7 +361,7 @@ func boardLabels(items []item) {
 // beesSampled reads the size of the sample; half a cup of bees is about 300
 // (record.md; extension leaflets give 300, some 400).
 func (r *reader) beesSampled(c *clause, kindOf string, w source) {
-	if kindOf != "wash" && kindOf != "sugar" && kindOf != "" {
+	if kindOf != "wash" && kindOf != "sugar" && (kindOf != "" || !c.hasAny(kMite, kMethod)) {
 		return
 	}
 	sample := c.sample()

@@ -112,7 +112,7 @@ func (s *scan) patternOfBefore(i int, value string) {
 	}
 	bars := f.bars
 	k := i - 1
-	for k > 0 && s.at(k).pause == none && s.at(k).any5(kAdv, kBe, kArt, kWord, kThere) {
+	for k > 0 && s.at(k).pause == none && s.at(k).any6(kAdv, kBe, kArt, kWord, kThere, kAmount) {
 		k--
 	}
 	if k >= 0 && it.pause == none && s.at(k).is(kBars) && s.headed && len(r.bars) > 0 { // "b3 to b6 sealed brood, b4 spotty" tells of b4 alone

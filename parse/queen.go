@@ -273,7 +273,7 @@ var leadsToHerBar = setOf(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs)
 func (r *reader) queenPlaced(c *clause, noun int) bool {
 	far := noun + 6
 	if noun+1 < len(c.items) && c.items[noun+1].pause == comma {
-		far += 6 // "the queen, a 2024 lady with no mark, was on bar four"
+		far += 10 // "the queen, a 2024 lady with no mark, was on bar four"
 	}
 	for k := noun + 1; k < len(c.items) && k <= far; k++ {
 		it := &c.items[k]

@@ -20,7 +20,7 @@ var questions = [...][]question{
 		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
-		{(*reader).miteCount, setOf(kMethod, kMite)},
+		{(*reader).miteCount, setOf(kMethod, kMite, kMeasure)},
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},
 		{(*reader).fixtures, setOf(kFixture, kState, kUndone, kAfter)},

@@ -25,6 +25,7 @@ type memory struct {
 	byHive        map[string]*builder
 	cur           *builder
 	pre           []entry         // weather said before the first hive, which holds for each
+	sampling      sampling        // told before it too
 	named         bool            // a hive has been named
 	severalSpoken bool            // the note speaks of hives, not of one
 	byNumber      bool            // it tells its hives by numbers alone: "No. 4"

@@ -1,0 +1,44 @@
+package parse
+
+import "testing"
+
+// wholes are statements that tell of several things at once, and then of one of them.
+var wholes = map[string][]saying{
+	"one of a range": {
+		{"Bars 2 to 6 sealed brood, though 4 was rather spotty.", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.4.capped_brood.pattern=patchy bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"Bars 5 to 7 capped brood, 6 a bit gappy.", "bars.5.capped_brood=yes bars.6.capped_brood=yes bars.6.capped_brood.pattern=patchy bars.7.capped_brood=yes"},
+		{"Bars 3 to 5 straight, but 4 is slightly wavy.", "bars.3.comb.straight=yes bars.4.comb.straight=no? bars.5.comb.straight=yes"},
+	},
+	"shares of several": {
+		{"Sealed brood 50% on bar 5, 30% on bar 6.", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.5 bars.6.capped_brood=yes bars.6.capped_brood.cover=0.3"},
+		{"Bar 4 is half nectar, and a quarter on bar 5.", "bars.4.nectar=yes bars.4.nectar.cover=0.5 bars.5.nectar=yes bars.5.nectar.cover=0.25"},
+		{"Bar 3 20% pollen, and 60% of bar 4 is honey.", "bars.3.pollen=yes bars.3.pollen.cover=0.2 bars.4.honey=yes bars.4.honey.cover=0.6"},
+	},
+	"what they are fit for": {
+		{"They are too weak to split.", "strength.word=weak"},
+		{"Not sampled, too weak.", "strength.word=weak"},
+		{"The syrup is too weak.", ""},
+	},
+	"the entrance, which": {
+		{"Wasps at the entrance, which I have now reduced.", "signs.wasps=yes actions.reduce_entrance=yes"},
+		{"The floor was shut, which I opened.", "floor=closed actions.open_floor=yes"},
+	},
+	// How mites are counted, told before the first hive, holds for each whose mites are.
+	"a way of counting for all": {
+		{"Alcohol washes, 300 bees each.\nHive 1: 8 mites.\nHive 2: 5 mites.", "hive=1 mites.method=wash mites.count=8 mites.bees=300 / hive=2 mites.method=wash mites.count=5 mites.bees=300"},
+		{"Drop boards in for three days. H1 11 mites, H2 28 mites.", "hive=1 mites.method=drop mites.count=11 mites.days=3 / hive=2 mites.method=drop mites.count=28 mites.days=3"},
+		{"Mite wash day. Half a cup per colony.\nHive 1: 8 mites\nHive 2: no mites seen", "hive=1 mites.method=wash mites.count=8 mites.bees=300 / hive=2 mites.method=seen mites.count=0"},
+		{"Mite round.\nHive 1: 8 mites on the tray in 2 days.\nHive 2: 5 mites in a sugar roll.", "hive=1 mites.method=drop? mites.count=8 mites.days=2 / hive=2 mites.method=sugar mites.count=5"},
+	},
+	"the last visit": {
+		{"Into this one I last looked on the second of May.", "earlier.inspected=yes earlier.inspected.on=2026-05-02"},
+		{"I last opened hive six on 1 May.", "hive=6 earlier.inspected=yes earlier.inspected.on=2026-05-01"},
+		{"We were last in here on the 3rd of May.", "earlier.inspected=yes earlier.inspected.on=2026-05-03"},
+	},
+	"the queen besides": {
+		{"Queen out for a wander on bar 3. Never been dotted.", "queen.seen=yes queen.bar=3 queen.marked=no"},
+		{"The queen, a plump madam with a blue spot, ran over my glove on bar 6.", "queen.seen=yes queen.bar=6 queen.marked=yes queen.colour=blue"},
+	},
+}
+
+func TestWholes(t *testing.T) { readSayings(t, wholes) }
