@@ -319,7 +319,8 @@ func (n *bareNumber) goesOn() bool {
 	}
 	follows := n.follows(int(it.n.lo), n.before)
 	if it.pause >= comma || n.prev.any(kAnd, kThen) {
-		return heads && (follows || n.ranged() || list)
+		has := n.listing && n.next != nil && n.next.isWord5("has", "holds", "contains", "is", "was") // "bars 1 and 2 honey; 4 has brood"
+		return heads && (follows || n.ranged() || list || has)
 	}
 	if list && n.i+3 < len(n.items) && n.items[n.i+3].any(kContent, kComb) && !n.prev.anyOf(leadsToNumber) && !n.prev.is(kDo) {
 		return true

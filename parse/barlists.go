@@ -66,6 +66,7 @@ const (
 // numberList reads the numbers of bars from item j on: 3, 3-5 and 8, nine ten
 // and eleven, two to six except four.
 func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
+	r.falls = false
 	l := barList{reader: r, items: items, bars: spread(r.barLists.take(usualBars)[:0], items[j].n), plural: plural}
 	laid := r.laid.endOf(j)
 	for j++; j < len(items) && j != laid; {
@@ -125,7 +126,7 @@ func (l *barList) rangeAt(j int) int {
 		far := int(l.items[j+2].n.lo)
 		opens := j < 3 || !l.items[j-3].any4(kDo, kOf, kArt, kTo)
 		if far < near && (sep.isWord2("-", "–") || len(l.bars) == 1 && opens && sep.isWord3("to", "down to", "back to")) { // "b10-b6", "from bar ten down to bar six"
-			near, far = far, near
+			near, far, l.falls = far, near, true
 		}
 		if far <= near {
 			return j
@@ -133,6 +134,7 @@ func (l *barList) rangeAt(j int) int {
 		l.bars = spread(l.bars, quantity{lo: float64(near), hi: float64(far)})
 		return j + 3
 	case number(j+1) && l.items[j+1].pause == none && int(l.items[j+1].n.lo) < near && l.plural && len(l.bars) == 1 && !(j > 2 && l.items[j-3].is(kDo)):
+		l.falls = true
 		l.bars = spread(nil, quantity{lo: l.items[j+1].n.lo, hi: float64(near)}) // "three to one"
 		return j + 2
 	}

@@ -72,7 +72,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kBars):
 		return r.heads(items, i)
 	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
-		return !prev.any4(kAnd, kThen, kOn, kTo) && !saysSoOf(prev) && !(prev.is(kBars) && (i == 1 || prev.pause >= comma) && strings.HasPrefix(it.text, "and "))
+		return !prev.any4(kAnd, kThen, kOn, kTo) && !saysSoOf(prev) && !asAre(items, i) && !(prev.is(kBars) && (i == 1 || prev.pause >= comma) && strings.HasPrefix(it.text, "and "))
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && it.isWord4("afterwards", "after", "later", "again")):
@@ -80,7 +80,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(it.text == "then" && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && it.text == "which")
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.wentOnTo(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -105,6 +105,12 @@ func (r *reader) begins(items []item, i int) bool {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// wentOnTo reports whether the keeper goes on to other bars at item i, of which it is then
+// told what they were like: "and to bar 7, where there was brood".
+func (r *reader) wentOnTo(items []item, i int) bool {
+	return i+2 < len(items) && items[i].text == "to" && items[i+1].is(kBars) && items[i+2].pause == comma && r.isWord(&items[i+2], "where", "which", "that")
 }
 
 // foodOnDay reports whether the items end with food or medicine, how much of it and a day

@@ -99,9 +99,9 @@ func (r *reader) opposed(word string) bool {
 
 // pageHives are the hives that a page tells by what stands beside the word for one.
 type pageHives struct {
-	sought  bool     // they are as below
-	before  []string // words right before it, in lower case: "the top hive"
-	letterB bool     // stands behind it
+	sought      bool     // they are as below
+	before      []string // words right before it, in lower case: "the top hive"
+	otherLetter bool     // than "a" stands behind it
 }
 
 // hivesOfPage finds them where they are asked for, once a page: most never are.
@@ -120,8 +120,8 @@ func (r *reader) hivesOfPage() *pageHives {
 			before := r.toks[i-1]
 			p.before = append(p.before, r.strings.lower(r.text[before.start:before.end]))
 		}
-		if t.id == r.hiveID && i+1 < len(r.toks) && r.toks[i+1].pause == none && r.says(r.toks[i+1], "b") {
-			p.letterB = true
+		if t.id == r.hiveID && i+1 < len(r.toks) && r.otherLetter(&r.toks[i+1]) {
+			p.otherLetter = true
 		}
 	}
 	return p

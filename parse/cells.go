@@ -285,6 +285,9 @@ func (s *scan) countCells(f *finding, i int) {
 		n := s.countTrails(i)
 		f.count, f.hasCount = n.n, true // "play cups only, six"
 		n.used = true
+	case next != nil && barNumber(next) && third != nil && third.text == "of" && third.pause == none && s.at(i+3) != nil && s.at(i+3).any(kPron, kBees):
+		f.count, f.hasCount = next.n, true // "swarm cells, seven of them"
+		next.used = true
 	case third != nil && third.is(kNum) && byWord(next):
 		f.count, f.hasCount = third.n, true // "QC x2"
 		third.used = true
@@ -359,7 +362,13 @@ func (s *scan) countFor(i int) *quantity {
 	if s.stageNum != nil {
 		return s.stageNum
 	}
+	if before := s.at(i - 1); s.num == nil && before != nil && before.text == "a little" && !s.at(i).plural && s.at(i).pause == none {
+		return &quantity{lo: 1} // "a little play cup"
+	}
 	if s.num != nil && s.num.article && !s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState) {
+		if s.at(s.numAt+1).isWord5("little", "small", "tiny", "big", "lone") && s.onlyBetween(s.numAt+1, i, kStage, kCellKind, kAdv, kQueen, kState) {
+			return s.num // "a tiny queen cup"
+		}
 		return nil // "a row of empty cups"
 	}
 	if s.num != nil && s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState, kOf, kArt, kAmount, kWord, kFull) && i-s.numAt <= 4 {

@@ -195,6 +195,9 @@ func (r *reader) numberArgument(c *clause, d *deed, k int) bool {
 		d.to = int(it.n.lo)
 	case follower && prev.is(kFrom) && ranged:
 		d.to = int(it.n.hi) // "from 10 to 12"
+		r.followerWas(c, int(it.n.lo), it)
+	case follower && prev.is(kFrom) && barNumber(it) && c.next(k).is(kTo):
+		r.followerWas(c, int(it.n.lo), it) // "from 12 to 9"
 	case d.count == nil && d.traits().count && r.countHere(c, d, k):
 		q := it.n
 		d.count = &q
@@ -292,6 +295,9 @@ func (r *reader) barArgument(c *clause, d *deed, k int) {
 		if prev.any3(kTo, kAfter, kOn) {
 			d.to = it.bars[0]
 			it.taken = true
+		}
+		if prev.is(kFrom) && it.ranged {
+			r.followerFromTo(c, d, it)
 		}
 	case prev.any(kAfter, kTween) || prev.is(kTo) && (d.do == "move_bar" || d.do == "add_bar") || prev.is(kOn) && d.do == "add_bar" && prev.isWord2("at", "in"):
 		d.to = slices.Min(it.bars)

@@ -103,9 +103,13 @@ func (f *fitting) gaveToSomebody() bool {
 	return len(f.args) > 3 && f.args[0].isWord2("that", "this") && f.args[1].is(kBar) && f.args[2].is(kTo) && f.args[3].is(kWord)
 }
 
-// harvestGave: "we harvested four bars, which gave 7 kg".
+// harvestGave: "we harvested four bars, which gave 7 kg", or "gave me 7 kg".
 func (f *fitting) harvestGave() bool {
-	return len(f.args) > 0 && f.args[0].is(kMeasure) && f.c.items[0].isWord3("which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
+	args := f.args
+	if len(args) > 1 && args[0].isWord2("me", "us") {
+		args = args[1:]
+	}
+	return len(args) > 0 && args[0].is(kMeasure) && f.c.items[0].isWord3("which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
 }
 
 // barsDone: "three bars added", "three bars added at the back".

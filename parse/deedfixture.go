@@ -72,10 +72,10 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 }
 
 // whichI reports whether the verb at item i tells what I did to what was named before:
-// "which I reduced", "which we have now opened".
+// "which I reduced", "which we have now opened", "which I must close".
 func whichI(items []item, i int) bool {
 	k := i - 1
-	for k > 0 && (items[k].any4(kHave, kAdv, kNow, kThen) || items[k].isWord2("since", "therefore")) && !items[k].is(kPron) {
+	for k > 0 && (items[k].any6(kHave, kAdv, kNow, kThen, kPlan, kWill) || items[k].isWord2("since", "therefore")) && !items[k].is(kPron) {
 		k--
 	}
 	return k > 0 && items[k].is(kPron) && items[k-1].text == "which"

@@ -36,7 +36,7 @@ func (r *reader) doneTo(items []item, i int) bool {
 	if verb := r.rule(&items[k], kDo); verb.Form != "done" && !undone || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i) {
 		return false
 	}
-	for k > 0 && items[k].pause == none && (items[k-1].any5(kPron, kHave, kAdv, kOn, kUndone) || items[k-1].text == "never") {
+	for k > 0 && items[k].pause == none && (items[k-1].any6(kPron, kHave, kAdv, kOn, kUndone, kDate) || items[k-1].text == "never") {
 		k--
 	}
 	return k == 0 || items[k].pause >= comma || items[k-1].any3(kAnd, kThen, kBut) || r.begins(items, k)
@@ -66,7 +66,7 @@ func (r *reader) unitedFirst(items []item, i int) bool {
 // gaveFood reports whether a hive at item i was given a feed, or bars of the keeper's own:
 // "gave hive two a litre of syrup", "gave hive two three new bars".
 func (r *reader) gaveFood(items []item, verb, i int) bool {
-	if items[verb].text != "gave" {
+	if !items[verb].isWord2("gave", "given") {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {

@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -121,6 +122,24 @@ func (r *reader) followerNow(c *clause) {
 		}
 		r.cur.put(r.lastDeed+".to", strconv.Itoa(bar), r.why("follower", "", it))
 		return
+	}
+}
+
+// followerFromTo reads both ends of a range of bars along which the follower was moved:
+// "from bar 12 to bar 9".
+func (r *reader) followerFromTo(c *clause, d *deed, it *item) {
+	from, to := slices.Min(it.bars), slices.Max(it.bars)
+	if it.falling {
+		from, to = to, from
+	}
+	d.to, it.taken = to, true
+	r.followerWas(c, from, it)
+}
+
+// followerWas writes where the follower was found that was moved today.
+func (r *reader) followerWas(c *clause, bar int, it *item) {
+	if c.mood == asserted {
+		r.leaf("follower.bar", strconv.Itoa(bar), "follower", "", c.doubt, it)
 	}
 }
 

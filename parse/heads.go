@@ -49,6 +49,8 @@ func (r *reader) heads(items []item, i int) bool {
 		return false // "eggs on bars three and four, not five"
 	case it.pause == none && i > 1 && b.prev.isWord3("up", "us", "me") && items[i-2].text == "gave":
 		return false // "hive two gave us bars five and six"
+	case it.pause == none && i > 1 && b.prev.text == "off" && items[i-2].is(kCell) && b.prev.pause == none:
+		return false // "cut two cells off bar five"
 	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
 		return false // "2 charged (b5)"
 	case it.pause == none && b.prev.is(kAsk) && (b.prev.text == "shall we" || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
@@ -61,7 +63,7 @@ func (r *reader) heads(items []item, i int) bool {
 		return false // "the same as five", "same as four for five"
 	case it.pause == none && b.prev.isWord3("ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
 		return false // "b5 ditto b3"
-	case it.pause == none && (saysSoOf(b.prev) || r.exceptAt(b.prev) && b.prev.text != "but"):
+	case it.pause == none && (saysSoOf(b.prev) || asAre(items, i) || r.exceptAt(b.prev) && b.prev.text != "but"):
 		return false // "so are bars six and seven", "except bar six"
 	}
 	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && b.prev.isWord4("afterwards", "later", "again", "after")) {

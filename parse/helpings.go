@@ -147,11 +147,38 @@ func (r *reader) listedToDo(c *clause, i int) bool {
 	if c.mood != planned {
 		return false
 	}
+	for k := range c.items[:i] {
+		if c.items[k].is(kPlan) && foodPlanned(c, k) == i {
+			return true
+		}
+	}
 	for i > 0 && c.items[i].pause == none && c.items[i-1].any3(kArt, kAmount, kAdv) {
 		i--
 	}
 	before := r.before(c, i)
 	return before.is(kPlan) && (before.colon || r.isWord(before, "needs", "need", "todo", "to do"))
+}
+
+// foodPlanned is the food or medicine that is planned for a day by the word at item k: "plan
+// is thymol on Monday", "plan for Monday is syrup"; -1 where none is.
+func foodPlanned(c *clause, k int) int {
+	dated := false
+	for i := range c.items {
+		dated = dated || c.items[i].is(kDate) && !c.items[i].day.ago && !c.items[i].day.today
+	}
+	if !dated || !c.items[k].isWord5("plan is", "plan", "next job", "needs", "need") {
+		return -1
+	}
+	for i := k + 1; i < len(c.items) && c.items[i].pause == none; i++ {
+		it := &c.items[i]
+		if it.is(kSubstance) && it.text != "feed" {
+			return i
+		}
+		if !it.any6(kBe, kArt, kAdv, kOn, kDate, kOf) && !it.is(kMeasure) && it.text != "for" {
+			break
+		}
+	}
+	return -1
 }
 
 // soonAgain is the number of days ahead within which a day of a month is one to come where

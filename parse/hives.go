@@ -214,7 +214,7 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && (items[i+2].any4(kBe, kHave, kThen, kBars) || items[i+2].text == "queenright" || items[i+2].text == "queenless") // "hive a has", not "opened the hive a bit"
 	letterA = letterA || i+2 == len(items) || items[i+2].pause >= comma || i+3 < len(items) && items[i+2].is(kQueen) && items[i+3].any(kSeen, kUnseen)
 	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
-	if single && !numbered && name != "i" && (name != "a" || letterA || items[i].pause >= line && r.hivesOfPage().letterB) && (next.pause == none || labelled) {
+	if single && !numbered && name != "i" && (name != "a" || letterA || (i == 0 || items[i].pause >= line || !items[i-1].is(kArt)) && r.hivesOfPage().otherLetter) && (next.pause == none || labelled) {
 		return name, true
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')

@@ -18,6 +18,7 @@ type item struct {
 	colon    bool   // a colon follows
 	plural   bool   // of a bar word
 	ranged   bool   // of bars: one range, from one to another
+	falling  bool   // of bars: a range told from the far end
 	used     bool   // some rule took it
 	taken    bool   // of bars: an argument of a deed, not a place of findings
 	laid     laid   // of bars, and numbers that are: where they stand in a row

@@ -27,6 +27,12 @@ func (r *reader) letterNames(toks []token) (names []string) {
 	return names
 }
 
+// otherLetter reports whether a token behind "hive" is a letter other than "a", so that "hive
+// a" is a hive of the page too, also where a recogniser wrote them small.
+func (r *reader) otherLetter(t *token) bool {
+	return t.end-t.start == 1 && t.pause == none && t.id != idNumber && !r.says(*t, "a", "i")
+}
+
 // lettersWithin are the letters behind "in", "to" or "from", by which a note that names its
 // hives so goes on without the word: "in hive D …, whereas in F …".
 func (r *reader) lettersWithin(toks []token) (names []string) {

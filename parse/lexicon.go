@@ -142,7 +142,7 @@ func (l *lexicon) addMeasures() {
 func (l *lexicon) addSets(f *ruleFile) {
 	set := func(of list) wordSet { return l.words.addAll(f.wordsOf(of)...) }
 	l.graph.loose = set(looseWords)
-	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords = set(dimensions), set(oneComb), set(countedOff)
+	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords, l.numbers.combsTold = set(dimensions), set(oneComb), set(countedOff), set(combsTold)
 	l.dates.orders, l.datedDeeds, l.byWords = set(orders), set(datedDeeds), set(deadlines)
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")

@@ -71,6 +71,7 @@ const (
 	dimensions
 	oneComb
 	countedOff
+	combsTold
 	orders
 	datedDeeds
 	deadlines
@@ -163,6 +164,7 @@ var listNames = [listCount]string{
 	dimensions:         "dimensions",
 	oneComb:            "one comb",
 	countedOff:         "counted off",
+	combsTold:          "combs told",
 	orders:             "orders",
 	datedDeeds:         "dated deeds",
 	hiveDoings:         "hive doings",

@@ -196,7 +196,7 @@ func (l *lexicon) countsBar(toks []token, i int) bool {
 		return false
 	}
 	switch k := l.numbers.of(toks[i-2].id).kind; {
-	case k == articleWord:
+	case k == articleWord || k == ordinalWord: // "from the third bar to the seventh"
 		return true
 	case k == unitWord || toks[i-2].id == idNumber: // not of "bar one bar to"
 		return i == 2 || toks[i-2].pause > none || !l.numbers.barWords.has(toks[i-3].id)

@@ -65,6 +65,7 @@ type numbers struct {
 	dimension     wordSet
 	combWords     wordSet // comb, bar, frame
 	barWords      wordSet // bar, b, frame: a whole number follows
+	combsTold     wordSet // new, white: before a comb that no number follows
 	months        func(token) bool
 }
 
@@ -315,7 +316,7 @@ func (n *numbers) ofBars(toks []token, i int) bool {
 	for ; i > 0 && joined(toks, i); i-- {
 		before := toks[i-1]
 		if k := n.of(before.id).kind; before.id != idNumber && before.id != idDash && k != toWord && k != andWord {
-			return n.barWords.has(before.id)
+			return n.behindBar(toks, i)
 		}
 	}
 	return false

@@ -83,6 +83,9 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if !it.anyOf(openers) {
 		return false
 	}
+	if prev.is(kSign) && sawSoMany(items, i) {
+		return false
+	}
 	o := &r.opener
 	o.item, o.items, o.i, o.prev = it, items, i, prev
 	o.needs = it.pause == none && prev.anyOf(incomplete)
@@ -99,6 +102,18 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		}
 	}
 	return false
+}
+
+// sawSoMany reports whether it is told at item i how many were seen of what stands before:
+// "hive beetles, I saw four", "saw three of them on bar 2".
+func sawSoMany(items []item, i int) bool {
+	if items[i].isWord2("i", "we") && i+1 < len(items) {
+		i++
+	}
+	if i+1 == len(items) || !items[i].is(kSeen) || !items[i+1].is(kNum) || items[i+1].n.article || items[i+1].pause > none {
+		return false
+	}
+	return i+2 == len(items) || items[i+2].pause >= comma || items[i+2].any(kOf, kOn)
 }
 
 func (r *reader) opensAsking(o *opener) verdict {

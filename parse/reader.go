@@ -50,6 +50,7 @@ type memory struct {
 	skippedTo   int   // the bar behind one that was skipped, until something is said of it
 	inHand      inHand
 	listing     bool       // the note numbers its bars: a bare number may be a bar
+	falls       bool       // the list of bars read last was a range told from its far end
 	laid        laidOut    // the rows of bars in the line
 	barsCounted bool       // the note counts bars of the hive in hand: "bees on nine bars"
 	byOrder     bool       // the note tells its bars by their order: "the second" may be a bar
@@ -319,6 +320,20 @@ func markAll(toks []token) {
 	}
 }
 
+// lookAgain reports whether "look" is to be done, as the words behind it tell: "look at it
+// again on Friday".
+func lookAgain(behind []item) bool {
+	if len(behind) < 3 || behind[0].text != "at" || behind[0].pause > none {
+		return false
+	}
+	for k := 1; k < len(behind) && k <= 5 && behind[k].pause == none; k++ {
+		if behind[k].text == "again" {
+			return true
+		}
+	}
+	return false
+}
+
 // dropFillers leaves out um and er, and hands the pause before them to what
 // follows; "well" between an article and "hive" is a name.
 func dropFillers(items []item) []item {
@@ -331,7 +346,7 @@ func dropFillers(items []item) []item {
 				out = append(out, *it)
 				continue
 			}
-			if it.is(kDo) && len(out) > 0 && out[len(out)-1].any4(kPlan, kWill, kTo, kUndone) {
+			if it.is(kDo) && (len(out) > 0 && out[len(out)-1].any4(kPlan, kWill, kTo, kUndone) || lookAgain(items[i+1:])) {
 				it.kinds = it.kinds.without(setOf(kFill)) // "I'll look at hive three", not "look, there she is"
 				out = append(out, *it)
 				continue

@@ -189,7 +189,7 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	if short && items[j].start != it.end && r.text[it.end] != '.' && !spacedLetter(items, i) { // "b4", "b. 4", "B 4: honey"
 		return nil, i
 	}
-	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && (items[i-1].is(kSame) || items[i-1].isWord4("this", "that", "same", "the same")) {
+	if items[j].n.ordinal || i > 0 && items[i-1].any(kSame, kArt) && !it.plural && j+1 < len(items) && items[j+1].any3(kStage, kCell, kCellKind) && items[i-1].isWord5("this", "that", "same", "the same", "the very same") {
 		return nil, i // "on the same bar one hatched cell"
 	}
 	plural := it.plural || short || fromTo
@@ -201,6 +201,7 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	ref := r.merged(items, i, next, bars)
 	ref.plural = it.plural
 	ref.ranged = items[j].n.hi > items[j].n.lo && next == j+1 || next == j+4 && r.dashOrTo(&items[j+1])
+	ref.falling = r.falls
 	return ref, next
 }
 
@@ -243,7 +244,7 @@ func (r *reader) merged(items []item, i, next int, bars []int) *item {
 	for k := i; k < next; k++ {
 		ref.marks |= items[k].marks & (misheard | misspelt)
 	}
-	ref.bars = bars
+	ref.bars, ref.falling = bars, false
 	return ref
 }
 

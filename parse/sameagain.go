@@ -11,6 +11,10 @@ import (
 // step moves to the next bar in the direction of travel.
 func (s *scan) step(i int) {
 	it, r := s.at(i), s.r
+	if asAre(s.c.items, i) && !it.used {
+		s.alike(i, s.at(i-1))
+		return
+	}
 	back := it.is(kPrev) == (r.step > 0)
 	if r.last == 0 || back && r.last <= 1 || it.is(kSkip) && r.step < 0 && r.last <= 2 {
 		return // no bar hangs there
@@ -291,10 +295,15 @@ func (s *scan) dittoFor(i int) bool {
 	return it.pause == comma && it.text == "ditto" && next != nil && next.is(kBars) && next.pause == none && len(s.found) > s.bound && s.closes(i+1)
 }
 
-// saysSoOf reports whether a word says the same of the bar behind it: "and so is bar 5",
-// "as are 7 and 8".
+// saysSoOf reports whether a word says the same of the bar behind it: "and so is bar 5".
 func saysSoOf(it *item) bool {
-	return it.is(kSame) && (strings.Contains(it.text, "so ") || strings.HasPrefix(it.text, "as ") && it.text != "as above")
+	return it.is(kSame) && strings.Contains(it.text, "so ")
+}
+
+// asAre reports whether the bar at item i is said to be as those before it: "bars 4 and 5 are
+// honey, as are 7 and 8".
+func asAre(items []item, i int) bool {
+	return i > 2 && items[i-1].is(kBe) && items[i-2].text == "as" && items[i].pause == none && items[i-1].pause == none
 }
 
 // soAre copies what was just said to the bars behind "and so are"; "and so do I"
@@ -304,14 +313,21 @@ func (s *scan) soAre(i int) {
 	if next == nil || !next.any3(kBars, kNext, kPrev) {
 		return
 	}
+	it.used = true
+	s.alike(i+1, it)
+}
+
+// alike writes what was just said to the bars at item i too, or to the next bar, by the word
+// it.
+func (s *scan) alike(i int, it *item) {
 	s.settle(s.found[s.bound:])
-	from := s.saidLast()
-	it.used, next.used = true, true
-	if next.is(kBars) {
-		next.taken = true
-		s.r.take(next.bars, len(next.bars) == 1)
+	from, ref := s.saidLast(), s.at(i)
+	ref.used = true
+	if ref.is(kBars) {
+		ref.taken = true
+		s.r.take(ref.bars, len(ref.bars) == 1)
 	} else {
-		s.step(i + 1)
+		s.step(i)
 	}
 	s.copyFrom(from, it)
 }

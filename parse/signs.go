@@ -125,7 +125,7 @@ func (s *scan) countsSign(i, k int) bool {
 		return true
 	}
 	switch {
-	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k):
+	case strings.HasPrefix(prev.text, "count"), s.countAside(i, k), prev.is(kSeen) && sawSoMany(s.c.items, k-1):
 		return true
 	case it.n.approx:
 		return next == nil || next.any6(kAnd, kMaybe, kNo, kBut, kPron, kThere) || next.pause > none

@@ -35,7 +35,7 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		return q, j
 	}
 	v, j := n.cardinal(toks, i)
-	if joined(toks, j) && !(i > 0 && joined(toks, i) && n.barWords.has(toks[i-1].id)) { // "bar one half drawn"
+	if joined(toks, j) && !n.behindBar(toks, i) { // "bar one half drawn"
 		next := n.of(toks[j].id)
 		if next.kind == ordinalWord && w.kind == tensWord && next.value < 10 && j == i+1 {
 			return quantity{lo: v + next.value, ordinal: true}, j + 1
@@ -56,6 +56,15 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 		}
 	}
 	return n.withPart(text, toks, quantity{lo: v}, j)
+}
+
+// behindBar reports whether a word for a bar stands right before the number at token i, so
+// that it names one: "bar one half drawn", but "fresh comb two thirds drawn".
+func (n *numbers) behindBar(toks []token, i int) bool {
+	if i == 0 || !joined(toks, i) || !n.barWords.has(toks[i-1].id) {
+		return false
+	}
+	return !(i > 1 && joined(toks, i-1) && n.combWords.has(toks[i-1].id) && n.combsTold.has(toks[i-2].id))
 }
 
 // year reads "twenty twenty three".

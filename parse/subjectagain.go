@@ -34,8 +34,12 @@ func (r *reader) subjectsAgain(items []item) ([]item, []again) {
 		if !items[i-1].anyOf(ofSubject) || !r.asideBegins(items, i) {
 			continue
 		}
-		from, verb := r.subjectBefore(items, i), r.verbBehindAside(items, i)
-		if from < 0 || verb < 0 {
+		from := r.subjectBefore(items, i)
+		if from < 0 {
+			continue
+		}
+		verb := r.verbBehindAside(items, i, hasKind(items[from:i], kQueen))
+		if verb < 0 {
 			continue
 		}
 		read = append(read, items[copied:verb]...)
@@ -80,14 +84,18 @@ func (r *reader) subjectBefore(items []item, i int) int {
 }
 
 // verbBehindAside is the verb of the subject behind the aside that begins at item i: behind
-// a comma, or where the aside has a verb of its own and ends with a day gone by.
-func (r *reader) verbBehindAside(items []item, i int) int {
+// a comma, or where the aside has a verb of its own and ends with a day gone by. A queen
+// needs none where her bar is told: "the queen, who has a blue dot, on bar six".
+func (r *reader) verbBehindAside(items []item, i int, queen bool) int {
 	verbs, then := 0, false
 	for k := i + 1; k < len(items) && k <= i+longestAside && items[k].pause <= comma; k++ {
 		it := &items[k]
 		if it.pause == comma && items[i].pause == comma {
-			if it.any(kBe, kHave) {
+			if it.any(kBe, kHave) || queen && it.is(kOn) && k+1 < len(items) && items[k+1].is(kBars) {
 				return k
+			}
+			if queen && it.is(kNum) {
+				continue // "two combs further on"
 			}
 			return -1
 		}

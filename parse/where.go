@@ -17,6 +17,10 @@ func (s *scan) bar(i int) {
 	if it.mended {
 		r.mendedBars = append(r.mendedBars, it.bars...)
 	}
+	if asAre(s.c.items, i) {
+		s.alike(i, s.at(i-1))
+		return
+	}
 	if as := s.at(i - 1); as != nil && as.text == "as" && s.headed && i >= 2 && s.at(i-2).is(kBars) {
 		s.copyFrom(s.r.saidOf.about(it.bars[0]), as) // "bar six: as bar five"
 		return
