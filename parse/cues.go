@@ -97,13 +97,13 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
-	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), r.wordsOf[ownBooks]...):
+	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), r.wordsOf[writings]...):
 		return true // "according to my diary I treated them on the second"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":
 		return true // "less honey than next door"
-	case it.is(kTheirs) && r.isWord(c.next(k), "report", "notes", "note", "log", "visit", "diary", "advice", "letter"):
+	case it.is(kTheirs) && r.isWord(c.next(k), r.wordsOf[writings]...):
 		return true // "Mentor's report"
 	}
 	c.mood, c.cue = unasked, r.quote(it)

@@ -38,7 +38,7 @@ func (r *reader) setOut(c *clause) {
 			r.outset, r.step = -1, -1 // "going back to front"
 			continue
 		}
-		if !it.is(kSide) || !prev.is(kFrom) && !r.isWord(prev, "starting", "start", "started", "starts", "beginning", "working", "going", "begin", "began") {
+		if !it.is(kSide) || !prev.is(kFrom) && !r.isWord(prev, r.wordsOf[settingOut]...) {
 			continue
 		}
 		switch r.value(it, kSide) {

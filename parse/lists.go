@@ -106,13 +106,18 @@ const (
 	turnWords
 	rowPlaces
 	endPlaces
-	ownBooks
+	writings
 	tellingOf
 	behindSigns
 	lookingFor
 	thinking
 	fetching
 	sureMethods
+	uniting
+	walking
+	passing
+	noticing
+	settingOut
 	listCount
 )
 
@@ -208,13 +213,18 @@ var listNames = [listCount]string{
 	turnWords:          "turn words",
 	rowPlaces:          "row places",
 	endPlaces:          "end places",
-	ownBooks:           "own books",
+	writings:           "writings",
 	tellingOf:          "telling of",
 	behindSigns:        "behind signs",
 	lookingFor:         "looking for",
 	thinking:           "thinking",
 	fetching:           "fetching",
 	sureMethods:        "sure methods",
+	uniting:            "uniting",
+	walking:            "walking",
+	passing:            "passing",
+	noticing:           "noticing",
+	settingOut:         "setting out",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -36,7 +36,7 @@ func (r *reader) toldNear(toks []token, k int, of kinds) bool {
 // unitedNear reports whether colonies are told to be united right before token k.
 func (r *reader) unitedNear(toks []token, k int) bool {
 	for j := k - 1; j >= 0 && j >= k-3 && toks[j+1].pause == none; j-- {
-		if r.says(toks[j], "unite", "united", "uniting", "combine", "combined", "merge", "merged") {
+		if r.says(toks[j], r.wordsOf[uniting]...) {
 			return true
 		}
 	}
@@ -141,7 +141,7 @@ func (r *reader) hiveBefore(toks []token, i int) bool {
 // "strolled over to", "turned next to".
 func (r *reader) walkedBefore(toks []token, i int) bool {
 	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
-		if r.says(toks[k], "walked", "went", "strolled", "wandered", "turned", "moved", "proceeded", "passed", "came", "down", "on") {
+		if r.says(toks[k], r.wordsOf[walking]...) {
 			return true
 		}
 	}

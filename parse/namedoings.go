@@ -71,7 +71,7 @@ func (r *reader) barsPassed(toks []token, i, end int) (passed, sure bool) {
 	sure = from && end < len(toks) && toks[end].pause == none && r.says(toks[end], "to", "into")
 	for k := i - 2; k > 0 && k > i-9 && toks[k+1].pause == none; k-- {
 		sure = sure || !from && r.says(toks[k], "from", "of")
-		if !r.says(toks[k], "went", "gone", "came", "passed", "moved", "shifted", "travelled", "transferred") {
+		if !r.says(toks[k], r.wordsOf[passing]...) {
 			continue
 		}
 		for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {

@@ -203,7 +203,7 @@ func (r *reader) actsAsPerson(toks []token, end int) bool {
 	if r.says(toks[end], "did") {
 		return r.says(toks[end+1], "the")
 	}
-	return r.says(toks[end], "spotted", "noticed", "counted", "found", "saw", "photographed", "pointed", "held", "wrote", "watched") && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
+	return r.says(toks[end], r.wordsOf[noticing]...) && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
 }
 
 // keepsBees reports whether what a keeper does with a hive, or has for one, is told of a
