@@ -1,0 +1,59 @@
+package parse
+
+import (
+	"strconv"
+	"strings"
+)
+
+// A number among bars may count them, or what is on them, instead of naming one.
+
+// neverBare are the kinds of words that a number before them counts whatever else is told.
+var neverBare = setOf(kCell, kCellKind, kMite, kSign, kUnit, kQueen, kOf)
+
+// countsNext reports whether the number at the head of a line counts what
+// follows: "5 frames of bees", "2 stings".
+func countsNext(items []item) bool {
+	if len(items) < 2 || items[0].colon {
+		return false
+	}
+	next := &items[1]
+	return next.pause == none && (next.anyOf(neverBare) || next.is(kBar) && (next.plural || len(items) == 2 || items[2].is(kOf)))
+}
+
+// countsBars reports whether the number counts bars: "four new bars in".
+func countsBars(items []item, i int) bool {
+	k := i + 1
+	for k < len(items) && items[k].pause == none && items[k].any(kComb, kAdv) && !items[k].is(kBar) {
+		k++
+	}
+	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none      // "honey on three bars nine and ten"
+	undergoes := k > i+1 && k+2 < len(items) && items[k+1].is(kBe) && items[k+2].is(kDo) // "one new bar was added"
+	one := k > i+1 && items[i].n.lo == 1                                                 // "1 new bar in after 6"
+	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes || one) && !named
+}
+
+// countsOnly reports whether so far bars of the hive in hand were counted and none was
+// named: "bees on nine bars. BIAS on five".
+func (r *reader) countsOnly() bool { return r.barsCounted && r.last == 0 }
+
+// pastTheBees reports whether the number is greater than that of the bars that the bees
+// cover, so that it cannot count those with brood: "six bars of bees. Brood on 8".
+func (n *bareNumber) pastTheBees() bool {
+	said, _ := n.cur.get("strength.bars_of_bees")
+	bees, err := strconv.ParseFloat(said, 64)
+	return err == nil && n.items[n.i].n.lo > bees
+}
+
+// countedBefore reports whether the sentence counts bars instead of naming
+// them.
+func countedBefore(r *reader, before []item) bool {
+	for k := len(before) - 1; k >= 0 && (k+1 == len(before) || before[k+1].pause < stop); k-- {
+		if rule := r.rule(&before[k], kLeaf); rule != nil && (rule.ID == "bars-total" || rule.ID == "bars-of-bees" && strings.Contains(before[k].text, "bars")) {
+			return true
+		}
+		if before[k].is(kBars) {
+			return false
+		}
+	}
+	return false
+}
