@@ -18,10 +18,7 @@ func (r *reader) selfAsked(items []item) []item {
 		if !items[k-1].asked || items[k].pause < stop {
 			continue
 		}
-		from := k - 1
-		for from > 0 && items[from].pause < stop {
-			from--
-		}
+		from := sentenceStart(items, k-1)
 		if k-from < 2 || !r.asksOfHive(items[from:k]) {
 			continue
 		}

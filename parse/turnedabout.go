@@ -27,13 +27,6 @@ func (r *reader) turnAbout(items []item) []item {
 	return r.placesFirst(items)
 }
 
-// sentenceEnd is the end of the sentence in which item i stands.
-func sentenceEnd(items []item, i int) int {
-	for i++; i < len(items) && items[i].pause < stop; i++ {
-	}
-	return i
-}
-
 // foundThere puts what was found before its bars: "sealed brood in one tight sheet: that is
 // what I found on bar six".
 func (r *reader) foundThere(items []item) []item {
@@ -45,22 +38,13 @@ func (r *reader) foundThere(items []item) []item {
 		for seen < len(items) && items[seen].any(kHave, kWill) {
 			seen++
 		}
-		if seen+2 >= len(items) || !items[seen].is(kSeen) || !items[seen+1].is(kOn) || !items[seen+2].is(kBars) || !hasKind(phraseFrom(items, i-2), kContent) && !hasKind(phraseFrom(items, i-2), kCell) {
+		if seen+2 >= len(items) || !items[seen].is(kSeen) || !items[seen+1].is(kOn) || !items[seen+2].is(kBars) || !kindsOf(items[sentenceStart(items, i-3):i-2]).meet(setOf(kContent, kCell)) {
 			continue
 		}
 		items = slices.Delete(items, i-2, seen+1)
 		items[i-2].pause = none
 	}
 	return items
-}
-
-// phraseFrom are the items before item i, back to the beginning of the sentence.
-func phraseFrom(items []item, i int) []item {
-	from := i - 1
-	for from > 0 && items[from].pause < stop {
-		from--
-	}
-	return items[from:i]
 }
 
 // turnDenial puts a denial before what its sentence denies, where notes have it.

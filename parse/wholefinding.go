@@ -280,6 +280,21 @@ func phraseSoFar(items []item, i int) []item {
 	return phraseBefore(items, i)
 }
 
+// sentenceStart is the first item of the sentence in which item i stands.
+func sentenceStart(items []item, i int) int {
+	for i > 0 && items[i].pause < stop {
+		i--
+	}
+	return i
+}
+
+// sentenceEnd is the end of that sentence.
+func sentenceEnd(items []item, i int) int {
+	for i++; i < len(items) && items[i].pause < stop; i++ {
+	}
+	return i
+}
+
 // phraseBefore are the items from the pause before last up to item i.
 func phraseBefore(items []item, i int) []item {
 	from := i - 1
