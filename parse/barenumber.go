@@ -213,6 +213,9 @@ func (n *bareNumber) fronted() bool {
 	if !n.close || !n.prev.is(kOn) {
 		return false
 	}
+	if at := n.back(3); n.back(2).is(kBe) && n.prev.text == "on" && n.back(2).pause == none && n.items[n.i].pause == none && (at.any(kContent, kCell) || at.is(kStage) && n.back(4).is(kArt)) {
+		return true // "the honey's on nine and ten", "the sealed's on six"
+	}
 	return n.back(2).is(kBe) && n.back(3).any(kShe, kQueen) ||
 		n.prev.text == "on" && n.prev.pause >= stop && n.next != nil && (n.next.pause == comma || n.next.any(kContent, kComb))
 }

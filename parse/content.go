@@ -346,22 +346,27 @@ func (s *scan) sealedOn(i int) bool {
 	if s.sealedBehind(i) {
 		return true
 	}
+	the, at := false, i+1
+	if prev := s.at(i - 1); prev != nil && prev.text == "the" && s.at(i).pause == none && bars != nil && bars.is(kBe) {
+		the, at = true, at+1 // "the sealed's on six and seven"
+		bars = s.at(at)
+	}
 	if bars != nil && bars.is(kOn) && bars.pause == none {
-		bars = s.at(i + 2)
+		bars = s.at(at + 1)
 	}
 	if bars == nil || !bars.is(kBars) || bars.pause > none && !s.r.inBrackets(bars) || s.r.cellTalk {
 		return false
 	}
-	if prev := s.at(i - 1); prev != nil && !prev.any(kBars, kAnd) && s.at(i).pause == none {
+	if prev := s.at(i - 1); prev != nil && !prev.any(kBars, kAnd) && s.at(i).pause == none && !the {
 		return false // "the lid was sealed on bar four"
 	}
 	last := s.r.prevBrood
 	if n := len(s.found); n > 0 {
 		last = s.found[n-1]
-	} else if !s.r.sameSentence && !(i == 0 && s.at(i).pause >= line) {
+	} else if !s.r.sameSentence && !(i == 0 && s.at(i).pause >= line) && !the {
 		return false // but "Larvae: bars 4, 5", and below it "Capped: bars 3, 6"
 	}
-	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood")
+	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood" || the && last.what == "brood")
 }
 
 // sealedBehind: "frame four eggs, frame five grubs, frame six sealed".

@@ -69,8 +69,22 @@ func (r *reader) cueDay(c *clause, k int) bool {
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
 	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && r.foodFor(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
+	case it.day.weekday && it.day.future != r.today && c.items[0].text == "back" && k <= 2 && r.toLook(c, k+1):
+		c.mood, c.cue = planned, r.quote(it) // "Back on Thursday to check"
 	}
 	return true
+}
+
+// toLook reports whether the words from item k on are what somebody comes back for: "to check",
+// "for another look".
+func (r *reader) toLook(c *clause, k int) bool {
+	if k < len(c.items) && c.items[k].is(kTo) {
+		k++
+	}
+	if k >= len(c.items) || !c.items[k].is(kDo) {
+		return false
+	}
+	return r.rule(&c.items[k], kDo).Form == "todo" && (c.items[k-1].is(kTo) || strings.HasPrefix(c.items[k].text, "for "))
 }
 
 // foodFor reports whether all that stands before the day at item k is food or medicine, how

@@ -354,15 +354,19 @@ func (f *fitting) cutCells() bool {
 	if len(f.args) > 3 && f.args[0].is(kArt) && f.args[1].is(kNum) && f.args[2].is(kOn) && f.args[3].is(kBars) {
 		return true // "cut out the four on bar six"
 	}
-	if len(f.args) > 2 && barNumber(&f.args[0]) && f.args[1].is(kOn) && f.args[2].is(kBars) {
-		return true // "cut out 2 on b7"
+	some := f.args
+	if len(some) > 0 && some[0].text == "all" {
+		some = some[1:]
+	}
+	if len(some) > 2 && barNumber(&some[0]) && some[1].any(kOn, kFrom) && some[2].is(kBars) {
+		return true // "cut out 2 on b7", "cut all six from bar nine"
 	}
 	if len(f.args) > 1 && barNumber(&f.args[0]) && f.args[1].is(kHave) && f.args[1].text == "with" && !f.has(kBars) {
 		return true // "I cut out three with a knife that had seen better days"
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five") ||
-		f.cellsSentence >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "the lot", "the lot of them", "the pair of them")
+		f.cellsSentence >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "every one", "each one", "the lot", "the lot of them", "the pair of them")
 }
 
 func (f *fitting) straighten() bool {

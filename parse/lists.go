@@ -55,6 +55,7 @@ const (
 	speaking
 	standing
 	inOrder
+	ofTwo
 	placesNear
 	breaths
 	plantNames
@@ -177,6 +178,7 @@ var listNames = [listCount]string{
 	speaking:           "speaking",
 	standing:           "standing",
 	inOrder:            "in order",
+	ofTwo:              "of two",
 	placesNear:         "places near",
 	breaths:            "breaths",
 	plantNames:         "plant names",

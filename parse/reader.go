@@ -219,6 +219,9 @@ func (r *reader) line(l *lexedRow) {
 	}
 	if met.kinds.meet(referring) {
 		items = r.refer(items)
+		if met.lists.has(ofTwo) {
+			items = r.oneOfTwo(items)
+		}
 	}
 	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
 		r.namedAgain(items)

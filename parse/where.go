@@ -26,7 +26,7 @@ func (s *scan) bar(i int) {
 		return
 	}
 	waiting := s.found[s.bound:]
-	if len(waiting) == 0 && s.alsoOn(i) {
+	if s.onOneOf(i) || len(waiting) == 0 && s.alsoOn(i) {
 		return
 	}
 	head := i == 0 || r.heads(s.c.items, i)
@@ -135,6 +135,46 @@ func (s *scan) alsoOn(i int) bool {
 		f.items = append(f.items, it)
 	})
 	s.r.take(it.bars, len(it.bars) == 1)
+	return true
+}
+
+// onOneOf: "honey on bars nine and ten, on ten at the top" tells more of one of the bars that
+// were named together.
+func (s *scan) onOneOf(i int) bool {
+	it, on, n := s.at(i), s.at(i-1), len(s.found)-1
+	if n < 0 || on == nil || !on.is(kOn) || on.pause != comma && (on.pause > none || !s.at(i-2).any(kAnd, kBut)) {
+		return false
+	}
+	last := s.found[n]
+	whole := last.bars
+	if len(whole) == 0 && s.headed {
+		whole = s.r.bars
+	}
+	if last.class != ofComb || !last.present || len(it.bars) >= len(whole) {
+		return false
+	}
+	for _, b := range it.bars {
+		if !slices.Contains(whole, b) {
+			return false
+		}
+	}
+	k := i + 1
+	for ; k < len(s.c.items) && (k == i+1 || s.at(k).pause < comma); k++ {
+		if more := s.at(k); !more.anyOf(extents) && !more.is(kArt) && more.text != "only" || more.is(kNum) && !more.n.share && !more.is(kSide) && !more.n.article {
+			return false
+		}
+	}
+	if k == i+1 {
+		return false
+	}
+	last.bars, last.located = whole, true
+	twin := *last
+	twin.bars, twin.extent, twin.at, twin.items = it.bars, extent{}, i, append(s.r.these(it), last.items...)
+	s.settle(s.found[s.bound:])
+	s.found = append(s.found, &twin)
+	s.bound = len(s.found)
+	it.used = true
+	s.before, s.no = modifiers{}, -1
 	return true
 }
 

@@ -14,6 +14,27 @@ var wholes = map[string][]saying{
 		{"Bar 4 is half nectar, and a quarter on bar 5.", "bars.4.nectar=yes bars.4.nectar.cover=0.5 bars.5.nectar=yes bars.5.nectar.cover=0.25"},
 		{"Bar 3 20% pollen, and 60% of bar 4 is honey.", "bars.3.pollen=yes bars.3.pollen.cover=0.2 bars.4.honey=yes bars.4.honey.cover=0.6"},
 	},
+	"more of one of them": {
+		{"Honey on bars 8 and 9, on 9 at the top.", "bars.8.honey=yes bars.9.honey=yes bars.9.honey.place=top"},
+		{"Larvae on bars four and five, and on four on one side only.", "bars.4.open_brood=yes bars.4.open_brood.side=one bars.5.open_brood=yes"},
+		{"Eggs on bars 3 and 4, and on the latter on both sides.", "bars.3.eggs=yes bars.4.eggs=yes bars.4.eggs.side=both"},
+		{"Bars 6 and 7 have brood; the former is patchy and the latter solid.", "bars.6.brood=yes bars.6.brood.pattern=patchy bars.7.brood=yes bars.7.brood.pattern=solid"},
+		{"Nectar on bars 8 and 9, and on 10 honey.", "bars.8.nectar=yes bars.9.nectar=yes bars.10.honey=yes"},
+	},
+	"the honey's on nine": {
+		{"the pollen's on two and the honey's on eight and nine", "bars.2.pollen=yes bars.8.honey=yes bars.9.honey=yes"},
+		{"larvae on bar four, the sealed's on five and six", "bars.4.open_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"The honey is on 4 bars.", "contents.honey=yes contents.honey.bars=4"},
+	},
+	"cells cut from their bar": {
+		{"four sealed queen cells on bar eight and I have cut all four from bar eight", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=4 actions.cut_cells=yes actions.cut_cells.count=4 actions.cut_cells.bar=8"},
+		{"I cut two from bar 8.", ""},
+	},
+	"back to look": {
+		{"Back on Tuesday to check.", "plans.inspect=yes plans.inspect.due=2026-05-19"},
+		{"I'll be over for another look on Sunday.", "plans.inspect=yes plans.inspect.due=2026-05-17"},
+		{"Back on Tuesday they were calm.", "temper.score=4"},
+	},
 	"what they are fit for": {
 		{"They are too weak to split.", "strength.word=weak"},
 		{"Not sampled, too weak.", "strength.word=weak"},
