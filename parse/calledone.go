@@ -70,7 +70,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if r.says(toks[i+1], "nuc", "split") && beFollows(toks, i+2) == i+2 && r.talksOfHive(toks, i+2, ownSentence) {
 		return i + 2, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
-	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || toks[i+1].lists.has(plantNames) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A hive that was named with the word for it may be called by its name alone later: "back
 // to canal", "gave her a bar from mill".
@@ -22,6 +25,44 @@ func (r *reader) namedAgain(items []item) {
 		}
 		*it = *r.asHive(r.merged(items, i, i+1, nil), name)
 	}
+}
+
+// headedAgain makes references of the names of hives that the page tells with the word for
+// one, where they stand alone at the head of a sentence and it goes on about a hive: "we moved
+// bar four to the waffle hive. Waffle was an empty box".
+func (r *reader) headedAgain(items []item) {
+	for i := 0; i+2 < len(items); i++ {
+		it, be := &items[i], &items[i+1]
+		if !be.any(kBe, kHave) || be.pause > none || !it.any(kWord, kPlant) || !r.nameWord(it) || it.lists.has(noNames) || it.lists.has(softNames) {
+			continue
+		}
+		if i > 0 && it.pause < stop && !(items[i-1].any(kAnd, kThen) && it.pause == none && items[i-1].pause >= stop) {
+			continue
+		}
+		name := strings.ToLower(it.text)
+		if !slices.Contains(r.hivesOfPage().before, name) || !r.faresAs(items[i+2:], it.is(kPlant)) {
+			continue
+		}
+		*it = *r.asHive(r.merged(items, i, i+1, nil), name)
+	}
+}
+
+// faresAs reports whether words behind "is" or "has" tell of a hive; of a plant only what no
+// plant is or has.
+func (r *reader) faresAs(items []item, plant bool) bool {
+	for k := 0; k < len(items) && k < 5 && (k == 0 || items[k].pause <= comma); k++ {
+		it := &items[k]
+		if it.any4(kTemper, kStrength, kCell, kQueen) || it.is(kContent) && (!plant || hasKind(items[k:min(k+4, len(items))], kBars)) || it.isWord6("weak", "strong", "queenless", "queenright", "quiet", "busy") {
+			return true
+		}
+		if !plant && it.any3(kState, kBees, kStores) || it.isWord4("box", "hive", "nuc", "colony") {
+			return true
+		}
+		if it.is(kOn) {
+			return false
+		}
+	}
+	return false
 }
 
 // movesOn makes "then" of a verb that turns the talk to the next hive: "moving on to the fig

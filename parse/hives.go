@@ -96,7 +96,10 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if r.labelledNumber(items, i) {
 		return r.asHive(r.merged(items, i, i+3, nil), formatNumber(items[i+2].n.lo)), 0, i + 3
 	}
-	name, back := r.nameBefore(before, it)
+	name, back := r.numberedBefore(before, it)
+	if back == 0 {
+		name, back = r.nameBefore(before, it)
+	}
 	if back == 0 {
 		name, back = r.placedHive(items, i, before)
 	}
@@ -111,6 +114,18 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		return r.asHive(ref, name), back, i + 1
 	}
 	return nil, 0, i
+}
+
+// numberedBefore reads "number four hive", "the number 2 colony".
+func (r *reader) numberedBefore(before []item, hive *item) (string, int) {
+	n := len(before)
+	if n < 2 || hive.pause > none || !barNumber(&before[n-1]) || before[n-1].n.hi > 0 || before[n-1].pause > none || !r.isWord(&before[n-2], "number", "no", "no.", "nr", "the number") {
+		return "", 0
+	}
+	if n > 2 && before[n-2].pause == none && before[n-3].is(kArt) {
+		return formatNumber(before[n-1].n.lo), 3
+	}
+	return formatNumber(before[n-1].n.lo), 2
 }
 
 // gluedLetter is the letter at item i that stands right behind the number of a hive; "" where

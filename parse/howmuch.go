@@ -95,11 +95,23 @@ func (s *scan) countsMore(k int) bool {
 		return false
 	}
 	more := s.at(k + 1)
+	if it.text == "one" && s.at(k-1) != nil && s.at(k-1).is(kBars) && more != nil && more.pause == none && more.isWord2("that", "which") && s.stageSoon(k+2) {
+		return true // "two sealed queen cells, and on bar eight one that had hatched"
+	}
 	another := it.text == "another"
 	if more != nil && more.pause == none && (more.isWord3("more", "others", "further") || another && more.text == "one") {
 		another, more = true, s.at(k+2)
 	}
 	return another && (more == nil || more.pause >= comma)
+}
+
+// stageSoon reports whether a stage of cells follows from item k on, over the verb and little
+// words.
+func (s *scan) stageSoon(k int) bool {
+	for s.at(k) != nil && s.at(k).pause == none && s.at(k).any3(kHave, kBe, kAdv) {
+		k++
+	}
+	return s.at(k) != nil && s.at(k).pause == none && s.at(k).is(kStage)
 }
 
 // barsBefore reports whether bars stand right before item i, or with "has" between.

@@ -226,6 +226,9 @@ func (r *reader) line(l *lexedRow) {
 	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
 		r.namedAgain(items)
 	}
+	if met.kinds.meet(two(kBe, kHave)) && met.kinds.meet(two(kWord, kPlant)) && len(r.hivesOfPage().before) > 0 {
+		r.headedAgain(items)
+	}
 	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
 		r.gotBars(items)
 	}

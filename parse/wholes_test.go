@@ -30,6 +30,17 @@ var wholes = map[string][]saying{
 		{"four sealed queen cells on bar eight and I have cut all four from bar eight", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=4 actions.cut_cells=yes actions.cut_cells.count=4 actions.cut_cells.bar=8"},
 		{"I cut two from bar 8.", ""},
 	},
+	"one that had hatched": {
+		{"On bar 4 there were three sealed queen cells and on bar 6 one that had hatched.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=3 bars.6.queen_cells.emerged=yes bars.6.queen_cells.emerged.count=1"},
+	},
+	// Hives told by their number before the word, by their name alone, and by "one".
+	"hives told otherwise": {
+		{"number six hive larvae on bar two", "hive=6 bars.2.open_brood=yes"},
+		{"The plum hive has eggs on bar 3. We gave bar 6 to the crumpet hive. Crumpet was quiet, nectar on bar 4.", "hive=plum bars.3.eggs=yes actions.move_bar=yes actions.move_bar.bar=6 actions.move_bar.to_hive=crumpet / hive=crumpet temper.score=4 bars.4.nectar=yes actions.add_bar=yes? actions.add_bar.count=1? actions.add_bar.from_hive=plum?"},
+		{"The clover hive is calm, eggs on bar 3. Clover is in flower.", "hive=clover temper.score=4 bars.3.eggs=yes"},
+		{"The plum hive has eggs on bar 3. The rowan one is the hive my aunt built. Honey on bar 6.", "hive=plum bars.3.eggs=yes / hive=rowan bars.6.honey=yes"},
+		{"Under the lid they were calm. Round the back, ants. Eggs on bar 3.", "temper.score=4 signs.ants=yes bars.3.eggs=yes"},
+	},
 	"back to look": {
 		{"Back on Tuesday to check.", "plans.inspect=yes plans.inspect.due=2026-05-19"},
 		{"I'll be over for another look on Sunday.", "plans.inspect=yes plans.inspect.due=2026-05-17"},
