@@ -13,6 +13,10 @@ import (
 func (r *reader) namedAgain(items []item) {
 	for i := 1; i < len(items); i++ {
 		it, lead := &items[i], &items[i-1]
+		if it.pause == none && lead.anyOf(leadingBack) && r.turnsBack(items, i-1) && r.hiveOfNumber(items, i) {
+			*it = *r.asHive(r.merged(items, i, i+1, nil), formatNumber(it.n.lo))
+			continue
+		}
 		if it.pause > none || !lead.anyOf(leadingBack) || !r.nameWord(it) || it.any(kSide, kPlace) {
 			continue
 		}
@@ -25,6 +29,22 @@ func (r *reader) namedAgain(items []item) {
 		}
 		*it = *r.asHive(r.merged(items, i, i+1, nil), name)
 	}
+}
+
+// hiveOfNumber reports whether a bare number is that of another hive told before, and of none of
+// the bars in hand: "back to nine for a second".
+func (r *reader) hiveOfNumber(items []item, i int) bool {
+	it := &items[i]
+	if !barNumber(it) || it.n.hi > it.n.lo || it.n.ordinal || i+1 < len(items) && items[i+1].pause == none && items[i+1].any3(kBar, kUnit, kNum) {
+		return false
+	}
+	name, inHand := formatNumber(it.n.lo), r.cur.hive
+	for k := range items[:i] {
+		if items[k].is(kName) {
+			inHand = items[k].name
+		}
+	}
+	return r.byHive[name] != nil && inHand != name && !slices.Contains(r.bars, int(it.n.lo))
 }
 
 // headedAgain makes references of the names of hives that the page tells with the word for

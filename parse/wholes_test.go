@@ -37,6 +37,7 @@ var wholes = map[string][]saying{
 	"hives told otherwise": {
 		{"number six hive larvae on bar two", "hive=6 bars.2.open_brood=yes"},
 		{"The plum hive has eggs on bar 3. We gave bar 6 to the crumpet hive. Crumpet was quiet, nectar on bar 4.", "hive=plum bars.3.eggs=yes actions.move_bar=yes actions.move_bar.bar=6 actions.move_bar.to_hive=crumpet / hive=crumpet temper.score=4 bars.4.nectar=yes actions.add_bar=yes? actions.add_bar.count=1? actions.add_bar.from_hive=plum?"},
+		{"hive seven eggs on bar three\nhive eight honey on bar five\nback to seven for a moment the queen's on bar two", "hive=7 bars.3.eggs=yes queen.seen=yes queen.bar=2 / hive=8 bars.5.honey=yes"},
 		{"The clover hive is calm, eggs on bar 3. Clover is in flower.", "hive=clover temper.score=4 bars.3.eggs=yes"},
 		{"The plum hive has eggs on bar 3. The rowan one is the hive my aunt built. Honey on bar 6.", "hive=plum bars.3.eggs=yes / hive=rowan bars.6.honey=yes"},
 		{"Under the lid they were calm. Round the back, ants. Eggs on bar 3.", "temper.score=4 signs.ants=yes bars.3.eggs=yes"},
