@@ -22,6 +22,7 @@ type entry struct {
 type builder struct {
 	hive    string
 	named   int           // the sentence that named it
+	passing bool          // it was only named in passing
 	spans   []colony.Span // the words that named it
 	at      time.Time
 	atFrom  string

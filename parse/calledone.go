@@ -38,7 +38,7 @@ func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
 		if name == "" {
 			continue
 		}
-		turned := i == 0 || toks[i].pause >= stop || r.says(toks[i-1], "then", "now", "next", "and") || r.turnsHere(toks, i) || toks[i].pause == none && toks[i-1].lists.has(openings)
+		turned := r.onIt(toks, i) || i == 0 || toks[i].pause >= stop || r.says(toks[i-1], "then", "now", "next", "and") || r.turnsHere(toks, i) || toks[i].pause == none && toks[i-1].lists.has(openings)
 		if !turned || !r.talksOfHive(toks, end, nextSentences) {
 			continue
 		}
@@ -48,6 +48,12 @@ func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
 		}
 	}
 	return ones
+}
+
+// onIt reports whether it is told at token i what was found on or in a hive, which so begins
+// what is said of it: "and on the Mill one there was robbing".
+func (r *reader) onIt(toks []token, i int) bool {
+	return i > 1 && toks[i].pause == none && r.says(toks[i-1], "on", "in", "at") && (toks[i-1].pause >= stop || r.says(toks[i-2], "and", "but", "while", "whereas"))
 }
 
 // turnsHere reports whether nothing but words of a round of visits stands before token i
@@ -70,7 +76,7 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if r.says(toks[i+1], "nuc", "split") && beFollows(toks, i+2) == i+2 && r.talksOfHive(toks, i+2, ownSentence) {
 		return i + 2, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
-	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || toks[i+1].lists.has(plantNames) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end]))) {
+	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || toks[i+1].lists.has(plantNames) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end])) || toks[i+1].has(capital) && r.mayName(toks, i+1)) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
 	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {

@@ -33,7 +33,10 @@ func (s *scan) content(i int) {
 		return
 	}
 	if last := s.lastFound(i); it.is(kStage) && last != nil && last.class == ofCells {
-		s.cell(i) // "two queen cells on bar six, larvae in both"
+		it.used = true
+		if !s.denies(i) { // "three cups, no eggs in them": a cup is empty unless that is told
+			s.cell(i) // "two queen cells on bar six, larvae in both"
+		}
 		return
 	}
 	if it.is(kStage) && s.restage(i) {

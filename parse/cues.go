@@ -94,7 +94,7 @@ func (r *reader) foodFor(c *clause, k int) bool {
 	for i := range c.items[:k] {
 		it := &c.items[i]
 		food = food || it.is(kSubstance)
-		if it.is(kDo) || !it.any4(kSubstance, kMeasure, kOf, kArt) && !r.isWord(it, "on", "goes", "go", "goes on", "go on", "goes in", "go in", "for") {
+		if it.is(kDo) || !it.any4(kSubstance, kMeasure, kOf, kArt) && !r.isWord(it, "on", "goes", "go", "goes on", "go on", "goes in", "go in", "for", "both") {
 			return false
 		}
 	}

@@ -1,9 +1,6 @@
 package parse
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // moreBars reads a second bar told without its verb: "put a bar in after six and
 // another after eight".
@@ -135,82 +132,4 @@ func (r *reader) followerWent(c *clause) {
 		r.write(list, c, d)
 		return
 	}
-}
-
-// barsToGoIn reports whether a clause only counts bars that are to go in, and where: "two
-// bars in after bar nine".
-func (r *reader) barsToGoIn(c *clause) bool {
-	return c.has(kBar) && c.hasAny(kAfter, kTween) && !c.hasAny(kDo, kContent, kCell) && slices.ContainsFunc(c.items, func(it item) bool { return it.isWord3("in", "to go in", "in between") })
-}
-
-// barsIn reads bars added without a verb: "four new bars in after bar
-// fourteen", "next time: one bar in between four and five".
-func (r *reader) barsIn(c *clause) {
-	if !c.has(kBar) || c.hasAny(kDo, kContent, kCell) || c.mood != asserted && c.mood != planned {
-		return
-	}
-	for i := range c.items {
-		count := &c.items[i]
-		if !barNumber(count) && !(count.is(kNum) && count.n.article && count.n.whole()) || count.used {
-			continue
-		}
-		k := i + 1
-		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], r.wordsOf[newOnes]...)) && c.items[k].text != "in" {
-			k++
-		}
-		at, place := r.inPlace(c.items, k), 0
-		switch {
-		case at >= 0:
-			place = c.items[at].bars[0]
-			c.items[at].taken = true
-		case inAlone(c.items, i, k):
-			at = k + 1
-		default:
-			continue
-		}
-		d := r.newDeed(&deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: place})
-		for j := i; j <= at; j++ {
-			c.items[j].used = true
-			d.items = append(d.items, &c.items[j])
-		}
-		list := "actions"
-		if c.mood == planned {
-			list = "plans"
-			d.due = c.when
-			for j := range c.items {
-				if c.items[j].is(kDate) && c.when != nil && c.items[j].day == *c.when {
-					c.items[j].used = true
-				}
-			}
-		}
-		r.write(list, c, d)
-		return
-	}
-}
-
-// inAlone reports whether "two new bars in", with the number at item i, the word for a bar at
-// item bar, is all that is told: "H4: calm, 2 bars in", "2 bars in today".
-func inAlone(items []item, i, bar int) bool {
-	if i > 0 && items[i].pause == none && !items[i-1].any(kName, kPlan, kDate) || bar+1 >= len(items) || !items[bar].is(kBar) || items[bar].pause > none || items[bar+1].text != "in" || items[bar+1].pause > none {
-		return false
-	}
-	return bar+2 == len(items) || items[bar+2].pause >= comma || items[bar+2].is(kDate)
-}
-
-// inPlace is where "bars in after bar fourteen", "bar in between four and five"
-// name their place, from the word for a bar on; -1 where they do not.
-func (r *reader) inPlace(items []item, bar int) int {
-	if bar+2 >= len(items) || !items[bar].is(kBar) {
-		return -1
-	}
-	k := bar + 1
-	if items[k].text == "in" {
-		k++
-	} else if !strings.HasPrefix(items[k].text, "in ") {
-		return -1
-	}
-	if k+1 < len(items) && items[k].any(kAfter, kTween) && items[k+1].is(kBars) {
-		return k + 1
-	}
-	return -1
 }

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // The talk goes from hive to hive: what is told belongs to the inspection in hand.
 
@@ -144,6 +147,7 @@ func (r *reader) takenBack(it *item) bool {
 // hiveLeaf notes where the hive was named, and what is doubtful about its name.
 func (r *reader) hiveLeaf(it *item) {
 	r.cur.named = r.sentenceNo
+	r.cur.passing = r.inPassing(it)
 	r.cur.spans = r.spanOf(it)
 	switch {
 	case it.mended:
@@ -151,6 +155,51 @@ func (r *reader) hiveLeaf(it *item) {
 	case it.has(misheard):
 		r.cur.flag("hive", "may be misheard", "")
 	}
+}
+
+// inPassing reports whether a sentence only has to do with a hive, which it names behind a
+// word for that: "your letter about the plum hive", "on the way past Juniper".
+func (r *reader) inPassing(it *item) bool {
+	at := slices.IndexFunc(r.told, func(of item) bool { return of.start >= it.start }) - 1
+	for at > 0 && r.told[at].is(kArt) {
+		at--
+	}
+	return at > 0 && r.isWord(&r.told[at], r.wordsOf[concerning]...)
+}
+
+// dropPassing leaves out the hives that were only named in passing, where something is told
+// of others. What was not read of them stays with the next.
+func (r *reader) dropPassing() {
+	told := slices.ContainsFunc(r.all, func(b *builder) bool { return len(b.entries) > r.weatherOf(b) })
+	if !told || len(r.all) < 2 {
+		return
+	}
+	kept := r.all[:0]
+	var left []string
+	for i, b := range r.all {
+		if b.passing && len(b.entries) == r.weatherOf(b) && (i+1 < len(r.all) || len(kept) > 0) {
+			left = append(left, b.remarks...)
+			delete(r.byHive, b.hive)
+			continue
+		}
+		b.remarks = append(left, b.remarks...)
+		left = nil
+		kept = append(kept, b)
+	}
+	if last := kept[len(kept)-1]; len(left) > 0 {
+		last.remarks = append(last.remarks, left...)
+	}
+	r.all = kept
+}
+
+// weatherOf is how many leaves of an inspection tell of the weather.
+func (r *reader) weatherOf(b *builder) (n int) {
+	for _, e := range b.entries {
+		if strings.HasPrefix(e.text, "weather.") {
+			n++
+		}
+	}
+	return n
 }
 
 // leaveBars forgets the bars in hand when the talk goes to another hive.

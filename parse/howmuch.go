@@ -12,7 +12,7 @@ func (s *scan) number(i int) {
 		s.share(i, it.n.lo)
 		return
 	}
-	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) {
+	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) || s.soManyOfThem(i) {
 		return
 	}
 	s.num, s.numAt = &it.n, i
@@ -59,6 +59,21 @@ func (s *scan) moreCells(i int) bool {
 		return false
 	}
 	s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: last.what, kind: last.kind, present: true, count: count, hasCount: true, at: i, items: s.r.these(s.at(i)), rule: last.rule, form: "more"}))
+	return true
+}
+
+// soManyOfThem counts the cells told right before by the number at item i: "queen cups on bar
+// six, three of them"; with a stage behind it counts part of them.
+func (s *scan) soManyOfThem(i int) bool {
+	last, of, them := s.lastCell(), s.at(i+1), s.at(i+2)
+	if last == nil || last.hasCount || !last.present || of == nil || them == nil || of.text != "of" || !them.any(kPron, kBees) || !barNumber(s.at(i)) {
+		return false
+	}
+	if next := s.at(i + 3); next != nil && next.pause < comma && !next.any3(kNo, kAnd, kThen) {
+		return false
+	}
+	last.count, last.hasCount = s.at(i).n, true
+	last.items = append(last.items, s.at(i))
 	return true
 }
 

@@ -116,6 +116,8 @@ const (
 	sureMethods
 	uniting
 	walking
+	concerning
+	toldOneByOne
 	passing
 	noticing
 	settingOut
@@ -224,6 +226,8 @@ var listNames = [listCount]string{
 	sureMethods:        "sure methods",
 	uniting:            "uniting",
 	walking:            "walking",
+	concerning:         "concerning",
+	toldOneByOne:       "told one by one",
 	passing:            "passing",
 	noticing:           "noticing",
 	settingOut:         "setting out",

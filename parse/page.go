@@ -48,6 +48,7 @@ func (r *reader) read() {
 			}
 		}
 	}
+	r.dropPassing()
 	r.handOut()
 	r.receive()
 }

@@ -43,6 +43,7 @@ type memory struct {
 	home          *builder // the inspection in hand before; nil where none of them are spoken of
 	hivesNamed    []string // hives that were named together
 	listedFirst   []string // those named together before anything was told of one
+	toldTogether  []string // those named together last
 
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
@@ -232,7 +233,11 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
 		r.gotBars(items)
 	}
-	items = r.placeHives(r.several(items, l.words.has(pointing)))
+	items = r.several(items, l.words.has(pointing))
+	if len(r.byHive) > 1 || r.toldTogether != nil || met.kinds.meet(referring) {
+		items = r.oneByOne(items)
+	}
+	items = r.placeHives(items)
 	if met.kinds.has(kDo) && met.kinds.has(kTo) {
 		r.movesOn(items)
 	}

@@ -1,0 +1,108 @@
+package parse
+
+import (
+	"slices"
+	"strings"
+)
+
+// Bars that go in without a verb: "four new bars in after bar nine", "two more bars wanted".
+
+// barsToGoIn reports whether a clause only counts bars that are to go in, and where: "two
+// bars in after bar nine".
+func (r *reader) barsToGoIn(c *clause) bool {
+	return c.has(kBar) && c.hasAny(kAfter, kTween) && !c.hasAny(kDo, kContent, kCell) && slices.ContainsFunc(c.items, func(it item) bool { return it.isWord3("in", "to go in", "in between") })
+}
+
+// barsIn reads bars added without a verb: "four new bars in after bar
+// fourteen", "next time: one bar in between four and five".
+func (r *reader) barsIn(c *clause) {
+	if !c.has(kBar) || c.hasAny(kDo, kContent, kCell) || c.mood != asserted && c.mood != planned {
+		return
+	}
+	for i := range c.items {
+		count := &c.items[i]
+		if !barNumber(count) && !(count.is(kNum) && count.n.article && count.n.whole()) || count.used {
+			continue
+		}
+		k := i + 1
+		for k < len(c.items) && (c.items[k].any(kComb, kAdv) && !c.items[k].is(kBar) || r.isWord(&c.items[k], r.wordsOf[newOnes]...)) && c.items[k].text != "in" {
+			k++
+		}
+		at, place := r.inPlace(c.items, k), 0
+		switch {
+		case at >= 0:
+			place = c.items[at].bars[0]
+			c.items[at].taken = true
+		case inAlone(c.items, i, k):
+			at = k + 1
+		case barsWanted(c.items, i, k) > 0:
+			at, c.mood = barsWanted(c.items, i, k), planned
+		default:
+			continue
+		}
+		d := r.newDeed(&deed{do: "add_bar", at: i, rule: "add-done", count: &count.n, to: place})
+		for j := i; j <= at; j++ {
+			c.items[j].used = true
+			d.items = append(d.items, &c.items[j])
+		}
+		list := "actions"
+		if c.mood == planned {
+			list = "plans"
+			d.due = c.when
+			for j := range c.items {
+				if c.items[j].is(kDate) && c.when != nil && c.items[j].day == *c.when {
+					c.items[j].used = true
+				}
+			}
+		}
+		r.write(list, c, d)
+		return
+	}
+}
+
+// inAlone reports whether "two new bars in", with the number at item i, the word for a bar at
+// item bar, is all that is told: "H4: calm, 2 bars in", "2 bars in today".
+func inAlone(items []item, i, bar int) bool {
+	if i > 0 && items[i].pause == none && !items[i-1].any(kName, kPlan, kDate) || bar+1 >= len(items) || !items[bar].is(kBar) || items[bar].pause > none || items[bar+1].text != "in" || items[bar+1].pause > none {
+		return false
+	}
+	return bar+2 == len(items) || items[bar+2].pause >= comma || items[bar+2].is(kDate)
+}
+
+// barsWanted is where it ends that bars are wanted, counted at item i and named at item bar:
+// "two more bars wanted on Thursday", "needs another bar by Friday"; -1 where they are not.
+func barsWanted(items []item, i, bar int) int {
+	if bar >= len(items) || !items[bar].is(kBar) || items[bar].pause > none {
+		return -1
+	}
+	opens := i == 0 || items[i].pause >= comma || items[i-1].any(kName, kAnd)
+	if opens && bar+1 < len(items) && items[bar+1].pause == none && items[bar+1].isWord4("wanted", "needed", "required", "to go in") {
+		return bar + 1
+	}
+	needs := i > 0 && items[i].pause == none && items[i-1].isWord4("needs", "need", "wants", "want")
+	if !needs || bar+1 < len(items) && items[bar+1].pause < stop && !items[bar+1].any4(kDate, kOn, kAnd, kBut) && !items[bar+1].isWord2("by", "in") {
+		return -1 // "needs two bars of honey"
+	}
+	if more := bar > i+1 || items[i].text == "another"; more || hasKind(items[bar:], kDate) {
+		return bar
+	}
+	return -1
+}
+
+// inPlace is where "bars in after bar fourteen", "bar in between four and five"
+// name their place, from the word for a bar on; -1 where they do not.
+func (r *reader) inPlace(items []item, bar int) int {
+	if bar+2 >= len(items) || !items[bar].is(kBar) {
+		return -1
+	}
+	k := bar + 1
+	if items[k].text == "in" {
+		k++
+	} else if !strings.HasPrefix(items[k].text, "in ") {
+		return -1
+	}
+	if k+1 < len(items) && items[k].any(kAfter, kTween) && items[k+1].is(kBars) {
+		return k + 1
+	}
+	return -1
+}
