@@ -36,23 +36,29 @@ func newSlips(v *vocabulary, l lists) *slips {
 	return s
 }
 
-// find returns the word meant by an unknown one, or idUnknown. Of several that
-// are as near it takes the first in the vocabulary.
+// find returns the word meant by an unknown one, or idUnknown. Of several that are as near
+// it takes the first in the vocabulary that ends alike, or else the first: "harvestd" is
+// "harvested", and no "harvest".
 func (s *slips) find(unknown string) wordID {
 	if len(unknown) < shortestSlip || len(unknown) > longestSlip {
 		return idUnknown
 	}
-	of := lettersOf(unknown)
+	of, first := lettersOf(unknown), idUnknown
 	for i := range s.meant[unknown[0]] {
 		m := &s.meant[unknown[0]][i]
 		if bits.OnesCount32(uint32(m.letters^of)) > 2 {
 			continue // more than one letter is another
 		}
 		if d := len(m.word) - len(unknown); d >= -1 && d <= 1 && oneSlip(m.word, unknown) {
-			return m.id
+			if m.word[len(m.word)-1] == unknown[len(unknown)-1] {
+				return m.id
+			}
+			if first == idUnknown {
+				first = m.id
+			}
 		}
 	}
-	return idUnknown
+	return first
 }
 
 // oneSlip reports whether one edit makes the words equal: a letter inserted,

@@ -22,10 +22,11 @@ type shift struct{ from, by int }
 
 // tidy makes the text of a note tidy. Spaces stay where they part the cells of a table.
 func (r *reader) tidy(note string) tidied {
-	if plain(note) {
+	wired := telegram(note)
+	if plain(note) && !wired {
 		return tidied{text: note, whole: note}
 	}
-	t := tidier{note: note}
+	t := tidier{note: note, wired: wired}
 	if strings.Contains(note, "  ") {
 		t.tables = r.tables(note)
 	}
@@ -38,6 +39,22 @@ func (r *reader) tidy(note string) tidied {
 	text := string(append(t.out, note[t.kept:]...))
 	return tidied{text, note, t.shifts, strings.Contains(text, "  ")}
 }
+
+// wiredStop ends a sentence of a telegram.
+const wiredStop = " STOP"
+
+// stopWord reports whether a text begins with that word, and not with a longer one.
+func stopWord(text string) bool {
+	return strings.HasPrefix(text, wiredStop) && (len(text) == len(wiredStop) || !isASCIILetter(text[len(wiredStop)]))
+}
+
+// telegram reports whether the sentences of a note end with that word instead of a sign.
+func telegram(note string) bool {
+	return strings.Count(note, wiredStop) >= fewestStops && shouted(note)
+}
+
+// fewestStops is the number of times that the word stands in a telegram at least.
+const fewestStops = 2
 
 // plain reports whether nothing in a text may be untidy, as in most.
 func plain(text string) bool {
@@ -91,6 +108,7 @@ type tidier struct {
 	note   string
 	tables [][2]int // left to come: in them gaps mean something
 	at     int
+	wired  bool // it is a telegram
 	inner  bool // the line has begun with a word
 	kept   int  // up to here the note has been taken over
 	out    []byte
@@ -100,6 +118,8 @@ type tidier struct {
 // next passes over what stands at the next byte.
 func (t *tidier) next() {
 	switch c := t.note[t.at]; {
+	case c == ' ' && t.wired && stopWord(t.note[t.at:]):
+		t.replace(len(wiredStop), ".")
 	case c == ' ':
 		t.gap(1)
 	case c == '\r' && strings.HasPrefix(t.note[t.at+1:], "\n"):
