@@ -35,6 +35,9 @@ func (r *reader) headings() {
 	if first := &items[0]; first.is(kPlan) && first.colon && first.isWord6("to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 1 {
 		r.heading, r.headedHere = planned, true // "To do: feed them. At the weekend put in two bars."
 	}
+	if first := &items[0]; first.is(kPlan) && first.isWord6("to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 3 && items[1].text == "for" && items[2].is(kName) && items[2].colon {
+		r.heading, r.headedHere = planned, true // "Plan for hive 2: split on 20 May."
+	}
 	if name, ok := r.headingName(items); ok {
 		it := &items[0]
 		it.kinds = kinds{}

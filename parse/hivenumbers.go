@@ -145,5 +145,18 @@ func (r *reader) loneNumber(items []item, i int) bool {
 		return true // "back to No 1"
 	}
 	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
-	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe))
+	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
+}
+
+// numberInTurn reports whether whose turn it is stands behind the number whose sign is item i,
+// at the head of a line: "number four next", "number eight last of all".
+func (r *reader) numberInTurn(items []item, i int) bool {
+	turn := i + 2
+	if items[i].pause < line || turn >= len(items) || items[turn].pause > none {
+		return false
+	}
+	if items[turn].isWord4("now", "next", "then", "last") {
+		return true
+	}
+	return items[turn].text == "last of all"
 }
