@@ -57,3 +57,29 @@ func countedBefore(r *reader, before []item) bool {
 	}
 	return false
 }
+
+// barsCountedBehind puts how many bars there are of something before them where it stands
+// behind: "bars of brood five bars of honey four".
+func barsCountedBehind(items []item) {
+	for i, behind := 0, false; i+3 < len(items); i++ {
+		if !items[i].is(kBar) || !items[i].plural || i > 0 && items[i].pause == none && (items[i-1].any6(kNum, kDo, kArt, kAmount, kWord, kAdv) && !behind || items[i-1].is(kOf)) {
+			continue
+		}
+		n := i + 2
+		for n < len(items) && items[n].pause == none && items[n].any3(kContent, kStage, kAnd) {
+			n++
+		}
+		behind = false
+		if n == i+2 || n == len(items) || !items[i+1].is(kOf) || items[i+1].pause > none || !items[n-1].is(kContent) || !barNumber(&items[n]) || items[n].pause > none || items[n].n.lo >= manyBars {
+			continue
+		}
+		if next := n + 1; next < len(items) && items[next].pause < comma && !items[next].any3(kEnd, kName, kQueen) && items[next].text != "end" && !(items[next].is(kBar) && items[next].plural && next+1 < len(items) && items[next+1].is(kOf)) {
+			continue
+		}
+		count := items[n]
+		copy(items[i+1:n+1], items[i:n])
+		count.pause, items[i+1].pause = max(items[i+1].pause, comma), none
+		items[i] = count
+		i, behind = n, true
+	}
+}

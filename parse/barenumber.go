@@ -91,6 +91,9 @@ func (n *bareNumber) pairOpens() bool {
 		return false
 	}
 	and, other, what := &n.items[1], &n.items[2], &n.items[3]
+	if first := n.items[0].n.lo; and.text == "and" && first > 1 && barNumber(other) && other.n.lo == first+1 && what.pause == none && what.any3(kContent, kComb, kFull) && !what.is(kBar) && !strings.Contains(what.text, "egg") {
+		return true // "nine and ten capped honey", which no two numbers count
+	}
 	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any3(kContent, kComb, kFull) &&
 		(n.listing || and.isWord2("+", "&"))
 }

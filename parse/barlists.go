@@ -153,6 +153,9 @@ func (l *barList) jointAt(j int) (k int, how joint) {
 		return k, exception
 	case sep.is(kBar) && sep.pause <= comma && l.shortList(items, j):
 		return j + 1, listed
+	case sep.is(kBar) && l.eachNamed(j):
+		l.plural = true
+		return j + 1, listed
 	case l.onBoth(items, j) > 0:
 		l.plural = true
 		return l.onBoth(items, j), listed
@@ -271,6 +274,16 @@ func (r *reader) shortList(items []item, j int) bool {
 		first--
 	}
 	return items[first].pause >= colon || first == 0 || items[j].pause == none && r.listedBehind(items, first, end)
+}
+
+// eachNamed: "bar ten bar eleven and bar twelve is" lists bars that rise by one, each with its
+// noun, the last behind "and".
+func (l *barList) eachNamed(j int) bool {
+	items, n := l.items, l.bars[len(l.bars)-1]
+	for n++; j+2 < len(items) && items[j].is(kBar) && !items[j].plural && items[j].pause <= comma && barNumber(&items[j+1]) && items[j+1].pause == none && int(items[j+1].n.lo) == n; n++ {
+		j += 2
+	}
+	return j+2 < len(items) && items[j].is(kAnd) && items[j].text == "and" && items[j+1].is(kBar) && items[j+1].pause == none && barNumber(&items[j+2]) && int(items[j+2].n.lo) == n
 }
 
 // listedBehind: "eggs b5 b6 sealed brood b3" lists the bars from item first to end, where

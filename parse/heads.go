@@ -351,6 +351,9 @@ func (r *reader) closed(items []item, i int) bool {
 	if i+1 < len(items) && items[i+1].pause == none && items[i+1].isWord4("only", "too", "as well", "again") {
 		i++ // "capped brood bars 4 and 5 only"
 	}
+	if i > 0 && i+1 < len(items) && items[i-1].any3(kCell, kStage, kCellKind) && items[i+1].is(kUndone) && strings.HasPrefix(items[i+1].text, "left") {
+		return true // "one sealed cell bar six left alone"
+	}
 	return i+1 >= len(items) || items[i+1].pause >= comma || items[i+1].any3(kColour, kQueenIs, kDot) && !items[i+1].is(kContent)
 }
 

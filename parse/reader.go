@@ -277,6 +277,9 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kContent) {
 		plainNest(items)
 	}
+	if met.kinds.has(kBar) && met.kinds.has(kNum) && met.kinds.has(kContent) && met.kinds.has(kOf) {
+		barsCountedBehind(items)
+	}
 	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
 		items = r.soughtItems(items)
 	}
