@@ -2,6 +2,7 @@ package parse
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -105,4 +106,38 @@ func (r *reader) inPlace(items []item, bar int) int {
 		return k + 1
 	}
 	return -1
+}
+
+// addedThere takes where the bars just added went from the verb at item i: "I added two bars.
+// I put them in after bar three", "… they went in behind bar three".
+func (r *reader) addedThere(c *clause, i int) bool {
+	it := &c.items[i]
+	if it.used || !strings.HasPrefix(r.lastDeed, "actions.add_bar") || c.mood != asserted || r.deedSentence < r.sentenceNo-1 {
+		return false
+	}
+	k := i + 1
+	switch {
+	case it.is(kDo) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" && c.next(i).isWord4("them", "those", "these", "both"):
+		k++
+	case i > 0 && it.isWord2("went in", "went") && c.items[i-1].isWord4("they", "those", "these", "both"):
+	default:
+		return false
+	}
+	if at := k; at < len(c.items) && c.items[at].isWord3("in", "on", "right") {
+		k++
+	}
+	if k+1 >= len(c.items) || !c.items[k].any(kAfter, kTween) || c.items[k].pause > none || !c.items[k+1].is(kBars) {
+		return false
+	}
+	path := r.lastDeed + ".to"
+	if _, told := r.cur.get(path); told {
+		return false
+	}
+	if _, added := r.cur.get(r.lastDeed); !added {
+		return false // of another hive
+	}
+	bars := &c.items[k+1]
+	r.leaf(path, strconv.Itoa(slices.Min(bars.bars)), "add-done", "", c.doubt, it, bars)
+	bars.used, bars.taken, c.items[k].used = true, true, true
+	return true
 }

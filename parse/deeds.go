@@ -30,7 +30,7 @@ type deed struct {
 func (r *reader) deeds(c *clause) {
 	for i := 0; i < len(c.items); i++ {
 		it := &c.items[i]
-		if !it.is(kDo) || it.used || c.fitFor(i) {
+		if r.addedThere(c, i) || !it.is(kDo) || it.used || c.fitFor(i) {
 			continue
 		}
 		if d := r.deed(c, i); d != nil {
@@ -85,6 +85,10 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
 			return k // "moved it back three bars and put two new ones in"
+		}
+		if placing := r.value(it, kComb) == "../placed"; placing && it.is(kDo) && it.pause == none && r.rule(it, kDo).Form == "done" &&
+			(k == i+2 && c.items[k-1].isWord2("it", "them") || k == i+1 && (strings.HasSuffix(c.items[i].text, " them") || strings.HasSuffix(c.items[i].text, " it"))) {
+			return k // "split it gave two bars to hive nine"
 		}
 		if it.is(kAnd) && k > i+1 && hasStill(c.items[k+1:]) {
 			return k // "gave up five bars and still has four bars of honey"

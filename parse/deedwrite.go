@@ -41,12 +41,31 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.earlierDeed(c, d)
 	case d.due != nil && (d.due.ahead || d.due.weekday && rule.Form == "todo" && !r.twofold(it) || rule.Form == "doing" && !d.due.today) && rule.Form != "done":
 		r.write("plans", c, d)
+	case c.mood == asserted && rule.Form == "todo" && d.due == nil && r.doneNow(c, d):
+		r.write("actions", c, d) // "I harvest bar 12"
 	case rule.Form == "done" || before == kHave || r.twofold(it) || rule.Form == "doing" && d.due == nil && r.asWeSpeak(c, d.at):
 		if d.do == "inspect" {
 			return
 		}
 		r.write("actions", c, d)
 	}
+}
+
+// doneNow reports whether a verb in the present tells what its speaker does in this visit: to
+// certain bars, to a part of the hive, to its queen, or with so much of something, and not
+// what they do as a rule.
+func (r *reader) doneNow(c *clause, d *deed) bool {
+	who := d.at - 1
+	if d.do == "inspect" || who < 0 || !c.items[who].isWord2("i", "we") || c.items[d.at].pause > none || c.next(d.at).text == "for" || who > 0 && c.items[who-1].isWord3("which", "that", "what") || c.has(kIf) && !c.items[who].is(kIf) {
+		return false
+	}
+	for k := range r.told {
+		if it := &r.told[k]; r.isWord(it, r.wordsOf[habits]...) || it.is(kDate) && !it.day.today || k+1 < len(r.told) && r.told[k].text == "when" && r.told[k+1].any(kBees, kArt) {
+			return false // "I always reduce the entrance", "when they swarm I add two bars"
+		}
+	}
+	next := c.next(d.at)
+	return len(d.bars) > 0 || d.count != nil || d.size != nil || d.do == "smoke" || next.is(kFixture) || next.is(kQueen) && !next.plural || next.isWord2("her", "it")
 }
 
 // getsDone reports whether the verb at item i tells what is to happen to somebody: "Clover

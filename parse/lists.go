@@ -96,6 +96,7 @@ const (
 	readings
 	toDegrees
 	offWords
+	habits
 	lying
 	seeking
 	nothingFound
@@ -206,6 +207,7 @@ var listNames = [listCount]string{
 	readings:           "readings",
 	toDegrees:          "to degrees",
 	offWords:           "off words",
+	habits:             "habits",
 	lying:              "lying",
 	seeking:            "seeking",
 	nothingFound:       "nothing found",

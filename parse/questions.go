@@ -19,7 +19,7 @@ var questions = [...][]question{
 		{(*reader).swarmed, setOf(kWord)},
 		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
-		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
+		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance, kAfter)},
 		{(*reader).miteCount, setOf(kMethod, kMite, kMeasure)},
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},
