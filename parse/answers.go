@@ -96,6 +96,9 @@ func (r *reader) answers(items []item) []item {
 			continue
 		}
 		from := labelStart(items, k)
+		if from < 0 && no && seenOrNot(items, k) {
+			from, items[k-2].pause = k-2, max(items[k-2].pause, comma)
+		}
 		if from < 0 {
 			if no {
 				undo(items, k)
@@ -134,6 +137,12 @@ func (r *reader) answers(items []item) []item {
 		items[from], items[from+1].pause = it, none
 	}
 	return items
+}
+
+// seenOrNot reports whether the answer at item k stands without a sign behind whether the queen
+// was seen: "temper gentle queen sighted no".
+func seenOrNot(items []item, k int) bool {
+	return k > 1 && items[k-1].is(kSeen) && items[k-1].pause == none && items[k].pause == none && items[k-2].is(kQueen) && !(k > 2 && items[k-2].pause == none && items[k-3].any(kNo, kUndone))
 }
 
 // shortLabel reports whether a word that tells a stage stands for the brood of it as a label,
@@ -215,6 +224,7 @@ func (r *reader) answer(items []item, k int, ticks bool) (yes, no bool) {
 		return false, false
 	case label.colon, label.asked, letter && it.pause == none:
 	case dashed(r.text, label, it), strings.Contains(parting(r.text, label, it), "("):
+	case no && it.text == "no" && seenOrNot(items, k):
 	case it.pause == none && !it.is(kNum) && label.pause >= comma && (k+1 == len(items) || !items[k+1].any(kBars, kNum) || items[k+1].pause >= stop): // "eggs no, larvae yes"
 	default:
 		return false, false

@@ -111,8 +111,12 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
+	case it.isWord4("i heard", "we heard", "i hear", "we hear") && c.next(k).is(kSign) && c.next(k).pause == none:
+		return true // "I heard the queenless roar"
 	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), r.wordsOf[writings]...):
 		return true // "according to my diary I treated them on the second"
+	case it.is(kTheirs) && k > 1 && it.isWord3("mother's", "daughter's", "sister's") && c.items[k-1].text == "her" && c.items[k-2].is(kOf):
+		return true // "all that remains of her mother's work"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":

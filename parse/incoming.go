@@ -14,6 +14,9 @@ func (r *reader) carriedIn(items []item) {
 	if it := &items[0]; it.colon && it.text == "in" && len(items) > 1 && items[1].any(kContent, kForage) {
 		it.kinds, it.says = setOf(kBring), senseless // "In: pollen, water"
 	}
+	if len(items) > 2 && items[0].is(kBring) && items[1].pause == colon {
+		labelledCargo(items)
+	}
 	for i := 1; i < len(items); i++ {
 		it := &items[i]
 		if it.any3(kShe, kPron, kBees) {
@@ -25,6 +28,24 @@ func (r *reader) carriedIn(items []item) {
 		if v := r.value(&items[i-1], kContent); v == "pollen" || v == "nectar" {
 			it.kinds = setOf(kBring)
 		}
+	}
+}
+
+// labelledCargo takes what else stands behind the label of what is carried in for more of it,
+// whatever sign parts them: "Incoming: dandelion pollen; water".
+func labelledCargo(items []item) {
+	for from := 2; from < len(items); from++ {
+		if items[from].pause < comma || items[from].pause >= line {
+			continue
+		}
+		to := from
+		for to < len(items) && (to == from || items[to].pause == none) && items[to].any5(kColour, kPlant, kForage, kContent, kAmount) {
+			to++
+		}
+		if to == from || to < len(items) && items[to].pause == none || !items[to-1].any(kForage, kContent) {
+			return
+		}
+		items[from].pause = comma
 	}
 }
 
@@ -101,6 +122,9 @@ func (r *reader) incoming(c *clause) {
 		}
 		if n+1 < len(cargo) {
 			to = cargo[n+1]
+			if own := to - 1; own > i+1 && c.items[own].is(kPlant) && c.items[to].pause == none && c.items[own].pause == none && c.items[own-1].any(kAnd, kColour) {
+				to = own // "water and clover nectar"
+			}
 			for c.items[to].pause == none && to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
 				to--
 				if c.items[to].is(kAnd) && c.items[to].pause == comma {

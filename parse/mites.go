@@ -15,7 +15,7 @@ func (r *reader) miteCount(c *clause) {
 		if it.used {
 			continue
 		}
-		if it.is(kMethod) && method < 0 && r.methodHere(c, i) {
+		if it.is(kMethod) && method < 0 && r.methodHere(c, i) && !r.otherMethod(c, i) {
 			method = i
 		}
 		if it.is(kMite) && mite < 0 && !(c.next(i).is(kTemper) && c.next(i).pause == none) { // "a mite testy"
@@ -48,6 +48,12 @@ func (r *reader) miteCount(c *clause) {
 		r.miteMethod = kindOf
 	}
 	r.miteDetails(c, method, mite, kindOf)
+}
+
+// otherMethod reports whether the method at item i is denied, and another one told behind it:
+// "no wash here, the board says five a day".
+func (r *reader) otherMethod(c *clause, i int) bool {
+	return i > 0 && c.items[i-1].is(kNo) && c.items[i].pause == none && r.value(&c.items[i], kMethod) != "drop" && hasKind(c.items[i+1:], kMethod)
 }
 
 // eachSample reports whether the clause tells of what was taken from each hive: "half a cup

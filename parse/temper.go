@@ -79,6 +79,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
 		return true // "a breeze got up"
 	}
+	if text == "hot" && i > 0 && c.items[i-1].is(kBe) && (i == 1 || c.items[i-2].text == "because") && c.items[0].isWord4("because", "is", "as", "since") && hasKind(r.told, kTemper) {
+		return true // "nervous, because is hot"
+	}
 	if text == "hot" && (r.dayBefore(c, i) || r.hotForUs(c, i)) || text == "fair" && i > 0 && c.items[i-1].is(kArt) && c.next(i).pause == none {
 		return true // "you'd think there was a fair on"
 	}

@@ -56,7 +56,7 @@ var afterAside = setOf(kBe, kHave, kContent, kQueen, kArt, kNo, kStage, kStrengt
 // anew.
 func (r *reader) backToNow(items []item, i int) bool {
 	now := false
-	for k := i; k < len(items) && k <= i+4; k++ {
+	for k := i; k < len(items) && k <= i+4 && items[k].text != "which"; k++ { // "a litre of syrup, which now looks hasty"
 		now = now || items[k].is(kNow) || items[k].is(kDate) && items[k].day.today
 	}
 	for k := i - 1; now && k >= 0 && items[k+1].pause < stop; k-- {
