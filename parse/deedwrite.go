@@ -60,12 +60,15 @@ func (r *reader) doneNow(c *clause, d *deed) bool {
 		return false
 	}
 	for k := range r.told {
-		if it := &r.told[k]; r.isWord(it, r.wordsOf[habits]...) || it.is(kDate) && !it.day.today || k+1 < len(r.told) && r.told[k].text == "when" && r.told[k+1].any(kBees, kArt) {
+		if it := &r.told[k]; r.isWord(it, r.wordsOf[habits]...) || it.is(kPast) || it.is(kDate) && !it.day.today || k+1 < len(r.told) && r.told[k].text == "when" && r.told[k+1].any(kBees, kArt) {
 			return false // "I always reduce the entrance", "when they swarm I add two bars"
 		}
 	}
 	next := c.next(d.at)
-	return len(d.bars) > 0 || d.count != nil || d.size != nil || d.do == "smoke" || next.is(kFixture) || next.is(kQueen) && !next.plural || next.isWord2("her", "it")
+	if next.is(kArt) && next.pause == none {
+		next = c.next(d.at + 1)
+	}
+	return d.what != "" || strings.HasSuffix(c.items[d.at].text, " her") || len(d.bars) > 0 || d.count != nil || d.size != nil || d.do == "smoke" || next.is(kFixture) || next.is(kQueen) && !next.plural || next.isWord2("her", "it")
 }
 
 // getsDone reports whether the verb at item i tells what is to happen to somebody: "Clover

@@ -148,15 +148,30 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
 }
 
-// numberInTurn reports whether whose turn it is stands behind the number whose sign is item i,
-// at the head of a line: "number four next", "number eight last of all".
+// numberInTurn reports whether whose turn it is stands beside the number whose sign is item i,
+// at the head of a line: "number four next", "number eight last of all", "now number eight
+// honey on bar nine".
 func (r *reader) numberInTurn(items []item, i int) bool {
+	head := i
+	for head > 0 && items[head].pause <= comma && r.isWord(&items[head-1], "and", "then", "and then", "now", "next", "so", "lastly", "finally", "last of all") {
+		head--
+	}
 	turn := i + 2
-	if items[i].pause < line || turn >= len(items) || items[turn].pause > none {
+	if items[head].pause < line || turn >= len(items) || items[turn].pause > none {
 		return false
 	}
-	if items[turn].isWord4("now", "next", "then", "last") {
-		return true
+	return items[turn].isWord4("now", "next", "then", "last") || items[turn].text == "last of all" || barTold(items, turn)
+}
+
+// barTold reports whether something from item k on is said to be on a bar, or on it: "honey on
+// bar nine", "bar nine honey".
+func barTold(items []item, k int) bool {
+	for from := k; k+1 < len(items) && items[k].pause == none; k++ {
+		if it := &items[k]; it.is(kBar) {
+			return !it.plural && barNumber(&items[k+1]) && items[k+1].pause == none && (k == from || items[k-1].is(kOn))
+		} else if !it.any6(kContent, kStage, kAmount, kQueen, kOn, kPattern) {
+			return false
+		}
 	}
-	return items[turn].text == "last of all"
+	return false
 }

@@ -8,6 +8,8 @@ var strangers = map[string][]saying{
 	"hives by letters": {
 		{"the red hive eggs on bar two\nokay the yellow one now bar three honey and they were ratty", "hive=red bars.2.eggs=yes / hive=yellow bars.3.honey=yes temper.score=2"},
 		{"hive six eggs on bar two\nnumber seven last of all eggs on bar four", "hive=6 bars.2.eggs=yes / hive=7 bars.4.eggs=yes"},
+		{"hive six eggs on bar two\nthen number eight honey on bar nine", "hive=6 bars.2.eggs=yes / hive=8 bars.9.honey=yes"},
+		{"hive six bar six eggs\nnumber seven larvae bar eight honey", "hive=6 bars.6.eggs=yes bars.7.open_brood=yes bars.8.honey=yes"},
 		{"hive six eggs on bar two\nnumber seven next larvae on bar four", "hive=6 bars.2.eggs=yes / hive=7 bars.4.open_brood=yes"},
 		{"Hive A: eggs.\nHive B: eggs.\nPlan for hive A: treat with thymol on 20 May.", "hive=a contents.eggs=yes plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-20 / hive=b contents.eggs=yes"},
 		{"let's begin at hive a bar two eggs\nhive b bar seven pollen", "hive=a bars.2.eggs=yes / hive=b bars.7.pollen=yes"},
@@ -72,6 +74,9 @@ var strangers = map[string][]saying{
 		{"i harvest bar nine it gives three kilo", "actions.harvest=yes actions.harvest.bar=9 actions.harvest.amount=3 actions.harvest.unit=kg"},
 		{"the floor was open so i close the floor", "floor=open actions.close_floor=yes"},
 		{"i give a little smoke", "actions.smoke=yes"},
+		{"i mark the queen blue and i treat with oxalic acid", "queen.marked=yes queen.colour=blue actions.mark_queen=yes actions.treat=yes actions.treat.what=oxalic acid"},
+		{"I treat with thymol every August.", ""},
+		{"In August I treat with thymol.", ""},
 		{"I always reduce the entrance.", ""},
 		{"Every spring I reduce the entrance. When they swarm I add two bars.", ""},
 		{"Bar 2 has a queen cell, which I take for a swarm cell.", "bars.2.queen_cells.any=yes bars.2.queen_cells.any.count=1"},
