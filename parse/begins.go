@@ -73,6 +73,8 @@ func (r *reader) begins(items []item, i int) bool {
 		return r.heads(items, i)
 	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
 		return !prev.any4(kAnd, kThen, kOn, kTo) && !saysSoOf(prev) && !asAre(items, i) && !(prev.is(kBars) && (i == 1 || prev.pause >= comma) && strings.HasPrefix(it.text, "and "))
+	case it.is(kBut) && prev.is(kBut) && it.pause == none:
+		return false // "but just a small patch"
 	case it.is(kBut):
 		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
 	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && it.isWord4("afterwards", "after", "later", "again")):

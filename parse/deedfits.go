@@ -128,7 +128,7 @@ func (f *fitting) removeBar() bool {
 	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
-	case f.honeyBars(f.args), f.has(kBars) && weighs(f.args):
+	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args)) && weighs(f.args):
 		f.d.do = "harvest"
 		return true
 	case f.onlyToLook(f.args):
@@ -418,6 +418,7 @@ func (f *fitting) inspect() bool {
 func (f *fitting) isNoun() bool {
 	n := len(f.pre)
 	return f.headsNote(f.c.items, f.i) ||
+		n > 1 && f.pre[n-1].is(kNext) && f.pre[n-2].isWord3("at", "by", "before") || // "at the next visit we must reduce the entrance"
 		n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
 }
 

@@ -38,7 +38,11 @@ func (r *reader) frontedSight(items []item) {
 
 // seenOnBars reports whether having seen it on bars is told from item i on: "found on bar 6".
 func seenOnBars(items []item, i int) bool {
-	return i+2 < len(items) && items[i].is(kSeen) && items[i+1].is(kOn) && items[i+2].is(kBars) && items[i].pause == none && items[i+1].pause == none
+	bars := i + 2
+	if bars < len(items) && items[bars].is(kArt) {
+		bars++ // "on the bars 5 and 6"
+	}
+	return bars < len(items) && items[i].is(kSeen) && items[i+1].is(kOn) && items[bars].is(kBars) && items[i].pause == none && items[i+1].pause == none
 }
 
 // isFinding reports whether items name something found and nothing beside it.

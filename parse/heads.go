@@ -263,8 +263,11 @@ func (b barsAt) seenAcross() bool {
 // bare, that stands right behind it, and what came before is not.
 func (r *reader) ownVerb(items []item, i int) bool {
 	next := i + 1
-	if next == len(items) || items[next].pause > none || len(items[i].bars) > 1 {
+	if next == len(items) || items[next].pause > none {
 		return false
+	}
+	if len(items[i].bars) > 1 { // "eggs on bars 4 and 5, and bars 8 and 9 are half honey"
+		return items[i-1].is(kAnd) && items[i-1].pause == comma && r.isWord(&items[next], "are", "were", "have", "had", "hold", "held", "contain")
 	}
 	if items[next].is(kFull) && at(items, next+1).is(kOf) || items[next].is(kComb) && r.closed(items, next) {
 		return true // "eggs on bar four and bar seven full of honey"

@@ -62,6 +62,17 @@ func (s *scan) moreCells(i int) bool {
 	return true
 }
 
+// butOnly reports whether how much there is at item i is told by "but" of what item at found:
+// "honey on bar four, but only a little".
+func (s *scan) butOnly(at, i int) bool {
+	for k := at + 1; k < i; k++ {
+		if s.at(k).is(kBut) {
+			return s.onlyBetween(at, k, kOn, kBars, kArt) && onlyShare(s.c.items, k)
+		}
+	}
+	return false
+}
+
 // soManyOfThem counts the cells told right before by the number at item i: "queen cups on bar
 // six, three of them"; with a stage behind it counts part of them.
 func (s *scan) soManyOfThem(i int) bool {
@@ -425,7 +436,7 @@ func (s *scan) amount(i int) {
 		last.items = append(last.items, it)
 		return
 	}
-	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt)) {
+	if last := s.lastFound(i); last != nil && last.class == ofComb && last.amount == "" && (last.at == i-1 || it.pause <= comma && s.onlyBetween(last.at, i, kAdv, kBe, kArt) || s.butOnly(last.at, i)) {
 		last.amount = value
 		last.items = append(last.items, it)
 	}

@@ -22,6 +22,9 @@ func (r *reader) miteCount(c *clause) {
 			mite = i
 		}
 	}
+	if mite < 0 && method > 0 && strings.HasPrefix(c.items[method].text, "mites ") && c.items[method-1].is(kNum) {
+		mite = method // "two mites dropped in a week"
+	}
 	if method < 0 && mite < 0 && !r.named && c.eachSample() {
 		r.beesSampled(c, r.miteMethod, r.why("mites", ""))
 	}

@@ -53,6 +53,9 @@ func (r *reader) theNamed(toks []token, i, end int) bool {
 		return false
 	}
 	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "to") {
+		if end < len(toks) && toks[end].pause > none {
+			return false // "To the Committee, and for the notice board"
+		}
 		k--
 	}
 	return k == 0 || toks[k].pause >= stop
@@ -199,7 +202,7 @@ func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
 		return enough - 1 // "The Sundial is weak"
 	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
 		return 1
-	case is(prev, "the") && !r.plural(toks, end) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
+	case is(prev, "the") && !r.plural(toks, end) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) && (end == len(toks) || toks[end].pause != comma) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
 		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
 	case r.thenComes(toks, i, end) && (r.oneOf(toks, end) || behindComma(toks, end) == 0 && end < len(toks) && toks[end].pause == comma && r.talksOfHive(toks, end, nextSentences)), r.firstComes(toks, i, end):
 		return enough // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"

@@ -85,6 +85,9 @@ func (r *reader) placeOf(word string) int {
 // goesOnInTurn reports whether "the latter" stands at item i behind a comma, where nothing is
 // told of bars before: "the former is calm, the latter is not".
 func goesOnInTurn(items []item, i int) bool {
+	if i > 0 && items[i].text == "the other" && items[i].pause == none && items[i-1].isWord4("that", "while", "whereas", "whilst") {
+		return true // "I remembered that the other one was short of room"
+	}
 	if items[i].text != "the" || i+1 >= len(items) || !items[i+1].isWord2("former", "latter") {
 		return false
 	}
@@ -142,7 +145,7 @@ func (r *reader) tellsOfTurn(items []item, k int) bool {
 	if k >= len(items) || items[k].pause > comma {
 		return false
 	}
-	return items[k].pause == comma || items[k].any3(kBe, kHave, kLeaf) || r.isWord(&items[k], r.wordsOf[toldOneByOne]...)
+	return items[k].pause == comma || items[k].any4(kBe, kHave, kLeaf, kSeen) || r.isWord(&items[k], r.wordsOf[toldOneByOne]...)
 }
 
 // otherThan is the one of two hives that is not in hand; "" where there are not two.

@@ -25,9 +25,15 @@ func (r *reader) onlySo(items []item, i int) bool {
 
 // onlyShare: "sealed brood on bar six but only about half of it" is how much there is.
 func onlyShare(items []item, i int) bool {
+	for i > 1 && items[i-1].is(kBut) {
+		i-- // "but just a …"
+	}
 	k := i + 1
 	for k < len(items) && items[k].any(kBut, kAdv) {
 		k++
+	}
+	if k < len(items) && items[k].is(kAmount) && !items[k].is(kContent) && (items[i-1].anyOf(hangsThere) || items[i-1].is(kBars)) {
+		return k+1 == len(items) || items[k+1].pause >= comma || items[k+1].any(kBars, kBar) // "capped honey, but only a little"
 	}
 	if k+1 >= len(items) || !items[k].is(kNum) || !items[k].n.share || items[i-1].is(kBe) {
 		return false

@@ -83,8 +83,8 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if !it.anyOf(openers) {
 		return false
 	}
-	if prev.is(kSign) && sawSoMany(items, i) {
-		return false
+	if prev.is(kSign) && sawSoMany(items, i) || it.text == "it" && it.pause == none && prev.text == "off" && (i+1 == len(items) || items[i+1].pause > none) {
+		return false // "wasps, I saw four", "took three combs off it, 11 lb"
 	}
 	o := &r.opener
 	o.item, o.items, o.i, o.prev = it, items, i, prev

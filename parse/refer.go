@@ -120,7 +120,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
 			return nil, i
 		}
-		r.byOrder = true
+		r.byOrder, r.listing = true, true
 		if last, end := r.toOrdinal(items, i+2, int(it.n.lo)); end > 0 {
 			return r.merged(items, i, end, spread(nil, quantity{lo: it.n.lo, hi: float64(last)})), end
 		}
