@@ -83,6 +83,7 @@ func (r *reader) answers(items []item) []item {
 	if len(items) > 0 && tickMark(&items[0]) {
 		return r.ticked(items)
 	}
+	spokenForm(items)
 	ticks := slices.ContainsFunc(items, func(it item) bool { return tickMark(&it) })
 	for k := 1; k < len(items); k++ {
 		if items[k].lists&anyAnswer == 0 && !items[k-1].asked && !(ticks && items[k].text == "x") {
@@ -137,6 +138,47 @@ func (r *reader) answers(items []item) []item {
 		items[from], items[from+1].pause = it, none
 	}
 	return items
+}
+
+// formLabels are the kinds of words that labels of a form are made of.
+var formLabels = setOf(kContent, kCell, kStage, kCellKind, kSign, kQueen, kSeen)
+
+// spokenForm parts the labels of a form that is spoken in one breath, each from the answer to
+// the one before: "eggs yes larvae yes capped brood no queen cells none". "No" is the answer
+// to what stands before it only where what stands behind has its own, or nothing does.
+func spokenForm(items []item) {
+	answer := func(k int) bool {
+		return items[k].lists&anyAnswer != 0 && items[k].pause == none && items[k].text[0] < utf8.RuneSelf
+	}
+	yes := 0
+	for k := 1; k < len(items); k++ {
+		if answer(k) && items[k].text == "yes" && items[k-1].anyOf(formLabels) {
+			yes++
+		}
+	}
+	if yes < 2 {
+		return
+	}
+	for k := 1; k < len(items); k++ {
+		if !answer(k) || !items[k-1].anyOf(formLabels) {
+			continue
+		}
+		next := k + 1
+		for next < len(items) && items[next].pause == none && items[next].anyOf(formLabels) {
+			next++
+		}
+		if items[k].text != "yes" && k+1 < len(items) && items[k+1].pause < comma && (next == k+1 || next == len(items) || !answer(next)) {
+			continue
+		}
+		from := k - 1
+		for from > 0 && items[from].pause == none && items[from-1].anyOf(formLabels) {
+			from--
+		}
+		items[from].pause = max(items[from].pause, comma)
+		if k+1 < len(items) && !items[k+1].any4(kOn, kBar, kBars, kNum) {
+			items[k+1].pause = max(items[k+1].pause, comma)
+		}
+	}
 }
 
 // seenOrNot reports whether the answer at item k stands without a sign behind whether the queen

@@ -288,10 +288,24 @@ func (s *scan) countCells(f *finding, i int) {
 	case next != nil && barNumber(next) && third != nil && third.text == "of" && third.pause == none && s.at(i+3) != nil && s.at(i+3).any(kPron, kBees):
 		f.count, f.hasCount = next.n, true // "swarm cells, seven of them"
 		next.used = true
+	case next != nil && barNumber(next) && next.pause == none && third != nil && third.is(kOn) && third.pause == none && s.at(i+3) != nil && s.at(i+3).is(kBars) && s.trailsAlone(i+4):
+		f.count, f.hasCount = next.n, true // "queen cells one on bar six capped"
+		next.used = true
 	case third != nil && third.is(kNum) && byWord(next):
 		f.count, f.hasCount = third.n, true // "QC x2"
 		third.used = true
 	}
+}
+
+// trailsAlone reports whether nothing but the stage and kind of cells, in a phrase, stands at
+// item i and behind it.
+func (s *scan) trailsAlone(i int) bool {
+	for ; i < len(s.c.items) && s.at(i).pause <= comma; i++ {
+		if !s.at(i).any3(kStage, kCellKind, kAdv) && s.at(i).text != "type" {
+			return false
+		}
+	}
+	return i > len(s.c.items)-1
 }
 
 // countTrails is the number behind a comma that counts the cells at item i and ends its

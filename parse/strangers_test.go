@@ -63,6 +63,11 @@ var strangers = map[string][]saying{
 	"cells": {
 		{"One queen cell on bar 2, not yet sealed.", "bars.2.queen_cells.charged=yes bars.2.queen_cells.charged.count=1"},
 		{"queen cups on bar four five of them no eggs in them bar six honey", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=5 bars.6.honey=yes"},
+		{"queen cells one on bar six capped", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
+		{"swarm cells two on bar four charged", "bars.4.queen_cells.charged=yes bars.4.queen_cells.charged.count=2 bars.4.queen_cells.charged.kind=swarm"},
+		{"eggs yes larvae yes capped brood no queen cells none", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=no queen_cells.any=no"},
+		{"eggs yes larvae yes brood solid no queen cells", "contents.eggs=yes contents.open_brood=yes contents.brood=yes contents.brood.pattern=solid queen_cells.any=no"},
+		{"eggs yes on bar two larvae yes on bar three no queen cells", "bars.2.eggs=yes bars.3.open_brood=yes queen_cells.any=no"},
 		{"Two swarm cells bar nine left alone.", "bars.9.queen_cells.any=yes bars.9.queen_cells.any.count=2 bars.9.queen_cells.any.kind=swarm"},
 		{"swarm cells six of them on bar two", "bars.2.queen_cells.any=yes bars.2.queen_cells.any.count=6 bars.2.queen_cells.any.kind=swarm"},
 		{"Queen cells, four of them, all sealed, on bar 2.", "bars.2.queen_cells.capped=yes bars.2.queen_cells.capped.count=4"},
