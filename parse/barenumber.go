@@ -32,7 +32,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.listed, r.laid.endOf(i) > 0:
 		return true
-	case n.pairOpens(), n.rangeOpens():
+	case n.pairOpens(), n.pairHolds(), n.rangeOpens():
 		return true
 	case n.tellsCells():
 		return false
@@ -83,6 +83,16 @@ func (n *bareNumber) rangeOpens() bool {
 	}
 	return it.pause >= stop && n.ranged() && !it.n.or && n.next != nil && n.next.pause <= comma && (n.next.any3(kContent, kComb, kFull) || heavyLeaf(n.next)) && !strings.Contains(n.next.text, "egg") &&
 		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
+}
+
+// pairHolds: a sentence that begins "Six and seven have sealed brood", where the hive in hand
+// has no number that these could be others of.
+func (n *bareNumber) pairHolds() bool {
+	if n.i+4 >= len(n.items) || n.i > 0 && n.items[n.i].pause < stop || n.cur.hive != "" && n.cur.hive[0] <= '9' {
+		return false
+	}
+	and, other, verb, what := &n.items[n.i+1], &n.items[n.i+2], &n.items[n.i+3], &n.items[n.i+4]
+	return and.text == "and" && barNumber(other) && other.n.lo > n.items[n.i].n.lo && verb.isWord5("have", "hold", "held", "had", "contain") && verb.pause == none && what.any4(kContent, kComb, kFull, kAmount)
 }
 
 // pairOpens: a line that begins "13 + 14 empty comb".

@@ -217,6 +217,10 @@ func (f *fitting) moveBar() bool {
 	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
 	}
+	if f.c.items[f.i].isWord2("shoved", "shove") && f.looseBars(f.args) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") {
+		f.d.do = "add_bar" // "shoved two bars in"
+		return true
+	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
 	if !follower && hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kDo) && len(f.args) > 0 { // "follower was behind 5, now moved back one"
 		follower = f.args[0].isWord5("back", "forward", "forwards", "backwards", "up")

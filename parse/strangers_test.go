@@ -53,6 +53,7 @@ var strangers = map[string][]saying{
 		{"Long chains of bees hang off bar 12.", "bars.12.festooning=yes"},
 	},
 	"how much": {
+		{"The rectory hive was quiet.\nFour and five have larvae. Six has honey.", "hive=rectory temper.score=4 bars.4.open_brood=yes bars.5.open_brood=yes bars.6.honey=yes"},
 		{"Bar 4 had pollen, but only a little.", "bars.4.pollen=yes bars.4.pollen.amount=little"},
 		{"On bar 4 there was drone brood, but just a small patch.", "bars.4.drone_brood=yes bars.4.drone_brood.amount=little"},
 		{"There are larvae on bars 2 and 3, and bars 8 and 9 are each half capped honey.", "bars.2.open_brood=yes bars.3.open_brood=yes bars.8.capped_honey=yes bars.8.capped_honey.cover=0.5 bars.9.capped_honey=yes bars.9.capped_honey.cover=0.5"},
@@ -86,6 +87,7 @@ var strangers = map[string][]saying{
 		{"No dung streaks.", "signs.dysentery=no"},
 	},
 	"deeds": {
+		{"Shoved the follower back two bars. Shoved two bars in after bar 9.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
 		{"Took two combs off it, 8 lb by the scale.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=8 actions.harvest.unit=lb"},
 		{"Three combs were harvested, to the weight of 12 pounds.", "actions.harvest=yes actions.harvest.count=3 actions.harvest.amount=12 actions.harvest.unit=lb"},
 		{"Nothing left in the feeder.", "feeder=empty"},
@@ -124,6 +126,7 @@ var strangers = map[string][]saying{
 		{"I found eggs on bar 4 and the queen, who has a red dot, on bar 5.", "bars.4.eggs=yes queen.seen=yes queen.bar=5 queen.marked=yes queen.colour=red"},
 	},
 	"plans": {
+		{"I'll throw in two bars tomorrow if it kills me.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15"},
 		{"It was resolved that 3 kg of fondant be given on 3 October.", "plans.feed=yes plans.feed.amount=3 plans.feed.unit=kg plans.feed.what=fondant plans.feed.due=2026-10-03"},
 		{"It was agreed that at the next visit the entrance be reduced.", "plans.reduce_entrance=yes"},
 		{"It is proposed to give this hive a new queen on Saturday.", "plans.requeen=yes plans.requeen.due=2026-05-16"},
