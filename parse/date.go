@@ -104,6 +104,7 @@ type dates struct {
 	againID wordID
 	slashID wordID
 	orders  wordSet // words that tell what is to be done
+	weekly  wordSet // lunch, market: what a weekday before them only tells the kind of
 }
 
 func (d *dates) of(id wordID) dateWord {

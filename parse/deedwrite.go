@@ -11,6 +11,9 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	rule := r.senseOf(&c.items[d.at], d)
 	it := &c.items[d.at]
 	before := r.beforeVerb(c, d.at)
+	if r.addsElsewhere(it, d) {
+		d.hives, d.toHive = []string{d.toHive}, ""
+	}
 	if len(d.hives) > 0 {
 		r.inEach(c, d)
 		return
@@ -133,6 +136,12 @@ func (r *reader) asWeSpeak(c *clause, at int) bool {
 		at--
 	}
 	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && c.items[at-1].isWord4("'m", "am", "'re", "are") && c.items[at-2].isWord2("i", "we")
+}
+
+// addsElsewhere reports whether bars of the keeper's own go into another hive that was told,
+// whose deed it is: "must add two bars to hive 3". What was given came from the one in hand.
+func (r *reader) addsElsewhere(verb *item, d *deed) bool {
+	return d.do == "add_bar" && d.toHive != "" && d.toHive != r.cur.hive && len(d.bars) == 0 && r.byHive[d.toHive] != nil && verb.isWord3("add", "added", "adding")
 }
 
 // inEach writes a deed of several hives to each of them: "treated hives 1 and

@@ -134,6 +134,9 @@ func (r *reader) received(c *clause, i int) *deed {
 	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !r.listedToDo(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
+	if when := c.when; when != nil && c.mood == asserted && (when.weekday || when.ahead) && r.wordIn(c.items, "goes", "goes on", "goes in", "go on", "go in") {
+		c.mood = planned // "so thymol goes on on Wednesday"
+	}
 	if when := c.when; when != nil && c.mood == asserted && !when.today && !when.ahead && !when.week {
 		c.mood = past // "oxalic acid went on 3 January"
 	}

@@ -76,6 +76,7 @@ const (
 	orders
 	datedDeeds
 	deadlines
+	weekly
 	barNouns
 	hiveNouns
 	numberedThings
@@ -190,6 +191,7 @@ var listNames = [listCount]string{
 	going:              "going",
 	kin:                "kin",
 	deadlines:          "deadlines",
+	weekly:             "weekly",
 	barNouns:           "bar nouns",
 	hiveNouns:          "hive nouns",
 	numberedThings:     "numbered things",

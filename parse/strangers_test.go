@@ -33,6 +33,7 @@ var strangers = map[string][]saying{
 		{"Both were fine at noon, and on the Chapel one I shut the entrance. The Quay hive was calm.", "hive=chapel actions.close_entrance=yes / hive=quay temper.score=4"},
 	},
 	"bars": {
+		{"frame two pollen frame three eggs frame for sealed brewed", "bars.2.pollen=yes bars.3.eggs=yes bars.4.capped_brood=yes?"},
 		{"bar two bar three and bar four is larvae", "bars.2.open_brood=yes bars.3.open_brood=yes bars.4.open_brood=yes"},
 		{"Bar two, bar three and bar four have eggs.", "bars.2.eggs=yes bars.3.eggs=yes bars.4.eggs=yes"},
 		{"ten bars in use\nseven and eight nectar both sides", "bars_total=10 bars.7.nectar=yes bars.7.nectar.side=both bars.8.nectar=yes bars.8.nectar.side=both"},
@@ -62,6 +63,7 @@ var strangers = map[string][]saying{
 		{"Three mites dropped in a week.", "mites.method=drop mites.count=3 mites.days=7"},
 	},
 	"cells": {
+		{"an emerged sell on four and a torn down one on bar five", "bars.4.queen_cells.emerged=yes? bars.4.queen_cells.emerged.count=1 bars.5.queen_cells.torn=yes bars.5.queen_cells.torn.count=1"},
 		{"One queen cell on bar 2, not yet sealed.", "bars.2.queen_cells.charged=yes bars.2.queen_cells.charged.count=1"},
 		{"queen cups on bar four five of them no eggs in them bar six honey", "bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=5 bars.6.honey=yes"},
 		{"queen cells one on bar six capped", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
@@ -87,6 +89,8 @@ var strangers = map[string][]saying{
 		{"No dung streaks.", "signs.dysentery=no"},
 	},
 	"deeds": {
+		{"Harvested three bars for the Saturday market.", "actions.harvest=yes actions.harvest.count=3"},
+		{"i went over every comb no queen", "queen.seen=no"},
 		{"Shoved the follower back two bars. Shoved two bars in after bar 9.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
 		{"Took two combs off it, 8 lb by the scale.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=8 actions.harvest.unit=lb"},
 		{"Three combs were harvested, to the weight of 12 pounds.", "actions.harvest=yes actions.harvest.count=3 actions.harvest.amount=12 actions.harvest.unit=lb"},
@@ -116,6 +120,7 @@ var strangers = map[string][]saying{
 		{"The new queen I introduced on 2 May is about.", "earlier.requeened=yes earlier.requeened.on=2026-05-02"},
 	},
 	"queen": {
+		{"i did see the queen on may second on bar six", "earlier.queen_seen=yes earlier.queen_seen.on=2026-05-02 earlier.queen_seen.bar=6"},
 		{"The queen stayed out of my sight.", "queen.seen=no"},
 		{"temper calm queen sighted no", "temper.score=4 queen.seen=no"},
 		{"queen seen no eggs", "queen.seen=yes contents.eggs=no"},
@@ -126,6 +131,8 @@ var strangers = map[string][]saying{
 		{"I found eggs on bar 4 and the queen, who has a red dot, on bar 5.", "bars.4.eggs=yes queen.seen=yes queen.bar=5 queen.marked=yes queen.colour=red"},
 	},
 	"plans": {
+		{"so thymol goes on on wednesday", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-20"},
+		{"Moss hive: eggs on 4. Fern hive: calm. I must add two bars to the moss hive on Friday.", "hive=moss bars.4.eggs=yes plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15 / hive=fern temper.score=4"},
 		{"I'll throw in two bars tomorrow if it kills me.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15"},
 		{"It was resolved that 3 kg of fondant be given on 3 October.", "plans.feed=yes plans.feed.amount=3 plans.feed.unit=kg plans.feed.what=fondant plans.feed.due=2026-10-03"},
 		{"It was agreed that at the next visit the entrance be reduced.", "plans.reduce_entrance=yes"},

@@ -6,7 +6,7 @@ import "barwise/colony"
 // month behind it says which is meant.
 func (d *dates) weekday(text string, toks []token, i int, ref colony.Date) (day, int) {
 	j := i
-	if !d.is(toks, j, weekdayWord) {
+	if !d.is(toks, j, weekdayWord) || j+1 < len(toks) && joined(toks, j+1) && d.weekly.has(toks[j+1].id) {
 		return day{}, i
 	}
 	if at, end := d.ofThatMonth(text, toks, j+1, ref); end > j+1 {
