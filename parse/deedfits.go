@@ -217,7 +217,7 @@ func (f *fitting) moveBar() bool {
 	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
 	}
-	if (strings.HasSuffix(f.text, " over") || strings.HasSuffix(f.text, " across")) && strings.Contains(f.text, "went ") && !hasKind(f.pre, kBar) && !hasKind(f.pre, kBars) {
+	if (strings.HasSuffix(f.text, " over") || strings.HasSuffix(f.text, " across")) && strings.Contains(f.text, "went ") && f.wordIn(f.args, "every", "each", "all") && !f.has(kTo) {
 		return false // "I went over every comb"
 	}
 	if f.c.items[f.i].isWord2("shoved", "shove") && f.looseBars(f.args) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") {

@@ -255,3 +255,24 @@ func (d *deed) doneToHive(prev *item) bool {
 	}
 	return false
 }
+
+// addsElsewhere reports whether bars of the keeper's own go into another hive that was told,
+// whose deed it is: "must add two bars to hive 3". What was given came from the one in hand.
+func (r *reader) addsElsewhere(verb *item, d *deed) bool {
+	return d.do == "add_bar" && d.toHive != "" && d.toHive != r.cur.hive && len(d.bars) == 0 && r.byHive[d.toHive] != nil && verb.isWord3("add", "added", "adding")
+}
+
+// inEach writes a deed of several hives to each of them: "treated hives 1 and
+// 3".
+func (r *reader) inEach(c *clause, d *deed) {
+	here, hives := r.cur, d.hives
+	for _, name := range hives {
+		if b := r.byHive[name]; b != nil {
+			one := *d
+			one.hives = nil
+			r.cur = b
+			r.settleDeed(c, &one)
+		}
+	}
+	r.cur = here
+}

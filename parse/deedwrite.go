@@ -138,27 +138,6 @@ func (r *reader) asWeSpeak(c *clause, at int) bool {
 	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && c.items[at-1].isWord4("'m", "am", "'re", "are") && c.items[at-2].isWord2("i", "we")
 }
 
-// addsElsewhere reports whether bars of the keeper's own go into another hive that was told,
-// whose deed it is: "must add two bars to hive 3". What was given came from the one in hand.
-func (r *reader) addsElsewhere(verb *item, d *deed) bool {
-	return d.do == "add_bar" && d.toHive != "" && d.toHive != r.cur.hive && len(d.bars) == 0 && r.byHive[d.toHive] != nil && verb.isWord3("add", "added", "adding")
-}
-
-// inEach writes a deed of several hives to each of them: "treated hives 1 and
-// 3".
-func (r *reader) inEach(c *clause, d *deed) {
-	here, hives := r.cur, d.hives
-	for _, name := range hives {
-		if b := r.byHive[name]; b != nil {
-			one := *d
-			one.hives = nil
-			r.cur = b
-			r.settleDeed(c, &one)
-		}
-	}
-	r.cur = here
-}
-
 // senseOf is the rule by which a verb was taken for the deed.
 func (r *reader) senseOf(it *item, d *deed) *rule {
 	first := r.rule(it, kDo)

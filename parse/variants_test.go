@@ -5,9 +5,12 @@ import (
 	"fmt"
 	"path/filepath"
 	"regexp"
+	"runtime"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
+	"sync/atomic"
 	"testing"
 )
 
@@ -321,23 +324,48 @@ func casesReadRight(t *testing.T, p *Parser) []goldCase {
 }
 
 func testVariant(t *testing.T, p *Parser, name string, floor int, cases []goldCase, rewrite func(goldCase) (goldCase, bool)) {
+	read := make([]struct {
+		goldCase
+		other bool
+		wrong string
+	}, len(cases))
+	onEachCore(len(cases), func(i int) {
+		of := &read[i]
+		if of.goldCase, of.other = rewrite(cases[i]); of.other {
+			of.wrong = faults(p, of.goldCase)
+		}
+	})
 	same, all := 0, 0
-	for _, c := range cases {
-		c, ok := rewrite(c)
-		if !ok {
+	for i := range read {
+		switch of := &read[i]; {
+		case !of.other:
 			continue
+		case of.wrong == "":
+			same++
+		case *differing == name:
+			t.Logf("== %s\n%s\n%s", of.id, of.note, of.wrong)
 		}
 		all++
-		if wrong := faults(p, c); wrong == "" {
-			same++
-		} else if *differing == name {
-			t.Logf("== %s\n%s\n%s", c.id, c.note, wrong)
-		}
 	}
 	t.Logf("%-24s %5d of %5d notes read as before, %.3f", name, same, all, ratio(same, all))
 	if *onlyGold == "" && same < floor {
 		t.Errorf("%s: %d notes are read as before, below the floor of %d", name, same, floor)
 	}
+}
+
+// onEachCore does something for each number below n, as many at once as there are cores:
+// under the race detector these notes take longest of all.
+func onEachCore(n int, do func(int)) {
+	var next atomic.Int64
+	var cores sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		cores.Go(func() {
+			for i := next.Add(1); i <= int64(n); i = next.Add(1) {
+				do(int(i - 1))
+			}
+		})
+	}
+	cores.Wait()
 }
 
 // faults are the leaves of a case that are missed, wrong or invented, a line each.
