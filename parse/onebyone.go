@@ -28,19 +28,18 @@ var placesInList = map[string]func(n int) int{
 
 // oneByOne makes references of such words at the heads of sentences.
 func (r *reader) oneByOne(items []item) []item {
-	inHand, named := r.cur.hive, r.hiveNames()
+	inHand := r.cur.hive
+	var named []string // in this line
 	for i := 0; i < len(items); i++ {
 		it := &items[i]
-		if at := r.placeOf(it.name); it.is(kName) && at >= 0 && headsTurn(items, i) {
-			it.name = r.toldTogether[at] // "the middle one"
-		}
 		if it.is(kName) {
+			if at := r.placeOf(it.name); at >= 0 && headsTurn(items, i) {
+				it.name = r.toldTogether[at] // "the middle one"
+			}
 			if len(it.hives) > 1 {
 				r.toldTogether = it.hives
 			} else if !it.several() {
-				if !slices.Contains(named, it.name) {
-					named = append(named, it.name)
-				}
+				named = append(named, it.name)
 				if !r.argument(items, i) {
 					inHand = it.name
 				}
@@ -59,11 +58,17 @@ func (r *reader) oneByOne(items []item) []item {
 	return items
 }
 
-// hiveNames are the names of the hives told so far.
-func (r *reader) hiveNames() (named []string) {
-	for _, b := range r.all {
-		if b.hive != "" && len(named) <= 2 {
+// hiveNames are the names of the hives told so far, each once: those of the note, at most
+// three, and those named in the line.
+func (r *reader) hiveNames(inLine []string) (named []string) {
+	for _, b := range r.all[:min(len(r.all), 3)] {
+		if b.hive != "" {
 			named = append(named, b.hive)
+		}
+	}
+	for _, name := range inLine {
+		if !slices.Contains(named, name) {
+			named = append(named, name)
 		}
 	}
 	return named
@@ -152,7 +157,7 @@ func (r *reader) tellsOfTurn(items []item, k int) bool {
 func (r *reader) otherThan(inHand string, named []string) string {
 	two := r.toldTogether
 	if len(two) != 2 {
-		two = named
+		two = r.hiveNames(named)
 	}
 	if len(two) != 2 || !slices.Contains(two, inHand) {
 		return ""

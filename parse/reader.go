@@ -234,7 +234,7 @@ func (r *reader) line(l *lexedRow) {
 		r.gotBars(items)
 	}
 	items = r.several(items, l.words.has(pointing))
-	if len(r.byHive) > 1 || r.toldTogether != nil || met.kinds.meet(referring) {
+	if len(r.byHive) > 1 || r.toldTogether != nil || met.kinds.has(kHive) || len(r.names) > 1 {
 		items = r.oneByOne(items)
 	}
 	items = r.placeHives(items)
