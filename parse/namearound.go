@@ -35,8 +35,14 @@ func (r *reader) toldNear(toks []token, k int, of kinds) bool {
 
 // unitedNear reports whether colonies are told to be united right before token k.
 func (r *reader) unitedNear(toks []token, k int) bool {
-	for j := k - 1; j >= 0 && j >= k-3 && toks[j+1].pause == none; j-- {
-		if r.says(toks[j], r.wordsOf[uniting]...) {
+	return r.saidBefore(toks, k, 3, uniting)
+}
+
+// saidBefore reports whether a word of a list stands among the n right before token k, with
+// no pause between.
+func (r *reader) saidBefore(toks []token, k, n int, of list) bool {
+	for j := k - 1; j >= 0 && j >= k-n && toks[j+1].pause == none; j-- {
+		if r.says(toks[j], r.wordsOf[of]...) {
 			return true
 		}
 	}
@@ -140,10 +146,5 @@ func (r *reader) hiveBefore(toks []token, i int) bool {
 // walkedBefore reports whether the way to somewhere is told right before token i:
 // "strolled over to", "turned next to".
 func (r *reader) walkedBefore(toks []token, i int) bool {
-	for k := i - 1; k >= 0 && k >= i-2 && toks[k+1].pause == none; k-- {
-		if r.says(toks[k], r.wordsOf[walking]...) {
-			return true
-		}
-	}
-	return false
+	return r.saidBefore(toks, i, 2, walking)
 }
