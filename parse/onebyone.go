@@ -34,11 +34,9 @@ func (r *reader) oneByOne(items []item) []item {
 		it := &items[i]
 		if it.is(kName) {
 			if at := r.placeOf(it.name); at >= 0 && headsTurn(items, i) {
-				it.name = r.toldTogether[at] // "the middle one"
+				it.name = r.hiveList[at] // "the middle one"
 			}
-			if len(it.hives) > 1 {
-				r.toldTogether = it.hives
-			} else if !it.several() {
+			if !it.several() {
 				named = append(named, it.name)
 				if !r.argument(items, i) {
 					inHand = it.name
@@ -78,10 +76,10 @@ func (r *reader) hiveNames(inLine []string) (named []string) {
 // is none.
 func (r *reader) placeOf(word string) int {
 	place := placesInList[word]
-	if place == nil || len(r.toldTogether) < 2 || word == "latter" && len(r.toldTogether) > 2 {
+	if place == nil || len(r.hiveList) < 2 || word == "latter" && len(r.hiveList) > 2 {
 		return -1
 	}
-	if at := place(len(r.toldTogether)); at < len(r.toldTogether) {
+	if at := place(len(r.hiveList)); at < len(r.hiveList) {
 		return at
 	}
 	return -1
@@ -136,7 +134,7 @@ func (r *reader) turnAt(items []item, i int, inHand string, named []string) (nam
 		return "", i
 	}
 	if at := r.placeOf(items[word].text); at >= 0 {
-		return r.toldTogether[at], end
+		return r.hiveList[at], end
 	}
 	if n := int(items[word].n.lo); hive && items[word].is(kNum) && r.byHive[strconv.Itoa(n-1)] != nil {
 		return strconv.Itoa(n), end // "Hive 2 is calm. The third hive has eggs."
@@ -155,7 +153,7 @@ func (r *reader) tellsOfTurn(items []item, k int) bool {
 
 // otherThan is the one of two hives that is not in hand; "" where there are not two.
 func (r *reader) otherThan(inHand string, named []string) string {
-	two := r.toldTogether
+	two := r.hiveList
 	if len(two) != 2 {
 		two = r.hiveNames(named)
 	}

@@ -41,9 +41,8 @@ type memory struct {
 	groups        []group  // what is told of several hives at once
 	groupSentence int      // that names them
 	home          *builder // the inspection in hand before; nil where none of them are spoken of
-	hivesNamed    []string // hives that were named together
+	hiveList      []string // the hives that were named together last
 	listedFirst   []string // those named together before anything was told of one
-	toldTogether  []string // those named together last
 
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
@@ -234,7 +233,7 @@ func (r *reader) line(l *lexedRow) {
 		r.gotBars(items)
 	}
 	items = r.several(items, l.words.has(pointing))
-	if len(r.byHive) > 1 || r.toldTogether != nil || met.kinds.has(kHive) || len(r.names) > 1 {
+	if len(r.byHive) > 1 || r.hiveList != nil || met.kinds.has(kHive) || len(r.names) > 1 {
 		items = r.oneByOne(items)
 	}
 	items = r.placeHives(items)

@@ -53,6 +53,11 @@ func (r *reader) several(items []item, points bool) []item {
 		denies := items[i].is(kHives) && r.rule(&items[i], kHives).Form == "none" || n != 0 && items[i].text[0] == 'n'
 		items[i] = *r.merged(items, i, end, nil)
 		items[i].kinds = setOf(kName)
+		if len(names) > 1 {
+			r.listHives(names, items[:i])
+		} else if n == len(r.hiveList) {
+			names = r.hiveList
+		}
 		items[i].details = r.lex.detail(&details{hives: names, group: n})
 		items = slices.Delete(items, i+1, end)
 		if denies {
@@ -60,6 +65,14 @@ func (r *reader) several(items []item, points bool) []item {
 		}
 	}
 	return items
+}
+
+// listHives keeps hives that were named together behind some items of their line.
+func (r *reader) listHives(names []string, before []item) {
+	r.hiveList = names
+	if !r.named && r.listedFirst == nil && !hasKind(before, kName) {
+		r.listedFirst = names
+	}
 }
 
 // severalAt reads the words from item i on as several hives, by their names or by how many
@@ -164,8 +177,8 @@ func (r *reader) knowsHives(items []item, n int) bool {
 		}
 	}
 	slices.Sort(names)
-	known := max(len(slices.Compact(names)), len(r.hivesNamed))
-	return known > 1 && (n == anyNumber || n == known || n == len(r.hivesNamed))
+	known := max(len(slices.Compact(names)), len(r.hiveList))
+	return known > 1 && (n == anyNumber || n == known || n == len(r.hiveList))
 }
 
 // pointsAtBars reports whether bars or cells may be meant by words for so many: those
@@ -238,14 +251,6 @@ func (r *reader) amongThem(c *clause) bool {
 func (r *reader) together(it *item) {
 	r.apart()
 	g := group{told: r.builder(), after: r.cur, names: it.hives, inferred: it.group != 0 && !strings.Contains(it.text, "hive") && !strings.Contains(it.text, "colon")}
-	if len(it.hives) > 1 {
-		if !r.named && r.listedFirst == nil {
-			r.listedFirst = it.hives
-		}
-		r.hivesNamed = it.hives
-	} else if it.group == len(r.hivesNamed) {
-		g.names = r.hivesNamed
-	}
 	g.told.spans = r.spanOf(it)
 	r.groups = append(r.groups, g)
 	r.home, r.cur = r.cur, g.told
