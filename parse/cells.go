@@ -285,9 +285,6 @@ func (s *scan) countCells(f *finding, i int) {
 		n := s.countTrails(i)
 		f.count, f.hasCount = n.n, true // "play cups only, six"
 		n.used = true
-	case next != nil && barNumber(next) && third != nil && third.text == "of" && third.pause == none && s.at(i+3) != nil && s.at(i+3).any(kPron, kBees):
-		f.count, f.hasCount = next.n, true // "swarm cells, seven of them"
-		next.used = true
 	case next != nil && barNumber(next) && next.pause == none && third != nil && third.is(kOn) && third.pause == none && s.at(i+3) != nil && s.at(i+3).is(kBars) && s.trailsAlone(i+4):
 		f.count, f.hasCount = next.n, true // "queen cells one on bar six capped"
 		next.used = true

@@ -71,14 +71,15 @@ func (s *scan) barsBefore(i int) bool {
 	return bars != nil && bars.is(kBars)
 }
 
-// soManyOfThem counts the cells told right before by the number at item i: "queen cups on bar
-// six, three of them"; with a stage behind it counts part of them.
+// soManyOfThem counts the cells told before by the number at item i: "swarm cells, seven of
+// them", "queen cups on bar six, three of them". Behind their bars it counts part of them
+// where a stage follows: "… three of them sealed".
 func (s *scan) soManyOfThem(i int) bool {
 	last, of, them := s.lastCell(), s.at(i+1), s.at(i+2)
 	if last == nil || last.hasCount || !last.present || of == nil || them == nil || of.text != "of" || !them.any(kPron, kBees) || !barNumber(s.at(i)) {
 		return false
 	}
-	if next := s.at(i + 3); next != nil && next.pause < comma && !next.any3(kNo, kAnd, kThen) {
+	if next := s.at(i + 3); last.at < i-1 && next != nil && next.pause < comma && !next.any3(kNo, kAnd, kThen) {
 		return false
 	}
 	last.count, last.hasCount = s.at(i).n, true
