@@ -32,7 +32,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.listed, r.laid.endOf(i) > 0:
 		return true
-	case n.pairOpens(), n.pairHolds(), n.rangeOpens():
+	case n.pairOpens(), n.rangeOpens():
 		return true
 	case n.tellsCells():
 		return false
@@ -85,27 +85,28 @@ func (n *bareNumber) rangeOpens() bool {
 		(n.i+2 == len(n.items) || !n.items[n.i+2].any3(kBar, kOf, kHive))
 }
 
-// pairHolds: a sentence that begins "Six and seven have sealed brood", where the hive in hand
-// has no number that these could be others of.
-func (n *bareNumber) pairHolds() bool {
-	if n.i+4 >= len(n.items) || n.i > 0 && n.items[n.i].pause < stop || n.cur.hive != "" && n.cur.hive[0] <= '9' {
-		return false
-	}
-	and, other, verb, what := &n.items[n.i+1], &n.items[n.i+2], &n.items[n.i+3], &n.items[n.i+4]
-	return and.text == "and" && barNumber(other) && other.n.lo > n.items[n.i].n.lo && verb.isWord5("have", "hold", "held", "had", "contain") && verb.pause == none && what.any4(kContent, kComb, kFull, kAmount)
-}
-
-// pairOpens: a line that begins "13 + 14 empty comb".
+// pairOpens: a line that begins "13 + 14 empty comb", a sentence that begins "Six and seven
+// have sealed brood".
 func (n *bareNumber) pairOpens() bool {
-	if n.i > 0 || len(n.items) < 4 {
+	if n.i+3 >= len(n.items) || n.i > 0 && n.items[n.i].pause < stop {
 		return false
 	}
-	and, other, what := &n.items[1], &n.items[2], &n.items[3]
-	if first := n.items[0].n.lo; and.text == "and" && first > 1 && barNumber(other) && other.n.lo == first+1 && what.pause == none && what.any3(kContent, kComb, kFull) && !what.is(kBar) && !strings.Contains(what.text, "egg") {
-		return true // "nine and ten capped honey", which no two numbers count
+	first, and, other, what := n.items[n.i].n.lo, &n.items[n.i+1], &n.items[n.i+2], &n.items[n.i+3]
+	if !and.is(kAnd) || !barNumber(other) || other.n.lo <= first || what.pause > none {
+		return false
 	}
-	return and.is(kAnd) && barNumber(other) && int(other.n.lo) > int(n.items[0].n.lo) && what.pause == none && what.any3(kContent, kComb, kFull) &&
-		(n.listing || and.isWord2("+", "&"))
+	if what.isWord5("have", "hold", "held", "had", "contain") {
+		otherHives := n.cur.hive != "" && n.cur.hive[0] <= '9'
+		return !otherHives && n.i+4 < len(n.items) && n.items[n.i+4].any4(kContent, kComb, kFull, kAmount)
+	}
+	if n.i > 0 || !what.any3(kContent, kComb, kFull) {
+		return false
+	}
+	if n.listing || and.isWord2("+", "&") {
+		return true
+	}
+	successive := first > 1 && other.n.lo == first+1 // "nine and ten capped honey", which no two numbers count
+	return and.text == "and" && successive && !what.is(kBar) && !strings.Contains(what.text, "egg")
 }
 
 // speaks: "twelve they've made a start", "three's got a bit of sealed brood".

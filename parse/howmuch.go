@@ -45,15 +45,11 @@ func (s *scan) ofAll(i int) bool {
 	return it != nil && s.at(i).n.lo > 1 && s.at(i).n.whole() && (it.is(kBar) && k > i+1 || it.isWord2("of them", "them"))
 }
 
-// butOnly reports whether how much there is at item i is told by "but" of what item at found:
-// "honey on bar four, but only a little".
+// butOnly reports whether "but" leads from item at, or the bars behind it, to how much there
+// is of it at item i: "honey on bar four, but only a little". Where it leads elsewhere,
+// lastFound finds nothing.
 func (s *scan) butOnly(at, i int) bool {
-	for k := at + 1; k < i; k++ {
-		if s.at(k).is(kBut) {
-			return s.onlyBetween(at, k, kOn, kBars, kArt) && onlyShare(s.c.items, k)
-		}
-	}
-	return false
+	return hasKind(s.c.items[at:i], kBut) && s.onlyBetween(at, i, kOn, kBars, kArt, kBut, kAdv)
 }
 
 // stageSoon reports whether a stage of cells follows from item k on, over the verb and little
