@@ -217,11 +217,11 @@ func (f *fitting) moveBar() bool {
 	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
 	}
-	if (strings.HasSuffix(f.text, " over") || strings.HasSuffix(f.text, " across")) && strings.Contains(f.text, "went ") && f.wordIn(f.args, "every", "each", "all") && !f.has(kTo) {
-		return false // "I went over every comb"
+	if (strings.Contains(f.text, "went ") || strings.Contains(f.text, "gone ")) && f.looseBars(f.args) && !f.has(kTo) {
+		return false // "I went over every comb": what goes itself stands before
 	}
-	if f.c.items[f.i].isWord2("shoved", "shove") && f.looseBars(f.args) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") {
-		f.d.do = "add_bar" // "shoved two bars in"
+	if f.barsPutIn() {
+		f.d.do = "add_bar"
 		return true
 	}
 	follower := hasFixture(f.reader, f.args, "follower") || hasFixture(f.reader, f.pre, "follower") && !hasKind(f.pre, kBars) && !hasKind(f.pre, kDo)
@@ -242,6 +242,17 @@ func (f *fitting) moveBar() bool {
 		return true
 	}
 	return f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) && (f.has(kTo) || f.has(kName)) || f.barsUndergo() || f.barsAdded(f.c, f.i) && f.has(kName)
+}
+
+// barsPutIn reports whether bars that are counted went in by what else is said of moving
+// them: "shoved two bars in", "pushed two bars in after 9".
+func (f *fitting) barsPutIn() bool {
+	for k := 0; k+1 < len(f.args) && f.args[k].pause == none && !f.args[k].is(kBars); k++ {
+		if in := f.args[k+1]; f.args[k].is(kBar) && in.text == "in" && in.pause == none {
+			return k+2 == len(f.args) || f.args[k+2].pause > none || f.args[k+2].any5(kAfter, kTween, kFore, kOn, kDate)
+		}
+	}
+	return false
 }
 
 func (f *fitting) harvest() bool {

@@ -83,7 +83,7 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if !it.anyOf(openers) {
 		return false
 	}
-	if prev.is(kSign) && sawSoMany(items, i) || it.text == "it" && it.pause == none && prev.text == "off" && (i+1 == len(items) || items[i+1].pause > none) {
+	if prev.is(kSign) && sawSoMany(items, i) || it.isWord2("it", "them") && r.endsBehind(items, i, offWords) {
 		return false // "wasps, I saw four", "took three combs off it, 11 lb"
 	}
 	o := &r.opener
@@ -102,6 +102,12 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 		}
 	}
 	return false
+}
+
+// endsBehind reports whether item i ends its phrase right behind a word of a list.
+func (r *reader) endsBehind(items []item, i int, of list) bool {
+	ends := i+1 == len(items) || items[i+1].pause > none
+	return ends && i > 0 && items[i].pause == none && r.isWord(&items[i-1], r.wordsOf[of]...)
 }
 
 // sawSoMany reports whether it is told at item i how many were seen of what stands before:

@@ -92,6 +92,8 @@ var strangers = map[string][]saying{
 		{"Harvested three bars for the Saturday market.", "actions.harvest=yes actions.harvest.count=3"},
 		{"i went over every comb no queen", "queen.seen=no"},
 		{"Shoved the follower back two bars. Shoved two bars in after bar 9.", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
+		{"Nudged two bars in before bar 5. Shoved three bars to the back.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=4 actions.move_bar=yes actions.move_bar.count=3"},
+		{"I have gone over all the bars with a torch, no queen", "queen.seen=no"},
 		{"Took two combs off it, 8 lb by the scale.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=8 actions.harvest.unit=lb"},
 		{"Three combs were harvested, to the weight of 12 pounds.", "actions.harvest=yes actions.harvest.count=3 actions.harvest.amount=12 actions.harvest.unit=lb"},
 		{"Nothing left in the feeder.", "feeder=empty"},
