@@ -45,7 +45,8 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			n.weight -= 2 * enough
 		}
 		about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
-		n.weight += r.weigh(toks, i, end, byWord, about)
+		r.mention = mention{r, toks, i, end, byWord, about}
+		n.weight += r.mention.weigh()
 		n.hinted = n.hinted || about || !byWord && r.spokenOf(toks, i, end)
 		if !byWord {
 			n.focus = max(n.focus, r.focusOn(toks, i, end))

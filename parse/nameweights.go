@@ -154,212 +154,97 @@ func (r *reader) flowers(toks []token, k int) bool {
 	return r.says(toks[k+1], "on", "out", "over") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "and", "now", "again"))
 }
 
-// weigh adds up what the words around a run say for a hive's name; about tells that the
-// text behind it is about a hive.
-func (r *reader) weigh(toks []token, i, end int, byWord, about bool) int {
-	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
-	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
-	if toks[i].pause == none && i > 0 && toks[i-1].lists&anyTitle != 0 && !(is(i-1, "old") && is(i-2, "poor", "good", "dear")) || in(end, handles) && toks[end].pause == none {
-		return -2 * enough
-	}
-	prev, before := i-1, i-2
-	if prev == 0 && toks[i].pause == none && is(prev, "well", "hey", "ah", "oh", "hullo", "hiya", "morning", "evening") && (end == len(toks) || toks[end].pause >= comma) {
-		return -2 * enough // "Well Nora.", who is spoken to
-	}
-	_, passed := r.barsPassed(toks, i, end)
-	switch {
-	case r.flowers(toks, end):
-		return -2 * enough // "Ironbark's out and the nectar is pouring in"
-	case !byWord && i > 0 && toks[i-1].pause >= line && toks[i].pause == none && is(i-1, "the") && toks[end-1].has(coloned) && end < len(toks) && r.talksOfHive(toks, end, ownSentence):
-		return enough // "The Duchess: 31 kg, honey on eight bars"
-	case passed && !byWord, !byWord && r.tipsScale(toks, end):
-		return enough // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
-	case r.contrasted(toks, end):
-		return 0
-	case r.labelsLine(toks, i, end):
-		return -2 * enough
-	case is(end, "'s") && is(end+1, "yard", "garden", "apiary", "field", "orchard", "place", "house", "farm", "allotment", "shed") && is(prev, "in", "at", "from", "to"):
-		return -2 * enough // "her mother sits in Ivo's yard"
-	case is(prev, "the") && strings.HasPrefix(r.text[toks[end-1].end-1:], "s' "):
-		return -2 * enough // "the Methodists' bees"
-	case r.ownedElsewhere(toks, end):
-		return -2 * enough
-	case end+1 < len(toks) && toks[end].pause == none && toks[end+1].pause == none && toks[end].lists&unnamed == 0 && toks[end].flags&capital == 0 && toks[end+1].id == r.hiveID:
-		return -2 * enough // "back to Quince tree hive"
-	case is(prev, "to") && is(before, "thanks", "thank"), end+1 < len(toks) && toks[end].id == r.words.ownID && is(end+1, "notes", "note", "diary", "report", "letter", "log", "column", "corner", "journal", "jottings", "page", "notebook"):
-		return -2 * enough // "thanks to Nora", "Nora's notes"
-	case !byWord && r.inHiveList(toks, i, end):
-		return enough // "three colonies: Juniper, Tansy and Marigold"
-	case (i == 0 || toks[i].pause >= colon) && !byWord:
-		return r.weighSubject(toks, i, end, about)
-	case byWord && i > 0 && toks[i].pause >= line && toks[end-1].has(coloned) && end-i <= 2 && end < len(toks) && r.hiveLabel(toks, i) && !r.listsPeople(toks, end) && r.talksOfHive(toks, end, ownSentence):
-		return enough // "Quarry hive: …" and below "Clover: queen not seen"
-	case i > 0 && toks[i].pause >= stop && r.fares(toks, end), r.tended(toks, i):
-		return enough - 1 // "Medlar is another story", "fed Medlar"
-	case i == 1 && toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && r.says(toks[0], "right"):
-		return enough - 1 // "Right, Juniper, …"
-	case r.theNamed(toks, i, end) && beFollows(toks, end) == end && r.talksOfHive(toks, end, ownSentence):
-		return enough - 1 // "The Sundial is weak"
-	case r.theNamed(toks, i, end) && beFollows(toks, end) == end:
-		return 1
-	case is(prev, "the") && !r.plural(toks, end) && (is(before, "to") && (before == 0 || toks[before].pause >= stop) && (end == len(toks) || toks[end].pause != comma) || is(before, "from") || is(before, "of") && in(i-3, hiveParts)):
-		return enough - 1 // "To the Sundial after breakfast", "two bars from the Sundial"
-	case r.thenComes(toks, i, end) && (r.oneOf(toks, end) || behindComma(toks, end) == 0 && end < len(toks) && toks[end].pause == comma && r.talksOfHive(toks, end, nextSentences)), r.firstComes(toks, i, end):
-		return enough // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
-	case is(prev, "the") && end < len(toks) && r.saysBees(toks[end]) && toks[end].pause == none:
-		return enough // "the Orchard lot"
-	case i == 1 && is(prev, "the") && is(end, "saga", "story", "tale", "chronicle", "chronicles") && toks[end].pause == none && r.talksOfHive(toks, end, nextSentences):
-		return enough // "The Sundial saga, part four. They swarmed …"
-	case is(prev, "how", "whether") && (beFollows(toks, end) == end || is(end, "does", "did", "fares", "fared", "goes", "gets", "got")):
-		return enough // "how Juniper was"
-	case is(prev, "about", "of") && toks[end-1].has(coloned) && r.talksOfHive(toks, end, nextSentences):
-		return enough // "the stories about Juniper: I went in this afternoon"
-	case r.thenComes(toks, i, end):
-		return enough - 1
-	}
-	return r.weighLead(toks, i, end)
-}
-
-// weighLead adds up what the words right before a run, and the ones they lean on, say for a
-// hive's name.
-func (r *reader) weighLead(toks []token, i, end int) int {
-	in := func(k int, of list) bool { return k >= 0 && k < len(toks) && toks[k].lists.has(of) }
-	is := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
-	prev, before := i-1, i-2
-	switch {
-	case toks[i].pause == comma && is(prev, "two", "three", "four", "pair", "both", "hives", "colonies") && r.fares(toks, end):
-		return enough // "of the two, Juniper is the stronger"
-	case toks[i].pause == comma && (end >= len(toks) || toks[end].pause == comma) && r.hiveBefore(toks, i):
-		return enough // "the strongest hive, Juniper, …"
-	case toks[i].pause == comma && end < len(toks) && toks[end].pause == comma && (is(prev, "mine", "ours") && is(before, "of") || is(prev, "other") && is(before, "the", "my", "our")) && r.talksOfHive(toks, end, nextSentences):
-		return enough // "one of mine, Juniper, was mean. The other, Tansy, …"
-	case is(prev, "with", "into", "onto", "to") && toks[i].pause == none && r.unitedNear(toks, prev):
-		return enough // "unite her with Tansy"
-	case is(prev, "with") && is(before, "day", "trouble"):
-		return enough // "no trouble with Juniper"
-	case is(prev, "after", "about") && is(before, "asked", "ask", "asking", "asks"):
-		return enough - 1 // "you asked after Juniper"
-	case in(prev, meetings):
-		return enough - 1
-	case is(prev, "the") && toks[i].pause == none && is(before, "opened", "opening", "inspected", "visited") && r.talksOfHive(toks, end, nextSentences):
-		return enough // "opened the Endeavour first: eggs on bar 3"
-	case in(prev, openings) && r.namesAThing(toks, prev):
-		return -2 * enough // "one mite, which they have named Kevin"
-	case in(prev, openings):
-		return enough
-	case in(before, namings) && in(prev, namedOnes):
-		return enough // "we call her Juniper"
-	case is(prev, "neighbour", "neighbor") && is(before, "her", "its", "their") && r.isHowHivesAre(toks, i, end):
-		return enough // "her neighbour Tansy is queenless"
-	case is(prev, "gave") && r.givenTime(toks, end):
-		return enough - 1 // "gave Juniper half an hour"
-	case is(prev, "for", "because", "since", "but", "and", "though", "although", "while", "so") && r.doneToMe(toks, end) && r.talksOfHive(toks, end, nextSentences):
-		return enough - 1 // "I am sore, for Juniper has paid me back"
-	case is(prev, "namely"), is(end, "on") && is(end+1, "the") && is(end+2, "label"):
-		return enough // "one colony, namely Juniper", "Juniper on the label"
-	case is(prev, "as") && (is(before, "known") || is(i-3, "known")), is(prev, "name") && is(before, "with", "of", "the"):
-		return enough // "the colony known as Juniper", "a hive by the name of Juniper"
-	case is(prev, "came") && is(before, "next", "then", "last", "first"):
-		return enough // "next came Juniper"
-	case is(prev, "for") && is(before, "as") && r.talksOfHive(toks, end, ownSentence):
-		return enough // "As for Juniper, calm"
-	case is(prev, "for") && is(before, "as"), is(prev, "to") && r.walkedBefore(toks, prev):
-		return enough - 1 // "as for Juniper", "walked down to Juniper"
-	case (is(prev, "and", "so") || toks[i].pause == comma) && r.fares(toks, end):
-		return enough - 1 // "the first look of the year, and Juniper is alive"
-	case (is(prev, "and") || toks[i].pause == comma) && beFollows(toks, end) == end && end+1 < len(toks) && toks[end+1].pause == none && r.weighSaid(toks, end+1) > 0:
-		return enough - 1 // "no wind, and Juniper was bearding"
-	case is(prev, "of") && in(before, hiveParts):
-		return enough // "the roof of Juniper"
-	case is(prev, "at", "on", "round", "around", "outside") && is(end, "'s") && r.toldNear(toks, prev, setOf(kSign)):
-		return enough // "wasps at Juniper's front door"
-	case is(prev, "in") && prev > 0 && toks[i].pause == none && (r.toldNear(toks, prev, setOf(kSign, kContent, kCell, kQueen, kSeen)) || r.barBeforeIn(toks, i)):
-		return enough // "no cells in Juniper"
-	case is(prev, "in") && toks[i].pause == none && end < len(toks) && toks[end].pause == comma && r.startsBefore(toks, prev, 4) && r.talksOfHive(toks, end, ownSentence):
-		return enough - 1 // "no such luck in Tansy, queen not seen"
-	case is(prev, "in") && (i == 1 || toks[prev].pause >= stop || is(before, "but")):
-		return enough - 1
-	case is(end, "went") && is(end+1, "for") && (is(end+2, "me") || is(end+2, "us")):
-		return enough // "and Teak went for me"
-	case is(prev, "had") && is(end, "open"), is(prev, "off") && is(before, "lid", "roof", "cover"):
-		return enough // "had Juniper open", "had the lid off Juniper"
-	case is(prev, "on", "of", "from", "for") && toks[i].pause == none && (r.toldNear(toks, prev, setOf(kMethod)) || is(prev, "from") && is(before, "bees")):
-		return enough // "a sugar roll on Juniper", "washed bees from Juniper"
-	case is(end, "'s") && in(end+1, hiveParts) && is(prev, "at", "on", "outside", "round", "around", "under", "in"):
-		return enough // "they queued at Juniper's door"
-	case in(prev, visitLinks):
-		for k := before; k >= 0 && k >= i-4; k-- {
-			if in(k, visits) {
-				return enough // "had a look in at Juniper"
-			}
-		}
-	}
-	return 0
-}
-
-// weighSubject weighs a name that begins a sentence by what is said of it: a
-// heading of its own, or a verb of being and a word for bees.
-func (r *reader) weighSubject(toks []token, i, end int, about bool) int {
-	if toks[i].pause >= line && end < len(toks) {
-		if toks[end-1].has(coloned) && end-i <= 2 {
-			if r.listsPeople(toks, end) {
-				return 0 // "Stewards: Nora + Piet"
-			}
-			return enough
-		}
-		if toks[end].pause >= line && (linesAfter(toks, end) || r.talksOfHive(toks, end, ownSentence) || end+1 < len(toks) && r.barNouns.has(toks[end].id) && r.isNumber(&toks[end+1])) {
-			return enough
-		}
-		if toks[end].pause == comma && strings.ContainsAny(r.text[toks[end-1].end:toks[end].start], "-–—") && r.talksOfHive(toks, end, ownSentence) {
-			return enough // "Maple - BIAS on five bars"
-		}
-		if k := r.dayBehind(toks, end); k > 0 && (r.plantOrColour(toks[i]) || r.allCapitals(toks, i, end)) && r.talksOfHive(toks, k, nextSentences) {
-			return enough // "QUINCE, Tuesday 12 May"
-		}
-		if end < len(toks) && toks[end].pause == colon && r.text[toks[end-1].end] == ';' && r.talksOfHive(toks, end, ownLine) {
-			return enough // "Alder; eggs bar 6; quiet"
-		}
+// weighSubject weighs a run that begins a sentence: as a heading of its own, or by what is
+// said of it.
+func (m *mention) weighSubject() int {
+	toks, end := m.toks, m.end
+	if weight, found := m.weighHeading(); found {
+		return weight
 	}
 	if end == len(toks) {
 		return 0
 	}
-	if k := r.labelEnd(toks, end); k > 0 && r.talksOfHive(toks, k, ownSentence) {
+	if k := m.labelEnd(toks, end); k > 0 && m.talksOfHive(toks, k, ownSentence) {
 		return enough // "Gasworks, top end of the yard: heavy on stores"
 	}
-	if about {
+	if m.about {
 		return enough - 1
 	}
-	if r.calledColony(toks, end) {
+	if m.calledColony(toks, end) {
 		return enough // "Juno, my one and only colony"
 	}
-	if toks[i].pause >= line && (r.isSubject(toks, i, end) || r.iDid(toks, end) || r.placeName(toks, i)) && r.talksOfHive(toks, end, ownLine) {
+	if m.pause() >= line && (m.isSubject(toks, m.i, end) || m.iDid(toks, end) || m.placeName(toks, m.i)) && m.tells(ownLine) {
 		return enough // "Aspen is the one to watch. I found three queen cells …"
 	}
-	if r.says(toks[end], "first", "next") || r.inTurn(toks, end) {
+	if m.behind(0, "first", "next") || m.inTurn(toks, end) {
 		return enough - 1
 	}
-	if r.says(toks[end], "swarmed") || toks[i].pause >= line && r.ate(toks, end) {
+	if m.behind(0, "swarmed") || m.pause() >= line && m.ate(toks, end) {
 		return enough // "Juniper received a litre of syrup"
 	}
-	k := beFollows(toks, end)
-	if k < 0 || r.plural(toks, end) && r.says(toks[k], "are", "were") {
+	be := beFollows(toks, end)
+	if be < 0 || m.plural(toks, end) && m.says(toks[be], "are", "were") {
 		return 0 // "Onions are in, and the bees …"
 	}
-	if r.fares(toks, end) {
+	if m.fares(toks, end) {
 		return enough // "Juniper is doing well", "Juniper is a different matter"
 	}
+	return m.weighPredicate(be)
+}
+
+// weighHeading weighs a run that begins a line as its heading or label; found tells that it
+// is one.
+func (m *mention) weighHeading() (weight int, found bool) {
+	toks, end := m.toks, m.end
+	if m.pause() < line || end == len(toks) {
+		return 0, false
+	}
+	next := toks[end].pause
+	switch {
+	case m.coloned() && end-m.i <= 2:
+		if m.listsPeople(toks, end) {
+			return 0, true // "Stewards: Nora + Piet"
+		}
+		return enough, true
+	case next >= line && (linesAfter(toks, end) || m.tells(ownSentence) || end+1 < len(toks) && m.barNouns.has(toks[end].id) && m.isNumber(&toks[end+1])):
+		return enough, true
+	case next == comma && strings.ContainsAny(m.text[toks[end-1].end:toks[end].start], "-–—") && m.tells(ownSentence):
+		return enough, true // "Maple - BIAS on five bars"
+	case m.datedHeading():
+		return enough, true // "QUINCE, Tuesday 12 May"
+	case next == colon && m.text[toks[end-1].end] == ';' && m.tells(ownLine):
+		return enough, true // "Alder; eggs bar 6; quiet"
+	}
+	return 0, false
+}
+
+// datedHeading reports whether a day follows the run, and what is told of a hive.
+func (m *mention) datedHeading() bool {
+	day := m.dayBehind(m.toks, m.end)
+	return day > 0 && (m.plantOrColour(m.toks[m.i]) || m.allCapitals(m.toks, m.i, m.end)) && m.talksOfHive(m.toks, day, nextSentences)
+}
+
+// weighPredicate weighs what stands in the sentence from its verb, the token k, on.
+func (m *mention) weighPredicate(k int) int {
+	toks := m.toks
 	for last := k + 14; k < len(toks) && k < last && toks[k].pause < stop; k++ {
-		if w := r.weighSaid(toks, k); w > 0 {
+		if w := m.weighSaid(toks, k); w > 0 {
 			return w
 		}
-		if r.says(toks[k], "inspection", "examination") {
+		if m.says(toks[k], "inspection", "examination") {
 			return enough - 1 // "Juniper had her first full inspection"
 		}
-		if k+2 < len(toks) && toks[k].pause == none && r.says(toks[k-1], "has", "had", "on") && r.isNumber(&toks[k]) && r.barNouns.has(toks[k+1].id) && r.says(toks[k+2], "in", "of", "covered", "drawn") {
+		if m.countsBarsAt(k) {
 			return enough // "Juniper has ten bars in use"
 		}
 	}
 	return 0
+}
+
+// countsBarsAt reports whether it is told at token k how many bars there are of something.
+func (m *mention) countsBarsAt(k int) bool {
+	toks := m.toks
+	return k+2 < len(toks) && toks[k].pause == none && m.says(toks[k-1], "has", "had", "on") && m.isNumber(&toks[k]) && m.barNouns.has(toks[k+1].id) && m.says(toks[k+2], "in", "of", "covered", "drawn")
 }
 
 // iDid reports whether the speaker's deed follows a name: "Juniper I split".

@@ -145,6 +145,7 @@ type desk struct {
 	paths    *paths
 	fit      fitting
 	opener   opener
+	mention  mention
 	scanner  scan
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder

@@ -1,0 +1,216 @@
+package parse
+
+import "strings"
+
+// mention is a run of words that may name a hive, where it stands.
+type mention struct {
+	*reader
+	toks   []token
+	i, end int  // of the run
+	byWord bool // the note names its hives by the word
+	about  bool // the text behind the run is about a hive
+}
+
+// before reports whether the token k places before the run, 1 right before it, is one of
+// some words; behind is the same of those behind it, from 0 on.
+func (m *mention) before(k int, words ...string) bool {
+	return k <= m.i && m.says(m.toks[m.i-k], words...)
+}
+
+func (m *mention) behind(k int, words ...string) bool {
+	return m.end+k < len(m.toks) && m.says(m.toks[m.end+k], words...)
+}
+
+// beforeIn and behindIn ask the same of a list.
+func (m *mention) beforeIn(k int, of list) bool {
+	return k <= m.i && m.toks[m.i-k].lists.has(of)
+}
+
+func (m *mention) behindIn(k int, of list) bool {
+	return m.end+k < len(m.toks) && m.toks[m.end+k].lists.has(of)
+}
+
+// pause is that before the run.
+func (m *mention) pause() pause { return m.toks[m.i].pause }
+
+func (m *mention) joined() bool { return m.pause() == none }
+
+// behindPause reports whether something follows the run behind a pause.
+func (m *mention) behindPause(p pause) bool { return m.end < len(m.toks) && m.toks[m.end].pause == p }
+
+// setOff reports whether the run stands between commas, and something behind it.
+func (m *mention) setOff() bool { return m.pause() == comma && m.behindPause(comma) }
+
+// is reports whether a verb of being follows the run.
+func (m *mention) is() bool { return beFollows(m.toks, m.end) == m.end }
+
+// tells reports whether the words behind the run tell of a hive.
+func (m *mention) tells(within stretch) bool { return m.talksOfHive(m.toks, m.end, within) }
+
+// clue is what may tell at once that a run names a hive, or that it does not.
+type clue struct {
+	weight int
+	holds  func(*mention) bool
+}
+
+// clues are asked in order, until one holds: those of any run, and those of one that begins
+// no sentence.
+var (
+	clues = [...]clue{
+		{-2 * enough, (*mention).titled},        // "Auntie Nora"
+		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
+		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
+		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
+		{enough, (*mention).bearsBars},          // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
+		{0, (*mention).contrasts},               // "Hank has wax moth. None in here."
+		{-2 * enough, (*mention).labels},        // "Known issue: …"
+		{-2 * enough, (*mention).ownsYard},      // "her mother sits in Ivo's yard"
+		{-2 * enough, (*mention).ofMany},        // "the Methodists' bees"
+		{-2 * enough, (*mention).ownsElse},      // "Stan's bees over the road"
+		{-2 * enough, (*mention).beginsName},    // "back to Quince tree hive"
+		{-2 * enough, (*mention).thankedOrTold}, // "thanks to Nora", "Nora's notes"
+		{enough, (*mention).listedAsHive},       // "three colonies: Juniper, Tansy and Marigold"
+	}
+	cluesWithin = [...]clue{
+		{enough, (*mention).labelsHive},        // "Quarry hive: …" and below "Clover: queen not seen"
+		{enough - 1, (*mention).faresOrTended}, // "Medlar is another story", "fed Medlar"
+		{enough - 1, (*mention).behindRight},   // "Right, Juniper, …"
+		{enough - 1, (*mention).theOneTold},    // "The Sundial is weak"
+		{1, (*mention).theOne},                 // "The Sundial is late"
+		{enough - 1, (*mention).wentTo},        // "To the Sundial after breakfast", "two bars from the Sundial"
+		{enough, (*mention).comesInTurn},       // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
+		{enough, (*mention).hasBees},           // "the Orchard lot"
+		{enough, (*mention).hasStory},          // "The Sundial saga, part four. They swarmed …"
+		{enough, (*mention).howItIs},           // "how Juniper was"
+		{enough, (*mention).toldAbout},         // "the stories about Juniper: I went in this afternoon"
+		{enough - 1, (*mention).isNext},        // "Then Juniper"
+	}
+)
+
+// weighBy is the weight of the first clue that holds; found tells that one does.
+func (m *mention) weighBy(clues []clue) (weight int, found bool) {
+	for k := range clues {
+		if clues[k].holds(m) {
+			return clues[k].weight, true
+		}
+	}
+	return 0, false
+}
+
+// weigh adds up what the words around a run say for a hive's name.
+func (m *mention) weigh() int {
+	if weight, found := m.weighBy(clues[:]); found {
+		return weight
+	}
+	if (m.i == 0 || m.pause() >= colon) && !m.byWord {
+		return m.weighSubject()
+	}
+	if weight, found := m.weighBy(cluesWithin[:]); found {
+		return weight
+	}
+	return m.weighLead()
+}
+
+func (m *mention) titled() bool {
+	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0
+	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear")
+	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles)
+}
+
+func (m *mention) spokenTo() bool {
+	return m.i == 1 && m.joined() && m.before(1, "well", "hey", "ah", "oh", "hullo", "hiya", "morning", "evening") && (m.end == len(m.toks) || m.toks[m.end].pause >= comma)
+}
+
+func (m *mention) inFlower() bool { return m.flowers(m.toks, m.end) }
+
+func (m *mention) headsLine() bool {
+	return !m.byWord && m.i > 0 && m.toks[m.i-1].pause >= line && m.joined() && m.before(1, "the") && m.coloned() && m.end < len(m.toks) && m.tells(ownSentence)
+}
+
+// coloned reports whether a colon ends the run.
+func (m *mention) coloned() bool { return m.toks[m.end-1].has(coloned) }
+
+func (m *mention) bearsBars() bool {
+	if m.byWord {
+		return false
+	}
+	_, sure := m.barsPassed(m.toks, m.i, m.end)
+	return sure || m.tipsScale(m.toks, m.end)
+}
+
+func (m *mention) contrasts() bool { return m.contrasted(m.toks, m.end) }
+
+func (m *mention) labels() bool { return m.labelsLine(m.toks, m.i, m.end) }
+
+func (m *mention) ownsYard() bool {
+	return m.behind(0, "'s") && m.behind(1, "yard", "garden", "apiary", "field", "orchard", "place", "house", "farm", "allotment", "shed") && m.before(1, "in", "at", "from", "to")
+}
+
+func (m *mention) ofMany() bool {
+	return m.before(1, "the") && strings.HasPrefix(m.text[m.toks[m.end-1].end-1:], "s' ")
+}
+
+func (m *mention) ownsElse() bool { return m.ownedElsewhere(m.toks, m.end) }
+
+// beginsName reports whether the run is but the first word of the name of a hive.
+func (m *mention) beginsName() bool {
+	if m.end+1 >= len(m.toks) {
+		return false
+	}
+	word, hive := &m.toks[m.end], &m.toks[m.end+1]
+	return word.pause == none && hive.pause == none && word.lists&unnamed == 0 && word.flags&capital == 0 && hive.id == m.hiveID
+}
+
+func (m *mention) thankedOrTold() bool {
+	thanked := m.before(1, "to") && m.before(2, "thanks", "thank")
+	return thanked || m.behind(1, "notes", "note", "diary", "report", "letter", "log", "column", "corner", "journal", "jottings", "page", "notebook") && m.toks[m.end].id == m.words.ownID
+}
+
+func (m *mention) listedAsHive() bool { return !m.byWord && m.inHiveList(m.toks, m.i, m.end) }
+
+func (m *mention) labelsHive() bool {
+	return m.byWord && m.i > 0 && m.pause() >= line && m.coloned() && m.end-m.i <= 2 && m.end < len(m.toks) && m.hiveLabel(m.toks, m.i) && !m.listsPeople(m.toks, m.end) && m.tells(ownSentence)
+}
+
+func (m *mention) faresOrTended() bool {
+	return m.i > 0 && m.pause() >= stop && m.fares(m.toks, m.end) || m.tended(m.toks, m.i)
+}
+
+func (m *mention) behindRight() bool { return m.i == 1 && m.setOff() && m.before(1, "right") }
+
+func (m *mention) theOne() bool { return m.theNamed(m.toks, m.i, m.end) && m.is() }
+
+func (m *mention) theOneTold() bool { return m.theOne() && m.tells(ownSentence) }
+
+// wentTo reports whether it is told that something goes to the one of the run, or comes
+// from there.
+func (m *mention) wentTo() bool {
+	if !m.before(1, "the") || m.plural(m.toks, m.end) {
+		return false
+	}
+	to := m.before(2, "to") && (m.i == 2 || m.toks[m.i-2].pause >= stop) && !m.behindPause(comma)
+	return to || m.before(2, "from") || m.before(2, "of") && m.beforeIn(3, hiveParts)
+}
+
+func (m *mention) isNext() bool { return m.thenComes(m.toks, m.i, m.end) }
+
+func (m *mention) comesInTurn() bool {
+	described := m.oneOf(m.toks, m.end) || behindComma(m.toks, m.end) == 0 && m.behindPause(comma) && m.tells(nextSentences)
+	return described && m.isNext() || m.firstComes(m.toks, m.i, m.end)
+}
+
+func (m *mention) hasBees() bool {
+	return m.before(1, "the") && m.behindPause(none) && m.saysBees(m.toks[m.end])
+}
+
+func (m *mention) hasStory() bool {
+	return m.i == 1 && m.before(1, "the") && m.behindPause(none) && m.behind(0, "saga", "story", "tale", "chronicle", "chronicles") && m.tells(nextSentences)
+}
+
+func (m *mention) howItIs() bool {
+	return m.before(1, "how", "whether") && (m.is() || m.behind(0, "does", "did", "fares", "fared", "goes", "gets", "got"))
+}
+
+func (m *mention) toldAbout() bool {
+	return m.before(1, "about", "of") && m.coloned() && m.tells(nextSentences)
+}

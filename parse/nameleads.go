@@ -1,0 +1,190 @@
+package parse
+
+// lead is a way in which the words right before a run, or what stands around it, lead to a
+// hive's name.
+type lead struct {
+	weight int
+	first  []string            // of two words before the run; nil for any
+	last   []string            // of them, right before it; nil for any
+	also   func(*mention) bool // nil where nothing else must hold
+}
+
+// leads are asked in order, until one holds.
+var leads = [...]lead{
+	// "of the two, Juniper is the stronger"
+	{weight: enough, last: []string{"two", "three", "four", "pair", "both", "hives", "colonies"}, also: (*mention).faresBehindComma},
+	// "the strongest hive, Juniper, …"
+	{weight: enough, also: (*mention).apposed},
+	// "one of mine, Juniper, was mean"
+	{weight: enough, first: []string{"of"}, last: []string{"mine", "ours"}, also: (*mention).setOffAndTold},
+	// "The other, Tansy, …"
+	{weight: enough, first: []string{"the", "my", "our"}, last: []string{"other"}, also: (*mention).setOffAndTold},
+	// "unite her with Tansy"
+	{weight: enough, last: []string{"with", "into", "onto", "to"}, also: (*mention).united},
+	// "no trouble with Juniper"
+	{weight: enough, first: []string{"day", "trouble"}, last: []string{"with"}},
+	// "you asked after Juniper"
+	{weight: enough - 1, first: []string{"asked", "ask", "asking", "asks"}, last: []string{"after", "about"}},
+	// "I went down to see Juniper"
+	{weight: enough - 1, also: (*mention).met},
+	// "opened the Endeavour first: eggs on bar 3"
+	{weight: enough, first: []string{"opened", "opening", "inspected", "visited"}, last: []string{"the"}, also: (*mention).joinedAndTold},
+	// "one mite, which they have named Kevin"
+	{weight: -2 * enough, also: (*mention).ofAThing},
+	// "we opened Juniper first"
+	{weight: enough, also: (*mention).opened},
+	// "we call her Juniper"
+	{weight: enough, also: (*mention).calledSo},
+	// "her neighbour Tansy is queenless"
+	{weight: enough, first: []string{"her", "its", "their"}, last: []string{"neighbour", "neighbor"}, also: (*mention).isAsHivesAre},
+	// "gave Juniper half an hour"
+	{weight: enough - 1, last: []string{"gave"}, also: (*mention).givenTime},
+	// "I am sore, for Juniper has paid me back"
+	{weight: enough - 1, last: []string{"for", "because", "since", "but", "and", "though", "although", "while", "so"}, also: (*mention).doneToMeAndTold},
+	// "one colony, namely Juniper"
+	{weight: enough, last: []string{"namely"}},
+	// "Juniper on the label"
+	{weight: enough, also: (*mention).onLabel},
+	// "the colony known as Juniper"
+	{weight: enough, last: []string{"as"}, also: (*mention).knownAs},
+	// "a hive by the name of Juniper"
+	{weight: enough, first: []string{"with", "of", "the"}, last: []string{"name"}},
+	// "next came Juniper"
+	{weight: enough, first: []string{"next", "then", "last", "first"}, last: []string{"came"}},
+	// "As for Juniper, calm"
+	{weight: enough, first: []string{"as"}, last: []string{"for"}, also: (*mention).toldHere},
+	// "as for Juniper"
+	{weight: enough - 1, first: []string{"as"}, last: []string{"for"}},
+	// "walked down to Juniper"
+	{weight: enough - 1, last: []string{"to"}, also: (*mention).walkedTo},
+	// "the first look of the year, and Juniper is alive"
+	{weight: enough - 1, also: (*mention).faresToo},
+	// "no wind, and Juniper was bearding"
+	{weight: enough - 1, also: (*mention).isSaidToo},
+	// "the roof of Juniper"
+	{weight: enough, last: []string{"of"}, also: (*mention).hasPart},
+	// "wasps at Juniper's front door"
+	{weight: enough, last: []string{"at", "on", "round", "around", "outside"}, also: (*mention).hasSign},
+	// "no cells in Juniper"
+	{weight: enough, last: []string{"in"}, also: (*mention).foundIn},
+	// "no such luck in Tansy, queen not seen"
+	{weight: enough - 1, last: []string{"in"}, also: (*mention).toldBehindComma},
+	// "In Juniper all is well"
+	{weight: enough - 1, last: []string{"in"}, also: (*mention).inAtHead},
+	// "and Teak went for me"
+	{weight: enough, also: (*mention).wentForUs},
+	// "had Juniper open"
+	{weight: enough, last: []string{"had"}, also: (*mention).wasOpen},
+	// "had the lid off Juniper"
+	{weight: enough, first: []string{"lid", "roof", "cover"}, last: []string{"off"}},
+	// "a sugar roll on Juniper"
+	{weight: enough, last: []string{"on", "of", "from", "for"}, also: (*mention).tested},
+	// "washed bees from Juniper"
+	{weight: enough, first: []string{"bees"}, last: []string{"from"}, also: (*mention).joined},
+	// "they queued at Juniper's door"
+	{weight: enough, last: []string{"at", "on", "outside", "round", "around", "under", "in"}, also: (*mention).ownsPart},
+	// "had a look in at Juniper"
+	{weight: enough, also: (*mention).visited},
+}
+
+// holds reports whether a lead is there.
+func (l *lead) holds(m *mention) bool {
+	return (l.last == nil || m.before(1, l.last...)) && (l.first == nil || m.before(2, l.first...)) && (l.also == nil || l.also(m))
+}
+
+// weighLead is what the words right before, and the ones they lean on, say.
+func (m *mention) weighLead() int {
+	for k := range leads {
+		if l := &leads[k]; l.holds(m) {
+			return l.weight
+		}
+	}
+	return 0
+}
+
+func (m *mention) faresBehindComma() bool { return m.pause() == comma && m.fares(m.toks, m.end) }
+
+func (m *mention) apposed() bool {
+	return m.pause() == comma && (m.end >= len(m.toks) || m.setOff()) && m.hiveBefore(m.toks, m.i)
+}
+
+func (m *mention) setOffAndTold() bool { return m.setOff() && m.tells(nextSentences) }
+
+func (m *mention) united() bool { return m.joined() && m.unitedNear(m.toks, m.i-1) }
+
+func (m *mention) met() bool { return m.beforeIn(1, meetings) }
+
+func (m *mention) joinedAndTold() bool { return m.joined() && m.tells(nextSentences) }
+
+func (m *mention) ofAThing() bool { return m.opened() && m.namesAThing(m.toks, m.i-1) }
+
+func (m *mention) opened() bool { return m.beforeIn(1, openings) }
+
+func (m *mention) calledSo() bool { return m.beforeIn(2, namings) && m.beforeIn(1, namedOnes) }
+
+func (m *mention) isAsHivesAre() bool { return m.isHowHivesAre(m.toks, m.i, m.end) }
+
+func (m *mention) givenTime() bool { return m.reader.givenTime(m.toks, m.end) }
+
+func (m *mention) doneToMeAndTold() bool {
+	return m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
+}
+
+func (m *mention) onLabel() bool {
+	return m.behind(0, "on") && m.behind(1, "the") && m.behind(2, "label")
+}
+
+func (m *mention) knownAs() bool { return m.before(2, "known") || m.before(3, "known") }
+
+func (m *mention) toldHere() bool { return m.tells(ownSentence) }
+
+func (m *mention) walkedTo() bool { return m.walkedBefore(m.toks, m.i-1) }
+
+func (m *mention) faresToo() bool {
+	return (m.before(1, "and", "so") || m.pause() == comma) && m.fares(m.toks, m.end)
+}
+
+func (m *mention) isSaidToo() bool {
+	said := m.end + 1
+	return (m.before(1, "and") || m.pause() == comma) && m.is() && said < len(m.toks) && m.toks[said].pause == none && m.weighSaid(m.toks, said) > 0
+}
+
+func (m *mention) hasPart() bool { return m.beforeIn(2, hiveParts) }
+
+func (m *mention) hasSign() bool {
+	return m.behind(0, "'s") && m.toldNear(m.toks, m.i-1, setOf(kSign))
+}
+
+func (m *mention) foundIn() bool {
+	return m.i > 1 && m.joined() && (m.toldNear(m.toks, m.i-1, setOf(kSign, kContent, kCell, kQueen, kSeen)) || m.barBeforeIn(m.toks, m.i))
+}
+
+func (m *mention) toldBehindComma() bool {
+	return m.joined() && m.behindPause(comma) && m.startsBefore(m.toks, m.i-1, 4) && m.tells(ownSentence)
+}
+
+func (m *mention) inAtHead() bool {
+	return m.i == 1 || m.toks[m.i-1].pause >= stop || m.before(2, "but")
+}
+
+func (m *mention) wentForUs() bool {
+	return m.behind(0, "went") && m.behind(1, "for") && m.behind(2, "me", "us")
+}
+
+func (m *mention) wasOpen() bool { return m.behind(0, "open") }
+
+func (m *mention) tested() bool { return m.joined() && m.toldNear(m.toks, m.i-1, setOf(kMethod)) }
+
+func (m *mention) ownsPart() bool { return m.behind(0, "'s") && m.behindIn(1, hiveParts) }
+
+func (m *mention) visited() bool {
+	if !m.beforeIn(1, visitLinks) {
+		return false
+	}
+	for back := 2; back <= 4; back++ {
+		if m.beforeIn(back, visits) {
+			return true
+		}
+	}
+	return false
+}
