@@ -18,7 +18,7 @@ func TestAsides(t *testing.T) {
 		{"The comb on bar 7, which came down last month, is straight now.", "bars.7.comb.straight=yes"},
 		{"Bar 7, which was empty last time, is full of honey.", "bars.7.honey=yes bars.7.honey.cover=1"},
 		// what was then done to what stands before "and"
-		{"The follower was found behind bar 9 and has been moved back to bar 12.", "follower.bar=9 actions.move_follower=yes actions.move_follower.to=12"},
+		{"The follower was found behind bar 9 and has been moved back to bar 12.", "follower.bar=9 actions.move_follower=yes actions.move_follower.to=12 actions.move_follower.direction=back"},
 		{"The floor was shut on arrival and has been opened.", "floor=closed actions.open_floor=yes"},
 		{"The entrance was open when I came and has been reduced.", "entrance=open actions.reduce_entrance=yes"},
 		{"The entrance was narrowed as a precaution.", "actions.reduce_entrance=yes"},

@@ -114,9 +114,13 @@ func (r *reader) writePlain(c *clause, i int, path, value string, rule *rule) {
 			value = "-" + value
 		}
 	}
-	if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used && (value == "yes" || value == "no") {
+	no := i - 1
+	if no > 0 && c.items[no].isWord2("more", "longer") && c.items[no].pause == none {
+		no-- // "there were no more drones"
+	}
+	if no >= 0 && c.items[no].is(kNo) && !c.items[no].used && (value == "yes" || value == "no") {
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
-		c.items[i-1].used = true
+		c.items[no].used = true
 	}
 	if next := i + 1; value == "yes" && next < len(c.items) && c.items[next].is(kPron) && r.lookedInVain(c.items, next) {
 		value = "no" // "drones I did not see"

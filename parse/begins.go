@@ -82,7 +82,7 @@ func (r *reader) begins(items []item, i int) bool {
 	case it.is(kThen):
 		return !prev.is(kAnd) && !(it.text == "then" && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && it.text == "which")
 	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || r.wentOnTo(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || thereUpon(items, i+1) && r.deedDoneThen(items[:i]) || r.wentOnTo(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
 	}
 	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
@@ -192,6 +192,25 @@ func placedTurn(items []item, i int) bool {
 		return false
 	}
 	return items[i+2].is(kPron) || items[i].pause == none && tellsThere(items, i+2)
+}
+
+// thereUpon: "last Sunday I requeened them, and there on bar six was the new queen" turns from
+// what was done then to what was found.
+func thereUpon(items []item, i int) bool {
+	return i+3 < len(items) && items[i].text == "there" && items[i+1].is(kOn) && items[i+2].is(kBars) && items[i+3].is(kBe) && items[i+3].pause == none
+}
+
+// deedDoneThen reports whether something was done before, and not only looked at.
+func (r *reader) deedDoneThen(items []item) bool {
+	for k := len(items) - 1; k >= 0; k-- {
+		if items[k].is(kDo) && r.rule(&items[k], kDo).Value != "inspect" {
+			return true
+		}
+		if items[k].pause >= stop {
+			break
+		}
+	}
+	return false
 }
 
 // leadToFinding are the kinds of words between a place and what is found there.

@@ -106,6 +106,9 @@ func (s *scan) combRule(i int, rule *rule) bool {
 		it.used = true
 		return true // "a patch of brood on bar four no bigger than a saucer"
 	}
+	if rule.Value == "size=started" && !s.headed && i > 0 && s.at(i).pause == none && hasKind(s.c.items[:i], kSign) {
+		return false // "robbing had begun"
+	}
 	bars := s.combBars(i)
 	if s.weakAlone(i, name) || len(bars) == 0 {
 		return false

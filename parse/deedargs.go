@@ -2,6 +2,7 @@ package parse
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -193,6 +194,7 @@ func (r *reader) numberArgument(c *clause, d *deed, k int) bool {
 		d.to = int(it.n.lo)
 	case follower && prev.any(kAfter, kTo) && barNumber(it):
 		d.to = int(it.n.lo)
+		r.backTo(d, prev)
 	case follower && prev.is(kFrom) && ranged:
 		d.to = int(it.n.hi) // "from 10 to 12"
 		r.followerWas(c, int(it.n.lo), it)
@@ -227,6 +229,20 @@ func (r *reader) directionArgument(d *deed, it, prev *item) bool {
 		d.direction = way
 	}
 	return true
+}
+
+// backTo: "moved the follower back to 10" tells the direction, unless the board stood farther
+// back, where it went back to its old place.
+func (r *reader) backTo(d *deed, to *item) {
+	if to.text != "back to" || d.direction != "" {
+		return
+	}
+	if was, ok := r.cur.get("follower.bar"); ok {
+		if bar, err := strconv.Atoi(was); err == nil && bar > d.to {
+			return
+		}
+	}
+	d.direction = "back"
 }
 
 // howManyOf is the number that "both of them", "all three" and the like stand for;
@@ -295,6 +311,7 @@ func (r *reader) barArgument(c *clause, d *deed, k int) {
 		if prev.any3(kTo, kAfter, kOn) {
 			d.to = it.bars[0]
 			it.taken = true
+			r.backTo(d, prev)
 		}
 		if prev.is(kFrom) && it.ranged {
 			r.followerFromTo(c, d, it)

@@ -128,7 +128,7 @@ func (f *fitting) removeBar() bool {
 	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
-	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args)) && weighs(f.args):
+	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) || len(f.bars) > 0 && strings.Contains(f.text, " it ")) && (weighs(f.args) || f.toEat()):
 		f.d.do = "harvest"
 		return true
 	case f.onlyToLook(f.args):
@@ -182,6 +182,10 @@ func (f *fitting) itTakenOut() bool {
 	if f.text == "took them out" {
 		return f.c.items[0].text == "so" && len(f.bars) > 1 && f.sameSentence
 	}
+	if strings.HasPrefix(f.text, "took both") && strings.HasSuffix(f.text, " out") && len(f.bars) == 2 && !f.cellTalk && (f.sameSentence || f.inHand == thisLine) {
+		f.d.bars = slices.Clone(f.bars)
+		return true // "bars 10 and 11 were bare and I took both of them out"
+	}
 	if f.text != "took it out" || len(f.args) > 0 && !f.args[0].isWord6("for good", "for", "altogether", "too", "today", "again") {
 		return false
 	}
@@ -209,6 +213,26 @@ func weighs(args []item) bool {
 		if _, ok := args[k].size.kg(); ok && args[k].is(kMeasure) {
 			return true
 		}
+	}
+	return false
+}
+
+// toEat reports whether it is told behind the verb that what was taken, the bar in hand for "it",
+// is for the keeper's table: "took ten and eleven for the house", "took the end bar for ourselves".
+func (f *fitting) toEat() bool {
+	for k := 1; k < len(f.args); k++ {
+		if f.args[k-1].text != "for" || f.args[k-1].pause >= stop {
+			continue
+		}
+		what := &f.args[k]
+		if what.is(kArt) && k+1 < len(f.args) {
+			what = &f.args[k+1]
+		}
+		eaten := slices.Contains(f.wordsOf[tables], strings.TrimPrefix(what.text, "the "))
+		if eaten && len(f.bars) == 1 && strings.Contains(f.text, " it") {
+			f.d.bars = slices.Clone(f.bars) // "took it out for the larder"
+		}
+		return eaten
 	}
 	return false
 }
@@ -300,7 +324,16 @@ func (f *fitting) feed() bool {
 		return f.substanceIn(f.args, "feed") != nil || f.foodLaid() || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
 	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].any(kTo, kUndone)
-	return !noun
+	return !noun && !f.othersFed()
+}
+
+// othersFed: "then I fed the hens", "fed my own household".
+func (f *fitting) othersFed() bool {
+	k := 0
+	for k < len(f.args) && f.args[k].pause == none && (f.args[k].is(kArt) || f.args[k].isWord3("own", "other", "poor")) {
+		k++
+	}
+	return k > 0 && k < len(f.args) && f.args[k].pause == none && f.isWord(&f.args[k], f.wordsOf[otherMouths]...)
 }
 
 // treat: to hang, apply, trickle or spray is to treat only where a medicine is
@@ -365,6 +398,9 @@ func (f *fitting) cutCells() bool {
 		return true
 	case f.cellsSentence != f.sentenceNo && f.itTakenOut():
 		f.d.do = "remove_bar"
+		if f.toEat() {
+			f.d.do = "harvest"
+		}
 		return true
 	case !f.cellTalk:
 		return false
@@ -427,6 +463,8 @@ func (f *fitting) inspect() bool {
 		return false // "another new queen going in on Thursday"
 	case f.rule.Form == "doing" && ahead, f.rule.Form == "todo" && f.c.when != nil && f.c.when.ahead:
 		return true
+	case f.rule.Form == "todo" && ahead && f.i > 0 && f.pre[f.i-1].isWord2("i", "we") && f.c.items[f.i].pause == none && f.wordIn(f.args, "again", "once more"):
+		return true // "I inspect them again on Wednesday"
 	}
 	return f.c.mood == planned || f.imperative(f.c, f.i)
 }

@@ -133,3 +133,21 @@ func (r *reader) followerWent(c *clause) {
 		return
 	}
 }
+
+// feedOf makes plain words of "feed of" where a hive got so much of a food: "it got a bucket
+// feed of four pints of syrup".
+func (r *reader) feedOf(items []item) {
+	for i := 1; i+2 < len(items); i++ {
+		it, of := &items[i], &items[i+1]
+		if it.text != "feed" || !it.is(kDo) || it.pause > none || of.pause > none || !of.is(kOf) || !items[i+2].any(kMeasure, kSubstance) {
+			continue
+		}
+		k := i - 1
+		for k > 0 && k > i-4 && items[k+1].pause == none && !items[k].any(kHave, kDo) && !items[k].isWord2("got", "received") {
+			k--
+		}
+		if k < i-1 && (items[k].is(kHave) || items[k].isWord2("got", "received") || items[k].is(kDo) && strings.HasPrefix(items[k].text, "gave")) {
+			it.kinds, it.says, of.kinds, of.says = setOf(kAdv), senseless, setOf(kAdv), senseless
+		}
+	}
+}

@@ -32,17 +32,36 @@ func (r *reader) frontedSight(items []item) {
 		}
 		if i > from && items[i].is(kPron) && items[i].isWord2("i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
+			if items[i+1].is(kHave) {
+				items[i+1].kinds, items[i+1].says = setOf(kAdv), senseless
+			}
+			for k := i + 2; k < len(items) && k <= i+3 && !items[k].is(kOn); k++ {
+				if items[k].is(kBut) {
+					items[k].kinds, items[k].says = setOf(kAdv), senseless // "found only on bar 6"
+				}
+			}
 		}
 	}
 }
 
-// seenOnBars reports whether having seen it on bars is told from item i on: "found on bar 6".
+// seenOnBars reports whether having seen it on bars is told from item i on: "found on bar 6",
+// "have found only on bar 6".
 func seenOnBars(items []item, i int) bool {
-	bars := i + 2
+	if i+1 < len(items) && items[i].is(kHave) && items[i].pause == none {
+		i++
+	}
+	if i+1 >= len(items) || !items[i].is(kSeen) || items[i].pause > none {
+		return false
+	}
+	on := i + 1
+	if items[on].isWord2("only", "just") && items[on].pause == none && on+1 < len(items) {
+		on++
+	}
+	bars := on + 1
 	if bars < len(items) && items[bars].is(kArt) {
 		bars++ // "on the bars 5 and 6"
 	}
-	return bars < len(items) && items[i].is(kSeen) && items[i+1].is(kOn) && items[bars].is(kBars) && items[i].pause == none && items[i+1].pause == none
+	return bars < len(items) && items[on].is(kOn) && items[bars].is(kBars) && items[on].pause == none
 }
 
 // isFinding reports whether items name something found and nothing beside it.

@@ -96,7 +96,7 @@ func (r *reader) foundFrom(items []item, lead int) int {
 		if it.anyOf(unplaced) || it.is(kDo) && items[lead].is(kFrom) {
 			return -1
 		}
-		if it.any(kBut, kThen) || r.ofWeather(it) && (items[k+1].pause > none || items[k+1].is(kAnd)) || other && !it.anyOf(ofPhrases) && !(it.is(kBe) && k > 0 && items[k-1].is(kThere)) {
+		if it.any(kBut, kThen) || r.ofWeather(it) && (items[k+1].pause > none || items[k+1].any(kAnd, kWord)) || other && !it.anyOf(ofPhrases) && !(it.is(kBe) && k > 0 && items[k-1].is(kThere)) {
 			break
 		}
 		from, found = k, found || it.anyOf(inHives)

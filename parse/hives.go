@@ -81,7 +81,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	}
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
-		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {
+		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !strings.HasPrefix(items[i+1].text, "a ") && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {
 			end := i + 2
 			if letter := r.gluedLetter(items, end); letter != "" {
 				name, end = name+letter, end+1 // "hive 7A"

@@ -123,6 +123,8 @@ const (
 	passing
 	noticing
 	settingOut
+	tables
+	otherMouths
 	listCount
 )
 
@@ -235,6 +237,8 @@ var listNames = [listCount]string{
 	passing:            "passing",
 	noticing:           "noticing",
 	settingOut:         "setting out",
+	tables:             "tables",
+	otherMouths:        "other mouths",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

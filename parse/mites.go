@@ -178,6 +178,32 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 	}
 }
 
+// sugarFor settles of each word for sugar whether bees were rolled in it to count their mites,
+// as a sentence does that tells of mites or of a sample and of no deed: "sugar again, 300
+// bees, two mites". Elsewhere it is food.
+func (r *reader) sugarFor(items []item) {
+	for i := range items {
+		it := &items[i]
+		if !it.is(kMethod) || !it.is(kSubstance) {
+			continue
+		}
+		from, to := i, i+1
+		for from > 0 && items[from].pause < stop {
+			from--
+		}
+		for to < len(items) && items[to].pause < stop {
+			to++
+		}
+		sentence := items[from:to]
+		food := hasKind(sentence, kDo) || i > from && items[i-1].any3(kMeasure, kOf, kNum) && it.pause == none
+		if !food && hasKind(sentence, kMite) && hasKind(sentence, kNum) {
+			it.kinds = it.kinds.without(setOf(kSubstance))
+		} else {
+			it.kinds = it.kinds.without(setOf(kMethod))
+		}
+	}
+}
+
 // sampling is how mites are counted in every hive of the note, told before the first of them:
 // "alcohol washes, 300 bees per sample".
 type sampling struct {

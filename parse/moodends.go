@@ -46,7 +46,7 @@ func (r *reader) endsPast(c *clause) bool {
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
 	case first.is(kAnd) && second.is(kShe) && c.next(1).isWord2("is", "'s"):
 		return true // "put a queen in ten days ago and she's laying on bar four"
-	case first.is(kAnd) && r.standsSo(c.items, 1), nowThere(c.items):
+	case first.is(kAnd) && (r.standsSo(c.items, 1) || thereUpon(c.items, 1)), nowThere(c.items):
 		return true // "…, which I put in on Thursday, and there's no comb on bar 8"
 	case first.is(kThen) && first.text == "so" && (second.is(kPron) || second.isWord2("we'll", "i'll") || r.weWill(c.items, 1)):
 		return true

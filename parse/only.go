@@ -73,6 +73,9 @@ func (r *reader) onlyThere(items []item, i int) bool {
 	if what > 0 && items[what].text == "but" && items[what].pause <= comma {
 		what--
 	}
+	if what > 0 && items[what].is(kBe) && items[what].pause == none {
+		what-- // "the brood is only on bar 5"
+	}
 	if at >= len(items) || !items[what].any3(kContent, kCell, kStage) {
 		return false
 	}

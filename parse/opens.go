@@ -86,6 +86,9 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if prev.is(kSign) && sawSoMany(items, i) || it.isWord2("it", "them") && r.endsBehind(items, i, offWords) {
 		return false // "wasps, I saw four", "took three combs off it, 11 lb"
 	}
+	if it.is(kNo) && builtNone(items, i) {
+		return false
+	}
 	o := &r.opener
 	o.item, o.items, o.i, o.prev = it, items, i, prev
 	o.needs = it.pause == none && prev.anyOf(incomplete)
@@ -108,6 +111,12 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 func (r *reader) endsBehind(items []item, i int, of list) bool {
 	ends := i+1 == len(items) || items[i+1].pause > none
 	return ends && i > 0 && items[i].pause == none && r.isWord(&items[i-1], r.wordsOf[of]...)
+}
+
+// builtNone reports whether a denial at item i is what the bees before it have built: "if they
+// have drawn no cells".
+func builtNone(items []item, i int) bool {
+	return i > 2 && items[i].pause == none && items[i-1].isWord4("drawn", "built", "started", "made") && items[i-2].is(kHave) && items[i-3].any(kPron, kBees)
 }
 
 // sawSoMany reports whether it is told at item i how many were seen of what stands before:

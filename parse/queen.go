@@ -333,7 +333,7 @@ func (r *reader) onBars(c *clause, noun int) bool {
 	for k > 0 && c.items[k].any5(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
 		k--
 	}
-	return k >= 0 && k <= 2 && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && endsOnHer(c, noun)
+	return k >= 0 && (k <= 2 || k == 3 && c.items[0].is(kAnd)) && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && endsOnHer(c, noun)
 }
 
 // endsOnHer reports whether nothing but what she carries goes on behind the queen.

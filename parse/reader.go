@@ -218,10 +218,16 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kNum) && met.kinds.meet(whatWords) {
 		r.layout(items)
 	}
+	if met.kinds.has(kBar) && met.kinds.has(kNum) {
+		items = r.apposed(items)
+	}
 	if met.kinds.meet(referring) {
 		items = r.refer(items)
 		if met.lists.has(ofTwo) {
 			items = r.oneOfTwo(items)
+		}
+		if met.kinds.has(kOf) && met.kinds.has(kOn) {
+			items = r.nthOfMany(items)
 		}
 	}
 	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
@@ -271,8 +277,14 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kDo) && met.kinds.meet(countedOrWeighed) {
 		items = r.deedLabels(items)
 	}
+	if met.kinds.has(kDo) && met.kinds.has(kMeasure) && met.kinds.has(kSubstance) {
+		r.feedOf(items)
+	}
 	if met.kinds.has(kDo) {
 		r.cameOut(items)
+	}
+	if met.kinds.has(kMethod) && met.kinds.has(kSubstance) {
+		r.sugarFor(items)
 	}
 	if met.kinds.has(kContent) {
 		plainNest(items)

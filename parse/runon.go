@@ -50,6 +50,8 @@ func (r *reader) belongsBack(items []item, i int) bool {
 		return items[i-1].any(kFixture, kBe)
 	case it.is(kComb) && !it.any(kBar, kContent):
 		return !isThing(it)
+	case it.is(kNo):
+		return builtNone(items, i)
 	}
 	from, to := items[i-1].end, items[i].start
 	likened := to-from >= int32(len(likeness)) && strings.Contains(r.text[from:to], likeness) // "running on the comb like ants at a picnic"

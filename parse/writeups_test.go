@@ -210,7 +210,7 @@ func TestWriteUps(t *testing.T) {
 		{"Bars six and eight are full of sealed brood.", "bars.6.capped_brood=yes bars.6.capped_brood.cover=1 bars.6.capped_brood.pattern=solid bars.8.capped_brood=yes bars.8.capped_brood.cover=1 bars.8.capped_brood.pattern=solid"},
 		{"Bar six is all sealed brood.", "bars.6.capped_brood=yes bars.6.capped_brood.cover=1"},
 		{"Bar six is half full of sealed brood.", "bars.6.capped_brood=yes bars.6.capped_brood.cover=0.5"},
-		{"I took bars 8 and 9 for the kitchen.\nBoth were full of honey.", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=8,9 bars.8.honey=yes bars.8.honey.cover=1 bars.9.honey=yes bars.9.honey.cover=1"},
+		{"I took bars 8 and 9 for the kitchen.\nBoth were full of honey.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=8,9 bars.8.honey=yes bars.8.honey.cover=1 bars.9.honey=yes bars.9.honey.cover=1"},
 		{"Harvested bars 9 and 10.\nThey were capped honey on the front.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 bars.9.capped_honey=yes bars.9.capped_honey.side=front bars.10.capped_honey=yes bars.10.capped_honey.side=front"},
 		{"Harvested bars 9 and 10.\nThey have plenty of honey.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 contents.honey=yes contents.honey.amount=much"},
 		{"Bars 2 to 5 have pollen.\nAll three had eggs.", "bars.2.pollen=yes bars.3.pollen=yes bars.4.pollen=yes bars.5.pollen=yes contents.eggs=yes"},

@@ -1,0 +1,79 @@
+package parse
+
+import "slices"
+
+// What is counted first and then named by number: "two bare bars at the back, ten and
+// eleven", "three bars of capped brood, four, five and six".
+
+// apposed puts the numbers of bars that were counted right before them behind their noun,
+// and what the bars are like behind those: "bars ten and eleven bare at the back".
+func (r *reader) apposed(items []item) []item {
+	for i := 0; i+4 < len(items); i++ {
+		if !items[i].is(kNum) || !countsSome(&items[i]) {
+			continue
+		}
+		noun := i + 1
+		for noun < len(items) && noun <= i+2 && items[noun].pause == none && !items[noun].is(kBar) && (items[noun].any(kComb, kState) || r.isWord(&items[noun], r.wordsOf[newOnes]...)) {
+			noun++
+		}
+		if noun == len(items) || !items[noun].is(kBar) || !items[noun].plural || items[noun].pause > none {
+			continue
+		}
+		from := noun + 1
+		for from < len(items) && from <= noun+5 && items[from].pause == none && items[from].anyOf(toldOfCounted) {
+			from++
+		}
+		end := listedSoMany(items, from, int(items[i].n.lo))
+		if end == 0 || from == noun+1 && noun == i+1 || countsOthers(items, end) { // "four bars, 14 through 17" is read as it stands
+			continue
+		}
+		told := append(slices.Clone(items[i+1:noun]), items[noun+1:from]...)
+		bars := append([]item{items[noun]}, items[from:end]...)
+		bars[0].pause, bars[1].pause = items[i].pause, none
+		n := copy(items[i:], bars)
+		n += copy(items[i+n:], told)
+		items = slices.Delete(items, i+n, end)
+		i += n - 1
+	}
+	return items
+}
+
+// countsOthers reports whether more bars are counted from item k on: "…, and two of honey".
+func countsOthers(items []item, k int) bool {
+	for k < len(items) && items[k].pause <= comma && items[k].is(kAnd) {
+		k++
+	}
+	return k+1 < len(items) && items[k].pause <= comma && items[k].is(kNum) && items[k+1].any(kOf, kBar) && items[k+1].pause == none
+}
+
+// toldOfCounted are the kinds of words that tell what the bars counted hold and where they are.
+var toldOfCounted = setOf(kOf, kContent, kStage, kSide, kPlace, kAdv, kPattern)
+
+// countsSome reports whether a number counts a few bars.
+func countsSome(it *item) bool {
+	return it.n.whole() && !it.n.article && !it.n.share && !it.n.ordinal && it.n.hi == 0 && it.n.lo >= 2 && it.n.lo <= maxBar
+}
+
+// listedSoMany is where a list of so many rising numbers that begins behind a comma at item
+// from ends, with nothing that they count behind them; 0 where there is none.
+func listedSoMany(items []item, from, many int) int {
+	if from >= len(items) || items[from].pause != comma && items[from].pause != colon {
+		return 0
+	}
+	k, last, n := from, 0, 0
+	for ; k < len(items) && n < many; k++ {
+		it := &items[k]
+		if it.is(kAnd) && n > 0 && it.pause <= comma {
+			continue
+		}
+		if !barNumber(it) || it.pause > colon || int(it.n.lo) <= last || n > 0 && it.pause == none && !items[k-1].is(kAnd) {
+			return 0
+		}
+		last = int(max(it.n.lo, it.n.hi))
+		n += last - int(it.n.lo) + 1
+	}
+	if n != many || k < len(items) && items[k].pause == none && !items[k].any6(kAnd, kBut, kThen, kBe, kHave, kOn) {
+		return 0
+	}
+	return k
+}

@@ -1,0 +1,72 @@
+package parse
+
+import "testing"
+
+// evenings are sentences as people write them in the evening, with bars and shares told once
+// for several.
+var evenings = map[string][]saying{
+	// One of the bars named before.
+	"one of them": {
+		{"Sealed brood on bars 2, 3 and 4, and my queen walked on the last of these.", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.4.capped_brood=yes queen.seen=yes queen.bar=4"},
+		{"Eggs on three and four, and I saw her majesty on the first of them.", "bars.3.eggs=yes bars.4.eggs=yes queen.seen=yes queen.bar=3"},
+		{"Larvae on bars 5 to 7, with the queen on the last one.", "bars.5.open_brood=yes bars.6.open_brood=yes bars.7.open_brood=yes queen.seen=yes queen.bar=7"},
+		{"Bars 9 and 10 have honey. Two sealed cells, the last of them on bar 5.", "bars.9.honey=yes bars.10.honey=yes bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=2"},
+		{"Bars 9 and 10 have honey. They ate the last of their fondant.", "bars.9.honey=yes bars.10.honey=yes"},
+	},
+	// Bars counted, and then named.
+	"counted and named": {
+		{"There were two bare bars at the back, ten and eleven, and I took both of them out.", "bars.10.comb.size=bare bars.11.comb.size=bare actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=10,11"},
+		{"I counted three bars of sealed brood: four, five and six.", "bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes"},
+		{"Three bars of sealed brood, 4 to 6, and two of honey.", "contents.capped_brood=yes contents.capped_brood.bars=3 contents.honey=yes contents.honey.bars=2"},
+		{"Two bars of honey, nine stings.", "contents.honey=yes contents.honey.bars=2 temper.stings=9"},
+	},
+	// A share told of one bar after another.
+	"shares alone": {
+		{"Bar 4 is three quarters sealed brood and bar 5 a half.", "bars.4.capped_brood=yes bars.4.capped_brood.cover=0.75 bars.5.capped_brood=yes bars.5.capped_brood.cover=0.5"},
+		{"Bar 4 sealed brood 60%, bar 5 40%, bar 6 10%", "bars.4.capped_brood=yes bars.4.capped_brood.cover=0.6 bars.5.capped_brood=yes bars.5.capped_brood.cover=0.4 bars.6.capped_brood=yes bars.6.capped_brood.cover=0.1"},
+		{"Bar 9 is two thirds drawn, bar 10 half.", "bars.9.comb.drawn=0.667 bars.10.comb.drawn=0.5"},
+		{"Bar 9 is half full of honey, bar 10 a third drawn.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.10.comb.drawn=0.333"},
+		{"Bar 9 half honey half nectar, bar 10 a third.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.9.nectar=yes bars.9.nectar.cover=0.5"},
+	},
+	// What bars are taken for, and who else is fed.
+	"for the house": {
+		{"Bar nine was ripe and I took it out for the larder.", "actions.harvest=yes actions.harvest.bar=9"},
+		{"I took one bar out for the fire.", "actions.remove_bar=yes actions.remove_bar.count=1"},
+		{"Then I fed the hens.", ""},
+		{"So it got a big feed of four pints of syrup.", "actions.feed=yes actions.feed.amount=4 actions.feed.unit=pt actions.feed.what=syrup"},
+		{"They need a feed of two litres of syrup.", ""},
+	},
+	// What they will have built by a day sets a condition.
+	"built none": {
+		{"I fed them, and if they've built no cells by Sunday I'll unite them.", "actions.feed=yes"},
+		{"They have drawn no queen cells.", "queen_cells.any=no"},
+		{"bar nine fully drawn no queen cells", "bars.9.comb.drawn=1 queen_cells.any=no"},
+		{"Bar 12 is half drawn and bar 13 has not been started.", "bars.12.comb.drawn=0.5 bars.13.comb.size=bare"},
+	},
+	// Sugar in which bees are rolled, and sugar that they eat.
+	"sugar": {
+		{"Sugar again: 300 bees, four mites.", "mites.method=sugar mites.count=4 mites.bees=300"},
+		{"Fed them sugar, 2 kg. Two mites on the board.", "actions.feed=yes actions.feed.amount=2 actions.feed.unit=kg actions.feed.what=sugar mites.method=drop mites.count=2"},
+	},
+	"combs and boards": {
+		{"Bar four was crooked and had caught its neighbour, so I freed it.", "bars.4.comb.straight=no bars.4.comb.attached=bar actions.free_comb=yes actions.free_comb.bar=4"},
+		{"The follower sat behind bar eight and I moved it back to ten.", "follower.bar=8 actions.move_follower=yes actions.move_follower.to=10 actions.move_follower.direction=back"},
+		{"Follower behind 12. Moved it back to 9.", "follower.bar=12 actions.move_follower=yes actions.move_follower.to=9"},
+		{"The colony occupies nine bars.", "bars_total=9"},
+		{"They occupy nine bars.", "strength.bars_of_bees=9"},
+		{"They were nervous by the end.", "temper.score=2"},
+	},
+	// A place, and what was found there, behind what was done on an earlier day.
+	"found there": {
+		{"Last Sunday I requeened them, and there on bar four was the new lady, a green dot on her.", "earlier.requeened=yes earlier.requeened.on=2026-05-10 queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=green"},
+		{"Last Sunday I requeened them, and there on bar four was the queen.", "earlier.requeened=yes earlier.requeened.on=2026-05-10 queen.seen=yes queen.bar=4"},
+		{"Sealed brood I have found only on bar five.", "bars.5.capped_brood=yes"},
+		{"The brood is only on bar five.", "bars.5.brood=yes"},
+		{"There were no more drones.", "drones=no"},
+		{"Queen on bar six. Robbing had begun by noon.", "queen.seen=yes queen.bar=6 signs.robbing=yes"},
+		{"I inspect them again on Wednesday.", "plans.inspect=yes plans.inspect.due=2026-05-20"},
+		{"At Fold hive a dozen dead bees lay about.", "hive=fold signs.dead_bees=yes signs.dead_bees.count=12"},
+	},
+}
+
+func TestEvenings(t *testing.T) { readSayings(t, evenings) }
