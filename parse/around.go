@@ -141,7 +141,7 @@ func (r *reader) itBar(args []item) bool {
 		if k > 2 {
 			break
 		}
-		if r.isWord(&args[k], "it", "that", "this", "that one", "this one", "them", "the comb", "comb", "both", "both of them", "both of those", "both of these", "the two of them", "those", "these", "the pair", "the pair of them") {
+		if r.isWord(&args[k], r.wordsOf[thatBar]...) {
 			return true
 		}
 	}

@@ -304,8 +304,10 @@ func (r *reader) listedBehind(items []item, first, end int) bool {
 	return first > 0 && items[first].pause == none && items[first-1].anyOf(placedBehind)
 }
 
+// exceptAt reports whether bars are taken out of a range by an item: "four to nine except
+// seven".
 func (r *reader) exceptAt(it *item) bool {
-	return it.is(kBut) && r.isWord(it, "but", "except", "except for", "excepting", "apart from", "other than", "save for", "save", "all but", "all except", "all save", "with the exception of", "not counting", "leaving out", "excluding")
+	return it.is(kBut) && r.isWord(it, r.wordsOf[excepting]...)
 }
 
 // listGoesOn tells whether the number at k is another bar of the list or

@@ -60,7 +60,7 @@ func (r *reader) onIt(toks []token, i int) bool {
 // in its sentence: "then across to", "last of all".
 func (r *reader) turnsHere(toks []token, i int) bool {
 	for k := i; k > 0 && toks[k].pause < stop; k-- {
-		if i-k > 5 || !r.says(toks[k-1], "then", "next", "now", "and", "so", "on", "to", "across", "over", "down", "up", "round", "back", "last", "of", "all", "lastly", "finally", "first", "okay", "ok", "right", "alright") {
+		if i-k > 5 || !r.says(toks[k-1], r.wordsOf[rounds]...) {
 			return false
 		}
 	}

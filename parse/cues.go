@@ -354,7 +354,7 @@ func (r *reader) monthAhead(c *clause, it *item) bool {
 // sureFuture: a clause about what is to come that names no deed of the trade
 // says nothing of today.
 func (r *reader) sureFuture(it *item) bool {
-	return r.isWord(it, "next time", "next visit", "going to", "will", "'ll", "shall", "must", "should", "need to", "needs to", "want to", "wants to", "hope to", "hoping to", "have to", "time to", "next inspection", "would like to", "i'd like to", "ought to")
+	return r.isWord(it, r.wordsOf[toCome]...)
 }
 
 // placedBefore: the date belongs to a bar's putting-in.

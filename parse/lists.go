@@ -125,6 +125,14 @@ const (
 	settingOut
 	tables
 	otherMouths
+	excepting
+	rounds
+	flowerTimes
+	ofAir
+	thatBar
+	toCome
+	yards
+	papers
 	listCount
 )
 
@@ -239,6 +247,14 @@ var listNames = [listCount]string{
 	settingOut:         "setting out",
 	tables:             "tables",
 	otherMouths:        "other mouths",
+	excepting:          "excepting",
+	rounds:             "rounds",
+	flowerTimes:        "flower times",
+	ofAir:              "of the air",
+	thatBar:            "that bar",
+	toCome:             "to come",
+	yards:              "yards",
+	papers:             "papers",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -143,7 +143,7 @@ func (m *mention) contrasts() bool { return m.contrasted(m.toks, m.end) }
 func (m *mention) labels() bool { return m.labelsLine(m.toks, m.i, m.end) }
 
 func (m *mention) ownsYard() bool {
-	return m.behind(0, "'s") && m.behind(1, "yard", "garden", "apiary", "field", "orchard", "place", "house", "farm", "allotment", "shed") && m.before(1, "in", "at", "from", "to")
+	return m.behind(0, "'s") && m.behind(1, m.wordsOf[yards]...) && m.before(1, "in", "at", "from", "to")
 }
 
 func (m *mention) ofMany() bool {
@@ -163,7 +163,7 @@ func (m *mention) beginsName() bool {
 
 func (m *mention) thankedOrTold() bool {
 	thanked := m.before(1, "to") && m.before(2, "thanks", "thank")
-	return thanked || m.behind(1, "notes", "note", "diary", "report", "letter", "log", "column", "corner", "journal", "jottings", "page", "notebook") && m.toks[m.end].id == m.words.ownID
+	return thanked || m.behind(1, m.wordsOf[papers]...) && m.toks[m.end].id == m.words.ownID
 }
 
 func (m *mention) listedAsHive() bool { return !m.byWord && m.inHiveList(m.toks, m.i, m.end) }

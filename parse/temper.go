@@ -102,7 +102,7 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 func (r *reader) ofTheAir(it *item) bool {
 	for k := range r.told {
 		if next := &r.told[k]; next.start > it.start {
-			return r.text[it.end:next.start] == " " && (next.any(kSky, kWind) || r.isWord(next, "breeze", "wind", "rain", "shower", "drizzle", "mist", "slope", "hint", "reminder"))
+			return r.text[it.end:next.start] == " " && (next.any(kSky, kWind) || r.isWord(next, r.wordsOf[ofAir]...))
 		}
 	}
 	return false
