@@ -28,23 +28,8 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.laid == behindTheir {
 		return false
 	}
-	if it.is(kNow) && it.pause == none && i+2 < len(items) && items[i+1].is(kIf) && items[i+1].pause == none && (items[i+2].text == "you" || strings.HasPrefix(items[i+1].text, "if you")) {
-		return true // "larvae on bar six now if you ever see that"
-	}
-	if it.is(kAnd) && prev.is(kUnsure) && it.pause == none && i+1 < len(items) && items[i+1].is(kDo) && r.rule(&items[i+1], kDo).Form == "todo" {
-		return true // "queen not looked for and treat these on Friday"
-	}
-	if it.is(kFixture) && it.pause == none && prev.is(kDo) && strings.HasSuffix(prev.text, " clean") && i+1 < len(items) && items[i+1].is(kBe) {
-		return true // "swept that clean the floor was open"
-	}
-	if prev.is(kUndone) && it.is(kDo) && it.pause == none && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef") {
-		return true // "two sealed cells left alone inspect again on Sunday"
-	}
-	if it.pause == none && (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && items[i+1].any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i) {
-		return true // "last time she was on bar two today she's on three"
-	}
-	if it.pause == none && it.is(kDate) && it.day.today && i+1 < len(items) && items[i+1].is(kUnseen) && !prev.anyOf(joiners.without(setOf(kPast, kNow))) && r.backToNow(items, i) {
-		return true // "the queen was on bar four last time today no sign of her"
+	if it.pause == none && r.runsInto(items, i) {
+		return true
 	}
 	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) || r.thenTold(items, i) {
 		return true
@@ -56,57 +41,58 @@ func (r *reader) begins(items []item, i int) bool {
 		forNow := prev.is(kNow) && it.is(kPlan) && i > 1 && items[i-2].any(kOn, kState) // "closed it for now remind me to open it", "it is open right now remind me to close it"
 		return (forNow || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 	}
-	switch {
-	case it.pause >= colon && i <= 5 && youAsked(items[:i]):
-		return true // "you ask after the queen: she was raised in 2025"
-	case it.pause >= colon:
-		return !(prev.colon && prev.any(kBars, kName, kQueen, kStores, kBees, kMethod, kMite, kBrood, kContent, kFixture, kCell, kSign, kStrength, kHive, kDo) || prev.colon && prev.is(kComb) && it.is(kBars) || prev.colon && prev.any(kBring, kPast))
-	case it.is(kName) && prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave):
-		return false // "bars nine to twelve in Primrose are capped honey"
-	case it.several():
-		return it.pause > none || !prev.any5(kDo, kOn, kOf, kTo, kArt)
-	case it.is(kName):
-		return !r.argument(items, i) && !r.lookedAt(items, i) && !r.doneTo(items, i)
-	case it.is(kBars) && it.pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1):
-		return false // "last time bar eight had eggs"
-	case it.is(kBars):
-		return r.heads(items, i)
-	case it.any3(kNext, kPrev, kSkip) && !it.any(kPlan, kDate):
-		return !prev.any4(kAnd, kThen, kOn, kTo) && !saysSoOf(prev) && !asAre(items, i) && !(prev.is(kBars) && (i == 1 || prev.pause >= comma) && strings.HasPrefix(it.text, "and "))
-	case it.is(kBut) && prev.is(kBut) && it.pause == none:
-		return false // "but just a small patch"
-	case it.is(kBut):
-		return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i) && !(prev.is(kAsk) && it.pause == none)
-	case it.is(kThen) && (r.whichAreOn(items, i) || prev.is(kSeen) && it.isWord4("afterwards", "after", "later", "again")):
-		return false // "two cells which hang on bar 9", "seen afterwards, bar 5"
-	case it.is(kThen):
-		return !prev.is(kAnd) && !(it.text == "then" && (i+1 == len(items) || items[i+1].pause >= comma)) && !r.soMuch(items, i) && !(prev.any(kBe, kWill) && it.pause == none) && !(prev.is(kBars) && it.pause == none && it.text == "which")
-	case it.is(kAnd):
-		return i+1 < len(items) && (r.opens(items, i+1, it) || r.comesIn(items, i+1) || r.standsSo(items, i+1) || r.datedTurn(items, i+1) || placedTurn(items, i+1) || thereUpon(items, i+1) && r.deedDoneThen(items[:i]) || r.wentOnTo(items, i+1) || r.andOtherDay(items, i) || r.andWhole(items, i) || it.pause == comma && queenTurn(items, i) || it.pause == comma && nowThere(items[i+1:]) && hasDay(items[:i]) || (items[i+1].is(kNow) || items[i+1].is(kDate) && items[i+1].day.today) && r.backToNow(items, i+1))
+	if turn := r.turnsTo(items, i); turn != unknown {
+		return turn == doesOpen
 	}
-	if it.pause == comma && (it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i)) {
-		return true // "bar 9, which I put in a fortnight ago, is half built"
-	}
-	if it.pause == comma && r.behindAside(items, i) {
-		return true // "bars 12 and 13, which I had meant to take, are half full"
-	}
-	if it.pause == comma && r.wholeFinding(items, i) && (r.behindOtherDay(items, i) || r.partsFrom(items, i)) {
-		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
-	}
-	if it.pause == comma && r.bracketOfThen(items, i) {
-		return true // "queen not found (eggs were seen on Monday)"
-	}
-	if it.pause == comma && it.is(kThere) && i+1 < len(items) && items[i+1].text == "being" {
-		return true // "I did not look for her, there being eggs on bar four"
-	}
-	if it.pause == comma && it.any(kSubstance, kMeasure) && foodOnDay(items[:i]) {
-		return true // "OA Fri, syrup Sat"
-	}
-	asTold := it.text == "as" && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
-	if it.pause == comma && (r.backToNow(items, i) || placedTurn(items, i) || asTold) {
+	if it.pause == comma && r.beginsBehindComma(items, i) {
 		return true
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
+}
+
+// runsInto reports whether a clause begins at item i where no pause stands before it, by
+// what is said right before and behind.
+func (r *reader) runsInto(items []item, i int) bool {
+	it, prev, next := &items[i], &items[i-1], &noItem
+	if i+1 < len(items) {
+		next = &items[i+1]
+	}
+	switch {
+	case it.is(kNow) && i+2 < len(items) && next.is(kIf) && next.pause == none && (items[i+2].text == "you" || strings.HasPrefix(next.text, "if you")):
+		return true // "larvae on bar six now if you ever see that"
+	case it.is(kAnd) && prev.is(kUnsure) && next.is(kDo) && r.rule(next, kDo).Form == "todo":
+		return true // "queen not looked for and treat these on Friday"
+	case it.is(kFixture) && prev.is(kDo) && strings.HasSuffix(prev.text, " clean") && next.is(kBe):
+		return true // "swept that clean the floor was open"
+	case prev.is(kUndone) && it.is(kDo) && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef"):
+		return true // "two sealed cells left alone inspect again on Sunday"
+	case (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && next.any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i):
+		return true // "last time she was on bar two today she's on three"
+	case it.is(kDate) && it.day.today && next.is(kUnseen) && !prev.anyOf(joiners.without(setOf(kPast, kNow))) && r.backToNow(items, i):
+		return true // "the queen was on bar four last time today no sign of her"
+	}
+	return false
+}
+
+// beginsBehindComma reports whether a comma alone parts a clause that begins at item i.
+func (r *reader) beginsBehindComma(items []item, i int) bool {
+	it, prev := &items[i], &items[i-1]
+	switch {
+	case it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i):
+		return true // "bar 9, which I put in a fortnight ago, is half built"
+	case r.behindAside(items, i):
+		return true // "bars 12 and 13, which I had meant to take, are half full"
+	case r.wholeFinding(items, i) && (r.behindOtherDay(items, i) || r.partsFrom(items, i)):
+		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
+	case r.bracketOfThen(items, i):
+		return true // "queen not found (eggs were seen on Monday)"
+	case it.is(kThere) && i+1 < len(items) && items[i+1].text == "being":
+		return true // "I did not look for her, there being eggs on bar four"
+	case it.any(kSubstance, kMeasure) && foodOnDay(items[:i]):
+		return true // "OA Fri, syrup Sat"
+	}
+	asTold := it.text == "as" && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
+	return asTold || r.backToNow(items, i) || placedTurn(items, i)
 }
 
 // wentOnTo reports whether the keeper goes on to other bars at item i, of which it is then
