@@ -83,7 +83,7 @@ func (r *reader) getsDone(c *clause, i int) bool {
 // dueGoneBy reports whether right behind a deed that was not done stands a day gone by:
 // "didn't feed them on Sunday".
 func (d *deed) dueGoneBy(c *clause) bool {
-	if d.do == "inspect" || d.due == nil || !d.due.weekday && !d.due.ago || d.due.today || d.due.ahead || c.mood == planned || c.has(kWill) || strings.Contains(c.cue, "would") {
+	if d.do == "inspect" || d.due == nil || !d.due.weekday && !d.due.ago || d.due.today || d.due.ahead || c.mood == planned || c.has(kWill) || strings.Contains(c.cue, "would") || strings.HasPrefix(c.cue, "don't") || strings.HasPrefix(c.cue, "do not") {
 		return false
 	}
 	for k := d.at + 1; k < len(c.items); k++ {

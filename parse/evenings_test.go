@@ -28,6 +28,23 @@ var evenings = map[string][]saying{
 		{"Bar 9 is half full of honey, bar 10 a third drawn.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.10.comb.drawn=0.333"},
 		{"Bar 9 half honey half nectar, bar 10 a third.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.9.nectar=yes bars.9.nectar.cover=0.5"},
 	},
+	// So many bars of one thing, and another thing on bars that are named.
+	"counted beside named": {
+		{"Five bars of sealed brood and honey on bars 9 and 10.", "contents.capped_brood=yes contents.capped_brood.bars=5 bars.9.honey=yes bars.10.honey=yes"},
+		{"Three bars of brood, plenty of pollen, and eggs on bar 6.", "contents.brood=yes contents.brood.bars=3 contents.pollen=yes contents.pollen.amount=much bars.6.eggs=yes"},
+		{"Three bars of eggs and larvae, bars 4, 5 and 6.", "bars.4.eggs=yes bars.4.open_brood=yes bars.5.eggs=yes bars.5.open_brood=yes bars.6.eggs=yes bars.6.open_brood=yes"},
+		{"I harvested bars 9 and 10 and left 11 because it is only half capped honey.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 bars.11.capped_honey=yes bars.11.capped_honey.cover=0.5"},
+		{"Pollen on bars 3 and 4, and I saw one bee with deformed wings.", "bars.3.pollen=yes bars.4.pollen=yes signs.deformed_wings=yes signs.deformed_wings.count=1"},
+		{"Her highness the queen on bar 6 with eggs all round her.", "queen.seen=yes queen.bar=6 bars.6.eggs=yes"},
+	},
+	// What is not meant to be done, whose turn it is, and temper beside stings.
+	"not meant": {
+		{"I do not mean to feed them.", ""},
+		{"I don't intend to treat on Sunday.", ""},
+		{"Juniper tonight, the other three tomorrow.\n\nCalm. Eggs on bar 4.", "hive=juniper temper.score=4 bars.4.eggs=yes"},
+		{"Frost this morning, the bees were quiet. Eggs on bar 4.", "temper.score=4 bars.4.eggs=yes"},
+		{"Gentle, no stings, and my wife watched from the gate.", "temper.score=4 temper.stings=0"},
+	},
 	// What bars are taken for, and who else is fed.
 	"for the house": {
 		{"Bar nine was ripe and I took it out for the larder.", "actions.harvest=yes actions.harvest.bar=9"},

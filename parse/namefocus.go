@@ -48,7 +48,7 @@ func (r *reader) openedNote(toks []token, end int) bool {
 		return false
 	}
 	if toks[end].pause == none {
-		return r.says(toks[end], "again")
+		return r.says(toks[end], "again") || r.thisTime(toks, end)
 	}
 	k := end
 	for ; k < len(toks) && (k == end || toks[k].pause == none); k++ {
@@ -57,6 +57,21 @@ func (r *reader) openedNote(toks []token, end int) bool {
 		}
 	}
 	return toks[end].pause == comma && k > end+1 && k < len(toks) && toks[k].pause == stop
+}
+
+// thisTime reports whether all that is said behind a name is that its turn is now: "Juniper this
+// time; the others will keep".
+func (r *reader) thisTime(toks []token, end int) bool {
+	k := end + 1
+	if end > 0 && r.says(toks[end-1], "frost", "snow", "hail", "fog", "mist", "thunder", "sleet", "ice", "heat", "warmth", "storm", "storms", "spring", "autumn") {
+		return false // "Frost this morning, the bees were quiet"
+	}
+	if r.says(toks[end], "this") && k < len(toks) && toks[k].pause == none && r.says(toks[k], "time", "evening", "afternoon", "morning") {
+		k++
+	} else if !r.says(toks[end], "today", "tonight", "only") {
+		return false
+	}
+	return k < len(toks) && toks[k].pause >= comma
 }
 
 // doesAsHive reports whether a sentence that begins with a name goes on as one about a

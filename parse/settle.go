@@ -71,6 +71,9 @@ func (s *scan) aboutHive(f *finding) bool {
 		return true // "no foul smell, I had a good sniff, and no ropy larva", "hers has mites but there's no chalkbrood here"
 	}
 	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
+	if f.present && !ofBar && !s.headed && !s.here && strings.HasPrefix(s.at(f.at).text, "bee") && hasKind(s.c.items[:f.at], kPron) {
+		return true // "brood on bars 5 and 6, and I saw two bees with deformed wings"
+	}
 	switch {
 	case offComb[f.what], f.what == "wasps", s.offBars(f.at):
 		return true
@@ -194,6 +197,9 @@ func (s *scan) wholeAt(i int) {
 	it := s.at(i)
 	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kWord) && it.isWord3("in all", "all", "in total") {
 		return // "pollen in all colours"
+	}
+	if next := s.at(i + 1); next != nil && next.pause == none && next.is(kShe) && it.isWord4("all round", "all around", "all about", "around") {
+		return // "with eggs all round her"
 	}
 	if strings.HasPrefix(it.text, "that ") && (s.r.sameSentence && s.r.headedBars || s.no < 0) {
 		return // "bar four has brood but no eggs that I could see"

@@ -178,8 +178,8 @@ func (r *reader) ofBees(c *clause, i int) bool {
 		return true // "getting nervous now"
 	case next.text == "as", i > 1 && c.items[i-1].text == "as" && c.items[i-2].isWord4("bit", "just", "quite", "still"):
 		return true // "gentle as puppies", "every bit as gentle"
-	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c):
-		return true
+	case r.besideBees(c, i), r.subject == kBees && r.sameStatement(c), next.is(kLeaf) && strings.Contains(next.text, "sting") && next.pause <= comma:
+		return true // "gentle, not one sting, and my wife looked on"
 	}
 	return r.closesOn(c, i) || r.nothingElse(c, i)
 }

@@ -248,7 +248,7 @@ func (s *scan) spreadOver(from, to int) bool {
 // where denial turns into finding ("no eggs, no larvae, sealed brood on bar
 // four").
 func (s *scan) reaches(waiting []*finding, i int) []*finding {
-	waiting = s.pastHer(waiting, i)
+	waiting = s.pastCounted(s.pastHer(waiting, i), len(s.at(i).bars))
 	if s.headed {
 		return s.afterTurn(waiting)
 	}
@@ -259,6 +259,34 @@ func (s *scan) reaches(waiting []*finding, i int) []*finding {
 		if waiting[k-1].present != waiting[k].present || waiting[k-1].list != waiting[k].list && !s.barelyApart(waiting[k-1], waiting[k]) {
 			return waiting[k:]
 		}
+	}
+	return waiting
+}
+
+// pastCounted leaves out what is on so many bars, where another number of bars is named, and
+// what stands with it before the last pause: "five bars of sealed brood and plenty of pollen,
+// and honey on bars 9 and 10". What is joined to it right before the bars was not counted.
+func (s *scan) pastCounted(waiting []*finding, bars int) []*finding {
+	last := len(waiting) - 1
+	if last < 1 || waiting[last].class != ofComb {
+		return waiting
+	}
+	for k := last - 1; k >= 0; k-- {
+		f := waiting[k]
+		if f.class != ofComb || f.counted.lo == 0 || f.counted.hi > 0 || int(f.counted.lo) == bars || len(f.bars) > 0 {
+			continue
+		}
+		from := k + 1
+		for n := last; n > from; n-- {
+			if s.pausedBetween(waiting[n-1].at, waiting[n].at) {
+				from = n
+				break
+			}
+		}
+		for n := from; n <= last; n++ {
+			waiting[n].counted = quantity{}
+		}
+		return waiting[from:]
 	}
 	return waiting
 }
