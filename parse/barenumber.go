@@ -40,7 +40,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case n.speaks():
 		return true
-	case n.takesTold():
+	case n.takesTold(), n.takesSeveral():
 		return true
 	case n.counts():
 		return false
@@ -184,6 +184,24 @@ func (n *bareNumber) takesTold() bool {
 		return len(n.bars) > 1
 	}
 	return n.amongTold()
+}
+
+// takesSeveral: "took out ten and eleven", where numbers that go up are no count.
+func (n *bareNumber) takesSeveral() bool {
+	if !n.close || !n.prev.is(kDo) || n.ranged() || !barNumber(&n.items[n.i]) || !traitsOf(n.rule(n.prev, kDo).Value).bars || n.prev.is(kSeen) {
+		return false
+	}
+	last, k := n.items[n.i].n.lo, n.i+1
+	for ; k < len(n.items) && n.items[k].pause <= comma; k++ {
+		switch it := &n.items[k]; {
+		case it.is(kAnd) && it.text == "and":
+		case barNumber(it) && it.n.lo > last && it.n.hi == 0:
+			last = it.n.lo
+		default:
+			return last > n.items[n.i].n.lo && !it.anyOf(counted)
+		}
+	}
+	return last > n.items[n.i].n.lo
 }
 
 // counted are the kinds of words that a number before them counts.

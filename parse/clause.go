@@ -68,6 +68,19 @@ func (r *reader) clauses(items []item, out []clause) []clause {
 	return append(out, clause{items: items[from:], gist: met})
 }
 
+// gotTo reports whether a clause begins with "gotta" and what is to be done.
+func (r *reader) gotTo(c *clause) bool {
+	if len(c.items) < 3 || c.items[0].text != "got" || !c.items[1].is(kTo) || c.items[1].start > c.items[0].end || strings.HasPrefix(c.items[2].text, "come ") {
+		return false // "gotta come back on Friday and harvest bar 9", which is no look of its own
+	}
+	for rule := range r.senses(&c.items[2]) {
+		if rule.Form == "todo" {
+			return true
+		}
+	}
+	return false
+}
+
 // judge gives each clause its mood. Questions, conditions and hearsay reach on
 // until a bar, a hive, "but" or a full stop; the past until "now"; a plan as
 // long as deeds follow.
@@ -91,6 +104,9 @@ func (r *reader) judge(list []clause) {
 		}
 		if first.is(kIf) && c.mood == asserted && (i == 0 || !list[i-1].has(kDate)) && r.leadsOn(list, i) {
 			c.mood, c.cue = unasked, r.quote(first) // "when it gets up to twelve degrees I will have a look"
+		}
+		if c.mood == asserted && r.gotTo(c) {
+			c.mood, c.cue = planned, r.text[first.start:c.items[1].end]
 		}
 		if first.is(kDo) && c.mood == asserted && r.orders(c, 0) {
 			c.mood, c.cue = planned, r.text[first.start:first.end]

@@ -90,6 +90,9 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 			return r.asHive(ref, name), 0, end
 		}
 	}
+	if r.bareName(items, i, before) {
+		return r.asHive(r.merged(items, i, i+2, nil), items[i+1].text), 0, i + 2
+	}
 	if word == "h" || word == "stock" {
 		return nil, 0, i
 	}
@@ -102,6 +105,9 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	}
 	if back == 0 {
 		name, back = r.placedHive(items, i, before)
+	}
+	if back == 0 {
+		name, back = r.namedInTalk(items, i, before)
 	}
 	if back > 0 && r.toldByNumber(items, i, before) {
 		return nil, 0, i
@@ -282,6 +288,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		it := &before[k]
 		text := it.text
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
+			if words, n := r.spokenLength(before, append([]string{rest}, words...)); n == back {
+				return strings.Join(words, " "), n // "bearding down the front boathouse hive"
+			}
 			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
 		}
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)) {
@@ -294,7 +303,7 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 			return text, 1 // "the little hive", and elsewhere "the big hive"
 		}
 		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
-		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") {
+		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") || !it.has(capital) && adjectival(text) {
 			break
 		}
 		if it.end < end-2 || it.any(kSky, kWind) && !it.has(capital) && k > 0 && before[k-1].any4(kAnd, kSky, kWind, kLeaf) {
@@ -313,6 +322,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	}
 	if back == 0 || !r.headsName(before, back) {
 		return "", 0
+	}
+	if back > 1 {
+		words, back = r.spokenLength(before, words)
 	}
 	return strings.Join(words, " "), back
 }

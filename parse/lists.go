@@ -107,6 +107,9 @@ const (
 	hiveMarks
 	verdictAdverbs
 	turnWords
+	nameHeads
+	nameEpithets
+	hiveGear
 	rowPlaces
 	endPlaces
 	writings
@@ -147,6 +150,9 @@ var listNames = [listCount]string{
 	plainHeadings:      "headings",
 	noNames:            "no names",
 	softNames:          "soft names",
+	nameHeads:          "heads of names",
+	hiveGear:           "hive gear",
+	nameEpithets:       "epithets of names",
 	noPlants:           "no plants",
 	ambiguousTempers:   "ambiguous tempers",
 	assent:             "assent",

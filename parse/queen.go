@@ -74,6 +74,19 @@ func (r *reader) placesHer(c *clause) bool {
 	return len(r.ahead) == 0 || hasKind(r.ahead, kColour) || hasKind(r.ahead, kQueenIs) || hasKind(r.ahead, kShe)
 }
 
+// barely reports whether a clause says no more than that something was not seen, and when.
+func barely(c *clause) bool {
+	now := false
+	for i := range c.items {
+		it := &c.items[i]
+		now = now || it.is(kNow) || it.is(kDate) && it.day.today
+		if !it.any5(kUnseen, kNow, kDate, kAdv, kBut) {
+			return false
+		}
+	}
+	return now
+}
+
 // soughtInVain: "Looked for the queen. Nothing."
 func (r *reader) soughtInVain(c *clause) bool {
 	if len(r.ahead) == 0 || len(r.ahead) > 2 {
@@ -114,6 +127,8 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 		return true // "the mark has rubbed off altogether"
 	case unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent):
 		return true // "the queen I searched but did not see"
+	case unseen >= 0 && r.queenSentence > 0 && r.queenSentence+1 >= r.sentenceNo && barely(c):
+		return true // "the queen was seen last time not found today"
 	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
 	}

@@ -48,6 +48,8 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		if from := belied(items, k); from > 0 {
 			return r.replace(items, k, from, false)
 		}
+	case it.is(kRepair) && otherEnd(items, k):
+		return slices.Delete(items, k, k+3), true
 	case it.is(kRepair):
 		if mended, ok := r.restated(items, k); ok {
 			return mended, true
@@ -69,6 +71,24 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		return r.replace(items, k, k+1, true)
 	}
 	return items, false
+}
+
+// otherEnd reports whether a range of bars gets another end behind item k, and gives it:
+// "moved bar two to seven no sorry to eight".
+func otherEnd(items []item, k int) bool {
+	if k == 0 || k+2 >= len(items) || !items[k-1].is(kBars) || !items[k-1].ranged || !items[k+1].is(kTo) || !barNumber(&items[k+2]) {
+		return false
+	}
+	first, last := items[k-1].bars[0], int(items[k+2].n.lo)
+	if last <= first {
+		return false
+	}
+	bars := make([]int, 0, last-first+1)
+	for n := first; n <= last; n++ {
+		bars = append(bars, n)
+	}
+	items[k-1].bars, items[k-1].mended = bars, true
+	return true
 }
 
 // cellsHang reports whether item k tells where queen cells are and takes nothing back:
@@ -195,6 +215,9 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 	} else {
 		to = max(to, r.toldRight(items, from))
 	}
+	if to == from && to+1 < len(items) && items[to].is(kTo) && cue > 1 && items[cue-2].is(kTo) && items[cue-1].any(kNum, kBars) {
+		from, to = from+1, to+1 // "moved bar nine to six, no, to five"
+	}
 	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount)) {
 		if _, ok := slotOf(&items[to], of); ok {
 			break
@@ -284,13 +307,25 @@ func (r *reader) placedCups(items []item) {
 	}
 }
 
-// barBeside reports whether the unit at item i stands right beside bars and nothing was done
-// there: "1 cup b3", "b4 1 cup".
+// barBeside reports whether the unit at item i stands right beside bars, or is told to be there,
+// and nothing was done there: "1 cup b3", "b4 1 cup", "bar six there's just one cup".
 func barBeside(items []item, i int) bool {
+	if kindsOf(items[:i]).meet(setOf(kDo, kSubstance, kMite, kMethod)) || i+1 < len(items) && (items[i+1].is(kOf) || items[i+1].any(kSubstance, kBees)) {
+		return false
+	}
 	last := i+1 == len(items) || items[i+1].pause >= comma
-	before := i > 1 && items[i-1].pause <= comma && items[i-2].is(kBars) && last
 	behind := i+1 < len(items) && items[i+1].is(kBars) && items[i+1].pause <= comma && (i+2 == len(items) || items[i+2].pause >= comma)
-	return (before || behind) && !kindsOf(items[:i]).meet(setOf(kDo, kSubstance, kMite, kMethod))
+	at, told := i-2, false
+	for at > 0 && items[at+1].pause <= comma && items[at].any4(kHave, kThere, kBe, kAdv) {
+		at, told = at-1, told || items[at].any(kHave, kThere)
+	}
+	return behind || at >= 0 && items[at+1].pause <= comma && items[at].is(kBars) && (last || told || at == i-2 && sayingNothing(items, i+1))
+}
+
+// sayingNothing reports whether it is told from item i on that something is in it or not:
+// "one cup nothing in it".
+func sayingNothing(items []item, i int) bool {
+	return i < len(items) && (strings.HasSuffix(items[i].text, " in it") || items[i].text == "empty")
 }
 
 // foundBeside: "bar 5 has eggs and a cup", where the unit at item i ends a list of what is there.

@@ -14,6 +14,10 @@ func (r *reader) runOn(items []item) {
 			from = i
 			continue
 		}
+		if items[i].any4(kDate, kPast, kNow, kOn) && r.dayOfNext(items, from, i) || seenOtherwise(items, from, i) {
+			items[i].pause, from = stop, i
+			continue
+		}
 		if !items[i].anyOf(ownBeginners) && !items[i].lists.has(swarming) {
 			continue // as most words
 		}
@@ -25,6 +29,46 @@ func (r *reader) runOn(items []item) {
 		}
 	}
 }
+
+// dayOfNext reports whether the day at item i is that of what the speaker goes on to say he
+// did or will do, and not of what was said before: "no cells now last Sunday I fed them",
+// "I gave them a kilo in two weeks I must look again".
+func (r *reader) dayOfNext(items []item, from, i int) bool {
+	day := i
+	for day < len(items) && items[day].any(kNow, kOn) && !items[day].any(kDate, kPast) && day < i+2 {
+		day++
+	}
+	if day+2 >= len(items) || !items[day].is(kDate) || items[day+1].pause > none || !items[day+1].isWord2("i", "we") {
+		return false
+	}
+	if items[i-1].any3(kFore, kAfter, kFrom) || items[i-1].isWord4("till", "until", "by", "since") {
+		return false // "no need to look before Friday I'll be away"
+	}
+	before := kindsOf(items[from:i])
+	if items[day].day.ago {
+		did := day + 2
+		if items[did].is(kHave) && did+1 < len(items) {
+			did++
+		}
+		return items[did].is(kDo) && !before.meet(dayOfDeed) && before.meet(deedOrFinding)
+	}
+	return !items[day].day.today && r.weWill(items, day+1) && !before.meet(daysAhead) && before.has(kSubstance)
+}
+
+// seenOtherwise reports whether item i tells of now whether something was seen, behind what
+// is said of the time before: "she was seen last time not sighted today".
+func seenOtherwise(items []item, from, i int) bool {
+	return items[i].any(kSeen, kUnseen) && items[i-1].is(kPast) && kindsOf(items[from:i]).meet(sights)
+}
+
+// sights are the kinds of words that tell whether something was seen.
+var sights = setOf(kSeen, kUnseen)
+
+var (
+	dayOfDeed     = setOf(kDo, kDate, kPast)
+	daysAhead     = setOf(kPlan, kWill, kDate, kIf, kUndone)
+	deedOrFinding = foundThings.or(setOf(kDo, kStored, kTemper, kBees, kLeaf, kSeen, kUnseen, kState))
+)
 
 // partedAt is the pause that parts item i, with which a statement can begin, from the one
 // that began at from.
@@ -69,7 +113,7 @@ func isThing(it *item) bool {
 }
 
 // ownBeginners are the kinds of words that a statement of its own begins with.
-var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees, kDo, kQueen, kSky, kBring))
+var ownBeginners = foundThings.or(besideThings).or(setOf(kNo, kBrood, kStores, kFixture, kBar, kLeaf, kBees, kDo, kQueen, kSky, kBring, kMeasure, kMethod))
 
 // foundThings are the kinds of what is found in a hive, and besideThings of the words that
 // stand before them.
@@ -94,8 +138,8 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	case it.lists.has(swarming):
 		return true
 	case it.is(kDo):
-		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them ")) // "brood on five split the hive"
-		return bare && r.rule(it, kDo).Form == "done" || doneAnew(r.rule(it, kDo), next(1), next(2))                                                 // "wasps at the entrance opened the entrance"
+		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them "))                                              // "brood on five split the hive"
+		return bare && r.rule(it, kDo).Form == "done" || doneAnew(r.rule(it, kDo), next(1), next(2)) || items[i-1].any(kDo, kSubstance) && next(1).is(kFixture) && r.rule(it, kDo).Form == "done" // "wasps at the entrance opened the entrance"
 	case it.is(kQueen):
 		return next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
 	case it.is(kSky) && !it.is(kStored):
@@ -105,12 +149,17 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 		return first != "on" && first != "say" && first != "running" // "14 bars in use", but "a virgin running about"
 	case it.is(kBees) && it.text == "bees":
 		return next(1).is(kTemper) || next(1).any4(kBe, kAmount, kArt, kAdv) && next(2).is(kTemper) // "bees a bit grumpy"
+	case it.is(kMethod):
+		return next(1).any(kNum, kMeasure) // "follower moved to nine sugar shake half a cup nineteen mites"
+	case it.is(kMeasure):
+		return next(1).is(kSubstance) && next(2).isWord6("given", "fed", "added", "poured", "supplied", "offered") // "stores light one kilo fondant given"
 	case it.is(kBrood):
 		return next(is).is(kPattern) // "brood pattern good"
 	case it.is(kStores):
 		return next(is).is(kStored) // "stores light"
 	case it.is(kFixture) && r.value(it, kFixture) == "follower":
-		return next(is).is(kAfter) && next(is+1).any(kBar, kNum) // "follower's behind bar 12"
+		moved := next(is).is(kDo) && next(is+1).any(kTo, kAfter)          // "follower moved to nine"
+		return moved || next(is).is(kAfter) && next(is+1).any(kBar, kNum) // "follower's behind bar 12"
 	case it.is(kFixture):
 		return next(is).is(kState) && !next(is+1).is(kFixture) || next(is).is(kNum) && next(is+1).is(kState) // "feeder was half full"
 	case it.is(kBar) && it.is(kComb) && is == 2:
@@ -212,7 +261,7 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	case last.is(kBar):
 		ends = barNumber(before) || before.is(kArt) // "added two bars one sealed cell on bar 7"
 	case last.is(kNum):
-		ends = i-2 >= from && r.placeNumber(items, i-1)
+		ends = i-2 >= from && (r.placeNumber(items, i-1) || items[i].is(kFixture) && numbersDone(items[from:i]))
 	case last.is(kState):
 		spoken := before.is(kBe) && last.text == "empty" && !items[i].is(kComb)                                  // "bar 11 is empty eggs on bar 4"
 		off := r.isWord(last, r.wordsOf[offWords]...) && kindsOf(items[from:i]).has(kDo)                         // "took bar 13 out"
@@ -277,7 +326,23 @@ func (r *reader) deedEnds(items []item, k int) bool {
 	if k > 0 && items[k-1].is(kFixture) || k > 2 && r.placeNumber(items, k-1) && items[k-3].is(kDo) {
 		return true
 	}
+	if k > 1 && items[k-1].is(kSubstance) && items[k-2].is(kMeasure) {
+		return true // "one kilo fondant given"
+	}
 	return strings.HasSuffix(items[k].text, " them") || strings.HasPrefix(items[k].text, "gave them ")
+}
+
+// numbersDone reports whether numbers that go up end the items, behind what was done to the
+// bars that they name: "harvested ten eleven twelve".
+func numbersDone(items []item) bool {
+	k := len(items) - 1
+	for k > 0 && barNumber(&items[k]) && (items[k-1].is(kAnd) || barNumber(&items[k-1]) && items[k-1].n.lo < items[k].n.lo) {
+		k--
+		if items[k].is(kAnd) && k > 0 {
+			k--
+		}
+	}
+	return k > 0 && k < len(items)-1 && items[k-1].is(kDo)
 }
 
 // tellsEnough reports whether items say more than what is found, before one that begins anew:

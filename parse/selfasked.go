@@ -71,6 +71,10 @@ func askedAloud(items []item) {
 			continue
 		}
 		for k := ask + 2; k+2 < len(items) && k <= ask+longestReply && items[k].pause == none; k++ {
+			if items[k].is(kNo) && strings.HasPrefix(items[k+1].text, "no ") {
+				items[k-1].asked, items[k].pause, items[k+1].pause = true, stop, stop // "has anyone been stung no no stings"
+				break
+			}
 			if items[k].any(kNo, kYes) && items[k+1].is(kPron) && items[k+2].anyOf(auxiliary) {
 				items[k-1].asked, items[k].pause = true, stop
 				if end := replyEnd(items, k+2); end < len(items) {

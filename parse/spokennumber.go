@@ -59,12 +59,18 @@ func (n *numbers) spoken(text string, toks []token, i int) (quantity, int) {
 }
 
 // behindBar reports whether a word for a bar stands right before the number at token i, so
-// that it names one: "bar one half drawn", but "fresh comb two thirds drawn".
+// that it names one: "bar one half drawn", but "fresh comb two thirds drawn" and "bar four
+// comb two thirds drawn".
 func (n *numbers) behindBar(toks []token, i int) bool {
 	if i == 0 || !joined(toks, i) || !n.barWords.has(toks[i-1].id) {
 		return false
 	}
-	return !(i > 1 && joined(toks, i-1) && n.combWords.has(toks[i-1].id) && n.combsTold.has(toks[i-2].id))
+	if i < 2 || !joined(toks, i-1) || !n.combWords.has(toks[i-1].id) {
+		return true
+	}
+	told := &toks[i-2]
+	numbered := i > 2 && joined(toks, i-2) && n.barWords.has(toks[i-3].id) && (told.has(digits) || n.of(told.id).kind != notNumber)
+	return !numbered && !n.combsTold.has(told.id)
 }
 
 // year reads "twenty twenty three".

@@ -1,0 +1,46 @@
+package parse
+
+import "testing"
+
+// runningSpeech are turns of talk at the hive as a recogniser writes it, without stops.
+var runningSpeech = map[string][]saying{
+	"a day and what it belongs to": {
+		{"no drones now yesterday i gave them a litre of syrup", "drones=no earlier.fed=yes earlier.fed.on=2026-05-13 earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"no queen cells so far last sunday we fed them", "queen_cells.any=no earlier.fed=yes earlier.fed.on=2026-05-10"},
+		{"i give them fondant in ten days i must inspect them", "actions.feed=yes? actions.feed.what=fondant plans.inspect=yes plans.inspect.due=2026-05-24"},
+		{"i fed them on sunday i think", "earlier.fed=yes? earlier.fed.on=2026-05-10"},
+		{"the queen was seen last time not found today", "queen.seen=no earlier.queen_seen=yes"},
+		{"gotta put three more bars in on monday", "plans.add_bar=yes plans.add_bar.count=3 plans.add_bar.due=2026-05-18"},
+		{"got to bar six and it has eggs", "bars.6.eggs=yes"},
+	},
+	"numbers": {
+		{"bar nine comb two thirds drawn eggs on it", "bars.9.comb.drawn=0.667 bars.9.eggs=yes"},
+		{"new comb two thirds drawn on bar nine", "bars.9.comb.new=yes bars.9.comb.drawn=0.667"},
+		{"comb nine has eggs", "bars.9.eggs=yes"},
+		{"moved bar twelve to eight no sorry to ten", "actions.move_bar=yes? actions.move_bar.bar=12 actions.move_bar.to=10"},
+		{"moved bar twelve to eight no to ten", "actions.move_bar=yes? actions.move_bar.bar=12 actions.move_bar.to=10"},
+		{"i move bar three to six sorry to seven", "actions.move_bar=yes? actions.move_bar.bar=3 actions.move_bar.to=7"},
+		{"took out eleven and twelve", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=11,12"},
+		{"harvested nine ten eleven follower moved to eight", "actions.harvest=yes actions.harvest.count=3 actions.harvest.bars=9,10,11 actions.move_follower=yes actions.move_follower.to=8"},
+		{"moved the follower to nine sugar shake half a cup nine mites", "mites.method=sugar mites.count=9 mites.bees=300 actions.move_follower=yes actions.move_follower.to=9"},
+	},
+	"one thing behind the other": {
+		{"stores light half a kilo fondant given swept floor", "stores.word=light actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=kg actions.feed.what=fondant actions.clean_floor=yes"},
+		{"has anybody been stung no no stings and the floor is open", "temper.stings=0 floor=open"},
+		{"bar three some larvae feeders empty", "bars.3.open_brood=yes feeder=empty"},
+	},
+	"cups": {
+		{"bar eight has one cup", "bars.8.queen_cells.cup=yes bars.8.queen_cells.cup.count=1"},
+		{"bar eight there's just one cup nothing in it", "bars.8.queen_cells.cup=yes bars.8.queen_cells.cup.count=1"},
+		{"bar eight there's a cup with an egg in it", "bars.8.queen_cells.charged=yes bars.8.queen_cells.charged.count=1"},
+		{"from bar eight one cup of bees eleven mites", "mites.count=11 mites.method=seen"},
+	},
+	"the queen on her way": {
+		{"bar five is eggs and the queen slipped round the side", "bars.5.eggs=yes queen.seen=yes queen.bar=5"},
+		{"on bar six the queen is scurrying about", "queen.seen=yes queen.bar=6"},
+		{"bar seven is where the queen is", "queen.seen=yes queen.bar=7"},
+		{"i wonder where the queen is", ""},
+	},
+}
+
+func TestRunningSpeechOfOthers(t *testing.T) { readSayings(t, runningSpeech) }
