@@ -184,6 +184,9 @@ func (r *reader) strength(c *clause) {
 		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && r.wordIn(c.items[i+1:min(len(c.items), i+3)], "flying", "fanning", "out", "foraging", "about") {
 			continue // "a handful of bees were flying"
 		}
+		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && c.next(i).pause == none && (c.next(i).is(kSign) || c.next(i).isWord3("with", "showing", "that") && hasKind(c.items[i+1:min(len(c.items), i+4)], kSign)) {
+			continue // "a few bees with deformed wings"
+		}
 		if strings.Contains(text, "numbers") && hasKind(c.items[:i], kSign) {
 			continue // "wasps in great numbers"
 		}

@@ -57,6 +57,9 @@ func (s *scan) cellsAdded(i int) bool {
 	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.cellsSentence > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
 		return false
 	}
+	if i > 2 && s.r.sameSentence && s.r.sentenceNo == s.r.cellsSentence && s.at(i-2).is(kAnd) && allOf(s.c.items[:i-2], setOf(kBut, kAdv)) {
+		return true // "three charged cells on bar 7 though, and one sealed on bar 8"
+	}
 	return i == 1 || i == 2 && (s.at(0).is(kAnd) || s.at(0).text == "also")
 }
 

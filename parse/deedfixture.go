@@ -168,6 +168,6 @@ func (r *reader) downTo(args []item) bool {
 
 func (f *fitting) cleanFloor() bool {
 	swept := f.i > 1 && passive(f.pre[verbChain(f.c.items, f.i)+1:]) && hasFixture(f.reader, f.pre, "floor")
-	it := f.lastFixture == "floor" && len(f.args) > 0 && f.args[0].isWord2("it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
+	it := f.lastFixture == "floor" && f.c.items[0].text == "which" && len(f.args) == 0 && f.i > 0 && f.pre[f.i-1].isWord2("i", "we") || f.lastFixture == "floor" && len(f.args) > 0 && f.args[0].isWord2("it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
 	return it || strings.Contains(f.text, " floor ") || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }

@@ -26,11 +26,16 @@ func (r *reader) talksOfHive(toks []token, k int, within stretch) bool {
 		if left == 0 {
 			return false
 		}
-		if r.weighSaid(toks, i) > 0 {
+		if r.weighSaid(toks, i) > 0 || i > k && r.barsInUse(toks, i) {
 			return true
 		}
 	}
 	return false
+}
+
+// barsInUse reports whether it is told at token k how many bars are in use: "Eleven bars in use".
+func (r *reader) barsInUse(toks []token, k int) bool {
+	return k+2 < len(toks) && toks[k+1].pause == none && toks[k+2].pause == none && r.barNouns.has(toks[k].id) && r.isNumber(&toks[k-1]) && (r.says(toks[k+1], "in") && r.says(toks[k+2], "use") || r.says(toks[k+1], "covered", "drawn"))
 }
 
 // weighSaid weighs what begins at a word that is said of a name.

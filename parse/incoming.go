@@ -273,7 +273,9 @@ func (r *reader) described(c *clause, path, name string, k kind, lo, hi int) {
 // onePlant is the name of a plant told as one: "the limes", "lime trees" and "daisies"
 // are lime and daisy.
 func onePlant(name string) string {
-	name = strings.TrimSuffix(strings.TrimSuffix(name, " trees"), " tree")
+	if name != "tea tree" && name != "tulip tree" {
+		name = strings.TrimSuffix(strings.TrimSuffix(name, " trees"), " tree")
+	}
 	if stem, ok := strings.CutSuffix(name, "ies"); ok {
 		return stem + "y"
 	}

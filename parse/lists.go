@@ -136,6 +136,7 @@ const (
 	toCome
 	yards
 	papers
+	boardVerbs
 	listCount
 )
 
@@ -261,6 +262,7 @@ var listNames = [listCount]string{
 	toCome:             "to come",
 	yards:              "yards",
 	papers:             "papers",
+	boardVerbs:         "board verbs",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

@@ -35,7 +35,7 @@ func (r *reader) miteCount(c *clause) {
 		r.miteSentence = true
 	}
 	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) && !r.sampled(c) {
-		if !r.sureMethod(&c.items[method]) && !c.items[method].colon {
+		if !r.sureMethod(&c.items[method]) && !c.items[method].colon && !r.boardToldOf(c, method) {
 			return
 		}
 	}
@@ -94,6 +94,9 @@ func (r *reader) sureMethod(it *item) bool {
 // methodHere reports whether a word for a way of counting mites is one here.
 func (r *reader) methodHere(c *clause, i int) bool {
 	text := c.items[i].text
+	if r.boardToldOf(c, i) {
+		return true
+	}
 	if r.inList(ambiguousMethods, text) {
 		for k := range c.items {
 			if c.items[k].is(kMite) || c.items[k].is(kMethod) && k != i {
@@ -103,6 +106,13 @@ func (r *reader) methodHere(c *clause, i int) bool {
 		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
 	}
 	return true
+}
+
+// boardToldOf reports whether it is told behind the board at item i, in words that boardGave
+// settled, what it held: "the board there gave 41 over four days".
+func (r *reader) boardToldOf(c *clause, i int) bool {
+	next := c.next(i)
+	return next.any(kBe, kAdv) && next.says == senseless && r.boardTime(c)
 }
 
 // onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:
@@ -360,6 +370,33 @@ func (r *reader) boardLay(c *clause) int {
 		}
 	}
 	return 0
+}
+
+// boardGave lets a number that tells what a board held stand behind its verb: "the mite board
+// yielded 14 in four days".
+func (r *reader) boardGave(items []item) {
+	for i := 0; i+2 < len(items); i++ {
+		if !items[i].is(kMethod) || r.value(&items[i], kMethod) != "drop" {
+			continue
+		}
+		verb := i + 1
+		for verb < len(items) && (items[verb].any(kThere, kAdv) || items[verb].isWord4("underneath", "below", "beneath", "again")) && !items[verb].is(kDo) && items[verb].pause == none {
+			verb++
+		}
+		if verb+1 >= len(items) || items[verb].pause > none || !r.isWord(&items[verb], r.wordsOf[boardVerbs]...) || !barNumber(&items[verb+1]) || items[verb+1].pause > none {
+			continue
+		}
+		timed := false
+		for k := verb + 2; k < len(items) && k < verb+5 && items[k].pause == none; k++ {
+			timed = timed || items[k].is(kDur) || items[k].is(kDate) && items[k].day.length > 0 || items[k].is(kMite)
+		}
+		if timed {
+			items[verb].kinds, items[verb].says = setOf(kBe), senseless
+			for k := i + 1; k < verb; k++ {
+				items[k].kinds, items[k].says = setOf(kAdv), senseless
+			}
+		}
+	}
 }
 
 // usePer marks the word that leads to the time at item k: "3/day", "11 per 24h".

@@ -39,6 +39,15 @@ func (r *reader) ate(toks []token, end int) bool {
 	return false
 }
 
+// fliesAsBees reports whether it is told of a name how its bees fly or forage: "Juniper flew
+// freely", and not "Concorde flew over".
+func (r *reader) fliesAsBees(toks []token, end int) bool {
+	if end+1 >= len(toks) || toks[end].pause > none || !r.says(toks[end], "flew", "flies", "foraged", "forages", "bearded", "dwindled", "superseded", "overwintered") {
+		return false
+	}
+	return toks[end+1].pause > none || !r.says(toks[end+1], "over", "past", "off", "away", "by", "out", "back", "home", "to", "overhead", "a", "the", "his", "her")
+}
+
 // ownsParts reports whether the sentence behind that of a name begins with something of
 // a hive that is hers or his: "Greta sulks. Her queen was on bar three".
 func (r *reader) ownsParts(toks []token, end int) bool {

@@ -17,7 +17,7 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 	begins := i == 0 || toks[i].pause >= stop && !r.joinedOn(toks, i) || r.text[toks[i-1].end] == ';'
 	turns := noFocus
 	switch {
-	case i == 0 && r.openedNote(toks, end):
+	case i == 0 && (r.openedNote(toks, end) || toks[i].has(capital) && r.titlesNote(toks, end)):
 		return turnedTo
 	case begins && r.doesAsHive(toks, i, end):
 		turns = headed
@@ -95,7 +95,22 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 	case next.lists.has(hiveDoings), next.lists.has(moving), r.ate(toks, end), r.ownsParts(toks, end):
 		return true
 	}
-	return r.says(*next, "first", "next", "again", "after", "i", "we")
+	return r.says(*next, "first", "next", "again", "after", "i", "we") || i > 0 && toks[i].pause == blank && r.verbOfOne(toks, end)
+}
+
+// verbOfOne reports whether a token may be a verb of which one is the subject, by its ending,
+// and a word that stands behind verbs follows: "Copper closes the month".
+func (r *reader) verbOfOne(toks []token, k int) bool {
+	word := r.text[toks[k].start:toks[k].end]
+	for _, nouns := range []string{"ers", "ors", "ists", "ions", "ings", "ends", "ows"} {
+		if strings.HasSuffix(word, nouns) {
+			return false // "Regular sufferers of this page"
+		}
+	}
+	if toks[k].has(capital) || len(word) < 4 || !strings.HasSuffix(word, "ed") && (!strings.HasSuffix(word, "s") || strings.HasSuffix(word, "ss")) {
+		return false
+	}
+	return toks[k].lists&unnamed == 0 && k+1 < len(toks) && !r.says(toks[k+1], "are", "were", "have", "of", "know", "and", "who", "that", "will")
 }
 
 // isHowHivesAre reports whether what a name is said to be or have is told of hives: "was
@@ -143,6 +158,26 @@ func (r *reader) headline(toks []token, i, end int) bool {
 		if toks[k].pause > none {
 			return toks[k].pause >= stop
 		}
+	}
+	return false
+}
+
+// titlesNote reports whether what stands behind the name at the head of a note tells in a few
+// bits, and no verb, which of the visits it is: "Green, third visit, a beginner's diary."
+func (r *reader) titlesNote(toks []token, end int) bool {
+	told := false
+	if end == len(toks) || toks[end].pause != comma {
+		return false
+	}
+	for k := end; k < len(toks) && k < end+12; k++ {
+		if k > end && toks[k].pause >= stop {
+			return told
+		}
+		if toks[k].id == r.hiveID || toks[k].lists.has(being) && toks[k].id != r.words.ownID || toks[k].lists.has(handles) || r.says(toks[k], "you", "your", "i", "we", "my") {
+			return false
+		}
+		told = told || k > end && toks[k].pause == none && r.isNumber(&toks[k-1]) && r.says(toks[k], "go", "visit", "look", "inspection", "check", "opening", "week", "entry", "time", "session", "attempt")
+		told = told || toks[k].pause == none && k > end && r.isNumber(&toks[k]) && r.says(toks[k-1], "visit", "week", "inspection", "entry", "day", "number", "no", "look")
 	}
 	return false
 }

@@ -83,6 +83,8 @@ var leads = [...]lead{
 	{weight: enough, first: []string{"bees"}, last: []string{"from"}, also: (*mention).joined},
 	// "they queued at Juniper's door"
 	{weight: enough, last: []string{"at", "on", "outside", "round", "around", "under", "in"}, also: (*mention).ownsPart},
+	// "when I lifted Juniper's roof"
+	{weight: enough, last: []string{"lifted", "raised", "opened", "off", "under", "beneath", "inside", "tapped", "hefted", "shut", "closed"}, also: (*mention).ownsPart},
 	// "had a look in at Juniper"
 	{weight: enough, also: (*mention).visited},
 }

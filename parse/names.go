@@ -268,6 +268,9 @@ func (r *reader) properRun(toks []token, i int) int {
 	}
 	if r.placeName(toks, i) || r.epithet(toks, i) {
 		end = i + 1 // "Top Terrace", "Old Tom"
+		if toks[end].lists.has(placesNear) && !r.mayName(toks, end) {
+			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
+		}
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
 		end++

@@ -73,8 +73,11 @@ func (r *reader) plural(toks []token, end int) bool {
 
 // placeName reports whether a word of place begins a name of two: "Top Terrace".
 func (r *reader) placeName(toks []token, i int) bool {
-	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) {
+	if i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) {
 		return false
+	}
+	if !r.mayName(toks, i+1) {
+		return toks[i].has(capital) && toks[i+1].lists.has(placesNear) && r.mayName(toks, i) // "Compost Corner"
 	}
 	if r.says(toks[i], r.wordsOf[twins]...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
 		return true
@@ -179,7 +182,7 @@ func (m *mention) weighSubject() int {
 	if m.behind(0, "first", "next") || m.inTurn(toks, end) {
 		return enough - 1
 	}
-	if m.behind(0, "swarmed") || m.pause() >= line && m.ate(toks, end) {
+	if m.behind(0, "swarmed") || m.fliesAsBees(toks, end) && m.tells(nextSentences) || m.pause() >= line && m.ate(toks, end) {
 		return enough // "Juniper received a litre of syrup"
 	}
 	be := beFollows(toks, end)

@@ -21,6 +21,9 @@ func (r *reader) placements(c *clause) {
 		if when == nil || !(w.day.ago || w.day.past.Compare(r.today) <= 0 && !w.day.ahead) || w.day.week {
 			continue
 		}
+		if hasKind(c.items[:i], kSubstance) && !hasKind(c.items[:i], kBars) {
+			continue // "the thymol went in on the second"
+		}
 		bars := r.barsOf(c, i)
 		if len(bars) == 0 {
 			continue

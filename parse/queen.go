@@ -290,6 +290,9 @@ func (r *reader) queenPlaced(c *clause, noun int) bool {
 	if noun+1 < len(c.items) && c.items[noun+1].pause == comma {
 		far += 10 // "the queen, a 2024 lady with no mark, was on bar four"
 	}
+	if end := withMark(c.items, noun+1); end > 0 {
+		far = end + 6 // "the queen with a blue dot was on bar six"
+	}
 	for k := noun + 1; k < len(c.items) && k <= far; k++ {
 		it := &c.items[k]
 		if k <= noun+4 && thatSameBar(c.items, k) && (len(r.bars) == 1 && r.inHand == thisLine || hasKind(c.items[:noun], kBars)) {
@@ -353,7 +356,23 @@ func (r *reader) onBars(c *clause, noun int) bool {
 
 // endsOnHer reports whether nothing but what she carries goes on behind the queen.
 func endsOnHer(c *clause, noun int) bool {
-	return noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour)
+	return noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour) || withMark(c.items, noun+1) > 0
+}
+
+// withMark is the end of "with a blue dot" or the like at item i; 0 where none stands there.
+func withMark(items []item, i int) int {
+	if i >= len(items) || items[i].pause > none || !items[i].isWord4("with", "wearing", "bearing", "sporting") {
+		return 0
+	}
+	for k := i + 1; k < len(items) && k < i+7 && items[k].pause == none; k++ {
+		if items[k].is(kDot) {
+			return k + 1
+		}
+		if !items[k].any6(kArt, kNum, kColour, kAdv, kQueenIs, kShe) && !items[k].any(kComb, kWord) {
+			return 0
+		}
+	}
+	return 0
 }
 
 // alsoHer: "comb 4 eggs and queen, unmarked", "Bar 5: eggs; queen, green dot".

@@ -264,6 +264,7 @@ func (r *reader) line(l *lexedRow) {
 	}
 	if met.kinds.meet(ofMites) && met.kinds.has(kNum) {
 		boardLabels(items)
+		r.boardGave(items)
 	}
 	if met.kinds.has(kUnit) {
 		r.placedCups(items)
@@ -297,6 +298,12 @@ func (r *reader) line(l *lexedRow) {
 	}
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {
 		r.ofIt(items)
+	}
+	if met.kinds.has(kStage) && met.kinds.meet(setOf(kOf, kAmount)) || met.kinds.has(kThen) && met.kinds.meet(setOf(kOf, kBar)) {
+		items = r.relatives(items)
+	}
+	if met.kinds.meet(two(kQueen, kShe)) && met.kinds.has(kBar) {
+		crossesBar(items)
 	}
 	if turned(met) {
 		items = r.turnAbout(items)

@@ -172,6 +172,11 @@ func (r *reader) weighed(c *clause) {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}
 		}
+		if it.is(kMeasure) && !it.used && i > 2 && i < 10 && c.items[i-1].text == "at" && it.pause == none && c.items[0].any(kName, kPron) && c.items[1].is(kBe) && !hasKind(c.items[:i], kDo) && !hasKind(c.items[:i], kSubstance) {
+			if kg, ok := it.size.kg(); ok && kg >= 10 {
+				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it) // "Juniper is the lightest at 18 kg"
+			}
+		}
 		if !it.is(kMeasure) || it.used || i == 0 || !c.items[i-1].any6(kName, kAdv, kBe, kTo, kHave, kBut) || i > 4 || hasKind(c.items[:i], kDo) || !c.items[0].is(kName) && !(c.items[0].is(kArt) && c.items[1].is(kName)) {
 			continue
 		}

@@ -70,11 +70,17 @@ func (s *scan) lookedFor(i int) bool {
 
 // signCount gives a sign the number that counts it, from before or behind.
 func (s *scan) signCount(f *finding, i int) {
+	it := s.at(i)
 	if offComb[f.what] && f.what != "mice" {
 		return // nobody counts beards
 	}
 	if next := s.at(i + 1); next != nil && next.is(kBar) && next.pause == none {
 		return // "two mouldy bars" counts bars
+	}
+	if s.num != nil && strings.HasPrefix(it.text, "with ") && i-s.numAt <= 4 && i > s.numAt+1 && s.at(i-1).is(kWord) && s.at(i-1).pause == none && barNumber(s.at(s.numAt)) {
+		f.count, f.hasCount = *s.num, true // "one poor creature with deformed wings"
+		f.items = append(f.items, s.at(s.numAt))
+		return
 	}
 	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && !s.countedSign(s.numAt) && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
