@@ -198,7 +198,7 @@ func (n *bareNumber) takesSeveral() bool {
 		case barNumber(it) && it.n.lo > last && it.n.hi == 0:
 			last = it.n.lo
 		default:
-			return last > n.items[n.i].n.lo && !it.anyOf(counted)
+			return last > n.items[n.i].n.lo && (!it.anyOf(counted) || n.isWord(it, n.wordsOf[offWords]...))
 		}
 	}
 	return last > n.items[n.i].n.lo

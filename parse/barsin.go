@@ -81,10 +81,11 @@ func barsWanted(items []item, i, bar int) int {
 		return bar + 1
 	}
 	needs := i > 0 && items[i].pause == none && items[i-1].isWord4("needs", "need", "wants", "want")
-	if !needs || bar+1 < len(items) && items[bar+1].pause < stop && !items[bar+1].any4(kDate, kOn, kAnd, kBut) && !items[bar+1].isWord2("by", "in") {
+	if !needs || bar+1 < len(items) && items[bar+1].pause < comma && !items[bar+1].any4(kDate, kOn, kAnd, kBut) && !items[bar+1].isWord2("by", "in") {
 		return -1 // "needs two bars of honey"
 	}
-	if more := bar > i+1 || items[i].text == "another"; more || hasKind(items[bar:], kDate) {
+	ends := bar+1 == len(items) || items[bar+1].pause >= comma
+	if more := bar > i+1 || items[i].text == "another"; more || ends || hasKind(items[bar:], kDate) {
 		return bar
 	}
 	return -1
@@ -119,6 +120,7 @@ func (r *reader) addedThere(c *clause, i int) bool {
 	switch {
 	case it.is(kDo) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" && c.next(i).isWord4("them", "those", "these", "both"):
 		k++
+	case it.is(kDo) && strings.HasSuffix(it.text, " them in"):
 	case i > 0 && it.isWord2("went in", "went") && c.items[i-1].isWord4("they", "those", "these", "both"):
 	default:
 		return false

@@ -65,7 +65,7 @@ func (r *reader) harvestWeighed(c *clause, it *item) bool {
 // of those bars and not of the colony's stores.
 func (r *reader) heavyBars(c *clause, i int) bool {
 	it, first := &c.items[i], &c.items[0]
-	if !first.is(kBars) || i > 3 || !strings.HasSuffix(it.text, " honey") {
+	if !first.is(kBars) || i > 3 || !strings.HasSuffix(it.text, " honey") && !(heavyLeaf(it) && strings.HasSuffix(it.text, " stores")) {
 		return false
 	}
 	it.used = true

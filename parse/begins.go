@@ -90,6 +90,8 @@ func (r *reader) beginsBehindComma(items []item, i int) bool {
 		return true // "I did not look for her, there being eggs on bar four"
 	case it.any(kSubstance, kMeasure) && foodOnDay(items[:i]):
 		return true // "OA Fri, syrup Sat"
+	case it.is(kNum) && i+2 < len(items) && items[i+1].is(kBar) && items[i+2].is(kDo) && items[i+2].pause == none && r.rule(&items[i+2], kDo).Form == "done":
+		return true // "follower back 1, one bar added"
 	}
 	asTold := it.text == "as" && i+1 < len(items) && items[i+1].any(kShe, kPron) // "we closed it, as she told us to"
 	return asTold || r.backToNow(items, i) || placedTurn(items, i)
@@ -139,9 +141,9 @@ func (r *reader) pastAside(items []item, i int) bool {
 	return false
 }
 
-// datedTurn: "and on Thursday I'm going to …".
+// datedTurn: "and on Thursday I'm going to …", "and come Friday we'll …".
 func (r *reader) datedTurn(items []item, i int) bool {
-	if items[i].is(kOn) {
+	if items[i].is(kOn) || items[i].text == "come" {
 		i++
 	}
 	if i < len(items) && items[i].is(kPast) && strings.HasPrefix(items[i].text, "last ") && hasDay(items[:i]) {

@@ -183,6 +183,11 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 	if !own && first.is(kDate) && first.day.ahead {
 		own = r.weWill(c.items, 1)
 	}
+	lead := first
+	if first.is(kThen) && len(c.items) > 1 {
+		lead = &c.items[1] // "Dad says feed them so remind me to do it on Friday"
+	}
+	own = own || lead.is(kPlan) && strings.HasPrefix(lead.text, "remind ")
 	if first.pause > none || !own && !(first.is(kPlan) && first.isWord6("need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
 		return false
 	}

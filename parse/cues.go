@@ -268,7 +268,7 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 	switch {
 	case c.mood != asserted:
 		return false
-	case r.hasDeed(c) || it.colon && it.text != "better" || r.foodAhead(c, k) || foodPlanned(c, k) > 0 || r.barsToGoIn(c) && c.next(k).text != "done":
+	case r.hasDeed(c) || it.colon && it.text != "better" || r.foodAhead(c, k) || foodPlanned(c, k) > 0 || foodNeeded(c, k) || r.barsToGoIn(c) && c.next(k).text != "done":
 		c.mood, c.cue = planned, r.quote(it)
 		return true
 	case r.sureFuture(it):

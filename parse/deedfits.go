@@ -340,7 +340,7 @@ func (f *fitting) othersFed() bool {
 // the object.
 func (f *fitting) treat() bool {
 	switch f.text {
-	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed":
+	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed", "repeat":
 		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil
 	}
 	return true

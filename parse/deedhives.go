@@ -16,7 +16,18 @@ func (r *reader) lookedAt(items []item, i int) bool {
 	if k > 0 && items[k].is(kFixture) && items[k+1].is(kOn) {
 		k-- // "reduce the entrance on Teasel"
 	}
-	return k >= 0 && k < i-1 && items[k].is(kDo) && r.rule(&items[k], kDo).Form == "todo"
+	if k < 0 || !items[k].is(kDo) || r.rule(&items[k], kDo).Form != "todo" {
+		return false
+	}
+	return k < i-1 || k > 0 && items[i].pause == none && items[k-1].any(kWill, kPlan) && dayEnds(items, i+1)
+}
+
+// dayEnds reports whether a day follows, or nothing: "I'll inspect hive five on Friday".
+func dayEnds(items []item, i int) bool {
+	if i+1 < len(items) && items[i].is(kOn) && items[i].pause == none {
+		i++
+	}
+	return i == len(items) || items[i].pause > none || items[i].is(kDate)
 }
 
 // doneTo reports whether the hive at item i is the object of a verb that begins what is

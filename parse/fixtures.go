@@ -164,7 +164,7 @@ func (r *reader) follower(c *clause, i int) {
 			}
 			continue
 		}
-		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen, kSide) && !it.isWord5("where", "it", "left", "stayed", "put") {
+		if !it.any(kBe, kAdv, kAfter, kArt, kOn, kNow, kBees, kWord, kThere, kBar, kFill, kTo, kSeen, kThen, kSide) && !it.isWord5("where", "it", "left", "stayed", "put") && !it.isWord4("tight", "snug", "flush", "hard") {
 			return
 		}
 	}

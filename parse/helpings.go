@@ -155,11 +155,22 @@ func (r *reader) listedToDo(c *clause, i int) bool {
 			return true
 		}
 	}
-	for i > 0 && c.items[i].pause == none && c.items[i-1].any3(kArt, kAmount, kAdv) {
+	for i > 0 && c.items[i].pause == none && (c.items[i-1].any3(kArt, kAmount, kAdv) || c.items[i-1].isWord2("some", "more")) {
 		i--
 	}
 	before := r.before(c, i)
 	return before.is(kPlan) && (before.colon || r.isWord(before, "needs", "need", "todo", "to do"))
+}
+
+// foodNeeded reports whether food or medicine is what the bees are told to need by the word at
+// item k: "it needs syrup", and not "I need syrup", which is to be bought.
+func foodNeeded(c *clause, k int) bool {
+	if !c.items[k].isWord4("needs", "need", "wants", "want") || k > 0 && c.items[k-1].isWord2("i", "we") || c.hasAny(kNo, kUndone) {
+		return false
+	}
+	for k++; k < len(c.items) && c.items[k].pause == none && (c.items[k].any6(kArt, kAmount, kAdv, kNum, kMeasure, kOf) || c.items[k].isWord2("some", "more")); k++ {
+	}
+	return k < len(c.items) && c.items[k].pause == none && c.items[k].is(kSubstance)
 }
 
 // foodPlanned is the food or medicine that is planned for a day by the word at item k: "plan

@@ -12,7 +12,7 @@ func (c *clause) onlyDate() (date *item) {
 		switch it := &c.items[k]; {
 		case it.is(kDate) && date == nil:
 			date = it
-		case !it.any5(kOn, kArt, kBut, kAnd, kThen):
+		case !it.any5(kOn, kArt, kBut, kAnd, kThen) && it.text != "come":
 			return nil
 		}
 	}

@@ -37,6 +37,9 @@ func (r *reader) orders(c *clause, i int) bool {
 	if hasKind(c.items[i+1:], kBe) || slices.ContainsFunc(c.items[i:], func(it item) bool { return it.colon }) {
 		return false // "Check eggs: none"
 	}
+	if it.text == "visit" && c.next(i).any(kOf, kTo) && !hasAhead(c.items) {
+		return false // "Visit of the linden hive": today's
+	}
 	rule := r.rule(it, kDo)
 	return rule.Form == "todo" && !r.twofold(it) && !traitsOf(rule.Value).noun
 }

@@ -49,6 +49,7 @@ var questions = [...][]question{
 	planned: {
 		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
+		{(*reader).dueBehind, setOf(kDate)},
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 	},
 	unasked: {

@@ -29,6 +29,9 @@ var mendsAt = mending.or(setOf(kComb, kBut))
 // mendAt mends what item k takes back, if it is a cue that does.
 func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 	it := &items[k]
+	if it.anyOf(mending) && (!it.is(kNo) || r.bareNo(it)) && listAgain(items, k) {
+		return slices.Delete(items, k, k+4), true
+	}
 	if it.is(kRepair) || it.is(kNo) && r.bareNo(it) {
 		if from := r.deniedAgain(items, k); from > 0 {
 			return r.replace(items, k, from, false)
@@ -48,6 +51,8 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		if from := belied(items, k); from > 0 {
 			return r.replace(items, k, from, false)
 		}
+	case it.is(kRepair) && misspoken(items, k):
+		return slices.Delete(items, k-1, k+1), true
 	case it.is(kRepair) && otherEnd(items, k):
 		return slices.Delete(items, k, k+3), true
 	case it.is(kRepair):
@@ -71,6 +76,27 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		return r.replace(items, k, k+1, true)
 	}
 	return items, false
+}
+
+// listAgain reports whether a list of two bars is told anew behind item k, with one of the two in
+// it, and takes it: "on bars nine and ten, no, nine and eleven".
+func listAgain(items []item, k int) bool {
+	if k == 0 || k+3 >= len(items) || !items[k+2].is(kAnd) || items[k+3].pause > none || !barNumber(&items[k+1]) || !barNumber(&items[k+3]) {
+		return false
+	}
+	old := &items[k-1]
+	first, last := int(items[k+1].n.lo), int(items[k+3].n.lo)
+	if !old.is(kBars) || old.ranged || len(old.bars) != 2 || old.bars[0] != first && old.bars[1] != last {
+		return false
+	}
+	old.bars, old.mended = []int{first, last}, true
+	return true
+}
+
+// misspoken reports whether the word that item k takes back is none of the trade, behind one that
+// asks for what is told right: "capped blood I mean brood".
+func misspoken(items []item, k int) bool {
+	return k > 1 && k+1 < len(items) && items[k].pause == none && items[k-1].is(kWord) && items[k-1].pause == none && items[k-2].any(kStage, kCellKind) && items[k+1].any(kContent, kCell)
 }
 
 // otherEnd reports whether a range of bars gets another end behind item k, and gives it:
@@ -158,6 +184,9 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 	}
 	if s == kNum && old.is(kBars) { // "bar five no six"
 		fresh.kinds, fresh.bars = kinds{}, []int{int(fresh.n.lo)}
+		for n := int(fresh.n.lo) + 1; n <= int(fresh.n.hi); n++ {
+			fresh.bars = append(fresh.bars, n) // "seven through eleven, no, nine through eleven"
+		}
 		fresh.kinds.add(kBars)
 		s = kBars
 	}

@@ -24,7 +24,9 @@ func (r *reader) bareName(items []item, i int, before []item) bool {
 		if prev.any4(kArt, kTheirs, kEach, kNum) || prev.isWord6("whole", "same", "other", "entire", "empty", "another") {
 			return false
 		}
-		named := r.callableAlone(prev) && (r.customary(prev) || next.anyOf(plantOrColour) || r.givenNames.has(r.mended[next.from].id) || len(before) > 1 && before[len(before)-2].is(kArt))
+		first := len(before) == 1 || prev.pause > none || before[len(before)-2].is(kArt)
+		named := first && r.nameWord(prev) && !prev.lists.has(noNames) && !prev.lists.has(softNames)
+		named = named || r.callableAlone(prev) && (r.customary(prev) || next.anyOf(plantOrColour) || r.givenNames.has(r.mended[next.from].id))
 		if named {
 			return false // "the gate hive clover is out", "jetty hive grey pollen"
 		}

@@ -165,6 +165,7 @@ func (r *reader) weighed(c *clause) {
 			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, first)
 		}
 	}
+	r.weightAlone(c)
 	for i := range c.items {
 		it := &c.items[i]
 		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma || !c.has(kDo) && r.afterReading(&c.items[i-1])) && r.scaleSentence == r.sentenceNo {
@@ -294,5 +295,20 @@ func (r *reader) barsOnly(c *clause) {
 			r.take(it.bars, len(it.bars) == 1)
 			r.inHand = awaiting
 		}
+	}
+}
+
+// weightAlone takes a mass that is all of a sentence for what the hive weighs, where nothing that
+// was harvested or fed may be meant: "Wind calm. 31 kg."
+func (r *reader) weightAlone(c *clause) {
+	it := &c.items[0]
+	if len(c.items) > 1 || it.pause < stop || it.used || len(r.ahead) > 0 && r.ahead[0].pause < stop || r.deedSentence > 0 && r.deedSentence >= r.sentenceNo-1 {
+		return
+	}
+	if _, told := r.cur.get("weight_kg"); told {
+		return
+	}
+	if kg, ok := it.size.kg(); ok && kg >= 15 {
+		r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", "a weight without a word for what weighs it", it)
 	}
 }
