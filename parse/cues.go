@@ -67,7 +67,7 @@ func (r *reader) cueDay(c *clause, k int) bool {
 	case c.mood != asserted:
 	case it.day.ahead && (c.items[0].text == "back" || r.foodFor(c, k) || r.barsToGoIn(c)), it.day.weekday && it.day.future != r.today && k == len(c.items)-1 && r.barsToGoIn(c):
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
-	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && r.foodFor(c, k):
+	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && !hasKind(c.items[:k], kBees) && r.foodFor(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
 	case it.day.weekday && it.day.future != r.today && c.items[0].text == "back" && k <= 2 && r.toLook(c, k+1):
 		c.mood, c.cue = planned, r.quote(it) // "Back on Thursday to check"
@@ -94,7 +94,7 @@ func (r *reader) foodFor(c *clause, k int) bool {
 	for i := range c.items[:k] {
 		it := &c.items[i]
 		food = food || it.is(kSubstance)
-		if it.is(kDo) || !it.any4(kSubstance, kMeasure, kOf, kArt) && !r.isWord(it, "on", "goes", "go", "goes on", "go on", "goes in", "go in", "for", "both") {
+		if it.is(kDo) || !it.any6(kSubstance, kMeasure, kOf, kArt, kNum, kBees) && !r.isWord(it, r.wordsOf[goingOn]...) {
 			return false
 		}
 	}

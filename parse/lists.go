@@ -107,6 +107,7 @@ const (
 	hiveMarks
 	verdictAdverbs
 	turnWords
+	goingOn
 	nameHeads
 	nameEpithets
 	hiveGear
@@ -151,6 +152,7 @@ var listNames = [listCount]string{
 	plainHeadings:      "headings",
 	noNames:            "no names",
 	softNames:          "soft names",
+	goingOn:            "going on",
 	nameHeads:          "heads of names",
 	hiveGear:           "hive gear",
 	nameEpithets:       "epithets of names",

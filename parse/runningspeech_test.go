@@ -65,6 +65,8 @@ var runningSpeech = map[string][]saying{
 		{"Needs fondant, will give it on Friday.", "plans.feed=yes plans.feed.what=fondant plans.feed.due=2026-05-15"},
 		{"Needs a litre of syrup, bees calm.", "temper.score=4 plans.feed=yes plans.feed.what=syrup plans.feed.amount=1 plans.feed.unit=l"},
 		{"Needs 2 bars, will put them in on Friday.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15"},
+		{"thymol for them in a fortnight", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-28"},
+		{"a second round of thymol next week", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-21"},
 		{"I need syrup from the shop.", ""},
 		{"They had their first treatment on 6 May.", "earlier.treated=yes earlier.treated.on=2026-05-06"},
 		{"They had a feed on Sunday.", "earlier.fed=yes earlier.fed.on=2026-05-10"},

@@ -86,7 +86,7 @@ func (r *reader) namedInTalk(items []item, i int, before []item) (string, int) {
 		return "", 0
 	}
 	name, behind := &before[len(before)-1], &items[i+1]
-	if !r.callableAlone(name) || !behind.any6(kBar, kBars, kBe, kNo, kNow, kNext) && !behind.any5(kContent, kUndone, kHave, kSign, kQueen) {
+	if !r.callableAlone(name) || !behind.anyOf(ofNamed) {
 		return "", 0
 	}
 	if k := len(before) - 2; k >= 0 && name.pause == none && (before[k].any3(kArt, kTheirs, kEach) || r.isWord(&before[k], "than", "like", "not", "as", "another", "every")) {
@@ -94,6 +94,9 @@ func (r *reader) namedInTalk(items []item, i int, before []item) (string, int) {
 	}
 	return name.text, 1
 }
+
+// ofNamed are the kinds of words with which talk goes on behind the name of a hive.
+var ofNamed = setOf(kBar, kBars, kBe, kNo, kNow, kNext, kContent, kUndone, kHave, kSign, kQueen, kPron, kShe, kBees, kTemper, kStrength, kStores, kSky)
 
 // callableAlone reports whether a word may be all of a hive's name: a plant, what hives stand
 // at, or a word that the rules know nothing of.
