@@ -455,6 +455,8 @@ func (f *fitting) inspect() bool {
 	switch {
 	case f.c.mood == past, f.rule.Form == "done" && f.lastLooked(f.c, f.i):
 		return true
+	case len(f.args) > 1 && f.args[0].text == "at" && f.args[1].any(kArt, kAmount) && !kindsOf(f.args).meet(ofTheHive):
+		return false // "I shall look at a smear under the microscope"
 	case f.wordIn(f.args, "after all"):
 		return false // "I will look at it after all", now
 	case f.isNoun():
@@ -468,6 +470,9 @@ func (f *fitting) inspect() bool {
 	}
 	return f.c.mood == planned || f.imperative(f.c, f.i)
 }
+
+// ofTheHive are the kinds of words for what is looked at in a hive.
+var ofTheHive = setOf(kHive, kHives, kName, kPron, kBees, kShe, kBars, kBar, kQueen, kContent, kCell, kFixture, kBrood, kStores, kOther)
 
 // isNoun reports whether the verb is a noun here: that of a heading, or one with an
 // article and an unknown word right before it.

@@ -287,8 +287,23 @@ func (l *lexer) plainNumber(i, end int) bool {
 	if l.dates.of(next.id).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
 		return true // "add 1 bar from H12 Wed."
 	}
+	if l.mayVerb(end) {
+		return true
+	}
 	k := l.numbers.of(next.id).kind
 	return l.dates.of(next.id).kind == notDate && next.id != l.measures.moreID && l.measures.unit(l.toks, end) == "" && k != ofWord && k != articleWord && k != andWord
+}
+
+// mayVerb reports whether "may" at token k is the verb and no month: "bar 6 may have eggs".
+func (l *lexer) mayVerb(k int) bool {
+	if k+1 >= len(l.toks) || l.toks[k+1].pause > none || l.text[l.toks[k].start:l.toks[k].end] != "may" {
+		return false
+	}
+	switch l.text[l.toks[k+1].start:l.toks[k+1].end] {
+	case "have", "be", "hold", "contain", "need", "still", "well", "yet", "also":
+		return true
+	}
+	return false
 }
 
 // queenCups: "two cups" without "of" are queen cups, not a measure, but in "2 cups syrup" and

@@ -93,6 +93,12 @@ func (r *reader) endsUnasked(c *clause) bool {
 	if first.is(kThere) || first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && c.has(kThere) || first.is(kPlan) && strings.HasPrefix(first.text, "next ") {
 		return true // "… no foulbrood here", "next time I need to add a bar"
 	}
+	if first.is(kAnd) && first.pause == comma && c.next(0).isWord2("i", "we") && r.isWord(c.next(1), "'m", "am", "'re", "are") && c.next(2).text == "going to" && c.has(kDate) && r.hasDeed(c) && !c.has(kIf) {
+		return true // "a queen is on order, and I'm going to requeen on Thursday"
+	}
+	if first.pause >= colon && first.any(kWill, kPlan) && first.isWord2("will", "shall") && c.has(kDate) && r.hasDeed(c) {
+		return true // "they will manage if left in peace; will inspect in a fortnight"
+	}
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kYes) {

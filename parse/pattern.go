@@ -14,6 +14,10 @@ func (s *scan) pattern(i int) {
 		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
 		return
 	}
+	if laying := s.at(i - 1); !s.headed && laying != nil && it.pause == none && laying.isWord3("laying", "lays", "laid") && s.layerSubject(i) {
+		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it) // "the queen is laying in a good solid pattern"
+		return
+	}
 	if next := s.at(i + 1); next != nil && next.pause == none && (next.is(kBrood) || it.lists.has(plainPraise) && (next.is(kPattern) || next.is(kNum) && next.n.share)) {
 		return // "solid laying pattern" is read with its noun, "super spotty" and "a good half" are degrees
 	}
@@ -176,6 +180,18 @@ func (s *scan) bareList(a, b *finding) bool {
 		}
 	}
 	return a.side == "" && a.place == "" && a.pattern == "" && !a.hasCover && a.amount == ""
+}
+
+// layerSubject reports whether the queen is told right before the verb before item i, and no
+// brood or bars behind her.
+func (s *scan) layerSubject(i int) bool {
+	for k := i - 2; k >= 0 && k >= i-5; k-- {
+		if s.at(k).any(kQueen, kShe) {
+			rest := s.c.items[k+1:]
+			return !hasKind(rest, kBars) && !hasKind(rest, kContent)
+		}
+	}
+	return false
 }
 
 // broodPattern reads the laying pattern of the colony as a whole, or of the

@@ -299,7 +299,7 @@ func (r *reader) line(l *lexedRow) {
 	if met.kinds.has(kPron) && met.kinds.has(kContent) {
 		r.ofIt(items)
 	}
-	if met.kinds.has(kStage) && met.kinds.meet(setOf(kOf, kAmount)) || met.kinds.has(kThen) && met.kinds.meet(setOf(kOf, kBar)) {
+	if met.kinds.has(kStage) && met.kinds.meet(setOf(kOf, kAmount)) || met.kinds.has(kBar) && met.kinds.meet(two(kThen, kBe)) || met.kinds.has(kThen) && met.kinds.has(kOf) {
 		items = r.relatives(items)
 	}
 	if met.kinds.meet(two(kQueen, kShe)) && met.kinds.has(kBar) {

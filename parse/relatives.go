@@ -16,6 +16,8 @@ func (r *reader) relatives(items []item) []item {
 			items = r.ofWhichBars(items, i, i+2)
 		case it.is(kNum) && items[i+1].is(kOf) && items[i+2].text == "which" && i+4 < len(items):
 			items = r.ofWhichBars(items, i, i)
+		case it.isWord4("minute", "moment", "instant", "second") && items[i+1].text == "the":
+			firstBarUp(items, i+2)
 		case it.text == "which" && it.pause == comma && i > 1:
 			items = r.whichWentIn(items, i)
 		case items[i+1].text == "it" && items[i+2].is(kStage) && (it.is(kOf) || strings.HasSuffix(it.text, " of")):
@@ -112,4 +114,15 @@ func (r *reader) allOfItStaged(items []item, of int) []item {
 		items[all].pause = max(items[all].pause, comma)
 	}
 	return slices.Insert(items, brood, stage)
+}
+
+// firstBarUp makes no reference of the first bar where it tells when something began: "they went
+// for me the minute the first bar was up".
+func firstBarUp(items []item, i int) {
+	if !strings.HasPrefix(items[i].text, "first") {
+		return
+	}
+	for k := i; k < len(items) && k <= i+1 && items[k].any4(kNum, kBar, kBars, kDate); k++ {
+		items[k].kinds, items[k].says = setOf(kWord), senseless
+	}
 }

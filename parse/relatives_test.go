@@ -40,6 +40,28 @@ var proseClauses = map[string][]saying{
 	"cells of another stage": {
 		{"Two charged cells on bar 6 though, and one sealed on bar 7.", "bars.6.queen_cells.charged=yes bars.6.queen_cells.charged.count=2 bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=1"},
 	},
+	"may and does": {
+		{"Bar 8 may have larvae; bar 9 certainly does.", "bars.8.open_brood=yes? bars.9.open_brood=yes?"},
+		{"Fed 1 l syrup on 4 may.", "earlier.fed=yes earlier.fed.on=2026-05-04 earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup"},
+		{"Honey on bar 10, and bar 11 does too.", "bars.10.honey=yes? bars.11.honey=yes?"},
+	},
+	"looks": {
+		{"I shall look at a sample under the lens tonight.", ""},
+		{"I shall look at the bees again on Friday.", "plans.inspect=yes plans.inspect.due=2026-05-15"},
+		{"They will manage if nobody meddles; will inspect in a week.", "plans.inspect=yes plans.inspect.due=2026-05-21"},
+	},
+	"plans behind hearsay": {
+		{"A queen is on order, and I'm going to requeen on Saturday.", "plans.requeen=yes plans.requeen.due=2026-05-16"},
+		{"If the weather holds, and if I'm going to requeen on Saturday, I shall need help.", ""},
+	},
+	"the first bar up": {
+		{"They boiled over the moment the first bar was out. Eggs there were.", "temper.score=1 contents.eggs=yes"},
+		{"The first bar was honey, the second pollen.", "bars.1.honey=yes bars.2.pollen=yes"},
+	},
+	"how she lays": {
+		{"BIAS, and the queen laying in a tight pattern.", "contents.eggs=yes contents.open_brood=yes contents.capped_brood=yes brood_pattern=solid"},
+		{"The queen is laying in a patchy pattern.", "brood_pattern=patchy"},
+	},
 	"other": {
 		{"The drones have all gone.", "drones=no"},
 		{"Pollen arrived in two colours, grey from bramble and yellow from gorse.", "incoming.pollen=yes incoming.pollen.colour=grey, yellow incoming.pollen.plant=bramble, gorse"},
