@@ -123,7 +123,19 @@ func (r *reader) didIt(items []item, i int) bool {
 	if i >= len(items) || !items[i].is(kDo) || items[i].any(kSeen, kStage) || items[i].pause > none || r.rule(&items[i], kDo).Form != "done" {
 		return false
 	}
-	return r.objectless(items, i) || items[i+1].isWord4("forward", "forwards", "back", "backwards")
+	return r.objectless(items, i) || items[i+1].isWord4("forward", "forwards", "back", "backwards") || toHive(items, i+1)
+}
+
+// toHive reports whether "to" and a hive by its name stand at item i: "two bars I gave to the quince
+// hive".
+func toHive(items []item, i int) bool {
+	if !items[i].is(kTo) || items[i].pause > none {
+		return false
+	}
+	if i++; i < len(items) && items[i].is(kArt) {
+		i++
+	}
+	return i < len(items) && items[i].is(kName)
 }
 
 // fedOn are the kinds of words for what a colony lives on.

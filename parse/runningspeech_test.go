@@ -47,7 +47,12 @@ var runningSpeech = map[string][]saying{
 		{"they are calm and come friday we'll have another look", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-15"},
 		{"i'll inspect hive five on friday", "hive=5 plans.inspect=yes plans.inspect.due=2026-05-15"},
 	},
+	"how they bore it": {
+		{"not a peep out of them", "temper.score=4"},
+		{"they took no notice of me", "temper.score=4"},
+	},
 	"told shortly": {
+		{"two bars i gave to the quince hive. eggs on bar three.", "bars.3.eggs=yes actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to_hive=quince"},
 		{"bars six and seven are heavy with stores", "bars.6.honey=yes bars.6.honey.amount=much bars.7.honey=yes bars.7.honey.amount=much"},
 		{"bar four queen no mark so i dabbed a green dot on her", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=green actions.mark_queen=yes"},
 		{"took nine and ten off", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=9,10"},
