@@ -107,6 +107,9 @@ func (r *reader) measured(c *clause, i int) *deed {
 	if c.next(i).isWord5("given", "fed", "applied", "trickled", "dribbled") {
 		at++ // "fondant given, 2 kg"
 	}
+	if r.justOn(c, i) {
+		at++ // "thymol on, 50 g"
+	}
 	if at >= len(c.items) || !c.items[i].is(kSubstance) || c.items[i].used || !c.items[at].is(kMeasure) || c.items[at].used {
 		return nil
 	}
@@ -115,6 +118,12 @@ func (r *reader) measured(c *clause, i int) *deed {
 		return nil
 	}
 	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[at]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
+}
+
+// justOn reports whether the food or medicine at item i heads a sentence and is told to be on:
+// "Thymol on, 50 g."
+func (r *reader) justOn(c *clause, i int) bool {
+	return i == 0 && c.items[0].is(kSubstance) && c.items[0].pause >= stop && c.next(0).text == "on" && c.next(0).pause == none && (len(c.items) == 2 || c.items[2].pause >= comma && c.items[2].is(kMeasure)) && r.rule(&c.items[0], kSubstance).Value == "treat"
 }
 
 // received is the deed that "they got a pollen patty", "these had thymol on the 2nd" tell of
@@ -131,7 +140,7 @@ func (r *reader) received(c *clause, i int) *deed {
 		rule := r.rule(it, kSubstance)
 		return r.newDeed(&deed{do: rule.Value, at: i, items: r.these(it, c.next(i)), rule: rule.ID, what: r.substance(it)})
 	}
-	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !r.listedToDo(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
+	if !r.comesToThem(c, i) && !r.wentIn(c, i) && !r.justOn(c, i) && !r.listedToDo(c, i) && !(c.mood == planned && (c.when != nil && (r.heading == planned || r.foodFor(c, i+1)) || r.heading == planned && r.under == areToDo)) { // "To do: more syrup tomorrow"
 		return nil
 	}
 	if when := c.when; when != nil && c.mood == asserted && (when.weekday || when.ahead) && r.wordIn(c.items, "goes", "goes on", "goes in", "go on", "go in") {

@@ -80,7 +80,14 @@ func (r *reader) properNames(toks []token) map[string]bool {
 func (r *reader) spokenOf(toks []token, i, end int) bool {
 	subject := r.isSubject(toks, i, end) && r.isHowHivesAre(toks, i, end)
 	passed, _ := r.barsPassed(toks, i, end)
-	return subject || r.followedByFinding(toks, i, end) || r.toldAlongside(toks, i, end) || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end)
+	return subject || r.followedByFinding(toks, i, end) || r.toldAlongside(toks, i, end) || passed || r.movedTo(toks, i, end) || r.tended(toks, i) || r.beginsWithIn(toks, i) || r.inTurn(toks, end) || r.thenComes(toks, i, end) || r.theNamed(toks, i, end) || r.headsAside(toks, i, end)
+}
+
+// headsAside reports whether a name and what is told of a thing by the way head a line: "Juniper,
+// which I took on from a friend, I requeened".
+func (r *reader) headsAside(toks []token, i, end int) bool {
+	head := i == 0 || toks[i].pause >= line
+	return head && end < len(toks) && toks[end].pause == comma && r.says(toks[end], "which") && r.talksOfHive(toks, end, ownLine)
 }
 
 // followedByFinding reports whether what is found in a hive stands right behind a name and a

@@ -65,6 +65,15 @@ var runningSpeech = map[string][]saying{
 		{"Follower back 1, one bar added.", "actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=1"},
 		{"Visit of the linden hive. Eggs on bar 2.", "hive=linden bars.2.eggs=yes"},
 	},
+	"by the way": {
+		{"there are eggs though on bar three", "bars.3.eggs=yes"},
+		{"Two bars of sealed brood, less pollen than last time, calm.", "contents.capped_brood=yes contents.capped_brood.bars=2 contents.pollen=yes temper.score=4"},
+		{"I treated myself to a cake. Bees calm.", "temper.score=4"},
+		{"Medlar: QNS. Eggs on bar 3.\n\nQuince: calm. Eggs on bar 2.\n\nTeasel, which came from a friend, I requeened on 2 May. Larvae on bar 4.", "hive=medlar queen.seen=no bars.3.eggs=yes / hive=quince temper.score=4 bars.2.eggs=yes / hive=teasel earlier.requeened=yes earlier.requeened.on=2026-05-02 bars.4.open_brood=yes"},
+		{"Thymol on, 40 g. Bees calm.", "temper.score=4 actions.treat=yes actions.treat.what=thymol actions.treat.amount=40 actions.treat.unit=g"},
+		{"The nest runs from b3 to b5.", "bars.3.brood=yes bars.4.brood=yes bars.5.brood=yes"},
+		{"sugar roll three hundred bees and i make that nine mites", "mites.method=sugar mites.count=9 mites.bees=300"},
+	},
 	"what they need": {
 		{"It needs syrup. Bees calm.", "temper.score=4 plans.feed=yes plans.feed.what=syrup"},
 		{"Needs fondant, will give it on Friday.", "plans.feed=yes plans.feed.what=fondant plans.feed.due=2026-05-15"},

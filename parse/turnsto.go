@@ -67,6 +67,9 @@ func (r *reader) butBegins(items []item, i int) bool {
 	if items[i].pause == none && items[i-1].any(kBut, kAsk) {
 		return false // "but just a small patch"
 	}
+	if it := &items[i]; it.text == "though" && it.pause == none && items[i-1].any(kContent, kCell) && i+2 < len(items) && items[i+1].pause == none && items[i+1].is(kOn) && items[i+2].is(kBars) {
+		return false // "eggs though on bar three"
+	}
 	return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i)
 }
 
