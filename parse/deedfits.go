@@ -118,125 +118,6 @@ func (f *fitting) barsDone() bool {
 	return n > 1 && f.rule.Form == "done" && f.pre[n-1].is(kBar) && (f.pre[n-2].any(kNum, kComb) || f.isWord(&f.pre[n-2], f.wordsOf[newOnes]...)) && f.c.items[f.i].pause == none && !hasKind(f.pre, kPron) && !f.has(kContent)
 }
 
-func (f *fitting) removeBar() bool {
-	switch {
-	case f.text == "came out":
-		return f.barCameOut()
-	case f.honeyTaken():
-		f.d.do = "harvest"
-		return true
-	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
-		f.d.do = "cut_cells"
-		return true
-	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) || len(f.bars) > 0 && strings.Contains(f.text, " it ")) && (weighs(f.args) || f.toEat()):
-		f.d.do = "harvest"
-		return true
-	case f.onlyToLook(f.args):
-		return false
-	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && (len(f.bars) > 0 || hasKind(f.pre, kBars)):
-		return true // "that bar I took away"
-	case f.c.items[f.i].text == "pulled" && !f.wordIn(f.args, "out", "away", "off"):
-		return false // only to look
-	case f.c.items[f.i].isWord4("took", "take", "taken", "taking") && !f.has(kBars) && !f.looseBars(f.args) && !f.wordIn(f.args, "out", "away", "off"):
-		return false
-	}
-	if n := len(f.pre); n > 1 && len(f.args) == 0 && f.pre[n-1].is(kBar) && !f.pre[n-1].plural && f.pre[n-1].pause == comma && f.pre[0].is(kBars) && len(f.pre[0].bars) == 1 {
-		return true // "b7 comb fell off, bar removed"
-	}
-	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
-	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.barsUndergo() || f.barsAdded(f.c, f.i)
-}
-
-// cameOut takes "came out" for no deed where no bar stands before it: "the bees came out".
-func (r *reader) cameOut(items []item) {
-	for i := range items {
-		it := &items[i]
-		if it.is(kDo) && it.text == "came out" && (i == 0 || it.pause > none || !items[i-1].any(kBars, kBar) && items[i-1].text != "one") {
-			it.kinds, it.says = setOf(kWord), senseless
-		}
-	}
-}
-
-// barCameOut: "wax moth on bar 12, so that bar came out and went on the fire", of which
-// nothing more is said, nor that it went back.
-func (f *fitting) barCameOut() bool {
-	if f.wordIn(f.args, "back") || len(f.args) > 0 && f.args[0].pause == none && !f.args[0].is(kAnd) && !f.args[0].isWord4("for good", "altogether", "today", "entirely") {
-		return false
-	}
-	subject := &f.pre[f.i-1]
-	if subject.is(kBars) && subject.pause == none {
-		f.d.bars = slices.Clone(subject.bars)
-		return true
-	}
-	that := subject.is(kBar) && f.i > 1 && f.pre[f.i-2].isWord2("that", "this") || subject.text == "one" && f.i > 1 && f.pre[f.i-2].isWord2("that", "this")
-	if !that || len(f.bars) != 1 || !f.sameSentence && f.inHand != thisLine {
-		return false
-	}
-	f.d.bars = slices.Clone(f.bars)
-	return true
-}
-
-// itTakenOut: "bar 12 fell when I lifted it, took it out", "bar 12 old comb, took it out for
-// good", "bars 1 and 2 are bare, so I took them out".
-func (f *fitting) itTakenOut() bool {
-	if f.text == "took them out" {
-		return f.c.items[0].text == "so" && len(f.bars) > 1 && f.sameSentence
-	}
-	if strings.HasPrefix(f.text, "took both") && strings.HasSuffix(f.text, " out") && len(f.bars) == 2 && !f.cellTalk && (f.sameSentence || f.inHand == thisLine) {
-		f.d.bars = slices.Clone(f.bars)
-		return true // "bars 10 and 11 were bare and I took both of them out"
-	}
-	if f.text != "took it out" || len(f.args) > 0 && !f.args[0].isWord6("for good", "for", "altogether", "too", "today", "again") {
-		return false
-	}
-	if hasKind(f.pre, kBars) {
-		return f.pre[0].is(kBars) && len(f.pre[0].bars) == 1 && !hasKind(f.pre[1:], kBars)
-	}
-	return len(f.bars) == 1 && (f.inHand == thisLine || f.inHand == awaiting)
-}
-
-// honeyTaken: "two more bars of honey taken".
-func (f *fitting) honeyTaken() bool {
-	n := verbChain(f.c.items, f.i) + 1
-	if n < 3 || f.c.items[f.i].pause > none || f.has(kNum) || f.c.items[f.i].text == "took" || !f.pre[n-3].is(kBar) || !f.pre[n-2].is(kOf) {
-		return false
-	}
-	what := f.value(&f.pre[n-1], kContent)
-	taken := what == "honey" || what == "capped_honey"
-	f.pre[n-1].used = f.pre[n-1].used || taken
-	return taken
-}
-
-// weighs: "took bar 11 for the kitchen, 3 lb" tells of honey.
-func weighs(args []item) bool {
-	for k := range args {
-		if _, ok := args[k].size.kg(); ok && args[k].is(kMeasure) {
-			return true
-		}
-	}
-	return false
-}
-
-// toEat reports whether it is told behind the verb that what was taken, the bar in hand for "it",
-// is for the keeper's table: "took ten and eleven for the house", "took the end bar for ourselves".
-func (f *fitting) toEat() bool {
-	for k := 1; k < len(f.args); k++ {
-		if f.args[k-1].text != "for" || f.args[k-1].pause >= stop {
-			continue
-		}
-		what := &f.args[k]
-		if what.is(kArt) && k+1 < len(f.args) {
-			what = &f.args[k+1]
-		}
-		eaten := slices.Contains(f.wordsOf[tables], strings.TrimPrefix(what.text, "the "))
-		if eaten && len(f.bars) == 1 && strings.Contains(f.text, " it") {
-			f.d.bars = slices.Clone(f.bars) // "took it out for the larder"
-		}
-		return eaten
-	}
-	return false
-}
-
 func (f *fitting) moveBar() bool {
 	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
@@ -339,6 +220,9 @@ func (f *fitting) othersFed() bool {
 // treat: to hang, apply, trickle or spray is to treat only where a medicine is
 // the object.
 func (f *fitting) treat() bool {
+	if len(f.args) > 0 && f.args[0].isWord5("myself", "ourselves", "yourself", "himself", "herself") {
+		return false // "I treated myself to a cake"
+	}
 	switch f.text {
 	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed", "repeat":
 		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil

@@ -9,7 +9,7 @@ import "slices"
 // them.
 func (r *reader) takesHeld(c *clause, d *deed, i, end int) {
 	switch d.do {
-	case "harvest", "remove_bar", "move_bar":
+	case "harvest", "remove_bar", "move_bar", "free_comb", "straighten":
 	default:
 		return
 	}
@@ -31,7 +31,7 @@ func (r *reader) takesHeld(c *clause, d *deed, i, end int) {
 func (r *reader) heldBehind(c *clause, d *deed, i, end int) *item {
 	counted := d.count == nil || int(d.count.lo) == len(r.bars)
 	for k := i + 1; counted && len(r.bars) > 1 && k < len(c.items) && k <= i+2 && c.items[k].pause == none; k++ {
-		if it := &c.items[k]; it.isWord4("those", "these", "both", "them") {
+		if it := &c.items[k]; it.isWord4("those", "these", "both", "them") || int(howManyOf(it.text)) == len(r.bars) {
 			return it
 		}
 	}

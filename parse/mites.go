@@ -59,31 +59,9 @@ func (r *reader) otherMethod(c *clause, i int) bool {
 	return i > 0 && c.items[i-1].is(kNo) && c.items[i].pause == none && r.value(&c.items[i], kMethod) != "drop" && hasKind(c.items[i+1:], kMethod)
 }
 
-// eachSample reports whether the clause tells of what was taken from each hive: "half a cup
-// per colony".
-func (c *clause) eachSample() bool {
-	for k := range c.items {
-		if it := &c.items[k]; it.isWord4("per", "each", "every", "from each") {
-			return true
-		}
-	}
-	return false
-}
-
 // counts reports whether a number other than "a" stands in the clause.
 func (c *clause) counts() bool {
 	return c.has(kNum) && slices.ContainsFunc(c.items, func(it item) bool { return it.is(kNum) && !it.n.article })
-}
-
-// boardTime reports whether a length of time stands in the clause: "drop 18 in
-// 3 days".
-func (r *reader) boardTime(c *clause) bool {
-	for k := range c.items {
-		if c.items[k].is(kDur) || c.items[k].is(kDate) && c.items[k].day.length > 0 {
-			return true
-		}
-	}
-	return false
 }
 
 // sureMethod is a method that nothing else in a hive is called.
@@ -106,13 +84,6 @@ func (r *reader) methodHere(c *clause, i int) bool {
 		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
 	}
 	return true
-}
-
-// boardToldOf reports whether it is told behind the board at item i, in words that boardGave
-// settled, what it held: "the board there gave 41 over four days".
-func (r *reader) boardToldOf(c *clause, i int) bool {
-	next := c.next(i)
-	return next.any(kBe, kAdv) && next.says == senseless && r.boardTime(c)
 }
 
 // onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:
@@ -214,39 +185,6 @@ func (r *reader) sugarFor(items []item) {
 	}
 }
 
-// sampling is how mites are counted in every hive of the note, told before the first of them:
-// "alcohol washes, 300 bees per sample".
-type sampling struct {
-	method string
-	sizes  []entry // the bees of a sample, the days of a board
-}
-
-// samplingSoFar is how mites are counted, where it was told without a count.
-func (r *reader) samplingSoFar() (s sampling) {
-	_, counted := r.cur.get("mites.count")
-	if method, _ := r.cur.get("mites.method"); counted || method == "seen" {
-		return sampling{}
-	}
-	for _, e := range r.cur.entries {
-		switch e.text {
-		case "mites.method":
-			s.method = e.value
-		case "mites.bees", "mites.days":
-			s.sizes = append(s.sizes, e)
-		}
-	}
-	return s
-}
-
-// sampledAlike gives mites that were counted as in every hive the size of the sample.
-func (r *reader) sampledAlike() {
-	for _, e := range r.sampling.sizes {
-		if _, said := r.cur.get(e.text); !said {
-			r.cur.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
-		}
-	}
-}
-
 // mitesCounted is the count that stands with the mites: before them, behind
 // "was" or "count", or alone with the method.
 func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
@@ -309,96 +247,6 @@ func (r *reader) countedElse(c *clause, k int) bool {
 	return counted && k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].is(kWord)
 }
 
-// beesCount: a number of bees in the sample, or of what else is counted.
-func (r *reader) beesCount(c *clause, k int) bool {
-	if k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].any(kSign, kCell) {
-		return true
-	}
-	if it := &c.items[k]; it.n.lo >= smallestSample && it.n.whole() && k > 0 && r.isWord(&c.items[k-1], "in", "per", "of", "out of", "from", "/") {
-		return true // "3 in 300"
-	}
-	for j := k + 1; j < len(c.items) && j <= k+2; j++ {
-		if c.items[j].is(kBees) {
-			return true
-		}
-		if !c.items[j].any3(kOf, kAdv, kWord) {
-			return false
-		}
-	}
-	return false
-}
-
-// boardDays is for how many days mites fell on a board, 0 where it is not told.
-func (r *reader) boardDays(c *clause) int {
-	for k := range c.items {
-		it := &c.items[k]
-		text := it.text
-		switch {
-		case it.is(kDur) && it.dur.days > 0:
-			it.used = true
-			c.usePer(k)
-			return it.dur.days
-		case it.is(kDate) && it.day.length > 0:
-			it.used = true
-			return it.day.length
-		case text == "overnight":
-			it.used = true
-			return 1
-		case text == "daily" || (text == "day" || text == "d") && k > 0 && (c.items[k-1].is(kArt) && text == "day" || c.items[k-1].isWord2("per", "/")):
-			it.used = true
-			c.usePer(k)
-			return 1
-		}
-	}
-	return 0
-}
-
-// boardLay is for how many days the board lay, told before the clause that counts: "the board
-// had been under hive six for a week, and when I pulled it there were ten mites"; else 0.
-func (r *reader) boardLay(c *clause) int {
-	board := false
-	for k := range r.told {
-		it := &r.told[k]
-		switch {
-		case it.start >= c.items[0].start, it.is(kNum) && it.n.lo > 1:
-			return 0
-		case it.is(kMethod):
-			board = true
-		case board && it.is(kDur) && it.dur.days > 0 && k > 0 && r.told[k-1].isWord3("for", "over", "after"):
-			it.used = true
-			return it.dur.days
-		}
-	}
-	return 0
-}
-
-// boardGave lets a number that tells what a board held stand behind its verb: "the mite board
-// yielded 14 in four days".
-func (r *reader) boardGave(items []item) {
-	for i := 0; i+2 < len(items); i++ {
-		if !items[i].is(kMethod) || r.value(&items[i], kMethod) != "drop" {
-			continue
-		}
-		verb := i + 1
-		for verb < len(items) && (items[verb].any(kThere, kAdv) || items[verb].isWord4("underneath", "below", "beneath", "again")) && !items[verb].is(kDo) && items[verb].pause == none {
-			verb++
-		}
-		if verb+1 >= len(items) || items[verb].pause > none || !r.isWord(&items[verb], r.wordsOf[boardVerbs]...) || !barNumber(&items[verb+1]) || items[verb+1].pause > none {
-			continue
-		}
-		timed := false
-		for k := verb + 2; k < len(items) && k < verb+5 && items[k].pause == none; k++ {
-			timed = timed || items[k].is(kDur) || items[k].is(kDate) && items[k].day.length > 0 || items[k].is(kMite)
-		}
-		if timed {
-			items[verb].kinds, items[verb].says = setOf(kBe), senseless
-			for k := i + 1; k < verb; k++ {
-				items[k].kinds, items[k].says = setOf(kAdv), senseless
-			}
-		}
-	}
-}
-
 // usePer marks the word that leads to the time at item k: "3/day", "11 per 24h".
 func (c *clause) usePer(k int) {
 	if k > 0 && c.items[k-1].isWord3("/", "per", "in") {
@@ -408,99 +256,3 @@ func (c *clause) usePer(k int) {
 
 // ofMites are the kinds of words for mites and for how they are counted.
 var ofMites = setOf(kMethod, kMite)
-
-// boardLabels lets the count of mites go on behind a label that tells the time as well: "mite
-// drop (48h): 14", "mites per day: 4".
-func boardLabels(items []item) {
-	for i := 2; i < len(items); i++ {
-		it, last := &items[i], &items[i-1]
-		if it.pause != colon || !last.colon || !it.is(kNum) && !it.any(kNo, kNot) {
-			continue
-		}
-		k := i - 1
-		if !last.is(kDur) && !last.isWord2("day", "d") {
-			continue
-		}
-		for k > 0 && (items[k].any3(kDur, kArt, kOn) || items[k].isWord4("day", "d", "per", "/")) {
-			k--
-		}
-		if k >= i-3 && items[k].any(kMethod, kMite) {
-			last.colon, it.pause = false, none
-		}
-	}
-}
-
-// beesSampled reads the size of the sample; half a cup of bees is about 300
-// (record.md; extension leaflets give 300, some 400).
-func (r *reader) beesSampled(c *clause, kindOf string, w source) {
-	if kindOf != "wash" && kindOf != "sugar" && (kindOf != "" || !c.hasAny(kMite, kMethod)) {
-		return
-	}
-	sample := c.sample()
-	for k := range c.items {
-		it := &c.items[k]
-		switch {
-		case it.is(kMethod) && strings.Contains(it.text, "half a cup"):
-			r.cur.put("mites.bees", "300", w)
-		case it.is(kNum) && it.n.lo >= 20 && r.beesCount(c, k):
-			it.used = true
-			r.cur.put("mites.bees", formatNumber(it.n.lo), w)
-		case it == sample:
-			_, bees, _ := ofSample(it)
-			r.cur.put("mites.bees", strconv.Itoa(bees), w)
-		case it.is(kMeasure) && it.size.unit == "cup":
-			it.used = true
-			r.cur.put("mites.bees", formatNumber(float64(int(it.size.amount.lo*600+0.5))), w)
-		}
-	}
-}
-
-// smallestSample is the least number that tells of bees in a sample by itself: samples of
-// 100 to 400 bees are common practice, and few counts of mites go so high.
-const smallestSample = 100
-
-// sample is the item that tells mites and the bees of their sample as one, "6/300"; nil
-// where there is none.
-func (c *clause) sample() *item {
-	for k := range c.items {
-		if _, _, ok := ofSample(&c.items[k]); ok {
-			return &c.items[k]
-		}
-	}
-	return nil
-}
-
-// sampled reports whether the bees of a sample are counted: "6/300", "wash of 300 bees".
-func (r *reader) sampled(c *clause) bool {
-	for k := range c.items {
-		if it := &c.items[k]; it.is(kNum) && it.n.lo >= smallestSample && r.beesCount(c, k) {
-			return true
-		}
-	}
-	return c.sample() != nil
-}
-
-// ofSample reads "6/300".
-func ofSample(it *item) (mites, bees int, ok bool) {
-	over, under, ok := strings.Cut(it.text, "/")
-	if !ok || !it.is(kWord) {
-		return 0, 0, false
-	}
-	mites, err := strconv.Atoi(over)
-	if err != nil {
-		return 0, 0, false
-	}
-	bees, err = strconv.Atoi(under)
-	return mites, bees, err == nil && bees >= smallestSample
-}
-
-// mitesOfSample is the count of mites that stands with the bees of their sample.
-func (c *clause) mitesOfSample() (*quantity, *item) {
-	it := c.sample()
-	if it == nil {
-		return nil, nil
-	}
-	mites, _, _ := ofSample(it)
-	it.used = true
-	return &quantity{lo: float64(mites), hi: float64(mites)}, it
-}

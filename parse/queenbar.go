@@ -70,3 +70,30 @@ func crossesBar(items []item) {
 		}
 	}
 }
+
+// leadsToHerBar are the kinds of words right before the bar that she is on.
+var leadsToHerBar = setOf(kOn, kBe, kQueen, kSeen, kAdv, kDot, kQueenIs)
+
+// queenPlaced: naming the bar she is on says that she was seen.
+func (r *reader) queenPlaced(c *clause, noun int) bool {
+	far := noun + 6
+	if noun+1 < len(c.items) && c.items[noun+1].pause == comma {
+		far += 10 // "the queen, a 2024 lady with no mark, was on bar four"
+	}
+	if end := withMark(c.items, noun+1); end > 0 {
+		far = end + 6 // "the queen with a blue dot was on bar six"
+	}
+	for k := noun + 1; k < len(c.items) && k <= far; k++ {
+		it := &c.items[k]
+		if k <= noun+4 && thatSameBar(c.items, k) && (len(r.bars) == 1 && r.inHand == thisLine || hasKind(c.items[:noun], kBars)) {
+			return true // "eggs on bar 4, and the queen on the same bar"
+		}
+		if it.is(kBars) {
+			return !it.taken && (c.items[k-1].anyOf(leadsToHerBar) || r.closesHere(c, k))
+		}
+		if it.any6(kContent, kCell, kSign, kMite, kFore, kFrom) || it.is(kDo) && !it.any(kDot, kQueenIs) {
+			return false
+		}
+	}
+	return false
+}

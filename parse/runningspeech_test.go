@@ -65,11 +65,18 @@ var runningSpeech = map[string][]saying{
 		{"Follower back 1, one bar added.", "actions.move_follower=yes actions.move_follower.count=1 actions.move_follower.direction=back actions.add_bar=yes actions.add_bar.count=1"},
 		{"Visit of the linden hive. Eggs on bar 2.", "hive=linden bars.2.eggs=yes"},
 	},
+	"all of those in hand": {
+		{"Bars 10 to 12 were bare so I removed all three.", "bars.10.comb.size=bare bars.11.comb.size=bare bars.12.comb.size=bare actions.remove_bar=yes actions.remove_bar.count=3 actions.remove_bar.bars=10,11,12"},
+		{"Bars 5 and 9 are stuck to the wall, I freed both.", "bars.5.comb.attached=wall bars.9.comb.attached=wall actions.free_comb=yes actions.free_comb.count=2 actions.free_comb.bars=5,9"},
+		{"Bars 5 and 9 are bent, straightened both.", "bars.5.comb.straight=no bars.9.comb.straight=no actions.straighten=yes actions.straighten.count=2 actions.straighten.bars=5,9"},
+		{"Bar 8 has old comb. Will take it out on Friday.", "bars.8.comb.old=yes plans.remove_bar=yes plans.remove_bar.bar=8 plans.remove_bar.due=2026-05-15"},
+	},
 	"by the way": {
 		{"there are eggs though on bar three", "bars.3.eggs=yes"},
 		{"Two bars of sealed brood, less pollen than last time, calm.", "contents.capped_brood=yes contents.capped_brood.bars=2 contents.pollen=yes temper.score=4"},
 		{"I treated myself to a cake. Bees calm.", "temper.score=4"},
 		{"Medlar: QNS. Eggs on bar 3.\n\nQuince: calm. Eggs on bar 2.\n\nTeasel, which came from a friend, I requeened on 2 May. Larvae on bar 4.", "hive=medlar queen.seen=no bars.3.eggs=yes / hive=quince temper.score=4 bars.2.eggs=yes / hive=teasel earlier.requeened=yes earlier.requeened.on=2026-05-02 bars.4.open_brood=yes"},
+		{"On Friday I'm going to treat myself to a cake and cut out the spare cells.", "plans.cut_cells=yes plans.cut_cells.due=2026-05-15"},
 		{"Thymol on, 40 g. Bees calm.", "temper.score=4 actions.treat=yes actions.treat.what=thymol actions.treat.amount=40 actions.treat.unit=g"},
 		{"The nest runs from b3 to b5.", "bars.3.brood=yes bars.4.brood=yes bars.5.brood=yes"},
 		{"sugar roll three hundred bees and i make that nine mites", "mites.method=sugar mites.count=9 mites.bees=300"},

@@ -19,17 +19,8 @@ func (r *reader) bareName(items []item, i int, before []item) bool {
 	if next.pause > none || next.start > hive.end+1 || next.to != next.from+1 || r.isWord(next, r.wordsOf[hiveGear]...) || next.lists&^(1<<phrases) != 0 && !next.lists.has(plantNames) && !next.is(kColour) {
 		return false
 	}
-	if len(before) > 0 && hive.pause == none {
-		prev := &before[len(before)-1]
-		if prev.any4(kArt, kTheirs, kEach, kNum) || prev.isWord6("whole", "same", "other", "entire", "empty", "another") {
-			return false
-		}
-		first := len(before) == 1 || prev.pause > none || before[len(before)-2].is(kArt)
-		named := first && r.nameWord(prev) && !prev.lists.has(noNames) && !prev.lists.has(softNames)
-		named = named || r.callableAlone(prev) && (r.customary(prev) || next.anyOf(plantOrColour) || r.givenNames.has(r.mended[next.from].id))
-		if named {
-			return false // "the gate hive clover is out", "jetty hive grey pollen"
-		}
+	if len(before) > 0 && hive.pause == none && r.toldBeforeHive(before, next) {
+		return false
 	}
 	if next.anyOf(plantOrColour) || next.lists.has(plantNames) {
 		return i+2 == len(items) || items[i+2].pause > none || !items[i+2].any4(kForage, kBring, kDot, kSubstance) && items[i+2].text != "honey"
@@ -38,6 +29,20 @@ func (r *reader) bareName(items []item, i int, before []item) bool {
 		return false
 	}
 	return r.mended[next.from].id == idUnknown || i+2 < len(items) && items[i+2].any4(kBar, kBars, kNow, kThen)
+}
+
+// toldBeforeHive reports whether the words before "hive" tell which it is, or that it is any, and
+// so the one behind does not: "the gate hive clover is out", "jetty hive grey pollen".
+func (r *reader) toldBeforeHive(before []item, behind *item) bool {
+	prev := &before[len(before)-1]
+	if prev.any4(kArt, kTheirs, kEach, kNum) || prev.isWord6("whole", "same", "other", "entire", "empty", "another") {
+		return true
+	}
+	first := len(before) == 1 || prev.pause > none || before[len(before)-2].is(kArt)
+	if first && r.nameWord(prev) && !prev.lists.has(noNames) && !prev.lists.has(softNames) {
+		return true
+	}
+	return r.callableAlone(prev) && (r.customary(prev) || behind.anyOf(plantOrColour) || r.givenNames.has(r.mended[behind.from].id))
 }
 
 // plantOrColour are the kinds of words after which hives are called.

@@ -1,0 +1,73 @@
+package parse
+
+import "strings"
+
+// "Cup" measures syrup and bees, and names what a queen cell begins with: where it stands tells
+// which.
+
+// placedCups takes "cup" for a queen cup where it stands on a bar: "there was one
+// cup on bar six", "queen cells: 1 cup, b6".
+func (r *reader) placedCups(items []item) {
+	cells := false
+	for i := range items {
+		if it := &items[i]; it.is(kUnit) && i > 0 && items[i-1].is(kNum) && items[i-1].n.whole() {
+			onBar := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
+			if onBar || barBeside(items, i) || foundBeside(items, i) || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
+				r.readCup(it)
+			}
+		}
+		cells = items[i].is(kCell) && items[i].colon || cells && items[i].pause < stop
+	}
+}
+
+// barBeside reports whether the unit at item i stands right beside bars, or is told to be there,
+// and nothing was done there: "1 cup b3", "b4 1 cup", "bar six there's just one cup".
+func barBeside(items []item, i int) bool {
+	if kindsOf(items[:i]).meet(setOf(kDo, kSubstance, kMite, kMethod)) || i+1 < len(items) && (items[i+1].is(kOf) || items[i+1].any(kSubstance, kBees)) {
+		return false
+	}
+	last := i+1 == len(items) || items[i+1].pause >= comma
+	behind := i+1 < len(items) && items[i+1].is(kBars) && items[i+1].pause <= comma && (i+2 == len(items) || items[i+2].pause >= comma)
+	at, told := i-2, false
+	for at > 0 && items[at+1].pause <= comma && items[at].any4(kHave, kThere, kBe, kAdv) {
+		at, told = at-1, told || items[at].any(kHave, kThere)
+	}
+	return behind || at >= 0 && items[at+1].pause <= comma && items[at].is(kBars) && (last || told || at == i-2 && sayingNothing(items, i+1))
+}
+
+// sayingNothing reports whether it is told from item i on that something is in it or not:
+// "one cup nothing in it".
+func sayingNothing(items []item, i int) bool {
+	return i < len(items) && (strings.HasSuffix(items[i].text, " in it") || items[i].text == "empty")
+}
+
+// foundBeside: "bar 5 has eggs and a cup", where the unit at item i ends a list of what is there.
+func foundBeside(items []item, i int) bool {
+	if i+1 < len(items) && items[i+1].pause < comma {
+		return false
+	}
+	if items[i-1].pause == none && i > 2 && items[i-2].is(kAnd) {
+		i--
+	}
+	return i > 1 && items[i-2].is(kContent) && !hasKind(items[:i-2], kDo)
+}
+
+// readCups takes "cup", a measure elsewhere, for a queen cup where cells were
+// spoken of: "one charged queen cell, no sorry, just a cup".
+func (r *reader) readCups(after, before []item) {
+	if !hasKind(before, kCell) {
+		return
+	}
+	for i := range after {
+		if after[i].is(kUnit) {
+			r.readCup(&after[i])
+		}
+	}
+}
+
+// readCup takes an item that says "cup" for a queen cup.
+func (r *reader) readCup(it *item) {
+	if it.isWord2("cup", "cups") {
+		it.kinds, it.says = setOf(kCell), r.queenCups
+	}
+}
