@@ -226,6 +226,8 @@ func (f *fitting) treat() bool {
 	switch f.text {
 	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed", "repeat":
 		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil
+	case "dosed", "dose":
+		return f.substanceIn(f.args, "treat") != nil || f.itThem(f.args) || f.has(kHive) || f.has(kName) // and not "the sheep were dosed"
 	}
 	return true
 }

@@ -72,6 +72,11 @@ var runningSpeech = map[string][]saying{
 		{"Bar 8 has old comb. Will take it out on Friday.", "bars.8.comb.old=yes plans.remove_bar=yes plans.remove_bar.bar=8 plans.remove_bar.due=2026-05-15"},
 	},
 	"by the way": {
+		{"The comb on 7 has glued itself to the wall.", "bars.7.comb.attached=wall"},
+		{"The sheep were dosed this morning. Bees calm.", "temper.score=4"},
+		{"I dosed them with oxalic acid.", "actions.treat=yes actions.treat.what=oxalic acid"},
+		{"The German one is short: the quince hive is queenless.", "hive=quince queenright=no"},
+		{"The old wife was on bar 6, clipped.", "queen.seen=yes queen.bar=6 queen.clipped=yes"},
 		{"there are eggs though on bar three", "bars.3.eggs=yes"},
 		{"Two bars of sealed brood, less pollen than last time, calm.", "contents.capped_brood=yes contents.capped_brood.bars=2 contents.pollen=yes temper.score=4"},
 		{"I treated myself to a cake. Bees calm.", "temper.score=4"},
