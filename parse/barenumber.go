@@ -191,17 +191,28 @@ func (n *bareNumber) takesSeveral() bool {
 	if !n.close || !n.prev.is(kDo) || n.ranged() || !barNumber(&n.items[n.i]) || !traitsOf(n.rule(n.prev, kDo).Value).bars || n.prev.is(kSeen) {
 		return false
 	}
-	last, k := n.items[n.i].n.lo, n.i+1
-	for ; k < len(n.items) && n.items[k].pause <= comma; k++ {
-		switch it := &n.items[k]; {
-		case it.is(kAnd) && it.text == "and":
-		case barNumber(it) && it.n.lo > last && it.n.hi == 0:
-			last = it.n.lo
-		default:
-			return last > n.items[n.i].n.lo && (!it.anyOf(counted) || n.isWord(it, n.wordsOf[offWords]...))
-		}
+	end, many := risingNumbers(n.items, n.i)
+	if many < 2 || end == len(n.items) || n.items[end].pause > comma {
+		return many > 1
 	}
-	return last > n.items[n.i].n.lo
+	return !n.items[end].anyOf(counted) || n.isWord(&n.items[end], n.wordsOf[offWords]...)
+}
+
+// risingNumbers is where a list of numbers that go up, each what a bar has, ends that begins at
+// item i, and how many they are.
+func risingNumbers(items []item, i int) (end, many int) {
+	last := 0.0
+	for k := i; k < len(items) && (k == i || items[k].pause <= comma); k++ {
+		it := &items[k]
+		if it.text == "and" && many > 0 {
+			continue
+		}
+		if !barNumber(it) || it.n.lo <= last || it.n.hi > 0 {
+			break
+		}
+		last, end, many = it.n.lo, k+1, many+1
+	}
+	return end, many
 }
 
 // counted are the kinds of words that a number before them counts.

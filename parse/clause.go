@@ -70,8 +70,8 @@ func (r *reader) clauses(items []item, out []clause) []clause {
 
 // gotTo reports whether a clause begins with "gotta" and what is to be done.
 func (r *reader) gotTo(c *clause) bool {
-	if len(c.items) < 3 || c.items[0].text != "got" || !c.items[1].is(kTo) || c.items[1].start > c.items[0].end || strings.HasPrefix(c.items[2].text, "come ") {
-		return false // "gotta come back on Friday and harvest bar 9", which is no look of its own
+	if len(c.items) < 3 || c.items[0].text != "got" || !c.items[1].is(kTo) || c.items[1].start > c.items[0].end {
+		return false
 	}
 	for rule := range r.senses(&c.items[2]) {
 		if rule.Form == "todo" {

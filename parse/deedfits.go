@@ -345,6 +345,8 @@ func (f *fitting) inspect() bool {
 		return false // "I shall look at a smear under the microscope"
 	case f.wordIn(f.args, "after all"):
 		return false // "I will look at it after all", now
+	case f.text == "come back" && f.comesToDo():
+		return false // "I'll come back on Friday and harvest bar 9"
 	case f.isNoun():
 		return false // "need a sanity check"
 	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):
@@ -355,6 +357,16 @@ func (f *fitting) inspect() bool {
 		return true // "I inspect them again on Wednesday"
 	}
 	return f.c.mood == planned || f.imperative(f.c, f.i)
+}
+
+// comesToDo reports whether something else is to be done behind the verb, for which one comes.
+func (f *fitting) comesToDo() bool {
+	for k := f.i + 1; k < len(f.c.items); k++ {
+		if it := &f.c.items[k]; it.is(kDo) && f.reader.rule(it, kDo).Form == "todo" && f.reader.rule(it, kDo).Value != "inspect" {
+			return true
+		}
+	}
+	return false
 }
 
 // ofTheHive are the kinds of words for what is looked at in a hive.

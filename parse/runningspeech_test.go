@@ -35,6 +35,11 @@ var runningSpeech = map[string][]saying{
 		{"bar eight there's a cup with an egg in it", "bars.8.queen_cells.charged=yes bars.8.queen_cells.charged.count=1"},
 		{"from bar eight one cup of bees eleven mites", "mites.count=11 mites.method=seen"},
 	},
+	"what one comes for": {
+		{"I'll come back on Friday and harvest bar 9.", "plans.harvest=yes plans.harvest.bar=9 plans.harvest.due=2026-05-15"},
+		{"I'll come back on Friday.", "plans.inspect=yes plans.inspect.due=2026-05-15"},
+		{"took out eleven and twelve and closed up", "actions.remove_bar=yes actions.remove_bar.count=2 actions.remove_bar.bars=11,12"},
+	},
 	"what was meant": {
 		{"eggs on bars six and seven no six and eight", "bars.6.eggs=yes? bars.8.eggs=yes?"},
 		{"honey on bars six to ten no eight to ten", "bars.8.honey=yes? bars.9.honey=yes? bars.10.honey=yes?"},

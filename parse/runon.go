@@ -138,8 +138,10 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	case it.lists.has(swarming):
 		return true
 	case it.is(kDo):
-		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them "))                                              // "brood on five split the hive"
-		return bare && r.rule(it, kDo).Form == "done" || doneAnew(r.rule(it, kDo), next(1), next(2)) || items[i-1].any(kDo, kSubstance) && next(1).is(kFixture) && r.rule(it, kDo).Form == "done" // "wasps at the entrance opened the entrance"
+		deed := r.rule(it, kDo)
+		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them ")) // "brood on five split the hive"
+		fed := items[i-1].any(kDo, kSubstance) && next(1).is(kFixture)                                                                               // "half a kilo fondant given swept floor"
+		return (bare || fed) && deed.Form == "done" || doneAnew(deed, next(1), next(2))                                                              // "wasps at the entrance opened the entrance"
 	case it.is(kQueen):
 		return next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
 	case it.is(kSky) && !it.is(kStored):
@@ -335,14 +337,13 @@ func (r *reader) deedEnds(items []item, k int) bool {
 // numbersDone reports whether numbers that go up end the items, behind what was done to the
 // bars that they name: "harvested ten eleven twelve".
 func numbersDone(items []item) bool {
-	k := len(items) - 1
-	for k > 0 && barNumber(&items[k]) && (items[k-1].is(kAnd) || barNumber(&items[k-1]) && items[k-1].n.lo < items[k].n.lo) {
-		k--
-		if items[k].is(kAnd) && k > 0 {
-			k--
+	for k := len(items) - 2; k > 0; k-- {
+		if items[k-1].is(kDo) {
+			end, many := risingNumbers(items, k)
+			return many > 1 && end == len(items)
 		}
 	}
-	return k > 0 && k < len(items)-1 && items[k-1].is(kDo)
+	return false
 }
 
 // tellsEnough reports whether items say more than what is found, before one that begins anew:
