@@ -324,7 +324,7 @@ func (r *reader) details(path, list string, c *clause, d *deed) {
 		}
 	default:
 		b.put(r.paths.under(path, "bars"), joinBars(d.bars), why)
-		if d.do == "remove_bar" || d.do == "move_bar" || d.do == "harvest" || d.do == "straighten" || d.do == "free_comb" || d.do == "trim_comb" {
+		if d.do != "add_bar" && d.do != "cut_cells" { // of which other things are counted
 			d.count = &quantity{lo: float64(len(d.bars))}
 		}
 	}

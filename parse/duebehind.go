@@ -5,17 +5,17 @@ import "strings"
 // dueBehind reads the day of what is to be done where it is told behind it, with a verb that only
 // points back: "needs fondant, will give it on Friday".
 func (r *reader) dueBehind(c *clause) {
-	if c.when == nil || c.when.ago || c.when.today || c.when.week || !strings.HasPrefix(r.lastDeed, "plans.") || r.deedSentence < r.sentenceNo-1 || !pointsBack(c) {
+	if c.when == nil || c.when.ago || c.when.today || !strings.HasPrefix(r.lastDeed, "plans.") || r.deedSentence < r.sentenceNo-1 || !againOnly(c) {
 		return
 	}
 	if _, told := r.cur.get(r.lastDeed + ".due"); told {
 		return
 	}
-	r.cur.put(r.paths.under(r.lastDeed, "due"), c.when.future.String(), r.why("due", "", &c.items[0]))
+	r.dueOn(r.lastDeed, c, &deed{due: c.when}, r.why("due", "", &c.items[0]))
 }
 
-// pointsBack reports whether a verb and "it" or "them" are all of a clause but for when and how.
-func pointsBack(c *clause) bool {
+// againOnly reports whether a verb and "it" or "them" are all of a clause but for when and how.
+func againOnly(c *clause) bool {
 	verb, thing := false, false
 	for i := range c.items {
 		it := &c.items[i]

@@ -109,11 +109,7 @@ func otherEnd(items []item, k int) bool {
 	if last <= first {
 		return false
 	}
-	bars := make([]int, 0, last-first+1)
-	for n := first; n <= last; n++ {
-		bars = append(bars, n)
-	}
-	items[k-1].bars, items[k-1].mended = bars, true
+	items[k-1].bars, items[k-1].mended = spread(nil, quantity{lo: float64(first), hi: float64(last)}), true
 	return true
 }
 
@@ -183,10 +179,7 @@ func (r *reader) replace(items []item, cue, from int, bare bool) ([]item, bool) 
 		fresh.kinds, fresh.says, fresh.n = setOf(kNum), senseless, quantity{lo: all}
 	}
 	if s == kNum && old.is(kBars) { // "bar five no six"
-		fresh.kinds, fresh.bars = kinds{}, []int{int(fresh.n.lo)}
-		for n := int(fresh.n.lo) + 1; n <= int(fresh.n.hi); n++ {
-			fresh.bars = append(fresh.bars, n) // "seven through eleven, no, nine through eleven"
-		}
+		fresh.kinds, fresh.bars = kinds{}, spread(nil, fresh.n)
 		fresh.kinds.add(kBars)
 		s = kBars
 	}

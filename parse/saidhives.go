@@ -22,7 +22,7 @@ func (r *reader) bareName(items []item, i int, before []item) bool {
 	if len(before) > 0 && hive.pause == none && r.toldBeforeHive(before, next) {
 		return false
 	}
-	if next.anyOf(plantOrColour) || next.lists.has(plantNames) {
+	if next.anyOf(calledAfter) || next.lists.has(plantNames) {
 		return i+2 == len(items) || items[i+2].pause > none || !items[i+2].any4(kForage, kBring, kDot, kSubstance) && items[i+2].text != "honey"
 	}
 	if !next.is(kWord) || len(next.text) < 3 || strings.ContainsAny(next.text, "#%°=/'-") || inflected(next.text) {
@@ -42,11 +42,11 @@ func (r *reader) toldBeforeHive(before []item, behind *item) bool {
 	if first && r.nameWord(prev) && !prev.lists.has(noNames) && !prev.lists.has(softNames) {
 		return true
 	}
-	return r.callableAlone(prev) && (r.customary(prev) || behind.anyOf(plantOrColour) || r.givenNames.has(r.mended[behind.from].id))
+	return r.callableAlone(prev) && (r.customary(prev) || behind.anyOf(calledAfter) || r.givenNames.has(r.mended[behind.from].id))
 }
 
-// plantOrColour are the kinds of words after which hives are called.
-var plantOrColour = setOf(kPlant, kColour)
+// calledAfter are the kinds of words after which hives are called.
+var calledAfter = setOf(kPlant, kColour)
 
 // inflected reports whether a word ends as a verb, an adverb or an adjective does: "smells",
 // "buzzing", "slowly", "hopeless", and not as "moss" and "iris" do.
