@@ -37,7 +37,6 @@ func (l laidOut) endOf(at int) int {
 
 // layout finds the rows of a line and parts what they tell.
 func (r *reader) layout(items []item) {
-	r.laid = r.laid[:0]
 	for i := 0; i < len(items); {
 		if first := &items[i]; !first.anyOf(rowStarts) || i > 0 && first.pause == none && !items[i-1].anyOf(beforeRow) {
 			i++ // as most items

@@ -202,128 +202,16 @@ const (
 // line reads a row.
 func (r *reader) line(l *lexedRow) {
 	r.mended = l.toks
-	items := l.items
-	first, met := l.first, &l.met
 	r.topic, r.under = "", l.under
-	if r.inHand == thisLine && first >= line {
+	if r.inHand == thisLine && l.first >= line {
 		r.inHand = thisText
 	}
-	if len(items) > 0 {
-		items[0].pause = max(items[0].pause, first)
+	if len(l.items) > 0 {
+		l.items[0].pause = max(l.items[0].pause, l.first)
 	}
-	r.listing = r.rowNumber(items) || r.listing || met.kinds.has(kNum) && numbered(items)
-	items = r.nameOnes(r.nameHives(items))
-	r.runOn(items)
+	r.listing = r.rowNumber(l.items) || r.listing || l.met.kinds.has(kNum) && numbered(l.items)
 	r.laid = r.laid[:0]
-	if met.kinds.has(kNum) && met.kinds.meet(whatWords) {
-		r.layout(items)
-	}
-	if met.kinds.has(kBar) && met.kinds.has(kNum) {
-		items = r.apposed(items)
-	}
-	if met.kinds.meet(referring) {
-		items = r.refer(items)
-		if met.lists.has(ofTwo) {
-			items = r.oneOfTwo(items)
-		}
-		if met.kinds.has(kOf) && met.kinds.has(kOn) {
-			items = r.nthOfMany(items)
-		}
-	}
-	if (len(r.byHive) > 0 || met.kinds.has(kHive)) && met.kinds.meet(leadingBack) {
-		r.namedAgain(items)
-	}
-	if met.kinds.meet(two(kBe, kHave)) && met.kinds.meet(two(kWord, kPlant)) && len(r.hivesOfPage().before) > 0 {
-		r.headedAgain(items)
-	}
-	if met.kinds.has(kHave) && met.kinds.has(kBar) && met.kinds.has(kFrom) {
-		r.gotBars(items)
-	}
-	items = r.several(items, l.words.has(pointing))
-	if len(r.byHive) > 1 || r.hiveList != nil || met.kinds.has(kHive) || len(r.names) > 1 {
-		items = r.oneByOne(items)
-	}
-	items = r.placeHives(items)
-	if met.kinds.has(kDo) && met.kinds.has(kTo) {
-		r.movesOn(items)
-	}
-	if met.lists.has(going) && met.kinds.has(kBar) {
-		items = r.barsWent(items)
-	}
-	if met.kinds.has(kTo) && met.kinds.has(kBar) && (met.kinds.has(kHive) || len(r.names) > 0) {
-		items = r.barsTo(items)
-	}
-	if met.kinds.has(kPron) && met.kinds.has(kDo) && met.kinds.meet(thing) {
-		r.fronted(items)
-	}
-	if met.kinds.has(kPron) && met.kinds.has(kSeen) {
-		r.frontedSight(items)
-	}
-	if met.kinds.has(kHave) && met.kinds.meet(fedOn) && met.kinds.meet(setOf(kAmount, kStored)) {
-		r.frontedStores(items)
-	}
-	if met.kinds.meet(ofMites) && met.kinds.has(kNum) {
-		boardLabels(items)
-		r.boardGave(items)
-	}
-	if met.kinds.has(kUnit) {
-		r.placedCups(items)
-	}
-	if met.kinds.meet(countedTimes) && met.kinds.has(kNum) {
-		items = r.countedBehind(items)
-	}
-	if met.kinds.has(kOn) && met.kinds.has(kContent) || met.kinds.has(kBring) && met.kinds.has(kForage) {
-		r.carriedIn(items)
-	}
-	if met.kinds.has(kDo) && met.kinds.meet(countedOrWeighed) {
-		items = r.deedLabels(items)
-	}
-	if met.kinds.has(kDo) && met.kinds.has(kMeasure) && met.kinds.has(kSubstance) {
-		r.feedOf(items)
-	}
-	if met.kinds.has(kDo) {
-		r.cameOut(items)
-	}
-	if met.kinds.has(kMethod) && met.kinds.has(kSubstance) {
-		r.sugarFor(items)
-	}
-	if met.kinds.has(kContent) {
-		plainNest(items)
-	}
-	if met.kinds.has(kBar) && met.kinds.has(kNum) && met.kinds.has(kContent) && met.kinds.has(kOf) {
-		barsCountedBehind(items)
-	}
-	if met.kinds.has(kOn) && met.kinds.meet(ofSought) {
-		items = r.soughtItems(items)
-	}
-	if met.kinds.has(kPron) && met.kinds.has(kContent) {
-		r.ofIt(items)
-	}
-	if met.kinds.has(kStage) && met.kinds.meet(setOf(kOf, kAmount)) || met.kinds.has(kBar) && met.kinds.meet(two(kThen, kBe)) || met.kinds.has(kThen) && met.kinds.has(kOf) {
-		items = r.relatives(items)
-	}
-	if met.kinds.meet(two(kQueen, kShe)) && met.kinds.has(kBar) {
-		crossesBar(items)
-	}
-	if turned(met) {
-		items = r.turnAbout(items)
-	}
-	if met.asked || met.kinds.has(kAsk) {
-		items = r.selfAsked(items)
-	}
-	if met.asked || met.lists&anyAnswer != 0 {
-		items = r.answers(items)
-	}
-	if met.kinds.meet(mending) || met.kinds.has(kComb) && met.kinds.has(kBar) || met.kinds.has(kBut) && met.kinds.has(kMaybe) {
-		items = r.repair(items)
-	}
-	if met.lists.has(inOrder) {
-		items = r.respectively(items)
-	}
-	if met.kinds.meet(unstopping) {
-		r.unstopped(items)
-	}
-	r.items = items
+	r.items = r.rewrite(l)
 	r.headings()
 	above := r.heading
 	r.underHeading()

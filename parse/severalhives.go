@@ -39,11 +39,10 @@ var longestPointer = func() (most int) {
 	return most
 }()
 
-// several makes one item of the words that stand for several hives; points tells whether
-// some of the line may point at hives that were named before.
-func (r *reader) several(items []item, points bool) []item {
+// several makes one item of the words that stand for several hives.
+func (r *reader) several(items []item) []item {
 	for i := 0; i < len(items); i++ {
-		if !items[i].any(kHives, kName) && !(points && r.mayPoint(&items[i])) {
+		if !items[i].any(kHives, kName) && !r.mayPoint(&items[i]) {
 			continue
 		}
 		names, n, end := r.severalAt(items, i)

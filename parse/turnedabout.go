@@ -8,11 +8,6 @@ import (
 // Sentences that begin with a denial or with what was found, as prose turns them about: they
 // are put as notes say them. Those that begin with a place are in placefirst.go.
 
-// turned reports whether a line may hold such a sentence.
-func turned(met *gist) bool {
-	return met.kinds.meet(setOf(kContent, kCell, kSign, kQueen)) && (met.kinds.meet(turning) || met.kinds.has(kOf) && met.kinds.meet(setOf(kThere, kNo)) || met.kinds.has(kBe) && met.kinds.has(kSeen))
-}
-
 // turning are the kinds of words without which most sentences are not turned about.
 var turning = setOf(kAsk, kOther, kPlace, kSide, kNot)
 

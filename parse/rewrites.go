@@ -1,0 +1,116 @@
+package parse
+
+// rewrite puts what a line tells in one way as notes tell it in another. It is looked for only
+// where the words are that it needs, since most lines have little of what could be rewritten.
+type rewrite struct {
+	all   kinds                                // that the line must have
+	any   kinds                                // of which it must have one, if there are some
+	more  kinds                                // and one of these
+	list  listSet                              // and a word of these lists
+	when  func(r *reader, l *lexedRow) bool    // and must answer to this
+	put   func(r *reader, items []item) []item // rewrites it
+	amend func(r *reader, items []item)        // does so in place
+}
+
+// rewrites stand in the order in which they are made: each reads what those before it have put.
+var rewrites = []rewrite{
+	{put: (*reader).nameHives},
+	{put: (*reader).nameOnes},
+	{amend: (*reader).runOn},
+	{all: setOf(kNum), any: whatWords, amend: (*reader).layout},
+	{all: setOf(kBar, kNum), put: (*reader).apposed},
+	{any: referring, put: (*reader).refer},
+	{any: referring, list: 1 << ofTwo, put: (*reader).oneOfTwo},
+	{all: setOf(kOf, kOn), any: referring, put: (*reader).nthOfMany},
+	{any: leadingBack, when: leadsToHive, amend: (*reader).namedAgain},
+	{any: setOf(kBe, kHave), more: setOf(kWord, kPlant), when: hivesHead, amend: (*reader).headedAgain},
+	{all: setOf(kHave, kBar, kFrom), amend: (*reader).gotBars},
+	{put: (*reader).several},
+	{when: speaksOfHives, put: (*reader).oneByOne},
+	{put: (*reader).placeHives},
+	{all: setOf(kDo, kTo), amend: (*reader).movesOn},
+	{all: setOf(kBar), list: 1 << going, put: (*reader).barsWent},
+	{all: setOf(kTo, kBar), when: namesHive, put: (*reader).barsTo},
+	{all: setOf(kPron, kDo), any: thing, amend: (*reader).fronted},
+	{all: setOf(kPron, kSeen), amend: (*reader).frontedSight},
+	{all: setOf(kHave), any: fedOn, more: setOf(kAmount, kStored), amend: (*reader).frontedStores},
+	{all: setOf(kNum), any: ofMites, amend: ofItems(boardLabels)},
+	{all: setOf(kNum), any: ofMites, amend: (*reader).boardGave},
+	{all: setOf(kUnit), amend: (*reader).placedCups},
+	{all: setOf(kNum), any: countedTimes, put: (*reader).countedBehind},
+	{any: setOf(kOn, kBring), more: setOf(kContent, kForage), amend: (*reader).carriedIn},
+	{all: setOf(kDo), any: countedOrWeighed, put: (*reader).deedLabels},
+	{all: setOf(kDo, kMeasure, kSubstance), amend: (*reader).feedOf},
+	{all: setOf(kDo), amend: (*reader).cameOut},
+	{all: setOf(kMethod, kSubstance), amend: (*reader).sugarFor},
+	{all: setOf(kContent), amend: ofItems(plainNest)},
+	{all: setOf(kBar, kNum, kContent, kOf), amend: ofItems(barsCountedBehind)},
+	{all: setOf(kOn), any: ofSought, put: (*reader).soughtItems},
+	{all: setOf(kPron, kContent), amend: (*reader).ofIt},
+	{any: setOf(kStage, kBar, kThen), more: setOf(kOf, kAmount, kThen, kBe), put: (*reader).relatives},
+	{all: setOf(kBar), any: setOf(kQueen, kShe), amend: ofItems(crossesBar)},
+	{any: setOf(kContent, kCell, kSign, kQueen), when: turned, put: (*reader).turnAbout},
+	{when: asks, put: (*reader).selfAsked},
+	{when: mayAnswer, put: (*reader).answers},
+	{when: takesBack, put: (*reader).repair},
+	{list: 1 << inOrder, put: (*reader).respectively},
+	{any: unstopping, amend: (*reader).unstopped},
+}
+
+// ofItems is one that needs nothing of the reader.
+func ofItems(amend func(items []item)) func(*reader, []item) {
+	return func(_ *reader, items []item) { amend(items) }
+}
+
+// rewrite makes the rewrites that a line may need.
+func (r *reader) rewrite(l *lexedRow) []item {
+	items := l.items
+	for i := range rewrites {
+		switch w := &rewrites[i]; {
+		case !w.neededBy(&l.met) || w.when != nil && !w.when(r, l):
+		case w.put != nil:
+			items = w.put(r, items)
+		default:
+			w.amend(r, items)
+		}
+	}
+	return items
+}
+
+// neededBy reports whether a line has the words that the rewrite is looked for in.
+func (w *rewrite) neededBy(met *gist) bool {
+	return met.kinds.haveAll(w.all) && (w.any == kinds{} || met.kinds.meet(w.any)) &&
+		(w.more == kinds{} || met.kinds.meet(w.more)) && (w.list == 0 || met.lists&w.list != 0)
+}
+
+// namesHive reports whether a line may name a hive.
+func namesHive(r *reader, l *lexedRow) bool { return l.met.kinds.has(kHive) || len(r.names) > 0 }
+
+// leadsToHive reports whether it may lead back to a hive that was named.
+func leadsToHive(r *reader, l *lexedRow) bool { return l.met.kinds.has(kHive) || len(r.byHive) > 0 }
+
+// speaksOfHives reports whether it may be told of hives in turn.
+func speaksOfHives(r *reader, l *lexedRow) bool {
+	return l.met.kinds.has(kHive) || len(r.byHive) > 1 || len(r.names) > 1 || r.hiveList != nil
+}
+
+// hivesHead reports whether hives of its page are named at the heads of sentences.
+func hivesHead(r *reader, _ *lexedRow) bool { return len(r.hivesOfPage().before) > 0 }
+
+// asks reports whether it asks something.
+func asks(_ *reader, l *lexedRow) bool { return l.met.asked || l.met.kinds.has(kAsk) }
+
+// mayAnswer reports whether it may answer what was asked.
+func mayAnswer(_ *reader, l *lexedRow) bool { return l.met.asked || l.met.lists&anyAnswer != 0 }
+
+// takesBack reports whether it may take something back.
+func takesBack(_ *reader, l *lexedRow) bool {
+	met := l.met.kinds
+	return met.meet(mending) || met.has(kComb) && met.has(kBar) || met.has(kBut) && met.has(kMaybe)
+}
+
+// turned reports whether it may be turned about.
+func turned(_ *reader, l *lexedRow) bool {
+	met := l.met.kinds
+	return met.meet(turning) || met.has(kOf) && met.meet(two(kThere, kNo)) || met.has(kBe) && met.has(kSeen)
+}
