@@ -138,6 +138,10 @@ const (
 	yards
 	papers
 	boardVerbs
+	asBeesFly
+	flownPast
+	weatherNouns
+	wholeOf
 	listCount
 )
 
@@ -265,6 +269,10 @@ var listNames = [listCount]string{
 	yards:              "yards",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
+	asBeesFly:          "as bees fly",
+	flownPast:          "flown past",
+	weatherNouns:       "weather nouns",
+	wholeOf:            "all of",
 }
 
 // wordList is a list as the file has it: its words are those that do what Why

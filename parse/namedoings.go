@@ -42,10 +42,10 @@ func (r *reader) ate(toks []token, end int) bool {
 // fliesAsBees reports whether it is told of a name how its bees fly or forage: "Juniper flew
 // freely", and not "Concorde flew over".
 func (r *reader) fliesAsBees(toks []token, end int) bool {
-	if end+1 >= len(toks) || toks[end].pause > none || !r.says(toks[end], "flew", "flies", "foraged", "forages", "bearded", "dwindled", "superseded", "overwintered") {
+	if end+1 >= len(toks) || toks[end].pause > none || !r.says(toks[end], r.wordsOf[asBeesFly]...) {
 		return false
 	}
-	return toks[end+1].pause > none || !r.says(toks[end+1], "over", "past", "off", "away", "by", "out", "back", "home", "to", "overhead", "a", "the", "his", "her")
+	return toks[end+1].pause > none || !r.says(toks[end+1], r.wordsOf[flownPast]...)
 }
 
 // ownsParts reports whether the sentence behind that of a name begins with something of

@@ -63,7 +63,7 @@ func (r *reader) openedNote(toks []token, end int) bool {
 // time; the others will keep".
 func (r *reader) thisTime(toks []token, end int) bool {
 	k := end + 1
-	if end > 0 && r.says(toks[end-1], "frost", "snow", "hail", "fog", "mist", "thunder", "sleet", "ice", "heat", "warmth", "storm", "storms", "spring", "autumn") {
+	if end > 0 && r.says(toks[end-1], r.wordsOf[weatherNouns]...) {
 		return false // "Frost this morning, the bees were quiet"
 	}
 	if r.says(toks[end], "this") && k < len(toks) && toks[k].pause == none && r.says(toks[k], "time", "evening", "afternoon", "morning") {

@@ -87,16 +87,13 @@ func (r *reader) whichWentIn(items []item, i int) []item {
 	return items
 }
 
-// wholeOf are words for all of something, with the "of" behind them.
-var wholeOf = []string{"all of", "every bit of", "every scrap of", "every cell of", "every inch of", "every last bit of", "the whole of", "the lot of", "the whole lot of"}
-
 // allOfItStaged: "brood on two bars, every bit of it sealed" is capped brood.
 func (r *reader) allOfItStaged(items []item, of int) []item {
 	all := of - 1
 	for all > 0 && items[all].pause == none {
 		all--
 	}
-	if all == 0 || !slices.Contains(wholeOf, strings.ToLower(r.text[items[all].start:items[of].end])) {
+	if all == 0 || !slices.Contains(r.wordsOf[wholeOf], strings.ToLower(r.text[items[all].start:items[of].end])) {
 		return items
 	}
 	brood := all - 1
