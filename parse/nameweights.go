@@ -237,17 +237,11 @@ func (m *mention) weighPredicate(k int) int {
 		if m.says(toks[k], "inspection", "examination") {
 			return enough - 1 // "Juniper had her first full inspection"
 		}
-		if m.countsBarsAt(k) {
+		if k > 1 && m.barsInUse(toks, k) && m.says(toks[k-2], "has", "had", "on") {
 			return enough // "Juniper has ten bars in use"
 		}
 	}
 	return 0
-}
-
-// countsBarsAt reports whether it is told at token k how many bars there are of something.
-func (m *mention) countsBarsAt(k int) bool {
-	toks := m.toks
-	return k+2 < len(toks) && toks[k].pause == none && m.says(toks[k-1], "has", "had", "on") && m.isNumber(&toks[k]) && m.barNouns.has(toks[k+1].id) && m.says(toks[k+2], "in", "of", "covered", "drawn")
 }
 
 // iDid reports whether the speaker's deed follows a name: "Juniper I split".
