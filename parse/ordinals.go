@@ -89,7 +89,8 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 	}
 	told := next < len(items) && items[next].pause <= comma && items[next].any(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kStage, kNo, kAdv, kThere)
 	told = told || next+1 < len(items) && items[next].n.share && items[next+1].any(kFull, kContent, kComb) // "the fourth half full of honey"
-	if !told && !items[i].is(kDate) {                                                                      // "on the fifth" needs no word behind it
+	told = told || len(bars) == 1 && next < len(items) && items[next].pause <= comma && items[next].anyOf(behindNth) && r.nextNth(bars[0], before)
+	if !told && !items[i].is(kDate) { // "on the fifth" needs no word behind it
 		return nil, i
 	}
 	return bars, next
