@@ -32,7 +32,9 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.listed, r.laid.endOf(i) > 0:
 		return true
-	case n.pairOpens(), n.rangeOpens():
+	case n.pairOpens(), n.rangeOpens(), n.risingTold(), n.lineAlone():
+		return true
+	case n.herBar():
 		return true
 	case n.tellsCells():
 		return false
@@ -125,6 +127,9 @@ func (n *bareNumber) speaks() bool {
 	}
 	if n.next.is(kQueen) && n.nextLine(n.items, n.i, n.before) && !n.next.plural && (n.i+2 == len(n.items) || !n.items[n.i+2].any(kCell, kCellKind, kStage)) {
 		return true // "eight queen, blue dot"
+	}
+	if _, long := n.next.size.mm(); long && n.next.is(kMeasure) && n.next.pause == none && n.nextLine(n.items, n.i, n.before) {
+		return true // "seventeen six inches deep"
 	}
 	return n.nextLine(n.items, n.i, n.before) && (n.next.any4(kPron, kSeen, kWord, kThere) || n.next.pause == none && (n.next.any(kArt, kAsk) || n.next.text == "at")) && !n.next.any4(kUnit, kCell, kMite, kOf) ||
 		n.listing && n.next.start == n.items[n.i].end && n.next.any(kBe, kHave) && n.items[n.i].n.lo > 1

@@ -1,5 +1,7 @@
 package parse
 
+import "slices"
+
 // Bars named each with an article or a place of its own, as people do whose first
 // language is another: "the bar four and the bar five".
 
@@ -41,4 +43,40 @@ func (r *reader) onBoth(items []item, and int) int {
 		return 0
 	}
 	return k + 1
+}
+
+// risingTold reports whether several numbers begin that go up one by one, and what all of them
+// hold, or is found on them, is told behind: "only lifted four and five, both had larvae", "on
+// six and seven there's honey". Bars so named are no hives of that number.
+func (n *bareNumber) risingTold() bool {
+	end, many := risingNumbers(n.items, n.i)
+	if many < 2 || int(n.items[end-1].n.lo-n.items[n.i].n.lo) != many-1 || end+1 >= len(n.items) || n.items[end].pause > comma || n.severalSpoken || len(n.all) > 1 && n.cur.hive != "" && n.cur.hive[0] <= '9' {
+		return false
+	}
+	all, told := &n.items[end], &n.items[end+1]
+	if all.isWord2("both", "all") {
+		return told.pause == none && told.any4(kHave, kBe, kContent, kFull) && !(n.close && n.prev.any(kHive, kOf))
+	}
+	opens := n.close && n.prev.text == "on" && (n.prev.pause >= comma || n.back(2).any3(kAnd, kThen, kBut) || len(n.before) == 1)
+	return opens && all.any6(kThere, kPron, kShe, kArt, kQueen, kContent)
+}
+
+// lineAlone reports whether a number that is all of its line is the bar behind the one told
+// before, and no answer: "bar one", "honey", "two", "pollen", "and three".
+func (n *bareNumber) lineAlone() bool {
+	if n.i+1 != len(n.items) || n.askedOnly || n.cellTalk && n.lastContent == nil || n.items[n.i].colon {
+		return false
+	}
+	for k := range n.items[:n.i] {
+		if !n.items[k].any3(kAnd, kThen, kNow) && n.items[k].text != "number" {
+			return false
+		}
+	}
+	return n.listing && n.last > 0 && int(n.items[n.i].n.lo) == n.last+1 && n.items[n.i].n.hi == 0
+}
+
+// herBar reports whether the number behind "on" is the bar in hand, on which the queen is,
+// whatever is said then: "there's the queen on six go on point to her".
+func (n *bareNumber) herBar() bool {
+	return n.close && n.prev.text == "on" && n.back(2).any3(kQueen, kShe, kSeen) && !n.ranged() && slices.Contains(n.bars, int(n.items[n.i].n.lo)) && !(n.next != nil && n.next.any6(kBar, kBees, kOf, kUnit, kNum, kDate))
 }

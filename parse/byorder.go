@@ -15,6 +15,9 @@ func (r *reader) tellsByOrder(toks []token) bool {
 	last, run, nths := 0, 0, false
 	for i := range toks {
 		w := r.numbers.of(toks[i].id)
+		if i > 0 && toks[i].pause == none && r.numbers.of(toks[i-1].id).kind == ordinalWord {
+			continue // "second one"
+		}
 		counts := w.kind == ordinalWord || w.kind == unitWord && i+1 < len(toks) && toks[i+1].pause == none && r.says(toks[i+1], "'s", "s", "is", "has", "was", "had")
 		if !counts || !r.ranksBar(toks, i) {
 			continue

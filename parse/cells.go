@@ -225,6 +225,7 @@ func (s *scan) cellNoun(i int) {
 	if s.c.doubt != "" {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
 	}
+	s.onlyCup(f, i)
 	for _, held := range s.cells {
 		held.kind = s.kindAt
 		if denied {

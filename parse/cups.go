@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // "Cup" measures syrup and bees, and names what a queen cell begins with: where it stands tells
 // which.
@@ -70,4 +73,29 @@ func (r *reader) readCup(it *item) {
 	if it.isWord2("cup", "cups") {
 		it.kinds, it.says = setOf(kCell), r.queenCups
 	}
+}
+
+// onlyCup lets the cup at item i stand for the one cell that was told before, where this is said
+// to be no more: "there's a queen cell on bar five but it's just a play cup".
+func (s *scan) onlyCup(f *finding, i int) {
+	told := s.r.told
+	be := slices.IndexFunc(told, func(it item) bool { return it.start == s.at(i).start }) - 1
+	for be > 0 && told[be].any6(kAdv, kArt, kBut, kStage, kCellKind, kNum) {
+		be--
+	}
+	if f.what != "cup" || be < 1 || !told[be].is(kBe) || !told[be-1].isWord4("it", "that", "which", "this") {
+		return
+	}
+	if last := s.lastCell(); last != nil && onlyCell(last) {
+		f.bars, f.located, f.count, f.hasCount = last.bars, last.located, quantity{lo: 1}, true
+		s.found = s.found[:len(s.found)-1]
+	} else if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.cellsSentence <= 1 && onlyCell(last) {
+		f.bars, f.located, f.count, f.hasCount = last.bars, len(last.bars) > 0, quantity{lo: 1}, true
+		s.r.dropCells(last)
+	}
+}
+
+// onlyCell reports whether one cell of no said stage was told.
+func onlyCell(f *finding) bool {
+	return f.present && f.what == "any" && (!f.hasCount || f.count.lo == 1)
 }

@@ -138,6 +138,9 @@ func (r *reader) loneNumber(items []item, i int) bool {
 		behind = &items[i+2]
 	}
 	ofOther := i > 0 && sign.pause == none && items[i-1].any4(kBar, kQueen, kHive, kComb) && !items[i-1].is(kDo) || behind.is(kOf)
+	if r.numberedBar(items, i) {
+		return false
+	}
 	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.' || sign.text == "#") {
 		return true
 	}

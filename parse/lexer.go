@@ -99,7 +99,8 @@ func (l *lexer) shortened(best match, i int, before *item) match {
 	if t := &l.toks[i]; t.has(coloned) && t.end-t.start == 1 || l.endsName(i) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "Hive A: sugar roll" and "South hive is light" name it first
 	}
-	if end := best.end; end > i+2 && l.numbersBars(end-1) {
+	bitOf := best.kinds.has(kComb) && best.end > i+2 && l.numbers.is(l.toks, best.end-2, ofWord) // "two is a bit of comb three honey"
+	if end := best.end; end > i+2 && !bitOf && l.numbersBars(end-1) {
 		best = l.matcher.longest(l.toks[:end-1], i, l) // "honey on three bars nine and ten …"
 	}
 	if best.end == i+2 && best.kinds.has(kComb) && before.any(kSide, kPlace) && l.numbers.is(l.toks, i, ofWord) && l.combNumbered(i+1) {

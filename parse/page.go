@@ -34,6 +34,7 @@ func (r *reader) read() {
 			r.monthFirst = r.tellsMonthFirst(r.toks)
 			r.severalSpoken = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
 			r.byNumber = r.tellsByNumber(r.toks)
+			r.barsBySign = r.tellsBarsBySign(r.toks)
 			r.byOrder = r.tellsByOrder(r.toks)
 			r.listing = r.byOrder
 			r.ones = r.calledOnes(r.toks)

@@ -29,6 +29,7 @@ type memory struct {
 	named         bool            // a hive has been named
 	severalSpoken bool            // the note speaks of hives, not of one
 	byNumber      bool            // it tells its hives by numbers alone: "No. 4"
+	barsBySign    bool            // and its bars by "number": "bar number one", then "number two"
 	monthFirst    bool            // it writes the month before the day: "5/16"
 	names         map[string]bool // proper names that the note uses for hives
 	initials      letters         // that they begin with

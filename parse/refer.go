@@ -54,6 +54,12 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 		ref, next = r.severalHives(items, i)
 		return ref, 0, next
 	}
+	if r.numberedBar(items, i) {
+		if bars, next := r.numberList(items, i+1, true); len(bars) > 0 {
+			r.listing = true
+			return r.merged(items, i, next, bars), 0, next
+		}
+	}
 	if r.loneNumber(items, i) {
 		ref = r.merged(items, i, i+2, nil)
 		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2

@@ -1,0 +1,36 @@
+package parse
+
+import "testing"
+
+// barsAlone are bars told by their order or their number alone.
+var barsAlone = map[string][]saying{
+	"by their order": {
+		{"first one's bare second one's just a bit of comb third is nectar", "bars.1.comb.size=bare bars.2.comb.size=started bars.3.nectar=yes"},
+		{"the first is bare the second has some honey and the third is nectar the fourth and fifth are brood and the queen was on the sixth", "queen.seen=yes queen.bar=6 bars.1.comb.size=bare bars.2.honey=yes bars.3.nectar=yes bars.4.brood=yes bars.5.brood=yes"},
+		{"one's empty two has a bit of comb third's honey fourth now here we have eggs", "bars.1.comb.size=bare bars.2.comb.size=started bars.3.honey=yes bars.4.eggs=yes"},
+		{"First, the weather. Second, the bees have honey. Third, no brood.", "contents.brood=no contents.honey=yes"},
+		{"We opened three hives. The first has eggs, the second has larvae, the third has honey.", "contents.eggs=yes contents.open_brood=yes contents.honey=yes"},
+	},
+	"by the word number": {
+		{"bar number one it is honey\nnumber two pollen\nnumber three four and five it is the sealed brood", "bars.1.honey=yes bars.2.pollen=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes"},
+		{"number one\nbar number three eggs\nnumber two\nweak and bar number three bare", "hive=1 bars.3.eggs=yes / hive=2 strength.word=weak bars.3.comb.size=bare"},
+		{"In the hive number one bar number three has eggs. In the number two I saw larvae.", "hive=1 bars.3.eggs=yes / hive=2 contents.open_brood=yes"},
+	},
+	"by a line of their own": {
+		{"bar five\nhoney\nsix\npollen\nand seven\nlarvae", "bars.5.honey=yes bars.6.pollen=yes bars.7.open_brood=yes"},
+		{"bar two honey\nhow many cells\nthree\ncalm", "bars.2.honey=yes temper.score=4"},
+	},
+	"by numbers that go up": {
+		{"only lifted six and seven both had eggs", "bars.6.eggs=yes bars.7.eggs=yes"},
+		{"on two and three there's pollen", "bars.2.pollen=yes bars.3.pollen=yes"},
+		{"The hives: two and three both had pollen.", "contents.pollen=yes"},
+		{"two is a bit of comb three nectar four pollen", "bars.2.comb.size=started bars.3.nectar=yes bars.4.pollen=yes"},
+	},
+	"one cell that is a cup": {
+		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},
+		{"there is one queen cell on bar two but it is an empty cup only", "bars.2.queen_cells.cup=yes bars.2.queen_cells.cup.count=1"},
+		{"two queen cells on bar two and a play cup on bar three", "bars.2.queen_cells.any=yes bars.2.queen_cells.any.count=2 bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=1"},
+	},
+}
+
+func TestBarsAlone(t *testing.T) { readSayings(t, barsAlone) }

@@ -1,0 +1,48 @@
+package parse
+
+// Bars told by their number with the word "number": "bar number one honey, number two pollen".
+
+// tellsBarsBySign reports whether "number" stands behind the word for a bar, before it stands
+// alone: what it numbers then are bars.
+func (r *reader) tellsBarsBySign(toks []token) bool {
+	if !r.front.lists.has(numberSigns) {
+		return false
+	}
+	for i := range toks {
+		if !r.says(toks[i], "number") || i+1 == len(toks) || toks[i+1].pause > none {
+			continue
+		}
+		before := i > 0 && toks[i].pause == none
+		switch {
+		case before && r.barNouns.has(toks[i-1].id):
+			return true
+		case !before:
+			return false
+		}
+	}
+	return false
+}
+
+// numberedBar reports whether "number" and a number behind it at item i name a bar, in a note
+// that has told some so: what stands behind is said of bars and not of a hive.
+func (r *reader) numberedBar(items []item, i int) bool {
+	if !r.barsBySign || items[i].text != "number" || i+2 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return false
+	}
+	before := i - 1
+	if before > 0 && items[before].is(kArt) {
+		before--
+	}
+	if i > 0 && items[i].pause == none && (items[i-1].any3(kHive, kQueen, kBar) || r.isWord(&items[before], "in", "inside", "into")) {
+		return false
+	}
+	for k := i + 2; k < len(items) && k < i+9 && items[k].pause <= comma; k++ {
+		switch it := &items[k]; {
+		case it.any5(kContent, kComb, kFull, kState, kSame):
+			return true
+		case it.any6(kBar, kHive, kStrength, kTemper, kStores, kDo):
+			return false
+		}
+	}
+	return false
+}
