@@ -26,6 +26,16 @@ var barsAlone = map[string][]saying{
 		{"The hives: two and three both had pollen.", "contents.pollen=yes"},
 		{"two is a bit of comb three nectar four pollen", "bars.2.comb.size=started bars.3.nectar=yes bars.4.pollen=yes"},
 	},
+	"what a board held": {
+		{"the board had been in for four days and we counted 31", "mites.method=drop mites.count=31 mites.days=4"},
+		{"I pulled the mite board, which had been in for a week, and counted 60 on it.", "mites.method=drop mites.count=60 mites.days=7"},
+		{"the board was in two days and i made it eleven", "mites.method=drop mites.count=11 mites.days=2"},
+		{"Board out after five days, 40 counted.", "mites.method=drop mites.count=40 mites.days=5"},
+		{"doing the soap wash half a cup of bees off bar two\nthat's seven mites", "mites.method=wash mites.count=7 mites.bees=300"},
+		{"varroa i did not count today", ""},
+		{"The mite board was clean, and on bar four I found two queen cups.", "mites.method=drop bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=2"},
+		{"The board had been in for two days and we counted 6 bars of bees.", "strength.bars_of_bees=6"},
+	},
 	"one cell that is a cup": {
 		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},
 		{"there is one queen cell on bar two but it is an empty cup only", "bars.2.queen_cells.cup=yes bars.2.queen_cells.cup.count=1"},

@@ -138,6 +138,7 @@ const (
 	yards
 	papers
 	boardVerbs
+	tallying
 	asBeesFly
 	flownPast
 	weatherNouns
@@ -269,6 +270,7 @@ var listNames = [listCount]string{
 	yards:              "yards",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
+	tallying:           "tallying",
 	asBeesFly:          "as bees fly",
 	flownPast:          "flown past",
 	weatherNouns:       "weather nouns",

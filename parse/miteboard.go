@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // The board under the screened floor: how long it lay there, and how many mites fell on it.
 
 // boardTime reports whether a length of time stands in the clause: "drop 18 in
@@ -56,9 +58,12 @@ func (r *reader) boardLay(c *clause) int {
 			return 0
 		case it.is(kMethod):
 			board = true
-		case board && it.is(kDur) && it.dur.days > 0 && k > 0 && r.told[k-1].isWord3("for", "over", "after"):
+		case board && it.is(kDur) && it.dur.days > 0 && k > 0 && (r.told[k-1].isWord3("for", "over", "after") || strings.HasSuffix(r.told[k-1].text, "in")):
 			it.used = true
 			return it.dur.days
+		case board && it.is(kDate) && it.day.length > 0:
+			it.used = true
+			return it.day.length
 		}
 	}
 	return 0
@@ -110,4 +115,58 @@ func boardLabels(items []item) {
 			last.colon, it.pause = false, none
 		}
 	}
+}
+
+// boardTally lets what was counted stand with mites where a sentence tells how long a board lay
+// before it, or of a board for mites, and a verb counts something with no noun: "the board had
+// been in for three days and we counted 24", "I pulled the mite board and counted 54 on it".
+func (r *reader) boardTally(items []item) {
+	for i := range items {
+		if !items[i].is(kMethod) || r.value(&items[i], kMethod) != "drop" || items[i].is(kDo) {
+			continue
+		}
+		from := i
+		for from > 0 && items[from].pause < stop {
+			from--
+		}
+		timed := r.sureMethod(&items[i])
+		for k := from; k < len(items) && (k == from || items[k].pause < stop) && !items[k].anyOf(offBoard); k++ {
+			it := &items[k]
+			if timed = timed || it.is(kDur) && it.dur.days > 0 || it.is(kDate) && it.day.length > 0; !timed || k < i+2 || !it.is(kNum) {
+				continue
+			}
+			if verb := r.tallied(items, i, k); verb != nil {
+				verb.kinds, verb.says = setOf(kMite), senseless
+			}
+			break
+		}
+	}
+}
+
+// offBoard are the kinds of words behind which a number counts no mites of a board, or those are
+// counted by name.
+var offBoard = setOf(kMite, kBars, kBar, kContent, kCell, kSign, kFixture)
+
+// tallied is the verb that counts the number at item k behind a board, where no noun is counted
+// with it; nil where there is none: "counted 24 on it", "I made it thirty", "40 counted".
+func (r *reader) tallied(items []item, board, k int) *item {
+	if n := &items[k].n; n.share || n.article || n.ordinal || !n.whole() {
+		return nil
+	}
+	next := &noItem
+	if k+1 < len(items) {
+		next = &items[k+1]
+	}
+	if next.pause == none && next.isWord3("counted", "found", "fallen") {
+		return next
+	}
+	last := &items[k-1]
+	alone := next.pause >= comma || next == &noItem || next.any5(kThere, kAnd, kAdv, kThen, kPron)
+	if !alone || items[k].pause > none || k-1 <= board && !last.is(kHave) {
+		return nil
+	}
+	if last.text == "it" && k > 1 && items[k-2].isWord3("made", "make", "call") || r.isWord(last, r.wordsOf[tallying]...) && !last.is(kBars) {
+		return last
+	}
+	return nil
 }

@@ -42,6 +42,9 @@ func (r *reader) miteCount(c *clause) {
 	if method < 0 && hasKind(c.items, kUndone) && !c.counts() {
 		return // "for varroa I did not look"
 	}
+	if mite >= 0 && method < 0 && !c.counts() && r.leftUncounted(c, mite) {
+		return
+	}
 	if mite < 0 && r.miteMethod != "" && !c.counts() && !c.has(kNot) {
 		return // "a wash would have been more honest"
 	}
@@ -62,6 +65,22 @@ func (r *reader) otherMethod(c *clause, i int) bool {
 // counts reports whether a number other than "a" stands in the clause.
 func (c *clause) counts() bool {
 	return c.has(kNum) && slices.ContainsFunc(c.items, func(it item) bool { return it.is(kNum) && !it.n.article })
+}
+
+// leftUncounted reports whether mites are only named, and behind them it is said that nobody
+// counted: "varroa I did not count today", "mites not checked".
+func (r *reader) leftUncounted(c *clause, mite int) bool {
+	for k := range r.told {
+		it := &r.told[k]
+		switch {
+		case it.start <= c.items[mite].start:
+		case it.any(kUndone, kUnsure):
+			return true
+		case it.pause > comma || !it.any3(kPron, kAdv, kBe):
+			return false
+		}
+	}
+	return false
 }
 
 // sureMethod is a method that nothing else in a hive is called.
@@ -114,7 +133,7 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		count, countItem = c.mitesOfSample()
 	}
 	days := r.boardDays(c)
-	if days == 0 && method < 0 && mite >= 0 && r.miteMethod == "drop" {
+	if days == 0 && method < 0 && mite >= 0 && (r.miteMethod == "drop" || r.miteMethod == "" && count != nil) {
 		days = r.boardLay(c)
 	}
 	if kindOf == "" {

@@ -115,6 +115,8 @@ func (r *reader) sampled(c *clause) bool {
 	for k := range c.items {
 		if it := &c.items[k]; it.is(kNum) && it.n.lo >= smallestSample && r.beesCount(c, k) {
 			return true
+		} else if it.is(kMeasure) && it.size.unit == "cup" && r.beesCount(c, k) {
+			return true
 		}
 	}
 	return c.sample() != nil

@@ -36,6 +36,7 @@ var rewrites = []rewrite{
 	{all: setOf(kHave), any: fedOn, more: setOf(kAmount, kStored), amend: (*reader).frontedStores},
 	{all: setOf(kNum), any: ofMites, amend: ofItems(boardLabels)},
 	{all: setOf(kNum), any: ofMites, amend: (*reader).boardGave},
+	{all: setOf(kNum, kMethod), amend: (*reader).boardTally},
 	{all: setOf(kUnit), amend: (*reader).placedCups},
 	{all: setOf(kNum), any: countedTimes, put: (*reader).countedBehind},
 	{any: setOf(kOn, kBring), more: setOf(kContent, kForage), amend: (*reader).carriedIn},
