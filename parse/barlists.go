@@ -328,6 +328,9 @@ func (r *reader) listGoesOn(items []item, k int, plural, closing, afterComma boo
 		if next.is(kStage) && !next.is(kComb) && !closing && !afterComma && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {
 			return false // "b6 2 capped"
 		}
+		if next.is(kStage) && afterComma && !closing && !next.any3(kComb, kState, kContent) && len(bars) > 0 && int(n.lo) < bars[len(bars)-1]-1 {
+			return false // "one hatched cell on b8, one torn down next to it"
+		}
 		if next.is(kBar) && !(k+2 < len(items) && barNumber(&items[k+2])) {
 			return false // "bars three and four, two bars of honey"
 		}

@@ -29,6 +29,9 @@ func (r *reader) plainLeaves(c *clause) {
 		if rule.ID == "bars-total" && i > 0 && (c.items[i-1].anyOf(bringsToBars) || c.items[i-1].is(kBe) && i > 1 && c.items[i-2].is(kContent) || c.items[i-1].isWord3("counted", "noted", "recorded")) && it.pause == none && hasKind(c.items[:i], kContent) {
 			continue // of what stands before: "brood on five bars"
 		}
+		if rule.ID == "bars-total" && i > 0 && c.items[i-1].any3(kCell, kCellKind, kSign) && it.pause == none && strings.HasPrefix(it.text, "on ") {
+			continue // "queen cells on two bars"
+		}
 		if rule.ID == "bars-of-bees" {
 			r.barsCounted, r.subject, r.beesSentence = true, kBees, r.sentenceNo
 		}

@@ -1,6 +1,9 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Queen cells that are counted behind their bars.
 
@@ -81,4 +84,46 @@ func timesBehind(items []item) []item {
 		items = slices.Delete(items, i+1, i+2)
 	}
 	return items
+}
+
+// cellsCalled puts what the cells of a sentence are called, where it stands behind all of them,
+// behind each stage that was counted: "three capped on bar 6, two on bar 7, all swarm cells".
+func (r *reader) cellsCalled(items []item) []item {
+	for k := 1; k < len(items); k++ {
+		all := &items[k-1]
+		if !items[k].any(kCell, kCellKind) || all.pause < comma || !all.isWord6("all", "both", "all of them", "both of them", "all three", "all four") {
+			continue
+		}
+		end := k
+		for end < len(items) && items[end].any(kCell, kCellKind) && items[end].pause == none {
+			end++
+		}
+		if end < len(items) && items[end].pause < comma {
+			continue
+		}
+		from := k - 1
+		for from > 0 && items[from].pause < stop && !items[from-1].any(kCell, kCellKind) {
+			from--
+		}
+		called := slices.Clone(items[k:end])
+		out := slices.Clone(items[:from])
+		for i := from; i < k-1; i++ {
+			out = append(out, items[i])
+			if items[i].is(kStage) && i > from && barNumber(&items[i-1]) && i+1 < k && items[i+1].any(kOn, kBars) {
+				out = append(out, called...)
+			}
+		}
+		if len(out) == k-1 {
+			continue
+		}
+		return append(out, items[end:]...)
+	}
+	return items
+}
+
+// onSoManyBars reports whether the cells at item i only head those told behind: "queen cells on two
+// bars, three capped on bar 6, two on bar 7".
+func (s *scan) onSoManyBars(i int) bool {
+	on := s.at(i + 1)
+	return on != nil && on.pause == none && on.is(kLeaf) && on.n.lo > 0 && strings.HasPrefix(on.text, "on ")
 }

@@ -226,6 +226,9 @@ func (s *scan) cellNoun(i int) {
 		f.doubts = append(f.doubts, "hedged: "+s.c.doubt)
 	}
 	s.onlyCup(f, i)
+	if last := s.lastCell(); last != nil && what != "any" && last.what == "any" && last.present && !last.hasCount && s.onSoManyBars(last.at) {
+		s.found = s.found[:len(s.found)-1]
+	}
 	for _, held := range s.cells {
 		held.kind = s.kindAt
 		if denied {

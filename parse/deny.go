@@ -87,6 +87,9 @@ func (s *scan) deniedAfter(i int) bool {
 		if it.is(kNo) && strings.HasSuffix(it.text, " of") && s.at(k+1) != nil && s.at(k+1).pause == none {
 			return false // "wasps, no sign of robbing"
 		}
+		if it.is(kUnseen) && s.at(i).is(kSign) && s.hidesSomewhere(k) {
+			return false
+		}
 		if it.is(kNot) || it.is(kUnseen) && !it.used && !s.r.bareQNS(s.c, k) {
 			it.used = true
 			s.noCue = s.r.text[it.start:it.end]
@@ -108,6 +111,13 @@ func (s *scan) deniedAfter(i int) bool {
 		}
 	}
 	return false
+}
+
+// hidesSomewhere reports whether the word at item k tells where something hid, which so was found:
+// "beetles hiding under the lid".
+func (s *scan) hidesSomewhere(k int) bool {
+	next := s.at(k + 1)
+	return strings.HasPrefix(s.at(k).text, "hid") && next != nil && next.pause == none && (next.any4(kPlace, kOn, kAfter, kTween) || next.isWord5("under", "beneath", "below", "behind", "inside"))
 }
 
 // noneInMine reads what is denied of this hive after it was told of another: "my

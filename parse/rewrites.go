@@ -40,6 +40,7 @@ var rewrites = []rewrite{
 	{all: setOf(kUnit), amend: (*reader).placedCups},
 	{all: setOf(kNum), any: countedTimes, put: (*reader).countedBehind},
 	{any: setOf(kOn, kBring), more: setOf(kContent, kForage), amend: (*reader).carriedIn},
+	{all: setOf(kNum, kStage, kCell), put: (*reader).cellsCalled},
 	{all: setOf(kDo), any: countedOrWeighed, put: (*reader).deedLabels},
 	{all: setOf(kDo, kMeasure, kSubstance), amend: (*reader).feedOf},
 	{all: setOf(kDo), amend: (*reader).cameOut},

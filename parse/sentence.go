@@ -203,6 +203,8 @@ func (r *reader) afterthoughts(c *clause) {
 			continue
 		}
 		switch {
+		case it.is(kNum) && r.lastSign != "" && r.justSoMany(c, i):
+			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && it.n.approx && r.lastSign != "" && i <= 2 && it.n.whole():
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
@@ -225,6 +227,21 @@ func (r *reader) afterthoughts(c *clause) {
 			}
 		}
 	}
+}
+
+// justSoMany reports whether the number at item i is all that a clause tells, as of how many there
+// were of what was told before: "a bee with deformed wings on bar four, just the one".
+func (r *reader) justSoMany(c *clause, i int) bool {
+	only := c.items[0].is(kBut) && !c.items[0].isWord2("but", "except") || c.items[0].isWord3("just", "only", "maybe")
+	if only && i > 0 && barNumber(&c.items[i]) && r.cellsSentence != r.sentenceNo {
+		for k := 1; k < len(c.items); k++ {
+			if k != i && !c.items[k].any4(kArt, kBees, kOf, kPron) {
+				return false
+			}
+		}
+		return true
+	}
+	return false
 }
 
 // raisedIn reports whether the words before a year tell of a birth: "raised", "bred in".

@@ -143,7 +143,12 @@ func (s *scan) countsSign(i, k int) bool {
 // or a dash: "chalk mummies on the floor, 14", "wasps, nine of them".
 func (s *scan) countAside(i, k int) bool {
 	it, next := s.at(k), s.at(k+1)
+	if only := s.at(k - 1); it.pause == none && only.isWord2("just", "only") && only.pause == comma && k <= i+5 && next == nil {
+		return true // "wax moth on bar nine, just one"
+	}
 	switch {
+	case it.pause == comma && k <= i+6 && next != nil && next.is(kOf) && s.at(k+2) != nil && s.at(k+2).any(kPron, kBees):
+		return true // "beetles hiding under the lid, fifteen of them"
 	case it.pause != comma || k > i+4:
 		return false
 	case next == nil || next.any(kCell, kOf) || next.is(kWhole) && next.pause == none:
