@@ -136,7 +136,7 @@ func (s *scan) share(i int, v float64) {
 func (s *scan) judgedAt(i int, v float64, next *item) bool {
 	r := s.r
 	sure := s.tellsExtent(i)
-	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !next.isWord6("comb", "it", "side", "face", "each", "each comb") {
+	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !s.restBehind(i) && !next.isWord6("comb", "it", "side", "face", "each", "each comb") {
 		return false
 	}
 	for _, b := range r.bars {
@@ -154,6 +154,17 @@ func (s *scan) judgedAt(i int, v float64, next *item) bool {
 		r.cur.put(r.paths.under(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(v), w)
 	}
 	return true
+}
+
+// restBehind reports whether what the rest of the comb holds is told behind the share at item i:
+// "I'd say sixty percent and the rest of it eggs".
+func (s *scan) restBehind(i int) bool {
+	k := i + 1
+	if and := s.at(k); and != nil && and.is(kAnd) {
+		k++
+	}
+	rest := s.at(k)
+	return rest != nil && rest.isWord4("the rest", "the rest of it", "rest", "the remainder")
 }
 
 // tellsExtent reports whether the share at item i is of an area spoken of right before:
@@ -258,7 +269,7 @@ func (s *scan) full(i int) {
 		if !last.hasCover {
 			last.cover, last.hasCover = 1, true
 		}
-		if wall && last.brood() || last.pattern == "" && strings.Contains(it.text, "full") && strings.HasSuffix(last.what, "brood") {
+		if wall && last.brood() || last.cover == 1 && last.pattern == "" && strings.Contains(it.text, "full") && strings.HasSuffix(last.what, "brood") {
 			last.pattern = "solid" // "capped brood full both sides"
 		}
 		last.items = append(last.items, it)
@@ -313,7 +324,7 @@ func (s *scan) isState(i int) bool {
 		return false // "1 sealed honey, full"
 	}
 	for k := max(0, i-4); k < i; k++ {
-		if s.at(k).any3(kFixture, kStores, kStored) {
+		if s.at(k).any3(kFixture, kStores, kStored) && !(k > 0 && s.at(k-1).is(kComb) && s.at(k).pause == none) { // but "straight enough full of nectar"
 			return true
 		}
 	}
@@ -343,8 +354,8 @@ func (s *scan) amount(i int) {
 		last.items = append(last.items, it)
 		return
 	}
-	if last, next := s.lastFound(i), s.at(i+1); last != nil && last.class == ofComb && last.amount == "" && it.pause == comma && (next == nil || next.pause >= comma) && s.onlyBetween(last.at, i, kOn, kBars) {
-		last.amount = value // "pollen on bar 8, a little"
+	if last, next := s.lastFound(i), s.at(i+1); last != nil && last.class == ofComb && last.amount == "" && (it.pause == comma || s.limits(i)) && (next == nil || next.pause >= comma) && s.onlyBetween(last.at, i, kOn, kBars, kAnd, kAdv) {
+		last.amount = value // "pollen on bar 8, a little", "sealed brood on bar three just a patch"
 		last.items = append(last.items, it)
 		return
 	}
@@ -354,9 +365,20 @@ func (s *scan) amount(i int) {
 	}
 }
 
-// amountOfElse: "empty comb, plenty of room for her".
+// limits reports whether the amount at item i is said to be all that there is: "just a patch", "and
+// only a little".
+func (s *scan) limits(i int) bool {
+	first, _, _ := strings.Cut(s.at(i).text, " ")
+	prev := s.at(i - 1)
+	return first == "just" || first == "only" || prev != nil && prev.isWord2("just", "only")
+}
+
+// amountOfElse: "empty comb, plenty of room for her", "bit of a job to lift".
 func (s *scan) amountOfElse(i int) bool {
 	next := s.at(i + 1)
+	if next != nil && next.is(kArt) && next.pause == none {
+		next = s.at(i + 2)
+	}
 	return next != nil && next.is(kWord) && next.pause == none && strings.HasSuffix(s.at(i).text, " of")
 }
 

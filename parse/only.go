@@ -17,8 +17,8 @@ var ofDegree = setOf(kStored, kNum, kMeasure, kTemper, kStrength, kAmount, kFull
 
 // onlySo: "stores only fair", "just four".
 func (r *reader) onlySo(items []item, i int) bool {
-	if items[i].pause == none && i > 0 && items[i-1].is(kCell) && items[i].text == "only" && (i+1 == len(items) || items[i+1].pause >= comma) {
-		return true // "play cups only, six"
+	if items[i].pause == none && i > 0 && items[i-1].any(kCell, kAmount) && items[i].text == "only" && (i+1 == len(items) || items[i+1].pause >= comma) {
+		return true // "play cups only, six", "a little bit only"
 	}
 	return items[i].pause == none && i+1 < len(items) && items[i+1].pause == none && items[i].text == "only" && items[i+1].anyOf(ofDegree)
 }
@@ -31,6 +31,9 @@ func onlyShare(items []item, i int) bool {
 	k := i + 1
 	for k < len(items) && items[k].any(kBut, kAdv) {
 		k++
+	}
+	if k+1 < len(items) && items[k].is(kAmount) && items[k+1].text == "only" && items[k+1].pause == none && items[i-1].anyOf(hangsThere) {
+		return true // "capped brood but little bit only"
 	}
 	if k < len(items) && items[k].is(kAmount) && !items[k].is(kContent) && (items[i-1].anyOf(hangsThere) || items[i-1].is(kBars)) {
 		return k+1 == len(items) || items[k+1].pause >= comma || items[k+1].any(kBars, kBar) // "capped honey, but only a little"

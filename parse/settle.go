@@ -20,6 +20,7 @@ func (s *scan) settle(waiting []*finding) {
 		case s.headed:
 			f.bars = r.bars
 		case f.class == ofComb && (!f.present || f.rule == "all-stages") && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs", "QS b4, BIAS"
+		case f.rule == "all-stages" && !s.here && s.at(0).pause >= stop && r.hersBefore(): // "Queen on bar 5, blue dot. BIAS."
 		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case s.deniedApart(f): // "capped brood on bars five and six, no eggs"
 		case r.inHand == noBar || len(r.bars) == 0:
@@ -61,7 +62,17 @@ func (s *scan) deniedApart(f *finding) bool {
 
 // onlyHers reports whether the bar in hand was named for the queen alone.
 func (r *reader) onlyHers() bool {
-	return !r.headedBars && len(r.bars) == 1 && r.queenSentence == r.sentenceNo && len(r.saidOf.about(r.bars[0])) == 0
+	return r.queenSentence == r.sentenceNo && r.barIsHers()
+}
+
+// hersBefore reports whether it was so named in the sentence before.
+func (r *reader) hersBefore() bool {
+	return (r.sheLast || r.queenSentence > 0 && r.queenSentence == r.sentenceNo-1) && r.barIsHers()
+}
+
+// barIsHers reports whether the bar in hand is one on which nothing but the queen was told.
+func (r *reader) barIsHers() bool {
+	return !r.headedBars && len(r.bars) == 1 && len(r.saidOf.about(r.bars[0])) == 0
 }
 
 // aboutHive reports whether a sign is one of the hive, whatever bar is in hand:

@@ -19,6 +19,9 @@ func (s *scan) side(i int) {
 	if prev := s.at(i - 1); it.text == "both" && it.pause == none && prev != nil && prev.is(kBars) && len(prev.bars) == 2 && s.headed {
 		return // "bars 11 and 12 both empty comb"
 	}
+	if next := s.at(i + 1); it.text == "both" && it.pause >= comma && next != nil && next.is(kNum) && next.n.share && next.pause == none && len(s.r.bars) == 2 {
+		return // "bars 9 and 10 nectar, both half full"
+	}
 	if next := s.at(i + 1); it.text == "both" && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
 		return // "bars 3 and 4 are honey, both capped"
 	}
