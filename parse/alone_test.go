@@ -68,6 +68,16 @@ var barsAlone = map[string][]saying{
 		{"Queen on bar 9. BIAS there too.", "queen.seen=yes queen.bar=9 bars.9.eggs=yes bars.9.open_brood=yes bars.9.capped_brood=yes"},
 		{"Bar 9: BIAS. Queen on bar 9.", "queen.seen=yes queen.bar=9 bars.9.eggs=yes bars.9.open_brood=yes bars.9.capped_brood=yes"},
 	},
+	"bars that were taken": {
+		{"Bar 9 I lost: the comb broke off, half full of nectar, so I removed the bar and there was honey everywhere.", "bars.9.comb.broken=yes bars.9.nectar=yes bars.9.nectar.cover=0.5 actions.remove_bar=yes actions.remove_bar.bar=9"},
+		{"Mould on bar 9, which I took out.", "signs.mould=yes signs.mould.bar=9 actions.remove_bar=yes actions.remove_bar.bar=9"},
+		{"Wax moth in bar 9, which I scraped off.", "signs.wax_moth=yes signs.wax_moth.bar=9"},
+		{"One sealed cell on bar 9, which I removed.", "bars.9.queen_cells.capped=yes bars.9.queen_cells.capped.count=1 actions.cut_cells=yes actions.cut_cells.bar=9"},
+		{"Capped honey on bars 2 and 3, which I harvested.", "bars.2.capped_honey=yes bars.3.capped_honey=yes actions.harvest=yes actions.harvest.bars=2,3 actions.harvest.count=2"},
+		{"Then the harvest: two bars, 9 lb, and a sticky table.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=9 actions.harvest.unit=lb"},
+		{"i cut bar two free\nbar nine's attached to the wall i cut that one free too", "bars.9.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=2 actions.free_comb#2=yes actions.free_comb#2.bar=9"},
+		{"Freed bar two. It took ages to free it.", "actions.free_comb=yes actions.free_comb.bar=2"},
+	},
 	"one cell that is a cup": {
 		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},
 		{"there is one queen cell on bar two but it is an empty cup only", "bars.2.queen_cells.cup=yes bars.2.queen_cells.cup.count=1"},

@@ -115,6 +115,9 @@ func (r *reader) onlyToLook(args []item) bool {
 // honeyBars: bars of honey that were taken are a harvest.
 func (r *reader) honeyBars(args []item) bool {
 	for k := range args {
+		if k > 0 && args[k-1].is(kAnd) && args[k].is(kThere) {
+			return false // "removed the bar and there was honey down my sleeve"
+		}
 		v := r.value(&args[k], kContent)
 		if (v == "honey" || v == "capped_honey") && !hasKind(args, kBars) {
 			return true

@@ -13,6 +13,9 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 		r.argumentAt(c, d, i, k)
 	}
 	r.whereToBehind(c, d, end)
+	if bars := r.justNamed(c, i); bars != nil && len(d.bars) == 0 && d.count == nil && d.do == "harvest" {
+		d.bars = bars
+	}
 	if d.do == "move_bar" && d.fromHive != "" && d.toHive == "" && len(d.bars) == 0 && r.named {
 		d.do = "add_bar" // "moved two bars in from hive six"
 	}

@@ -19,7 +19,7 @@ func (r *reader) deedLabels(items []item) []item {
 			if i+1 < len(items) && items[i+1].is(kMeasure) && items[i+1].pause <= comma {
 				items = slices.Delete(items, i, i+1)
 			}
-		case !heads || !it.is(kDo) || i+1 == len(items):
+		case !heads && !(it.colon && headsLabel(items, i)) || !it.is(kDo) || i+1 == len(items):
 		case it.text == "feed" && items[i+1].isWord2("given", "supplied") && items[i+1].pause == none && items[i+1].colon:
 			items[i+1].pause, items[i+1].marks = it.pause, it.marks
 			items = slices.Delete(items, i, i+1)
@@ -31,6 +31,17 @@ func (r *reader) deedLabels(items []item) []item {
 		}
 	}
 	return items
+}
+
+// headsLabel reports whether nothing but little words that lead on stands before a label at item
+// i in its sentence: "then the harvest: four bars".
+func headsLabel(items []item, i int) bool {
+	for ; i > 0 && items[i].pause < stop; i-- {
+		if !items[i-1].any4(kThen, kArt, kAnd, kNow) {
+			return false
+		}
+	}
+	return true
 }
 
 // labelsDone reports whether the verb at item i is a label with bars or amounts behind it and

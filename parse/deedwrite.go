@@ -199,6 +199,9 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	}
 	r.deedSentence = r.sentenceNo
 	b := r.cur
+	if d.do == "free_comb" || d.do == "straighten" || d.do == "trim_comb" {
+		r.barsInHand(d) // "I cut bar six free, and bar eight's stuck too, I cut that one free as well"
+	}
 	if path, again := r.repeated(list, d); again {
 		for _, it := range d.items {
 			it.used = true

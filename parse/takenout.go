@@ -14,6 +14,8 @@ func (f *fitting) removeBar() bool {
 	case f.honeyTaken():
 		f.d.do = "harvest"
 		return true
+	case f.whichBar():
+		return true
 	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
@@ -34,6 +36,39 @@ func (f *fitting) removeBar() bool {
 	}
 	both := strings.Contains(f.text, " both ") && len(f.bars) == 2
 	return f.has(kBars) && !f.onlyPlace(f.args) || f.looseBars(f.args) || f.itBar(f.args) || both || f.allInHand() || f.barsUndergo() || f.barsAdded(f.c, f.i)
+}
+
+// whichBar reports whether the bars named right before are those that were taken out: "wax moth in
+// bar 11, which I removed". Where cells were told of them, these were.
+func (f *fitting) whichBar() bool {
+	bars := f.justNamed(f.c, f.i)
+	if bars == nil || len(f.args) > 0 && !f.args[0].any3(kDate, kAnd, kAdv) && !f.args[0].isWord3("out", "away", "altogether") {
+		return false
+	}
+	if f.cellsSentence == f.sentenceNo {
+		f.d.do = "cut_cells"
+		return f.lastCells != nil && f.lastCells.present
+	}
+	f.d.bars = bars
+	return true
+}
+
+// justNamed are the bars that a verb at item i is done to, where it is told of them right behind:
+// "bars 9 and 10, which I harvested"; nil for none.
+func (r *reader) justNamed(c *clause, i int) []int {
+	which := i - 1
+	if which > 0 && c.items[which].is(kPron) {
+		which--
+	}
+	if which < 0 || c.items[which].text != "which" {
+		return nil
+	}
+	for k := 1; k < len(r.told); k++ {
+		if r.told[k].start == c.items[which].start && r.told[k-1].is(kBars) {
+			return slices.Clone(r.told[k-1].bars)
+		}
+	}
+	return nil
 }
 
 // cameOut takes "came out" for no deed where no bar stands before it: "the bees came out".
