@@ -14,6 +14,7 @@ var barsAlone = map[string][]saying{
 	"by the word number": {
 		{"bar number one it is honey\nnumber two pollen\nnumber three four and five it is the sealed brood", "bars.1.honey=yes bars.2.pollen=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes"},
 		{"number one\nbar number three eggs\nnumber two\nweak and bar number three bare", "hive=1 bars.3.eggs=yes / hive=2 strength.word=weak bars.3.comb.size=bare"},
+		{"number one hive calm\nbar number two pollen\nnumber three larvae", "hive=1 temper.score=4 bars.2.pollen=yes bars.3.open_brood=yes"},
 		{"In the hive number one bar number three has eggs. In the number two I saw larvae.", "hive=1 bars.3.eggs=yes / hive=2 contents.open_brood=yes"},
 	},
 	"by a line of their own": {
@@ -47,6 +48,7 @@ var barsAlone = map[string][]saying{
 		{"Two swarm cells on bar 3, both capped.", "bars.3.queen_cells.capped=yes bars.3.queen_cells.capped.count=2 bars.3.queen_cells.capped.kind=swarm"},
 		{"One hatched QC on b9, one torn down beside it.", "bars.9.queen_cells.emerged=yes bars.9.queen_cells.emerged.count=1 bars.9.queen_cells.torn=yes bars.9.queen_cells.torn.count=1"},
 		{"They have queen cells on three bars.", "queen_cells.any=yes"},
+		{"nine bars in use bees on all of them", "strength.bars_of_bees=9 bars_total=9"},
 		{"twelve bars in use and bees on every one", "strength.bars_of_bees=12 bars_total=12"},
 	},
 	"how much is told behind": {
@@ -77,6 +79,13 @@ var barsAlone = map[string][]saying{
 		{"Then the harvest: two bars, 9 lb, and a sticky table.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=9 actions.harvest.unit=lb"},
 		{"i cut bar two free\nbar nine's attached to the wall i cut that one free too", "bars.9.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=2 actions.free_comb#2=yes actions.free_comb#2.bar=9"},
 		{"Freed bar two. It took ages to free it.", "actions.free_comb=yes actions.free_comb.bar=2"},
+	},
+	"sealed behind a number": {
+		{"bar five eggs six sealed seven capped eight nectar", "bars.5.eggs=yes bars.6.capped_brood=yes bars.7.capped_brood=yes bars.8.nectar=yes"},
+		{"bar five eggs bar six sealed bar seven sealed but patchy", "bars.5.eggs=yes bars.6.capped_brood=yes bars.7.capped_brood=yes bars.7.capped_brood.pattern=patchy"},
+		{"bar five larvae bar six honey bar seven sealed", "bars.5.open_brood=yes bars.6.honey=yes"},
+		{"bar six has eggs bar seven capped no i mean open brood bar eight pollen", "bars.6.eggs=yes bars.7.open_brood=yes? bars.8.pollen=yes"},
+		{"bar two three queen cells two sealed", "bars.2.queen_cells.capped=yes bars.2.queen_cells.capped.count=2"},
 	},
 	"one cell that is a cup": {
 		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},

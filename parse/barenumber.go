@@ -231,7 +231,7 @@ func (n *bareNumber) counts() bool {
 	if n.next != nil && n.next.pause == none && (n.next.is(kBees) && ofBees(n.next.text) || n.close && n.prev.is(kOn) && n.back(2).is(kSign) && n.next.isWord3("larvae", "grubs", "pupae")) {
 		return true // "deformed wings on two bees", "sacbrood on two larvae"
 	}
-	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb) && !n.emptyBar())
+	return n.next != nil && n.next.pause == none && (n.next.anyOf(counted) || n.next.is(kStage) && !n.next.is(kComb) && !n.emptyBar() && !n.sealedBar())
 }
 
 // emptyBar: "honey on 9 and 10, 11 empty", but not "three queen cells, two empty".

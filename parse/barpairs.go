@@ -80,3 +80,13 @@ func (n *bareNumber) lineAlone() bool {
 func (n *bareNumber) herBar() bool {
 	return n.close && n.prev.text == "on" && n.back(2).any3(kQueen, kShe, kSeen) && !n.ranged() && slices.Contains(n.bars, int(n.items[n.i].n.lo)) && !(n.next != nil && n.next.any6(kBar, kBees, kOf, kUnit, kNum, kDate))
 }
+
+// sealedBar reports whether the number is the next of bars that are told one by one, and what is
+// on it is sealed, where no cells are spoken of: "bar five eggs six sealed seven sealed".
+func (n *bareNumber) sealedBar() bool {
+	if !n.listing || n.cellTalk || hasKind(n.items, kCell) || hasKind(n.items, kCellKind) || hasKind(n.before, kCell) || n.value(n.next, kStage) != "capped" || n.ranged() || !n.follows(int(n.items[n.i].n.lo), n.before) {
+		return false
+	}
+	k := n.i + 2
+	return k >= len(n.items) || n.items[k].pause >= comma || barNumber(&n.items[k]) || n.items[k].any6(kPattern, kBut, kAnd, kAdv, kBar, kSide)
+}

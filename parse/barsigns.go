@@ -16,7 +16,7 @@ func (r *reader) tellsBarsBySign(toks []token) bool {
 		switch {
 		case before && r.barNouns.has(toks[i-1].id):
 			return true
-		case !before:
+		case !before && !(i+2 < len(toks) && r.hiveWords.has(toks[i+2].id)): // but "number one hive"
 			return false
 		}
 	}

@@ -372,13 +372,17 @@ func (s *scan) sealedOn(i int) bool {
 	return last != nil && last.class == ofComb && (last.what == "eggs" || last.what == "open_brood" || the && last.what == "brood")
 }
 
-// sealedBehind: "frame four eggs, frame five grubs, frame six sealed".
+// sealedBehind: "frame four eggs, frame five grubs, frame six sealed", and so on from bar to bar.
 func (s *scan) sealedBehind(i int) bool {
 	bars, next, last := s.at(i-1), s.at(i+1), s.r.prevBrood
-	if bars == nil || !bars.is(kBars) || bars.pause < comma || s.at(i).pause > none || next != nil && next.pause < comma || len(s.found) > 0 {
+	if bars == nil || !bars.is(kBars) || bars.pause < comma && i > 1 || s.at(i).pause > none || next != nil && next.pause < comma || len(s.found) > 0 {
 		return false
 	}
-	return s.r.sameSentence && !s.r.cellTalk && last != nil && (last.what == "eggs" || last.what == "open_brood")
+	goesOn := last != nil && last.what == "capped_brood" && s.r.lastContent == last && last.rule == s.r.rule(s.at(i), kStage).ID
+	if bars.pause < comma && s.r.lastContent != last {
+		return false // "bar five larvae bar six honey bar seven sealed"
+	}
+	return s.r.sameSentence && !s.r.cellTalk && last != nil && (last.what == "eggs" || last.what == "open_brood" || goesOn)
 }
 
 // amongBrood: "eggs and larvae and capped", "bar five capped, patchy" tell of brood.

@@ -326,6 +326,9 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		if s == kStage && it.is(kContent) || s == kContent && it.is(kSame) || s == kNum && it.is(kName) && (at == cue-1 || at == cue-2 && items[cue-1].is(kAsk)) && r.namesAnother(items, at, to) {
 			return at
 		}
+		if s == kContent && it.is(kStage) && at > 0 && items[at-1].is(kBars) && it.pause == none {
+			return at // "bar seven sealed, no, I mean open brood"
+		}
 		if bare && it.is(kAsk) && it.text == "is it" {
 			continue // "hive three, is it, no, four"
 		}
