@@ -42,6 +42,9 @@ var barsAlone = map[string][]saying{
 		{"Wax moth on bar two, just one.", "signs.wax_moth=yes signs.wax_moth.count=1 signs.wax_moth.bar=2"},
 		{"bar six wax moth bar seven eggs just one", "bars.7.eggs=yes signs.wax_moth=yes signs.wax_moth.bar=6"},
 		{"There were twelve beetles hiding under the lid.", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=12"},
+		{"beetles i saw four or five under the lid no moth", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=4? signs.small_hive_beetle.count_max=5 signs.wax_moth=no"},
+		{"bar two has two queen cups and one with an egg in", "bars.2.queen_cells.cup=yes bars.2.queen_cells.cup.count=2 bars.2.queen_cells.charged=yes bars.2.queen_cells.charged.count=1"},
+		{"put two empties in after bar nine", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
 		{"The queen was hiding.", "queen.seen=no"},
 		{"two capped on bar 2, one charged on bar 3, all supersedure cells", "bars.2.queen_cells.capped=yes bars.2.queen_cells.capped.count=2 bars.2.queen_cells.capped.kind=supersedure bars.3.queen_cells.charged=yes bars.3.queen_cells.charged.count=1 bars.3.queen_cells.charged.kind=supersedure"},
 		{"Queen cells on two bars, one capped on bar 2, one charged on bar 3, both swarm cells.", "bars.2.queen_cells.capped=yes bars.2.queen_cells.capped.count=1 bars.2.queen_cells.capped.kind=swarm bars.3.queen_cells.charged=yes bars.3.queen_cells.charged.count=1 bars.3.queen_cells.charged.kind=swarm"},
@@ -86,6 +89,11 @@ var barsAlone = map[string][]saying{
 		{"bar five larvae bar six honey bar seven sealed", "bars.5.open_brood=yes bars.6.honey=yes"},
 		{"bar six has eggs bar seven capped no i mean open brood bar eight pollen", "bars.6.eggs=yes bars.7.open_brood=yes? bars.8.pollen=yes"},
 		{"bar two three queen cells two sealed", "bars.2.queen_cells.capped=yes bars.2.queen_cells.capped.count=2"},
+	},
+	"each place before what is on it": {
+		{"on bar two i've got honey on bar three honey and a little pollen on bar four eggs", "bars.2.honey=yes bars.3.honey=yes bars.3.pollen=yes bars.3.pollen.amount=little bars.4.eggs=yes"},
+		{"on two i've got honey on three pollen on four eggs and that's where she is", "queen.seen=yes queen.bar=4 bars.2.honey=yes bars.3.pollen=yes bars.4.eggs=yes"},
+		{"eggs on bar two honey on bar three", "bars.2.eggs=yes bars.3.honey=yes"},
 	},
 	"one cell that is a cup": {
 		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},

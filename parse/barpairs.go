@@ -90,3 +90,17 @@ func (n *bareNumber) sealedBar() bool {
 	k := n.i + 2
 	return k >= len(n.items) || n.items[k].pause >= comma || barNumber(&n.items[k]) || n.items[k].any6(kPattern, kBut, kAnd, kAdv, kBar, kSide)
 }
+
+// placesRise reports whether the number behind "on" at the head of a sentence is followed by the
+// next one behind "on" in the same sentence: "on two I've got honey on three pollen".
+func (n *bareNumber) placesRise() bool {
+	if !n.close || n.prev.text != "on" || len(n.before) > 1 && n.prev.pause < stop || n.ranged() || n.next == nil || n.next.pause > comma || !n.next.any6(kPron, kThere, kShe, kContent, kArt, kHave) {
+		return false
+	}
+	for k := n.i + 2; k < len(n.items) && n.items[k].pause < stop; k++ {
+		if it := &n.items[k]; n.items[k-1].text == "on" && barNumber(it) && it.pause == none && it.n.lo == n.items[n.i].n.lo+1 {
+			return k+1 < len(n.items) && !n.items[k+1].any3(kBar, kBees, kUnit)
+		}
+	}
+	return false
+}

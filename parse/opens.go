@@ -128,7 +128,7 @@ func sawSoMany(items []item, i int) bool {
 	if i+1 == len(items) || !items[i].is(kSeen) || !items[i+1].is(kNum) || items[i+1].n.article || items[i+1].pause > none {
 		return false
 	}
-	return i+2 == len(items) || items[i+2].pause >= comma || items[i+2].any(kOf, kOn)
+	return i+2 == len(items) || items[i+2].pause >= comma || items[i+2].any3(kOf, kOn, kPlace) || items[i+2].isWord5("under", "beneath", "below", "inside", "behind")
 }
 
 func (r *reader) opensAsking(o *opener) verdict {

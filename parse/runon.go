@@ -18,6 +18,10 @@ func (r *reader) runOn(items []item) {
 			items[i].pause, from = stop, i
 			continue
 		}
+		if items[i].text == "on" && eachPlaceFirst(items, from, i) {
+			items[i].pause, from = colon, i
+			continue
+		}
 		if !items[i].anyOf(ownBeginners) && !items[i].lists.has(swarming) {
 			continue // as most words
 		}
@@ -28,6 +32,46 @@ func (r *reader) runOn(items []item) {
 			items[i].pause, from = pause, i
 		}
 	}
+}
+
+// eachPlaceFirst reports whether a statement begins with a place, and what is found stands behind
+// it and behind each of those to its end, of which one is at item i: "on bar two I've got honey
+// on bar three pollen".
+func eachPlaceFirst(items []item, from, i int) bool {
+	if i < from+3 || placeEnd(items, from) == 0 || placeEnd(items, i) == 0 || from > 0 && items[from].pause < colon {
+		return false
+	}
+	told := false
+	for k := placeEnd(items, from); k < len(items) && items[k].pause == none; k++ {
+		if end := placeEnd(items, k); end > 0 {
+			if !told {
+				return false
+			}
+			told, k = false, end-1
+			continue
+		}
+		told = told || items[k].any6(kContent, kCell, kSign, kComb, kQueen, kShe) && !items[k].any(kOn, kBar)
+	}
+	return told
+}
+
+// placeEnd is where "on bar two", or "on two", that begins at item k ends; 0 where it does not stand
+// there.
+func placeEnd(items []item, k int) int {
+	if items[k].text != "on" {
+		return 0
+	}
+	n := k + 1
+	if n < len(items) && items[n].is(kBar) && items[n].pause == none {
+		n++
+	}
+	if n >= len(items) || !barNumber(&items[n]) || items[n].pause > none {
+		return 0
+	}
+	if n+1 < len(items) && items[n+1].pause == none && (items[n+1].anyOf(counted) && !items[n+1].is(kQueen) || items[n+1].any3(kBees, kAnd, kNum)) {
+		return 0 // "on two bars", "on three and four"
+	}
+	return n + 1
 }
 
 // dayOfNext reports whether the day at item i is that of what the speaker goes on to say he
