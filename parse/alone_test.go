@@ -8,6 +8,7 @@ var barsAlone = map[string][]saying{
 		{"first one's bare second one's just a bit of comb third is nectar", "bars.1.comb.size=bare bars.2.comb.size=started bars.3.nectar=yes"},
 		{"the first is bare the second has some honey and the third is nectar the fourth and fifth are brood and the queen was on the sixth", "queen.seen=yes queen.bar=6 bars.1.comb.size=bare bars.2.honey=yes bars.3.nectar=yes bars.4.brood=yes bars.5.brood=yes"},
 		{"one's empty two has a bit of comb third's honey fourth now here we have eggs", "bars.1.comb.size=bare bars.2.comb.size=started bars.3.honey=yes bars.4.eggs=yes"},
+		{"first bar is honey second bar pollen third fourth and fifth are sealed brood sixth eggs", "bars.1.honey=yes bars.2.pollen=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.eggs=yes"},
 		{"First, the weather. Second, the bees have honey. Third, no brood.", "contents.brood=no contents.honey=yes"},
 		{"We opened three hives. The first has eggs, the second has larvae, the third has honey.", "contents.eggs=yes contents.open_brood=yes contents.honey=yes"},
 	},
@@ -15,6 +16,7 @@ var barsAlone = map[string][]saying{
 		{"bar number one it is honey\nnumber two pollen\nnumber three four and five it is the sealed brood", "bars.1.honey=yes bars.2.pollen=yes bars.3.capped_brood=yes bars.4.capped_brood=yes bars.5.capped_brood=yes"},
 		{"number one\nbar number three eggs\nnumber two\nweak and bar number three bare", "hive=1 bars.3.eggs=yes / hive=2 strength.word=weak bars.3.comb.size=bare"},
 		{"number one hive calm\nbar number two pollen\nnumber three larvae", "hive=1 temper.score=4 bars.2.pollen=yes bars.3.open_brood=yes"},
+		{"number three frame is eggs number four frame brood", "bars.3.eggs=yes bars.4.brood=yes"},
 		{"In the hive number one bar number three has eggs. In the number two I saw larvae.", "hive=1 bars.3.eggs=yes / hive=2 contents.open_brood=yes"},
 	},
 	"by a line of their own": {
@@ -81,6 +83,9 @@ var barsAlone = map[string][]saying{
 		{"Capped honey on bars 2 and 3, which I harvested.", "bars.2.capped_honey=yes bars.3.capped_honey=yes actions.harvest=yes actions.harvest.bars=2,3 actions.harvest.count=2"},
 		{"Then the harvest: two bars, 9 lb, and a sticky table.", "actions.harvest=yes actions.harvest.count=2 actions.harvest.amount=9 actions.harvest.unit=lb"},
 		{"i cut bar two free\nbar nine's attached to the wall i cut that one free too", "bars.9.comb.attached=wall actions.free_comb=yes actions.free_comb.bar=2 actions.free_comb#2=yes actions.free_comb#2.bar=9"},
+		{"took three bars off eight nine and ten", "actions.remove_bar=yes actions.remove_bar.count=3 actions.remove_bar.bars=8,9,10"},
+		{"harvested two bars that's nine and ten, 3 kg", "actions.harvest=yes actions.harvest.count=2 actions.harvest.bars=9,10 actions.harvest.amount=3 actions.harvest.unit=kg"},
+		{"Harvested two bars, and nine and ten are still full of nectar.", "actions.harvest=yes actions.harvest.count=2 bars.9.nectar=yes bars.9.nectar.cover=1 bars.10.nectar=yes bars.10.nectar.cover=1"},
 		{"Freed bar two. It took ages to free it.", "actions.free_comb=yes actions.free_comb.bar=2"},
 	},
 	"sealed behind a number": {

@@ -104,3 +104,18 @@ func (n *bareNumber) placesRise() bool {
 	}
 	return false
 }
+
+// asMany reports whether numbers that go up one by one begin, as many as the bars that were counted
+// before them in the sentence, which they so name: "took three bars off, eight nine and ten".
+func (n *bareNumber) asMany() bool {
+	end, many := risingNumbers(n.items, n.i)
+	if many < 2 || int(n.items[end-1].n.lo-n.items[n.i].n.lo) != many-1 || end < len(n.items) && n.items[end].pause == none && n.items[end].anyOf(neverBare) {
+		return false
+	}
+	for k := len(n.before) - 2; k >= 0 && n.before[k+1].pause < stop; k-- {
+		if it := &n.before[k]; barNumber(it) && n.before[k+1].is(kBar) && n.before[k+1].pause == none {
+			return n.before[k+1].plural && int(it.n.lo) == many
+		}
+	}
+	return false
+}

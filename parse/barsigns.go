@@ -26,6 +26,9 @@ func (r *reader) tellsBarsBySign(toks []token) bool {
 // numberedBar reports whether "number" and a number behind it at item i name a bar, in a note
 // that has told some so: what stands behind is said of bars and not of a hive.
 func (r *reader) numberedBar(items []item, i int) bool {
+	if numberOfBar(items, i) {
+		return true
+	}
 	if !r.barsBySign || items[i].text != "number" || i+2 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
 		return false
 	}
@@ -45,4 +48,14 @@ func (r *reader) numberedBar(items []item, i int) bool {
 		}
 	}
 	return false
+}
+
+// numberOfBar reports whether the word for a bar stands behind "number" and its number at item i,
+// and no number of its own behind it: "number three frame is eggs".
+func numberOfBar(items []item, i int) bool {
+	if items[i].text != "number" || i+2 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return false
+	}
+	bar := &items[i+2]
+	return bar.is(kBar) && !bar.plural && bar.pause == none && (i+3 == len(items) || !barNumber(&items[i+3]))
 }

@@ -1,6 +1,10 @@
 package parse
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
 
 // A word for the bars in hand may stand for what a deed took: "bar nine was ripe, so that
 // one came home with me", "wax moth on bars 11 and 12, so we removed those two bars".
@@ -56,4 +60,27 @@ func (r *reader) heldBefore(c *clause, i int) *item {
 		}
 	}
 	return nil
+}
+
+// namesTaken gives the deed told right before the bars that a clause names, as many as were counted
+// there: "harvested three bars, that's eight nine and ten", "took two bars off six and seven".
+func (r *reader) namesTaken(c *clause) {
+	if r.deedSentence != r.sentenceNo || r.lastDeed == "" {
+		return
+	}
+	k := 0
+	for k < len(c.items) && (c.items[k].any4(kArt, kBe, kPron, kThen) || c.items[k].isWord2("those", "namely")) {
+		k++
+	}
+	if k == len(c.items) || !c.items[k].is(kBars) || len(c.items[k].bars) < 2 || c.next(k) != &noItem && c.next(k).pause == none && !c.next(k).any(kMeasure, kWord) {
+		return
+	}
+	bars := c.items[k].bars
+	count, _ := r.cur.get(r.paths.under(r.lastDeed, "count"))
+	_, named := r.cur.get(r.paths.under(r.lastDeed, "bars"))
+	takes := strings.HasPrefix(r.lastDeed, "actions.harvest") || strings.HasPrefix(r.lastDeed, "actions.remove_bar")
+	if takes && !named && count == strconv.Itoa(len(bars)) {
+		c.items[k].used, c.items[k].taken = true, true
+		r.cur.put(r.paths.under(r.lastDeed, "bars"), joinBars(bars), r.why("bars-named", "", &c.items[k]))
+	}
 }

@@ -64,6 +64,9 @@ func (r *reader) boardLay(c *clause) int {
 		case board && it.is(kDate) && it.day.length > 0:
 			it.used = true
 			return it.day.length
+		case board && it.is(kDate) && k > 0 && r.told[k-1].text == "since" && it.day.past.Compare(r.today) < 0:
+			it.used = true
+			return r.today.Sub(it.day.past)
 		}
 	}
 	return 0
@@ -132,7 +135,7 @@ func (r *reader) boardTally(items []item) {
 		timed := r.sureMethod(&items[i])
 		for k := from; k < len(items) && (k == from || items[k].pause < stop) && !items[k].anyOf(offBoard); k++ {
 			it := &items[k]
-			if timed = timed || it.is(kDur) && it.dur.days > 0 || it.is(kDate) && it.day.length > 0; !timed || k < i+2 || !it.is(kNum) {
+			if timed = timed || it.is(kDur) && it.dur.days > 0 || it.is(kDate) && (it.day.length > 0 || k > 0 && items[k-1].text == "since"); !timed || k < i+2 || !it.is(kNum) {
 				continue
 			}
 			if verb := r.tallied(items, i, k); verb != nil {

@@ -78,6 +78,9 @@ func (r *reader) nthBars(items []item, i int, before []item) (bars []int, next i
 		if next++; next < len(items) && items[next].pause == none && items[next].text == "one" {
 			next++
 		}
+		if next < len(items) && items[next].pause <= comma && items[next].n.ordinal && int(items[next].n.lo) == bars[len(bars)-1]+1 && !items[next].is(kDate) {
+			continue // "third fourth and fifth"
+		}
 		and := next
 		for next < len(items) && (items[next].is(kAnd) && next == and || items[next].text == "the") {
 			next++

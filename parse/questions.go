@@ -20,6 +20,7 @@ var questions = [...][]question{
 		{(*reader).barsIn, setOf(kBar)},
 		{(*reader).followerWent, setOf(kFixture)},
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance, kAfter)},
+		{(*reader).namesTaken, setOf(kBars)},
 		{(*reader).miteCount, setOf(kMethod, kMite, kMeasure)},
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},

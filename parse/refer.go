@@ -57,6 +57,9 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	if r.numberedBar(items, i) {
 		if bars, next := r.numberList(items, i+1, true); len(bars) > 0 {
 			r.listing = true
+			if numberOfBar(items, i) {
+				next++
+			}
 			return r.merged(items, i, next, bars), 0, next
 		}
 	}
