@@ -35,6 +35,8 @@ var barsAlone = map[string][]saying{
 		{"the board was in two days and i made it eleven", "mites.method=drop mites.count=11 mites.days=2"},
 		{"Board out after five days, 40 counted.", "mites.method=drop mites.count=40 mites.days=5"},
 		{"doing the soap wash half a cup of bees off bar two\nthat's seven mites", "mites.method=wash mites.count=7 mites.bees=300"},
+		{"there were forty mites on the board it had been in for a week", "mites.method=drop mites.count=40 mites.days=7"},
+		{"30 mites on the board. The queen has been in for a week.", "mites.method=drop mites.count=30"},
 		{"varroa i did not count today", ""},
 		{"The mite board was clean, and on bar four I found two queen cups.", "mites.method=drop bars.4.queen_cells.cup=yes bars.4.queen_cells.cup.count=2"},
 		{"The board had been in for two days and we counted 6 bars of bees.", "strength.bars_of_bees=6"},
@@ -99,6 +101,11 @@ var barsAlone = map[string][]saying{
 		{"on bar two i've got honey on bar three honey and a little pollen on bar four eggs", "bars.2.honey=yes bars.3.honey=yes bars.3.pollen=yes bars.3.pollen.amount=little bars.4.eggs=yes"},
 		{"on two i've got honey on three pollen on four eggs and that's where she is", "queen.seen=yes queen.bar=4 bars.2.honey=yes bars.3.pollen=yes bars.4.eggs=yes"},
 		{"eggs on bar two honey on bar three", "bars.2.eggs=yes bars.3.honey=yes"},
+	},
+	"so many bars and their numbers": {
+		{"brood on five bars four to eight", "bars.4.brood=yes bars.5.brood=yes bars.6.brood=yes bars.7.brood=yes bars.8.brood=yes"},
+		{"honey on three bars nine ten and eleven", "bars.9.honey=yes bars.10.honey=yes bars.11.honey=yes"},
+		{"honey on two three and four one is bare", "bars.2.honey=yes bars.3.honey=yes bars.4.honey=yes bars.1.comb.size=bare"},
 	},
 	"one cell that is a cup": {
 		{"there's a queen cell on bar nine it's just a play cup", "bars.9.queen_cells.cup=yes bars.9.queen_cells.cup.count=1"},

@@ -29,7 +29,21 @@ func countsBars(items []item, i int) bool {
 	named := k+1 < len(items) && barNumber(&items[k+1]) && items[k+1].pause == none      // "honey on three bars nine and ten"
 	undergoes := k > i+1 && k+2 < len(items) && items[k+1].is(kBe) && items[k+2].is(kDo) // "one new bar was added"
 	one := k > i+1 && items[i].n.lo == 1                                                 // "1 new bar in after 6"
+	named = named && !(items[k].plural && namesSoMany(items, k+1, int(items[i].n.lo)))   // but "brood on five bars four to eight"
 	return k < len(items) && items[k].pause == none && items[k].is(kBar) && (items[k].plural || undergoes || one) && !named
+}
+
+// namesSoMany reports whether the numbers of just so many bars stand at item k: "four to eight" are
+// five.
+func namesSoMany(items []item, k, count int) bool {
+	end, many := risingNumbers(items, k)
+	if n := &items[k].n; n.hi > n.lo && !n.or {
+		end, many = k+1, int(n.hi-n.lo)+1
+	}
+	if end < len(items) && items[end].pause == none && items[end].any4(kBe, kHave, kContent, kComb) {
+		return false // "honey on two bars three and four are brood"
+	}
+	return many > 1 && many == count
 }
 
 // countsOnly reports whether so far bars of the hive in hand were counted and none was

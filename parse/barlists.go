@@ -74,6 +74,9 @@ func (r *reader) numberList(items []item, j int, plural bool) ([]int, int) {
 		if sep.pause > comma || l.closed && !l.excepted && sep.pause == comma && barNumber(sep) {
 			break // "nectar on 8 and 9, 10 half built"
 		}
+		if l.closed && !l.excepted && sep.pause == none && barNumber(sep) && int(sep.n.lo) < l.bars[len(l.bars)-1] {
+			break // "queen cells on four five and six one on each"
+		}
 		if sep.pause == comma && barNumber(sep) && r.inBrackets(sep) {
 			break // "capped cells on b3 (2)"
 		}

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // The board under the screened floor: how long it lay there, and how many mites fell on it.
 
@@ -172,4 +175,21 @@ func (r *reader) tallied(items []item, board, k int) *item {
 		return last
 	}
 	return nil
+}
+
+// boardLayBehind writes for how many days the board lay that was counted before: "there were forty
+// mites on the board, it had been in for a week".
+func (r *reader) boardLayBehind(c *clause) {
+	_, counted := r.cur.get("mites.count")
+	if _, told := r.cur.get("mites.days"); told || !counted || c.hasAny(kQueen, kShe, kBar, kBars, kFixture, kSubstance) || !c.items[0].any4(kPron, kThen, kArt, kAnd) {
+		return
+	}
+	for k := 2; k < len(c.items); k++ {
+		it := &c.items[k]
+		if it.is(kDur) && it.dur.days > 0 && (strings.HasSuffix(c.items[k-1].text, "in") || c.items[k-1].text == "for" && strings.HasSuffix(c.items[k-2].text, "in")) {
+			it.used = true
+			r.cur.put("mites.days", strconv.Itoa(it.dur.days), r.why("mites", "", it))
+			return
+		}
+	}
 }

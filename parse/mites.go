@@ -28,6 +28,9 @@ func (r *reader) miteCount(c *clause) {
 	if method < 0 && mite < 0 && !r.named && c.eachSample() {
 		r.beesSampled(c, r.miteMethod, r.why("mites", ""))
 	}
+	if method < 0 && mite < 0 && r.miteMethod == "drop" {
+		r.boardLayBehind(c)
+	}
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.counts() {
 		return
 	}

@@ -43,9 +43,9 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 				on := &before[len(before)-1]
 				on.kinds, on.says, on.text, ref.pause = setOf(kOn), senseless, "on", none
 			}
-			if n := len(before) - 1; n >= 0 && items[i].is(kBar) && items[i+1].pause == comma && before[n].is(kNum) && int(before[n].n.lo) == len(ref.bars) && before[n].n.whole() {
+			if n := len(before) - 1; n >= 0 && items[i].is(kBar) && (items[i+1].pause == comma || len(ref.bars) > 1 && items[i+1].pause == none) && before[n].is(kNum) && int(before[n].n.lo) == len(ref.bars) && before[n].n.whole() {
 				ref.start, ref.from, ref.pause, ref.ranged = before[n].start, before[n].from, before[n].pause, false
-				return ref, 1, next // "four bars, 14 through 17"
+				return ref, 1, next // "four bars, 14 through 17", "brood on five bars four to eight"
 			}
 			return ref, 0, next
 		}

@@ -28,6 +28,9 @@ func (r *reader) runOn(items []item) {
 		if before := &items[i-1]; before.anyOf(leadOn) && !before.anyOf(mayEnd) {
 			continue // as behind most others
 		}
+		if items[i].is(kBar) && items[i].plural && i+1 < len(items) && barNumber(&items[i-1]) && barNumber(&items[i+1]) && namesSoMany(items, i+1, int(items[i-1].n.lo)) {
+			continue // "brood on five bars four to eight"
+		}
 		if pause := r.partedAt(items, from, i); pause > none {
 			items[i].pause, from = pause, i
 		}
