@@ -83,6 +83,7 @@ func (r *reader) answers(items []item) []item {
 	if len(items) > 0 && tickMark(&items[0]) {
 		return r.ticked(items)
 	}
+	r.deniedInTurn(items)
 	spokenForm(items)
 	ticks := slices.ContainsFunc(items, func(it item) bool { return tickMark(&it) })
 	for k := 1; k < len(items); k++ {
@@ -141,7 +142,7 @@ func (r *reader) answers(items []item) []item {
 }
 
 // formLabels are the kinds of words that labels of a form are made of.
-var formLabels = setOf(kContent, kCell, kStage, kCellKind, kSign, kQueen, kSeen)
+var formLabels = setOf(kContent, kCell, kStage, kCellKind, kSign, kQueen, kSeen, kLeaf)
 
 // spokenForm parts the labels of a form that is spoken in one breath, each from the answer to
 // the one before: "eggs yes larvae yes capped brood no queen cells none". "No" is the answer
@@ -178,6 +179,33 @@ func spokenForm(items []item) {
 		if k+1 < len(items) && !items[k+1].any4(kOn, kBar, kBars, kNum) {
 			items[k+1].pause = max(items[k+1].pause, comma)
 		}
+	}
+}
+
+// deniedInTurn parts a list of which each thing is denied behind its name, in one breath: "mice no
+// wasps no". That the last word is a "no" tells such a list from "no mice no wasps".
+func (r *reader) deniedInTurn(items []item) {
+	for from := 0; from < len(items); {
+		end, pairs, no := from, 0, false
+		for ; end < len(items) && (end == from || items[end].start == items[end-1].end+1 && r.text[items[end-1].end] == ' '); end++ {
+			before := no
+			if no = items[end].is(kNo) && r.bareNo(&items[end]); no == before && no || !no && !items[end].anyOf(formLabels) {
+				break
+			}
+			if no {
+				pairs++
+			}
+		}
+		if pairs > 1 && no && items[from].anyOf(formLabels) {
+			for k := from + 1; k < end; k++ {
+				items[k].pause = none
+				if items[k-1].is(kNo) {
+					items[k].pause = comma
+				}
+			}
+			items[from].pause = max(items[from].pause, comma)
+		}
+		from = max(end, from+1)
 	}
 }
 

@@ -315,6 +315,9 @@ func (r *reader) sawOn(c *clause) bool {
 		(at == 0 && it.day.weekday || !r.opening && daysGoneBy(c) && it.day.past != r.today) {
 		return true
 	}
+	if it := &c.items[at]; it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today && r.herOf(c, at+1) && (!r.opening || hasToday(r.told)) {
+		return true
+	}
 	if on := c.next(0); c.items[0].is(kOn) && on.is(kDate) && c.hasAny(kMite, kMethod) && daysGoneBy(c) && on.day.past != r.today && c.next(1).pause == none {
 		return true
 	}
@@ -330,6 +333,25 @@ func (r *reader) sawOn(c *clause) bool {
 			return true
 		}
 		if (seen || k > 0 && c.items[k-1].is(kOn) && k <= 3 && c.has(kSeen)) && it.is(kDate) && it.day.weekday && it.day.future.AddDays(-7) != r.today {
+			return true
+		}
+	}
+	return false
+}
+
+// herOf reports whether it is told from item k on where the queen was, or how: "the queen was on
+// bar six".
+func (r *reader) herOf(c *clause, k int) bool {
+	if k < len(c.items) && c.items[k].is(kArt) {
+		k++
+	}
+	return k+1 < len(c.items) && c.items[k].any(kQueen, kShe) && c.items[k].pause <= comma && c.items[k+1].text == "was"
+}
+
+// hasToday reports whether some items tell of today, beside another day.
+func hasToday(items []item) bool {
+	for k := range items {
+		if items[k].is(kDate) && items[k].day.today {
 			return true
 		}
 	}

@@ -156,13 +156,19 @@ func (s *scan) inCell(i int) bool {
 	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.at(with).isWord6("big", "fat", "plump", "curled", "young", "tiny")) {
 		with--
 	}
-	if with != last.at+1 && !s.endsIn(i, last.at, with) || !s.at(with).isWord3("with", "containing", "contains") {
+	if (with != last.at+1 && !s.endsIn(i, last.at, with) || !s.at(with).isWord3("with", "containing", "contains")) && !s.inEach(i) {
 		return false
 	}
 	last.what = "charged"
 	last.items = append(last.items, s.at(i))
 	s.num, s.before = nil, modifiers{}
 	return true
+}
+
+// inEach: "five charged cells, fat grubs in every one".
+func (s *scan) inEach(i int) bool {
+	in, each := s.at(i+1), s.at(i+2)
+	return in != nil && each != nil && in.text == "in" && in.pause == none && each.is(kEach) && each.pause == none
 }
 
 // endsIn: "a cup on bar nine with eggs in" ends on what the cell has in it.

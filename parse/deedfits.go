@@ -201,7 +201,7 @@ func (f *fitting) hiveAndDay() bool {
 // feed: to fill, top up, leave or pour is to feed only where food or the
 // feeder is the object.
 func (f *fitting) feed() bool {
-	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || f.text == "left" || f.text == "poured" || f.text == "laid" {
+	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || strings.HasSuffix(f.text, " in") || f.text == "left" || f.text == "poured" || f.text == "laid" {
 		return f.substanceIn(f.args, "feed") != nil || f.foodLaid() || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
 	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].any(kTo, kUndone)
@@ -224,7 +224,7 @@ func (f *fitting) treat() bool {
 		return false // "I treated myself to a cake"
 	}
 	switch f.text {
-	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "sprayed", "gassed", "repeat":
+	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "trickled in", "dribbled in", "drizzled in", "sprayed", "gassed", "repeat":
 		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil
 	case "dosed", "dose":
 		return f.substanceIn(f.args, "treat") != nil || f.itThem(f.args) || f.has(kHive) || f.has(kName) // and not "the sheep were dosed"

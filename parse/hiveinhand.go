@@ -23,7 +23,9 @@ func (r *reader) enter(c *clause, plansNext bool) {
 	}
 	day := c.onlyDate()
 	if day == nil && plansNext {
-		day = r.visitorsDate(c)
+		if day = r.visitorsDate(c); day == nil {
+			day = c.dayAndHow()
+		}
 	}
 	if plansNext && day != nil {
 		r.planDay, day.used = &day.day, true

@@ -19,6 +19,7 @@ type lexicon struct {
 	measures      *measures
 	mishearings   []suspects // by first word
 	byWords       wordSet    // by, since: a day may follow
+	nearDays      wordSet    // about, around: "the 20th" may follow, but no share
 	datedDeeds    wordSet    // fed, treated: a day may follow, but no share
 	hiveWords     wordSet    // hive, h: the name of one follows
 	numberedWords wordSet    // "no. 4" follows
@@ -143,7 +144,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	set := func(of list) wordSet { return l.words.addAll(f.wordsOf(of)...) }
 	l.graph.loose = set(looseWords)
 	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords, l.numbers.combsTold = set(dimensions), set(oneComb), set(countedOff), set(combsTold)
-	l.dates.orders, l.datedDeeds, l.byWords = set(orders), set(datedDeeds), set(deadlines)
+	l.dates.orders, l.datedDeeds, l.byWords, l.nearDays = set(orders), set(datedDeeds), set(deadlines), set(aboutDays)
 	l.dates.weekly = set(weekly)
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")

@@ -76,6 +76,7 @@ const (
 	orders
 	datedDeeds
 	deadlines
+	aboutDays
 	weekly
 	barNouns
 	hiveNouns
@@ -215,6 +216,7 @@ var listNames = [listCount]string{
 	going:              "going",
 	kin:                "kin",
 	deadlines:          "deadlines",
+	aboutDays:          "about days",
 	weekly:             "weekly",
 	barNouns:           "bar nouns",
 	hiveNouns:          "hive nouns",

@@ -44,6 +44,8 @@ func (r *reader) endsPast(c *clause) bool {
 		return true // "put it in two weeks ago, and it is about two thirds drawn"
 	case first.pause == colon && first.any4(kArt, kQueen, kBees, kComb) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"
+	case first.is(kAnd) && second.isWord4("is", "are", "has", "have"):
+		return true // "was honey last time and is sealed brood now"
 	case first.is(kAnd) && second.is(kShe) && c.next(1).isWord2("is", "'s"):
 		return true // "put a queen in ten days ago and she's laying on bar four"
 	case first.is(kAnd) && (r.standsSo(c.items, 1) || thereUpon(c.items, 1)), nowThere(c.items):
@@ -90,7 +92,7 @@ func (r *reader) toldDone(c *clause) bool {
 // again.
 func (r *reader) endsUnasked(c *clause) bool {
 	first := &c.items[0]
-	if first.is(kThere) || first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && c.has(kThere) || first.is(kPlan) && strings.HasPrefix(first.text, "next ") {
+	if first.is(kThere) || first.is(kNo) && c.has(kSign) || first.any(kNo, kLeaf) && (c.has(kThere) || first.pause >= colon && strings.HasPrefix(first.text, "there ")) || first.is(kPlan) && strings.HasPrefix(first.text, "next ") {
 		return true // "… no foulbrood here", "next time I need to add a bar"
 	}
 	if first.is(kAnd) && first.pause == comma && c.next(0).isWord2("i", "we") && r.isWord(c.next(1), "'m", "am", "'re", "are") && c.next(2).text == "going to" && c.has(kDate) && r.hasDeed(c) && !c.has(kIf) {

@@ -19,6 +19,22 @@ func (c *clause) onlyDate() (date *item) {
 	return date
 }
 
+// dayAndHow is the date at the head of a clause that only tells beside it when on that day, or in
+// what case: "on Wednesday after work", "on Sunday, weather permitting", before "I'll feed them".
+func (c *clause) dayAndHow() *item {
+	at := 0
+	if c.items[0].is(kOn) {
+		at = 1
+	}
+	if date := &c.items[min(at, len(c.items)-1)]; date.is(kDate) && !date.day.today && !date.day.ago && len(c.items) <= at+4 && allOf(c.items[at+1:], lightBehindDay) {
+		return date
+	}
+	return nil
+}
+
+// lightBehindDay are the kinds of words in which nothing is told of a hive.
+var lightBehindDay = setOf(kWord, kAdv, kArt, kAfter, kFore, kHave, kNum)
+
 // tellsMore are the kinds of what else a clause may tell beside who comes.
 var tellsMore = setOf(kDo, kContent, kCell, kQueen, kSign, kBars, kFixture, kNo, kIf)
 

@@ -280,7 +280,7 @@ func dropFillers(items []item) []item {
 			it.kinds, it.says = kinds{}, senseless
 			it.kinds.add(kWord)
 		}
-		if dropped >= stop {
+		if dropped >= colon {
 			it.pause = max(it.pause, dropped)
 		}
 		dropped = none

@@ -18,6 +18,8 @@ func (r *reader) relatives(items []item) []item {
 			items = r.ofWhichBars(items, i, i)
 		case it.isWord4("minute", "moment", "instant", "second") && items[i+1].text == "the":
 			firstBarUp(items, i+2)
+		case it.isWord2("which", "that") && items[i+1].text == "used to":
+			usedToBe(items, i+2)
 		case it.text == "which" && it.pause == comma && i > 1:
 			items = r.whichWentIn(items, i)
 		case items[i+1].text == "it" && items[i+2].is(kStage) && (it.is(kOf) || strings.HasSuffix(it.text, " of")):
@@ -25,6 +27,17 @@ func (r *reader) relatives(items []item) []item {
 		}
 	}
 	return items
+}
+
+// usedToBe parts what is now from what was, in the clause that goes on from item i: "bar four
+// which used to be honey is sealed brood".
+func usedToBe(items []item, i int) {
+	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
+		if items[k].isWord5("is", "are", "has", "have", "'s") && !items[k-1].is(kThen) {
+			items[k].pause = comma
+			return
+		}
+	}
 }
 
 // ofWhichBars: "eleven bars in use, of which seven carry brood" counts seven bars of brood. The

@@ -38,6 +38,23 @@ func thenOtherwise(items []item, i int) bool {
 	return false
 }
 
+// isByNow reports whether the verb at item i tells how it is, behind how it was: "bar four was
+// honey last time and is sealed brood".
+func isByNow(items []item, i int) bool {
+	if !items[i].isWord4("is", "are", "has", "have") || items[i].pause > none {
+		return false
+	}
+	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
+		switch {
+		case items[k].is(kPast):
+			return true
+		case items[k].isWord4("is", "are", "has", "have"):
+			return false
+		}
+	}
+	return false
+}
+
 // toldBefore reports whether the statement that a word of the past ends has a verb
 // before it: "it was queenless last week, bar four has eggs".
 func (r *reader) toldBefore(items []item, past int) bool {

@@ -94,7 +94,7 @@ func (r *reader) andBegins(items []item, i int) bool {
 		return true
 	case r.datedTurn(items, i+1), placedTurn(items, i+1), r.wentOnTo(items, i+1), r.andOtherDay(items, i), r.andWhole(items, i):
 		return true
-	case thereUpon(items, i+1) && r.deedDoneThen(items[:i]):
+	case isByNow(items, i+1), thereUpon(items, i+1) && r.deedDoneThen(items[:i]):
 		return true
 	case it.pause == comma && (queenTurn(items, i) || nowThere(items[i+1:]) && hasDay(items[:i])):
 		return true

@@ -165,7 +165,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 		return false // "her dot still bright", but "queen marked white, sunny"
 	}
 	if !r.inList(ambiguousSkies, text) {
-		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any3(kFore, kAfter, kIf) || strings.HasSuffix(c.items[i-1].text, "that")) {
+		if text == "rain" && i > 0 && (c.items[i-1].is(kNo) || c.items[i-1].any5(kFore, kAfter, kIf, kUndone, kPlan) || strings.HasSuffix(c.items[i-1].text, "that")) {
 			return false
 		}
 		return true

@@ -1,0 +1,57 @@
+package parse
+
+import "testing"
+
+// mornings are turns of phrase of keepers who talk as they go and of those who write in the
+// evening, each said otherwise than in the notes where it was first met.
+var mornings = map[string][]saying{
+	"what is done tomorrow is a plan": {
+		{"put three bars in tomorrow", "plans.add_bar=yes plans.add_bar.count=3 plans.add_bar.due=2026-05-15"},
+		{"split them next week", "plans.split=yes plans.split.due=2026-05-21"},
+		{"we'd best feed them on Friday", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"Will treat them around the 26th.", "plans.treat=yes plans.treat.due=2026-05-26"},
+		{"Calm. On Thursday after school I'll add a bar.", "temper.score=4 plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-21"},
+		{"Calm. On Sunday, all being well, I'll add a bar.", "temper.score=4 plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
+		{"Calm. In three weeks I must dig through this one properly.", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-06-04"},
+	},
+	"how it was and how it is": {
+		{"bar seven was all pollen last time and is full of honey now", "bars.7.honey=yes bars.7.honey.cover=1"},
+		{"bar seven which used to be pollen is capped honey", "bars.7.capped_honey=yes"},
+		{"they used to be sweet and are now nasty", "temper.score=1"},
+		{"on monday the queen was on bar two but today i looked and did not see her", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.bar=2 earlier.queen_seen.on=2026-05-11"},
+	},
+	"what has not come": {
+		{"it was about to rain so I was quick, eggs on bar two", "bars.2.eggs=yes"},
+		{"eggs on bar two, done before the rain gets here", "bars.2.eggs=yes"},
+		{"bars nine and ten are cross comb and they stay till the honey's off", "bars.9.comb.cross=yes bars.10.comb.cross=yes"},
+		{"capped brood on five, fingers crossed for eggs next week", "bars.5.capped_brood=yes"},
+		{"capped brood on bar five, hoping for eggs by then", "bars.5.capped_brood=yes"},
+	},
+	"denied one by one": {
+		{"ants no wasps no mice no", "signs.ants=no signs.wasps=no signs.mice=no"},
+		{"eggs on bar four ants no wasps no", "bars.4.eggs=yes signs.ants=no signs.wasps=no"},
+		{"no ants no wasps", "signs.ants=no signs.wasps=no"},
+		{"we have not a single egg and i have not one queen cell", "contents.eggs=no queen_cells.any=no"},
+		{"Grandma says you look for swarm cells every week; well, there were no queen cells today.", "queen_cells.any=no"},
+	},
+	"deeds that are led up to": {
+		{"the first thing I did was close the floor", "actions.close_floor=yes"},
+		{"all we did was reduce the entrance", "actions.reduce_entrance=yes"},
+		{"dribbled in 35 ml of oxalic acid", "actions.treat=yes actions.treat.amount=35 actions.treat.unit=ml actions.treat.what=oxalic acid"},
+		{"trickled in half a litre of syrup", "actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=l actions.feed.what=syrup"},
+		{"my father cut out every cell he ever saw", ""},
+	},
+	"the people and their mood": {
+		{"the bees were nervous, fair play to them", "temper.score=2"},
+		{"it is packed with bees and the stores are light", "strength.word=strong stores.word=light"},
+		{"hive two medium and steady leave them to it", "hive=2 strength.word=moderate temper.score=3"},
+		{"hive two is only middling", "hive=2 strength.word=moderate"},
+		{"they were calm and i shut the lid down sharpish", "temper.score=4"},
+		{"she is still laying a lovely pattern", "brood_pattern=solid"},
+		{"she lays a patchy pattern", "brood_pattern=patchy"},
+		{"her dot has worn right away", "queen.marked=no queen.worn=yes"},
+		{"three charged cells, fat grubs in every one", "queen_cells.charged=yes queen_cells.charged.count=3"},
+	},
+}
+
+func TestMornings(t *testing.T) { readSayings(t, mornings) }
