@@ -57,13 +57,19 @@ func (f *fitting) addBar() bool {
 		f.d.do = s.Value
 		return true
 	}
-	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() {
+	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() || f.moreFood() {
 		return false
 	}
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
 	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+}
+
+// moreFood reports whether so many more were given of what the bees were fed with, and not of bars:
+// "fed 2 litres on Thursday, all gone. Gave them 2 more."
+func (f *fitting) moreFood() bool {
+	return f.deedSentence >= f.sentenceNo-1 && strings.HasSuffix(f.lastDeed, ".feed") && f.wordIn(f.args, "more") && !f.has(kBar)
 }
 
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
@@ -282,6 +288,8 @@ func (f *fitting) cutCells() bool {
 		return true
 	case f.cellsUndergo(), f.has(kCell), f.wordIn(f.args, "cups"):
 		return true
+	case f.cellsPointedAt():
+		return true
 	case f.cellsSentence != f.sentenceNo && f.itTakenOut():
 		f.d.do = "remove_bar"
 		if f.toEat() {
@@ -307,6 +315,17 @@ func (f *fitting) cutCells() bool {
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five") ||
 		f.cellsSentence >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "every one", "each one", "the lot", "the lot of them", "the pair of them")
+}
+
+// cellsPointedAt reports whether the verb itself points back at cells, the last that was told: "two
+// cells on bar 7, knocked them down", "a sealed cell on bar 7. I took it out."
+func (f *fitting) cellsPointedAt() bool {
+	_, object, points := strings.Cut(f.text, " ")
+	if f.lastCells != nil && len(f.lastCells.bars) > 0 && !slices.Equal(f.lastCells.bars, f.bars) {
+		return false // "two cells on bar 7. Wax moth on bar 10, took it out."
+	}
+	return points && f.cellTalk && f.cellsSentence >= f.sentenceNo-1 && !f.has(kBars) && !hasKind(f.pre, kBars) &&
+		(strings.HasPrefix(object, "it ") || strings.HasPrefix(object, "them ") || strings.HasPrefix(object, "those ") || strings.HasPrefix(object, "these "))
 }
 
 func (f *fitting) straighten() bool {

@@ -34,6 +34,11 @@ var mornings = map[string][]saying{
 		{"we have not a single egg and i have not one queen cell", "contents.eggs=no queen_cells.any=no"},
 		{"Grandma says you look for swarm cells every week; well, there were no queen cells today.", "queen_cells.any=no"},
 	},
+	"cells that are pointed at": {
+		{"two cells on bar eight, knocked them down", "bars.8.queen_cells.any=yes bars.8.queen_cells.any.count=2 actions.cut_cells=yes actions.cut_cells.bar=8"},
+		{"One capped cell on bar 8, so they are in earnest. I took it out.", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1 actions.cut_cells=yes actions.cut_cells.bar=8"},
+		{"Two cells on bar 8. Wax moth on bar 11, took it out.", "bars.8.queen_cells.any=yes bars.8.queen_cells.any.count=2 signs.wax_moth=yes signs.wax_moth.bar=11 actions.remove_bar=yes actions.remove_bar.bar=11"},
+	},
 	"deeds that are led up to": {
 		{"the first thing I did was close the floor", "actions.close_floor=yes"},
 		{"all we did was reduce the entrance", "actions.reduce_entrance=yes"},

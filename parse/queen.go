@@ -18,6 +18,7 @@ func (r *reader) queen(c *clause) {
 		return
 	}
 	r.markIs(c)
+	r.paintTold(c)
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := r.sightings(c, noun)

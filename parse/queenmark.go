@@ -26,6 +26,18 @@ func (r *reader) markIs(c *clause) {
 	r.leaf("queen.colour", r.value(&c.items[colour], kColour), "queen-colour", "", c.doubt, &c.items[colour])
 }
 
+// paintTold reads the colour that she was marked with where it is a sentence of its own: "So I
+// marked her. Blue, for the year."
+func (r *reader) paintTold(c *clause) {
+	colour := &c.items[0]
+	if !colour.is(kColour) || r.lastDeed != "actions.mark_queen" || r.deedSentence != r.sentenceNo-1 || !allOf(c.items[1:], lightBehindDay.or(setOf(kOn, kNow))) || !markColours[r.value(colour, kColour)] {
+		return
+	}
+	if _, told := r.cur.get("queen.colour"); !told {
+		r.leaf("queen.colour", r.value(colour, kColour), "queen-colour", "", c.doubt, colour)
+	}
+}
+
 // onlyAttributes: a clause right behind the queen's that holds nothing but
 // what she carries ("blue dot", "not clipped").
 func (r *reader) onlyAttributes(c *clause) bool {

@@ -52,6 +52,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if i > 0 && (c.items[i-1].text == "to" || c.items[i-1].is(kPlan) && strings.HasSuffix(c.items[i-1].text, " to")) {
 		return true // "not to chill them"
 	}
+	if i > 0 && c.items[i].pause == none && c.items[i-1].isWord4("nothing", "something", "anything", "everything") {
+		return true // "nothing nasty in there"
+	}
 	if text == "not happy" && i+1 < len(c.items) && c.items[i+1].isWord2("about", "with") {
 		return true
 	}
