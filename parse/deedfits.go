@@ -57,8 +57,12 @@ func (f *fitting) addBar() bool {
 		f.d.do = s.Value
 		return true
 	}
-	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() || f.moreFood() {
+	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() {
 		return false
+	}
+	if f.moreFood() {
+		f.d.do = "feed"
+		return true
 	}
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
@@ -69,7 +73,8 @@ func (f *fitting) addBar() bool {
 // moreFood reports whether so many more were given of what the bees were fed with, and not of bars:
 // "fed 2 litres on Thursday, all gone. Gave them 2 more."
 func (f *fitting) moreFood() bool {
-	return f.deedSentence >= f.sentenceNo-1 && strings.HasSuffix(f.lastDeed, ".feed") && f.wordIn(f.args, "more") && !f.has(kBar)
+	fed := f.lastDeed == "earlier.feed" || f.lastDeed == "actions.feed" && f.deedSentence >= f.sentenceNo-1
+	return fed && f.wordIn(f.args, "more") && !f.has(kBar)
 }
 
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in

@@ -117,6 +117,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "As for Juniper, calm"
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
+	case text == "off" && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "split":
+		return true // "this one was split off hive 2"
 	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
 		return false // "the side of the plum hive"
 	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):

@@ -55,6 +55,9 @@ func (r *reader) miteCount(c *clause) {
 	if method >= 0 {
 		kindOf = r.value(&c.items[method], kMethod)
 		r.miteMethod = kindOf
+		if kindOf == "wash" || kindOf == "sugar" {
+			r.sampleMethod = kindOf
+		}
 	}
 	r.miteDetails(c, method, mite, kindOf)
 }

@@ -122,6 +122,25 @@ func (r *reader) sampled(c *clause) bool {
 	return c.sample() != nil
 }
 
+// sampleGave reads what a sample held where the way of counting was told before the hive: "Mite wash
+// on the garden hive: 5 in 300. The orchard hive: 14 in 300."
+func (r *reader) sampleGave(c *clause) {
+	if r.sampleMethod == "" || c.hasAny(kMethod, kMite) {
+		return
+	}
+	for k := 2; k < len(c.items); k++ {
+		it, count := &c.items[k], &c.items[k-2]
+		if !it.is(kNum) || it.n.lo < smallestSample || !r.beesCount(c, k) || !count.is(kNum) || !count.n.whole() || count.n.lo >= it.n.lo {
+			continue
+		}
+		w := r.why("mites", "", count, it)
+		r.cur.put("mites.method", r.sampleMethod, w)
+		r.cur.put("mites.count", formatNumber(count.n.lo), w)
+		r.beesSampled(c, r.sampleMethod, w)
+		count.used, it.used = true, true
+	}
+}
+
 // ofSample reads "6/300".
 func ofSample(it *item) (mites, bees int, ok bool) {
 	over, under, ok := strings.Cut(it.text, "/")

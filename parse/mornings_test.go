@@ -34,6 +34,14 @@ var mornings = map[string][]saying{
 		{"we have not a single egg and i have not one queen cell", "contents.eggs=no queen_cells.any=no"},
 		{"Grandma says you look for swarm cells every week; well, there were no queen cells today.", "queen_cells.any=no"},
 	},
+	"told of the bar in hand, and of a sample": {
+		{"bar six eggs and she's on this one", "bars.6.eggs=yes queen.bar=6 queen.seen=yes"},
+		{"bar six is honey. she's not on it", "bars.6.honey=yes"},
+		{"Marked her. Green, for the year.", "actions.mark_queen=yes queen.marked=yes queen.colour=green"},
+		{"Fed 3 litres on Thursday, all gone. Gave them 2 more.", "actions.feed=yes earlier.fed=yes earlier.fed.amount=3 earlier.fed.unit=l earlier.fed.on=2026-05-07"},
+		{"Mite wash on the garden hive: 4 in 300.", "hive=garden mites.method=wash mites.count=4 mites.bees=300"},
+		{"Nothing nasty in there, and they are fine for another week.", ""},
+	},
 	"cells that are pointed at": {
 		{"two cells on bar eight, knocked them down", "bars.8.queen_cells.any=yes bars.8.queen_cells.any.count=2 actions.cut_cells=yes actions.cut_cells.bar=8"},
 		{"One capped cell on bar 8, so they are in earnest. I took it out.", "bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1 actions.cut_cells=yes actions.cut_cells.bar=8"},

@@ -364,7 +364,7 @@ func (r *reader) closesHere(c *clause, k int) bool {
 // shePlaced reports whether "she" is put on a bar: "she was on five".
 func (r *reader) shePlaced(c *clause) bool {
 	if !c.has(kBars) {
-		return false
+		return r.sheIsHere(c)
 	}
 	for i := range c.items {
 		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && c.items[i].text == "who" {

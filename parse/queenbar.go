@@ -62,6 +62,20 @@ func (r *reader) onThatBar(items []item) bool {
 	return false
 }
 
+// sheIsHere reports whether she is told to be on the bar in hand: "bar seven and she's on this
+// one".
+func (r *reader) sheIsHere(c *clause) bool {
+	if len(r.bars) != 1 || r.inHand == noBar || c.hasAny(kNo, kNot) {
+		return false
+	}
+	for k := 0; k+2 < len(c.items); k++ {
+		if c.items[k].is(kShe) && c.items[k].text == "she" && c.items[k+1].isWord3("is", "'s", "was") && r.onThatBar(c.items[k+2:]) {
+			return true
+		}
+	}
+	return false
+}
+
 // crossesBar puts the queen who walks over a bar on it: "the queen crossed bar 7".
 func crossesBar(items []item) {
 	for i := 1; i+1 < len(items); i++ {

@@ -87,7 +87,8 @@ type memory struct {
 	beesSentence    int  // the last sentence that named the bees
 	cellTalk        bool // queen cells are being spoken of
 	miteMethod      string
-	miteSentence    bool // mites are spoken of in this sentence
+	sampleMethod    string // by which a sample of bees was last looked at for mites, in whichever hive
+	miteSentence    bool   // mites are spoken of in this sentence
 	lastFixture     string
 	hereColon       bool // "did the test on it:", the bar in hand goes on
 	cellsSentence   int

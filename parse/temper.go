@@ -55,6 +55,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if i > 0 && c.items[i].pause == none && c.items[i-1].isWord4("nothing", "something", "anything", "everything") {
 		return true // "nothing nasty in there"
 	}
+	if next := c.next(i); next.text == "for" && next.pause == none && (c.next(i+1).any4(kDur, kNow, kDate, kStores) || r.isWord(c.next(i+1), "room", "space", "food", "bars")) {
+		return true // "they're fine for a week", "all right for room"
+	}
 	if text == "not happy" && i+1 < len(c.items) && c.items[i+1].isWord2("about", "with") {
 		return true
 	}
