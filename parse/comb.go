@@ -254,7 +254,7 @@ func (s *scan) combInHand(i int) bool {
 	if s.r.inHand == thisLine && s.r.sameSentence && s.r.headedBars && len(s.r.bars) == 1 && s.at(0).any3(kBe, kHave, kNow) {
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	}
-	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "comb" || s.here)
+	return s.r.inHand == awaiting || s.r.inHand == thisLine && (first == "it" || first == "that" || first == "comb" || s.here)
 }
 
 // drawn writes the share of the comb that is built: "a third drawn", "half

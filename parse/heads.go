@@ -233,10 +233,18 @@ func (b barsAt) leadsToMuch() bool {
 	return howMuchBehind(b.items, b.i) && !b.barBefore(b.items, b.i)
 }
 
-// leadsToMore: "capped brood four to six and honey on seven".
+// leadsToMore: "capped brood four to six and honey on seven", "capped brood bars three to five and
+// two empty cups on bar six".
 func (b barsAt) leadsToMore() bool {
-	more := b.next(3)
-	return b.next(1).is(kAnd) && b.next(2).is(kContent) && (more.is(kOn) || more.is(kBars)) && more.pause == none && !b.barBefore(b.items, b.i)
+	if !b.next(1).is(kAnd) || b.barBefore(b.items, b.i) {
+		return false
+	}
+	what := 2
+	for b.next(what).any5(kNum, kStage, kCellKind, kAmount, kArt) && !b.next(what).any(kContent, kCell) && b.next(what).pause == none {
+		what++
+	}
+	more := b.next(what + 1)
+	return b.next(what).any(kContent, kCell) && b.next(what).pause == none && (more.is(kOn) || more.is(kBars)) && more.pause == none
 }
 
 // shortAndLast: "E b3 CB b4", where the bars stand behind what they hold.

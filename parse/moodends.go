@@ -40,7 +40,7 @@ func (r *reader) endsPast(c *clause) bool {
 	switch {
 	case first.pause == comma && first.isWord5("is", "are", "'s", "has", "have"):
 		return true // "bar 9, which I put in a fortnight ago, is half built"
-	case who.is(kPron) && who.isWord2("it", "they") && verb.isWord4("is", "'s", "are", "'re"):
+	case who.isWord3("it", "they", "that") && verb.isWord4("is", "'s", "are", "'re"):
 		return true // "put it in two weeks ago, and it is about two thirds drawn"
 	case first.pause == colon && first.any4(kArt, kQueen, kBees, kComb) && !c.has(kPast) && c.when == nil:
 		return true // "it was requeened a fortnight ago; the new queen is on bar five"

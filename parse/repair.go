@@ -53,6 +53,8 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		}
 	case it.is(kRepair) && misspoken(items, k):
 		return slices.Delete(items, k-1, k+1), true
+	case (it.is(kRepair) || it.is(kNo) && r.bareNo(it)) && butNotThat(items, k):
+		return slices.Delete(items, k, k+3), true
 	case it.is(kRepair) && otherEnd(items, k):
 		return slices.Delete(items, k, k+3), true
 	case it.is(kRepair):
@@ -97,6 +99,27 @@ func listAgain(items []item, k int) bool {
 // asks for what is told right: "capped blood I mean brood".
 func misspoken(items []item, k int) bool {
 	return k > 1 && k+1 < len(items) && items[k].pause == none && items[k-1].is(kWord) && items[k-1].pause == none && items[k-2].any(kStage, kCellKind) && items[k+1].any(kContent, kCell)
+}
+
+// butNotThat reports whether a bar is taken back behind item k from the bars told before it, and
+// takes it from them: "bars three to six capped brood, hang on, not six".
+func butNotThat(items []item, k int) bool {
+	if k == 0 || k+2 >= len(items) || items[k+1].text != "not" || !barNumber(&items[k+2]) || items[k+2].pause > none {
+		return false
+	}
+	for i := k - 1; i >= 0 && i >= k-reach; i-- {
+		old := &items[i]
+		if !old.is(kBars) {
+			continue
+		}
+		at := slices.Index(old.bars, int(items[k+2].n.lo))
+		if at < 0 || len(old.bars) < 2 {
+			return false
+		}
+		old.bars, old.mended = slices.Delete(slices.Clone(old.bars), at, at+1), true
+		return true
+	}
+	return false
 }
 
 // otherEnd reports whether a range of bars gets another end behind item k, and gives it:

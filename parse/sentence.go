@@ -76,6 +76,9 @@ func (r *reader) sentence(s *sentence) {
 	}
 	for i := range list {
 		c := &list[i]
+		if i > 0 {
+			r.itNow(&list[i-1], c)
+		}
 		r.enter(c, i+1 < len(list) && list[i+1].mood == planned)
 		r.clause(c)
 		if c.has(kBars) || r.stepped {

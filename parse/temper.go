@@ -58,6 +58,9 @@ func (r *reader) notOfTemper(c *clause, i int) bool {
 	if next := c.next(i); next.text == "for" && next.pause == none && (c.next(i+1).any4(kDur, kNow, kDate, kStores) || r.isWord(c.next(i+1), "room", "space", "food", "bars")) {
 		return true // "they're fine for a week", "all right for room"
 	}
+	if next := c.next(i); next.is(kTemper) && next.pause == none && r.isWord(&c.items[i], "awful", "terrible", "dreadful", "mighty", "horrible", "wicked", "wild") {
+		return true // "awful grumpy" are grumpy
+	}
 	if text == "not happy" && i+1 < len(c.items) && c.items[i+1].isWord2("about", "with") {
 		return true
 	}
@@ -117,10 +120,15 @@ func (r *reader) ofTheAir(it *item) bool {
 // ofPeople: "we are always twitchy", "I was cross".
 func (r *reader) ofPeople(c *clause, i int) bool {
 	k := i - 1
-	for k >= 0 && c.items[k].any(kAdv, kBe) || k >= 0 && c.items[k].isWord6("always", "never", "a", "bit", "in", "such") {
+	for k >= 0 && (c.items[k].any(kAdv, kBe) || c.items[k].isWord6("always", "never", "a", "bit", "in", "such") || amNot(&c.items[k])) {
 		k--
 	}
-	return k >= 0 && k < i-1 && c.items[k].isWord2("i", "we") && hasKind(c.items[k:i], kBe)
+	return k >= 0 && k < i-1 && c.items[k].isWord2("i", "we") && (hasKind(c.items[k:i], kBe) || amNot(&c.items[k+1]))
+}
+
+// amNot reports whether an item denies what a person is: "I'm not grumbling".
+func amNot(it *item) bool {
+	return it.is(kUndone) && (strings.HasSuffix(it.text, "m not") || it.text == "are not" || it.text == "was not" || it.text == "were not")
 }
 
 // dayBefore: "before the day became too hot".

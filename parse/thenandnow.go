@@ -41,18 +41,39 @@ func thenOtherwise(items []item, i int) bool {
 // isByNow reports whether the verb at item i tells how it is, behind how it was: "bar four was
 // honey last time and is sealed brood".
 func isByNow(items []item, i int) bool {
-	if !items[i].isWord4("is", "are", "has", "have") || items[i].pause > none {
+	if i+1 < len(items) && items[i].isWord4("it", "that", "they", "she") && items[i].pause == none {
+		i++ // "and that's sealed brood now"
+	}
+	if !items[i].isWord6("is", "are", "has", "have", "'s", "'re") || items[i].pause > none {
 		return false
 	}
 	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
 		switch {
-		case items[k].is(kPast):
+		case items[k].is(kPast), items[k].is(kDate) && items[k].day.ago:
 			return true
 		case items[k].isWord4("is", "are", "has", "have"):
 			return false
 		}
 	}
 	return false
+}
+
+// itNow hands the bar of which an earlier day was told on to a clause that goes on about it: "last
+// time there were eggs on bar five and it's capped brood now".
+func (r *reader) itNow(before, c *clause) {
+	k := 0
+	if c.items[0].any(kAnd, kNow) {
+		k = 1
+	}
+	if before.mood != past || c.mood != asserted || c.has(kBars) || k+2 >= len(c.items) || !c.items[k].isWord2("it", "that") || !c.items[k+1].isWord2("is", "'s") {
+		return
+	}
+	for i := range before.items {
+		if it := &before.items[i]; it.is(kBars) && len(it.bars) == 1 {
+			r.take(it.bars, true)
+			r.inHand = awaiting
+		}
+	}
 }
 
 // toldBefore reports whether the statement that a word of the past ends has a verb

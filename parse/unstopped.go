@@ -17,6 +17,10 @@ func (r *reader) unstopped(items []item) {
 		if !it.anyOf(unstopping) {
 			continue // as most
 		}
+		if begin := theseAre(items, from, i); begin > from {
+			items[begin].pause, from = colon, begin
+			continue
+		}
 		switch {
 		case it.is(kOn) && r.placeAnew(items, from, i):
 		case it.is(kTemper) && deniedBefore(items, from, i) && !(i+1 < len(items) && items[i+1].pause == none && items[i+1].any3(kBees, kQueen, kContent)):
@@ -35,6 +39,22 @@ func (r *reader) unstopped(items []item) {
 		}
 		it.pause, from = colon, i
 	}
+}
+
+// theseAre is where "these are" begins before the temper at item i, and so the bees are spoken of
+// anew: "bar five larvae these are a bit nervous"; from where it does not.
+func theseAre(items []item, from, i int) int {
+	if !items[i].is(kTemper) {
+		return from
+	}
+	k := i - 1
+	for k > from && items[k].any(kAdv, kAmount) && items[k+1].pause == none {
+		k--
+	}
+	if k > from && items[k].isWord2("are", "were") && items[k].pause == none && items[k-1].isWord2("these", "those") {
+		return k - 1
+	}
+	return from
 }
 
 // nounAnew reports whether the bees, a fixture or the stores at item i are the subject of a
