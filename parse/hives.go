@@ -8,7 +8,20 @@ import (
 // namesHives reports whether item i makes the number behind it the first of
 // several hives'.
 func (r *reader) namesHives(items []item, i int) bool {
-	return barNumber(&items[i+1]) && items[i+1].pause == none && items[i].isWord2("hives", "colonies")
+	if !barNumber(&items[i+1]) || items[i+1].pause > none {
+		return false
+	}
+	return items[i].isWord2("hives", "colonies") || items[i].isWord2("hive", "colony") && andAnother(items, i+2)
+}
+
+// andAnother reports whether "and" and a number that counts nothing stand from item k on: "hive 1
+// and 2 were calm", "hive 1 and 2: fed".
+func andAnother(items []item, k int) bool {
+	if k+1 >= len(items) || !items[k].is(kAnd) || items[k].pause > none || !barNumber(&items[k+1]) || items[k+1].pause > none {
+		return false
+	}
+	next := at(items, k+2)
+	return next == &noItem || next.pause > none || next.any(kBe, kHave) || next.text == "both"
 }
 
 // severalHives reads "hives 1 and 3", which opens no inspection.
