@@ -55,7 +55,7 @@ var mornings = map[string][]saying{
 		{"i put bar nine in a week ago and that's half drawn already", "bars.9.placed=2026-05-07 bars.9.comb.drawn=0.5"},
 	},
 	"told shortly": {
-		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 | hive=4 temper.score=4"},
+		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},
 		{"b6 two sup cells", "bars.6.queen_cells.any=yes bars.6.queen_cells.any.count=2 bars.6.queen_cells.any.kind=supersedure"},
 		{"Drone comb on 8 cut out for varroa control.", "bars.8.drone_brood=yes"},
