@@ -188,6 +188,10 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 		lead = &c.items[1] // "Dad says feed them so remind me to do it on Friday"
 	}
 	own = own || lead.is(kPlan) && strings.HasPrefix(lead.text, "remind ")
+	mine := own && r.wordIn(c.items, "this lot", "this", "these", "mine", "ours")
+	if mine && first.pause == none && !c.has(kIf) && r.hasDeed(c) {
+		return true // "my neighbour's are calm I need to requeen this lot"
+	}
 	if first.pause > none || !own && !(first.is(kPlan) && first.isWord6("need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
 		return false
 	}

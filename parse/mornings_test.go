@@ -54,6 +54,14 @@ var mornings = map[string][]saying{
 		{"last time there were eggs on bar six and that's capped brood now", "bars.6.capped_brood=yes earlier.eggs_seen=yes earlier.eggs_seen.bar=6"},
 		{"i put bar nine in a week ago and that's half drawn already", "bars.9.placed=2026-05-07 bars.9.comb.drawn=0.5"},
 	},
+	"taken back, and asked": {
+		{"saw the queen no i didn't that was a drone", "drones=yes"},
+		{"fed them no we didn't so feed them on friday", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"capped honey on bar six the rest nectar piet can you see her no so queen not seen", "bars.6.capped_honey=yes bars.6.nectar=yes queen.seen=no"},
+		{"my neighbour's hive is calm i need to requeen this one before the winter", "plans.requeen=yes"},
+		{"i fed them a kilo of fondant my old father never fed a drop", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
+		{"stores i'd call fair and temper i'd call fine", "stores.word=fair temper.score=3"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},

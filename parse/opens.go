@@ -132,6 +132,9 @@ func sawSoMany(items []item, i int) bool {
 }
 
 func (r *reader) opensAsking(o *opener) verdict {
+	if o.pause == none && o.prev.is(kWord) && strings.HasSuffix(o.text, " you") && o.next(1).is(kSeen) && o.next(1).pause == none {
+		return doesOpen // "the rest nectar Piet can you see her"
+	}
 	return verdictOf(o.pause > none || !o.prev.anyOf(notAsked))
 }
 

@@ -68,6 +68,8 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 	case it.is(kNo) && r.bareNo(it) && answeredNo(items, k):
 		items[k+1].pause = items[k-2].pause
 		return slices.Delete(items, k-2, k+1), true
+	case it.is(kNo) && r.bareNo(it) && sawNot(items, k) >= 0:
+		return untold(items, sawNot(items, k), k+3), true
 	case it.is(kNo) && r.bareNo(it):
 		if deed := redone(items, k); deed > 0 {
 			return didInstead(items, k, deed), true
@@ -120,6 +122,39 @@ func butNotThat(items []item, k int) bool {
 		return true
 	}
 	return false
+}
+
+// sawNot is where what was seen or done begins that a bare "no" at item k takes back, with "I
+// didn't" behind it: "saw the queen no I didn't that was a drone"; -1 where nothing is.
+func sawNot(items []item, k int) int {
+	if k+2 >= len(items) || items[k].pause > comma || !items[k+1].isWord2("i", "we") || items[k+1].pause > comma || !items[k+2].is(kUndone) || items[k+2].pause > none || !strings.HasPrefix(items[k+2].text, "did") {
+		return -1
+	}
+	if next := at(items, k+3); next != &noItem && next.pause == none && !next.isWord4("that", "it", "so", "there") && !next.is(kThen) {
+		return -1
+	}
+	for i := k - 1; i >= 0 && i >= k-reach && !items[i].any(kBars, kName); i-- {
+		if items[i].any(kSeen, kDo) {
+			for i > 0 && items[i].pause == none && items[i-1].any3(kPron, kAdv, kHave) {
+				i--
+			}
+			return i
+		}
+		if items[i].pause >= stop {
+			break
+		}
+	}
+	return -1
+}
+
+// untold takes out the items that a speaker takes back, and lets what follows begin anew.
+func untold(items []item, from, end int) []item {
+	first := items[from].pause
+	items = slices.Delete(items, from, end)
+	if from < len(items) {
+		items[from].pause = max(items[from].pause, first, colon)
+	}
+	return items
 }
 
 // otherEnd reports whether a range of bars gets another end behind item k, and gives it:
