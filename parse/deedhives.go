@@ -115,6 +115,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case text == "for" && k > 0 && items[k-1].text == "as" && (k == 1 || items[k-1].pause >= stop):
 		return false // "As for Juniper, calm"
+	case prev.is(kTo) && r.timeGiven(items, k):
+		return false // "I gave the afternoon to the west hive"
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
 	case text == "off" && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "split":
@@ -140,6 +142,16 @@ func (r *reader) argument(items []item, i int) bool {
 		return r.toBeDoneTo(items, i, prev)
 	}
 	return true
+}
+
+// timeGiven reports whether all that was given before the "to" at item k is time or attention: "I gave
+// the afternoon to the west hive", "devoted an hour to Juniper".
+func (r *reader) timeGiven(items []item, k int) bool {
+	if k == 0 {
+		return false
+	}
+	last := r.mended[items[k-1].to-1]
+	return r.says(last, r.wordsOf[givenTimes]...) && !items[k-1].any(kBar, kBars, kSubstance)
 }
 
 // walksOn reports whether the "on" at item k, with "to" behind it, turns the talk to the next

@@ -92,6 +92,9 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		ref := r.merged(items, i, end, nil)
 		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
 	}
+	if r.codeAt(items, i+1) {
+		return r.asHive(r.merged(items, i, i+3, nil), strings.ToLower(r.text[items[i+1].start:items[i+2].end])), 0, i + 3
+	}
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !strings.HasPrefix(items[i+1].text, "a ") && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {
@@ -135,10 +138,16 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	return nil, 0, i
 }
 
-// numberedBefore reads "number four hive", "the number 2 colony".
+// numberedBefore reads "number four hive", "the number 2 colony", "plot 22 hive".
 func (r *reader) numberedBefore(before []item, hive *item) (string, int) {
 	n := len(before)
-	if n < 2 || hive.pause > none || !barNumber(&before[n-1]) || before[n-1].n.hi > 0 || before[n-1].pause > none || !r.isWord(&before[n-2], "number", "no", "no.", "nr", "the number") {
+	if n < 2 || hive.pause > none || !barNumber(&before[n-1]) || before[n-1].n.hi > 0 || before[n-1].pause > none {
+		return "", 0
+	}
+	if r.isWord(&before[n-2], r.wordsOf[numberedPlaces]...) {
+		return before[n-2].text + " " + formatNumber(before[n-1].n.lo), 2 // "plot 22 hive"
+	}
+	if !r.isWord(&before[n-2], "number", "no", "no.", "nr", "the number") {
 		return "", 0
 	}
 	if n > 2 && before[n-2].pause == none && before[n-3].is(kArt) {
@@ -250,6 +259,9 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
 	if single && !numbered && name != "i" && (name != "a" || letterA || (i == 0 || items[i].pause >= line || !items[i-1].is(kArt)) && r.hivesOfPage().otherLetter) && (next.pause == none || labelled) {
 		return name, true
+	}
+	if numbered && (name == "b" || name == "f") {
+		return "", false // "Elder hive B1 honey"
 	}
 	quoted := next.start > 0 && (r.text[next.start-1] == '"' || r.text[next.start-1] == 0x9C || r.text[next.start-1] == '\'')
 	if (next.has(capital) && (next.pause == none || quoted) || labelled) && (next.any3(kWord, kPlant, kColour)) && !next.lists.has(noNames) {

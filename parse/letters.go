@@ -12,6 +12,7 @@ func (r *reader) letterNames(toks []token) (names []string) {
 	if !r.onFront(r.hiveID, r.colonyID) {
 		return names
 	}
+	names = append(names, r.hiveCodes(toks)...)
 	for i := 1; i < len(toks); i++ {
 		t := &toks[i]
 		if t.end-t.start != 1 || !t.has(capital) || t.has(glued) || t.pause > none || toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID {
@@ -66,6 +67,28 @@ func (r *reader) codeNames(toks []token) (names []string) {
 		return nil
 	}
 	return names
+}
+
+// hiveCodes are the codes of a letter and a number behind the word for a hive: "Hive C7 first", "Hive
+// D2: calm". With more behind it, what a letter of shorthand stands before may be a bar: "Elder
+// hive B1-2 honey".
+func (r *reader) hiveCodes(toks []token) (names []string) {
+	for i := 1; i+1 < len(toks); i++ {
+		t, number, end := &toks[i], &toks[i+1], i+2
+		if toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID || t.end-t.start != 1 || !t.has(capital) || t.pause > none || number.id != idNumber || !number.has(glued) {
+			continue
+		}
+		alone := end == len(toks) || toks[end].pause > none || toks[end].lists.has(being) || r.says(toks[end], "first", "next", "last", "again", "today", "and", "on", "with", "in", "at", "this", "then")
+		if alone && (!r.says(*t, "b", "f") || i == 1 || toks[i-1].pause >= stop) {
+			names = append(names, r.strings.lower(r.text[t.start:number.end]))
+		}
+	}
+	return names
+}
+
+// codeAt reports whether a code by which the note names a hive stands at item i.
+func (r *reader) codeAt(items []item, i int) bool {
+	return i+1 < len(items) && items[i].has(capital) && len(items[i].text) == 1 && items[i+1].is(kNum) && items[i+1].start == items[i].end && r.names[r.strings.lower(r.text[items[i].start:items[i+1].end])]
 }
 
 // letterHeads are the letters from A on, two or more, that head what is told of a hive each:

@@ -144,6 +144,11 @@ const (
 	flownPast
 	weatherNouns
 	wholeOf
+	labelled
+	numberedPlaces
+	givenTimes
+	addressing
+	keepersDo
 	listCount
 )
 
@@ -270,6 +275,11 @@ var listNames = [listCount]string{
 	thatBar:            "that bar",
 	toCome:             "to come",
 	yards:              "yards",
+	labelled:           "labelled",
+	keepersDo:          "keepers do",
+	addressing:         "addressing",
+	givenTimes:         "given times",
+	numberedPlaces:     "numbered places",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
 	tallying:           "tallying",

@@ -57,7 +57,9 @@ type clue struct {
 // no sentence.
 var (
 	clues = [...]clue{
+		{4 * enough, (*mention).given},          // "I have called the hive Depot"
 		{-2 * enough, (*mention).titled},        // "Auntie Nora"
+		{-2 * enough, (*mention).ofFeast},       // "St George's Day", "Burns Night"
 		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
 		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
 		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
@@ -115,6 +117,15 @@ func (m *mention) titled() bool {
 	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0
 	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear")
 	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles)
+}
+
+// ofFeast reports whether the run and a word for a day, with capitals, are the name of a feast.
+func (m *mention) ofFeast() bool {
+	day := m.end
+	if m.behind(0, "'s") {
+		day++
+	}
+	return m.behindPause(none) && day < len(m.toks) && m.toks[day].has(capital) && m.toks[day].pause == none && m.says(m.toks[day], "day", "eve", "night", "week", "sunday", "monday", "tuesday", "fair", "term")
 }
 
 func (m *mention) spokenTo() bool {

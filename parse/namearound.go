@@ -84,7 +84,7 @@ func (r *reader) namesAThing(toks []token, k int) bool {
 // givenTime reports whether a while or a look is what a name was given.
 func (r *reader) givenTime(toks []token, end int) bool {
 	for k := end; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
-		if r.says(toks[k], "minutes", "hour", "hours", "look", "visit", "inspection") {
+		if r.says(toks[k], r.wordsOf[givenTimes]...) {
 			return true
 		}
 	}

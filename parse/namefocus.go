@@ -227,8 +227,12 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true
 	case close && said(end, "came", "walked", "went", "drove") && said(end+1, "with") && said(end+2, "me", "us"):
 		return true // "Maud came with me"
-	case close && r.keepsBees(toks, end), close && r.actsAsPerson(toks, end):
+	case close && r.keepsBees(toks, end), close && r.actsAsPerson(toks, end), close && r.doesAsKeeper(toks, end), close && r.hisAre(toks, end):
 		return true
+	case i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[addressing]...):
+		return true // "I must ask Sarah"
+	case close && said(end, "next") && said(end+1, "door"):
+		return true // "Lad next door wraps his in carpet"
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
 		return true // "Sandy Lane Bee Group"
 	case end+1 < len(toks) && toks[end].pause == comma && strings.HasSuffix(r.text[:toks[end].start], "(") && said(end, "plot", "flat", "allotment") && r.isNumber(&toks[end+1]):
@@ -254,6 +258,29 @@ func (r *reader) actsAsPerson(toks []token, end int) bool {
 		return r.says(toks[end+1], "the")
 	}
 	return r.says(toks[end], r.wordsOf[noticing]...) && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
+}
+
+// doesAsKeeper reports whether what keepers do, and no hive does, is told of a name: "Walter never
+// treats", "Walter also buys new queens".
+func (r *reader) doesAsKeeper(toks []token, end int) bool {
+	for end < len(toks) && toks[end].pause == none && r.says(toks[end], "never", "always", "also", "only", "just", "still", "usually", "even", "sometimes", "now") {
+		end++
+	}
+	return end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[keepersDo]...)
+}
+
+// hisAre reports whether more than one of what a name has are told of, his bees or hives: "Gareth's
+// across the brook are robbing".
+func (r *reader) hisAre(toks []token, end int) bool {
+	if toks[end].id != r.words.ownID {
+		return false
+	}
+	for k := end + 1; k < len(toks) && k < end+6 && toks[k].pause == none; k++ {
+		if r.says(toks[k], "are", "were", "have") {
+			return k > end+1 && (toks[end+1].lists.has(standing) || r.says(toks[end+1], "over", "across", "down", "up", "in", "on", "from"))
+		}
+	}
+	return false
 }
 
 // keepsBees reports whether what a keeper does with a hive, or has for one, is told of a

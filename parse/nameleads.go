@@ -120,9 +120,13 @@ func (m *mention) joinedAndTold() bool { return m.joined() && m.tells(nextSenten
 
 func (m *mention) ofAThing() bool { return m.opened() && m.namesAThing(m.toks, m.i-1) }
 
-func (m *mention) opened() bool { return m.beforeIn(1, openings) }
+func (m *mention) opened() bool {
+	return m.beforeIn(1, openings) && !(m.beforeIn(1, namings) && m.callsOther(m.i-1)) && !m.calledUp()
+}
 
-func (m *mention) calledSo() bool { return m.beforeIn(2, namings) && m.beforeIn(1, namedOnes) }
+func (m *mention) calledSo() bool {
+	return m.beforeIn(2, namings) && m.beforeIn(1, namedOnes) && !m.callsOther(m.i-2)
+}
 
 func (m *mention) isAsHivesAre() bool { return m.isHowHivesAre(m.toks, m.i, m.end) }
 
@@ -180,10 +184,10 @@ func (m *mention) tested() bool { return m.joined() && m.toldNear(m.toks, m.i-1,
 func (m *mention) ownsPart() bool { return m.behind(0, "'s") && m.behindIn(1, hiveParts) }
 
 func (m *mention) visited() bool {
-	if !m.beforeIn(1, visitLinks) {
-		return false
+	if !m.beforeIn(1, visitLinks) || m.before(1, "with") && !m.before(2, m.wordsOf[settingOut]...) {
+		return false // "began with Juniper", and not "had a look at it with Phil"
 	}
-	for back := 2; back <= 4; back++ {
+	for back := 2; back <= 4 && back <= m.i && m.toks[m.i-back+1].pause == none; back++ {
 		if m.beforeIn(back, visits) {
 			return true
 		}

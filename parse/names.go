@@ -288,11 +288,26 @@ func (r *reader) properRun(toks []token, i int) int {
 	return end
 }
 
+// opensBefore reports whether a word that stands before the name of a hive is there, "opened", "opened
+// up", "I have called the hive".
+func (r *reader) opensBefore(toks []token, i int) bool {
+	if i > 1 && toks[i].pause == none && (r.says(toks[i-1], "up") || toks[i-1].id == r.hiveID) {
+		i-- // and its article
+		if i > 1 && toks[i].id == r.hiveID {
+			i--
+		}
+	}
+	if i > 1 && toks[i].pause == none && r.says(toks[i-1], "through", "into", "inside") && toks[i-2].lists.has(visits) {
+		return true
+	}
+	return toks[i-1].lists&(1<<openings|1<<namings) != 0
+}
+
 // epithet reports whether "old" or the like begins a sentence and belongs to the name
 // behind it, which stands nowhere without it: "Old Tom was last".
 func (r *reader) epithet(toks []token, i int) bool {
 	k := i + 1
-	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop && !r.tended(toks, i) && !toks[i-1].lists.has(openings) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
+	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop && !r.tended(toks, i) && !r.opensBefore(toks, i) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
 		return false
 	}
 	for j := range toks {

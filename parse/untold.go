@@ -41,9 +41,23 @@ func (r *reader) othersBees(items []item) {
 	}
 	lot := first.has(capital) && items[1].text == "'s" && items[2].text == "lot" ||
 		r.mended[first.from].id == idUnknown && strings.HasSuffix(first.text, "s") && items[1].text == "lot"
-	if lot || first.has(capital) && r.contrasted(r.mended, int(first.to)) {
+	if lot || first.has(capital) && r.contrasted(r.mended, int(first.to)) || items[1].text == "'s" && r.isAsked(first) {
 		first.kinds = setOf(kTheirs)
 	}
+}
+
+// isAsked reports whether an item is a given name and the page has somebody of that name asked, so
+// that it is a person's whatever the letters: "i'll have to ask gwen … gwen's swarmed on tuesday".
+func (r *reader) isAsked(it *item) bool {
+	if it.to != it.from+1 || !r.givenNames.has(r.mended[it.from].id) {
+		return false
+	}
+	for k := 1; k < len(r.toks); k++ {
+		if t := &r.toks[k]; t.id == r.mended[it.from].id && t.pause == none && r.says(r.toks[k-1], r.wordsOf[addressing]...) {
+			return true
+		}
+	}
+	return false
 }
 
 // titled is the item behind "Mrs Abney's bees" or "at Mr Abney's" at the head of some
