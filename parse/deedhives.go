@@ -261,7 +261,10 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	default:
 		d.toHive = it.name
 	}
-	if d.do == "add_bar" && d.toHive != "" && (len(d.bars) > 0 || r.named && c.items[i].isWord4("given", "gave", "give", "donated")) {
+	if d.do == "remove_bar" && d.toHive != "" {
+		d.do = "move_bar" // "took bars four and five over to the Castle hive"
+	}
+	if d.do == "add_bar" && d.toHive != "" && !r.ownBars(c.items[k:]) && (len(d.bars) > 0 || r.named && c.items[i].isWord4("given", "gave", "give", "donated")) {
 		d.do = "move_bar"
 	}
 }
@@ -284,7 +287,18 @@ func (d *deed) doneToHive(prev *item) bool {
 // addsElsewhere reports whether bars of the keeper's own go into another hive that was told,
 // whose deed it is: "must add two bars to hive 3". What was given came from the one in hand.
 func (r *reader) addsElsewhere(verb *item, d *deed) bool {
-	return d.do == "add_bar" && d.toHive != "" && d.toHive != r.cur.hive && len(d.bars) == 0 && r.byHive[d.toHive] != nil && verb.isWord3("add", "added", "adding")
+	return d.do == "add_bar" && d.toHive != "" && d.toHive != r.cur.hive && len(d.bars) == 0 && r.byHive[d.toHive] != nil
+}
+
+// ownBars reports whether bars that are given behind the name of a hive are none that another
+// hive had: "give Juniper two more bars", "gave Juniper an empty bar".
+func (r *reader) ownBars(items []item) bool {
+	for k := 1; k < len(items) && k < 5 && items[k].pause == none; k++ {
+		if items[k].any(kBar, kBars) || r.emptyBar(&items[k]) {
+			return (r.emptyBar(&items[k]) || r.isWord(&items[k-1], r.wordsOf[newOnes]...)) && !(k+1 < len(items) && items[k+1].is(kOf))
+		}
+	}
+	return false
 }
 
 // inEach writes a deed of several hives to each of them: "treated hives 1 and

@@ -17,18 +17,29 @@ func (r *reader) namedAgain(items []item) {
 			*it = *r.asHive(r.merged(items, i, i+1, nil), formatNumber(it.n.lo))
 			continue
 		}
+		k := i - 1
+		if k > 0 && lead.text == "the" && lead.pause == none && r.leftThere(items, i+1) {
+			k-- // "unite them with the elm"
+			lead = &items[k]
+		}
 		if it.pause > none || !lead.anyOf(leadingBack) || !r.nameWord(it) || it.any(kSide, kPlace) {
 			continue
 		}
 		name := r.calledBefore(items[:i], it.text)
-		if name == "" || !r.turnsBack(items, i-1) && !(lead.any(kTo, kFrom) || lead.text == "with") {
+		if name == "" || !r.turnsBack(items, k) && !(lead.any(kTo, kFrom) || lead.text == "with") {
 			continue
 		}
-		if !r.turnsBack(items, i-1) && !r.deedBefore(items, i-1) {
+		if !r.turnsBack(items, k) && !r.deedBefore(items, k) {
 			continue // "pollen from the clover"
 		}
 		*it = *r.asHive(r.merged(items, i, i+1, nil), name)
 	}
+}
+
+// leftThere reports whether what is said of a hive stops before item i: at a pause, or at what tells
+// a day or goes on.
+func (r *reader) leftThere(items []item, i int) bool {
+	return i == len(items) || items[i].pause > none || items[i].any3(kDate, kAnd, kThen) || items[i].text == "on"
 }
 
 // hiveOfNumber reports whether a bare number is that of another hive told before, and of none of

@@ -66,6 +66,7 @@ var (
 		{enough, (*mention).bearsBars},          // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
 		{0, (*mention).contrasts},               // "Hank has wax moth. None in here."
 		{-2 * enough, (*mention).labels},        // "Known issue: …"
+		{-2 * enough, (*mention).titlesPaper},   // "Commonplace book: bees."
 		{-2 * enough, (*mention).ownsYard},      // "her mother sits in Ivo's yard"
 		{-2 * enough, (*mention).ofMany},        // "the Methodists' bees"
 		{-2 * enough, (*mention).ownsElse},      // "Stan's bees over the road"
@@ -152,6 +153,13 @@ func (m *mention) bearsBars() bool {
 func (m *mention) contrasts() bool { return m.contrasted(m.toks, m.end) }
 
 func (m *mention) labels() bool { return m.labelsLine(m.toks, m.i, m.end) }
+
+// titlesPaper reports whether the run is the title of what the note stands in: "Commonplace book:
+// bees", "Garden diary, week 20".
+func (m *mention) titlesPaper() bool {
+	last := m.toks[m.end-1]
+	return (m.i == 0 || m.pause() >= line) && m.end > m.i+1 && m.says(last, m.wordsOf[writings]...)
+}
 
 func (m *mention) ownsYard() bool {
 	return m.behind(0, "'s") && m.behind(1, m.wordsOf[yards]...) && m.before(1, "in", "at", "from", "to")

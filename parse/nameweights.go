@@ -85,6 +85,9 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], r.wordsOf[twins]...) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
 		return true // "the Long Meadow colony"
 	}
+	if (i == 0 || toks[i].pause >= line) && toks[i].has(capital) && toks[i+1].has(coloned) && r.says(toks[i], r.wordsOf[nameEpithets]...) && r.talksOfHive(toks, i+2, ownSentence) {
+		return true // "Long Acre: …"
+	}
 	if toks[i].lists&unnamed != 0 {
 		return false
 	}
