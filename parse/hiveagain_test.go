@@ -14,7 +14,7 @@ func TestHivesInRunningSpeech(t *testing.T) {
 		{"brook hive calm ferry hive nervous i'll unite them with brook on sunday", "hive=brook temper.score=4 / hive=ferry temper.score=2 plans.unite=yes plans.unite.to_hive=brook plans.unite.due=2026-05-17"},
 		{"Brook hive is calm. Ferry hive is nervous. I'll unite it with the brook on Sunday.", "hive=brook temper.score=4 / hive=ferry temper.score=2 plans.unite=yes plans.unite.to_hive=brook plans.unite.due=2026-05-17"},
 		{"rowan hive calm ferry hive nervous on sunday i'll unite them with the rowan", "hive=rowan temper.score=4 / hive=ferry temper.score=2 plans.unite=yes plans.unite.to_hive=rowan plans.unite.due=2026-05-17"},
-		{"Clover hive is calm. Ferry hive is nervous. They bring pollen from the clover.", "hive=clover temper.score=4 / hive=ferry temper.score=2 incoming.pollen=yes incoming.pollen.plant=clover"},
+		{"Clover hive is calm. Ferry hive is nervous. They are bringing in pollen from the clover.", "hive=clover temper.score=4 / hive=ferry temper.score=2 incoming.pollen=yes incoming.pollen.plant=clover"},
 		{"clover hive calm ferry hive no eggs pollen coming in from the clover", "hive=clover temper.score=4 / hive=ferry contents.eggs=no incoming.pollen=yes incoming.pollen.plant=clover"},
 		{"brook hive bar three eggs that's brook done now ferry hive bar two larvae", "hive=brook bars.3.eggs=yes / hive=ferry bars.2.open_brood=yes"},
 		{"stone bench hive bar three eggs", "hive=stone bench bars.3.eggs=yes"},
