@@ -143,7 +143,11 @@ func (r *reader) takenBack(it *item) bool {
 	if len(between) < 40 && (strings.Contains(between, " sorry") || strings.Contains(between, " i mean") || strings.Contains(between, " wait")) {
 		return true // "hive twelve no sorry eleven hive eleven"
 	}
-	return (strings.Contains(between, " no ") || strings.Contains(between, " not ")) && strings.HasSuffix(strings.TrimSuffix(strings.TrimSpace(between), " the"), "this is")
+	if !strings.Contains(between, " no ") && !strings.Contains(between, " not ") {
+		return false
+	}
+	said := strings.TrimSuffix(strings.TrimSpace(between), " the")
+	return slices.ContainsFunc(r.wordsOf[meaning], func(words string) bool { return strings.HasSuffix(said, " "+words) })
 }
 
 // hiveLeaf notes where the hive was named, and what is doubtful about its name.

@@ -321,6 +321,9 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)) {
 			return rest, 1 // "the middle hive"
 		}
+		if back == 0 && k > 0 && before[k-1].text == "the" && it.pause == none && slices.Contains(r.wordsOf[endPlaces], text) {
+			return text, 1 // "into the far hive"
+		}
 		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
 			return before[k-1].text + " hand", 2 // "left-hand hive"
 		}

@@ -145,6 +145,7 @@ const (
 	weatherNouns
 	wholeOf
 	labelled
+	meaning
 	numberedPlaces
 	givenTimes
 	addressing
@@ -280,6 +281,7 @@ var listNames = [listCount]string{
 	addressing:         "addressing",
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",
+	meaning:            "meaning",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
 	tallying:           "tallying",

@@ -298,8 +298,8 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 	if to == from && to+1 < len(items) && items[to].is(kTo) && cue > 1 && items[cue-2].is(kTo) && items[cue-1].any(kNum, kBars) {
 		from, to = from+1, to+1 // "moved bar nine to six, no, to five"
 	}
-	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount)) {
-		if _, ok := slotOf(&items[to], of); ok {
+	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount) || thisOne(items, to)) {
+		if _, ok := slotOf(&items[to], of); ok && !thisOne(items, to) {
 			break
 		}
 		to++
@@ -318,6 +318,12 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 		to++ // "sorry, not bar two, bar three"
 	}
 	return to, slot
+}
+
+// thisOne reports whether the "one" at item i is no number, but what one is at: "hive six, no sorry,
+// this one's hive eight".
+func thisOne(items []item, i int) bool {
+	return i > 0 && i+1 < len(items) && items[i].text == "one" && items[i-1].isWord2("this", "that") && items[i].pause == none && items[i+1].is(kBe)
 }
 
 // sheIsOn reports whether "she is on" and bars stand at item i.
