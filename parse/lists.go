@@ -145,6 +145,8 @@ const (
 	weatherNouns
 	wholeOf
 	labelled
+	earning
+	favourites
 	meaning
 	numberedPlaces
 	givenTimes
@@ -282,6 +284,8 @@ var listNames = [listCount]string{
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",
 	meaning:            "meaning",
+	earning:            "earning",
+	favourites:         "favourites",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
 	tallying:           "tallying",

@@ -72,6 +72,8 @@ var (
 		{-2 * enough, (*mention).ownsElse},      // "Stan's bees over the road"
 		{-2 * enough, (*mention).beginsName},    // "back to Quince tree hive"
 		{-2 * enough, (*mention).thankedOrTold}, // "thanks to Nora", "Nora's notes"
+		{enough, (*mention).hasItsName},         // "Juniper earns her name", "Juniper, a colony that earns its name"
+		{enough, (*mention).myBest},             // "where temper goes Juniper is my problem child"
 		{enough, (*mention).listedAsHive},       // "three colonies: Juniper, Tansy and Marigold"
 	}
 	cluesWithin = [...]clue{
@@ -232,4 +234,35 @@ func (m *mention) howItIs() bool {
 
 func (m *mention) toldAbout() bool {
 	return m.before(1, "about", "of") && m.coloned() && m.tells(nextSentences)
+}
+
+// hasItsName reports whether it is told of the run, or of a colony behind a comma, that it is as
+// its name says: "Juniper lives up to her name", "I put off Juniper, a colony that earns its name".
+func (m *mention) hasItsName() bool {
+	for k := m.end; k+2 < len(m.toks) && k < m.end+12 && m.toks[k].pause < stop && !m.toks[k].has(capital); k++ {
+		if !m.says(m.toks[k], m.wordsOf[earning]...) {
+			continue
+		}
+		for j := k + 2; j < len(m.toks) && j < k+6 && m.toks[j].pause == none; j++ {
+			if m.says(m.toks[j], "name") && m.says(m.toks[j-1], "its", "her", "his", "their", "the", "s", "'s") {
+				return m.tells(nextSentences)
+			}
+		}
+	}
+	return false
+}
+
+// myBest reports whether the run is said to be the best or the worst that the writer has, and the
+// talk goes on about a hive: "Juniper is my problem child".
+func (m *mention) myBest() bool {
+	k := m.end + 1
+	if m.byWord || !m.is() || k+1 >= len(m.toks) || m.toks[k].pause > none || !m.says(m.toks[k], "my", "our") {
+		return false
+	}
+	for last := k + 3; k+1 < len(m.toks) && k < last && m.toks[k+1].pause == none; k++ {
+		if m.says(m.toks[k+1], m.wordsOf[favourites]...) || m.toks[k+1].lists.has(verdicts) {
+			return (k+2 == len(m.toks) || m.toks[k+2].pause > none || m.says(m.toks[k+2], "child", "layer", "girls", "producer", "of", "this", "now", "and", "hive", "colony")) && m.tells(nextSentences)
+		}
+	}
+	return false
 }

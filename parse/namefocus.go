@@ -231,6 +231,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true
 	case i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[addressing]...):
 		return true // "I must ask Sarah"
+	case close && r.isOfMine(toks, end):
+		return true // "Nora is my best friend"
 	case close && said(end, "next") && said(end+1, "door"):
 		return true // "Lad next door wraps his in carpet"
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
@@ -267,6 +269,20 @@ func (r *reader) doesAsKeeper(toks []token, end int) bool {
 		end++
 	}
 	return end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[keepersDo]...)
+}
+
+// isOfMine reports whether a name is said to be that of one's kin, friend or mentor: "Nora is my best
+// friend".
+func (r *reader) isOfMine(toks []token, end int) bool {
+	if !r.says(toks[end], "is", "was", "'s") || end+2 >= len(toks) || !r.says(toks[end+1], "my", "our") {
+		return false
+	}
+	for k := end + 2; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
+		if toks[k].lists.has(kin) {
+			return true
+		}
+	}
+	return false
 }
 
 // hisAre reports whether more than one of what a name has are told of, his bees or hives: "Gareth's

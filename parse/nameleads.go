@@ -114,7 +114,9 @@ func (m *mention) setOffAndTold() bool { return m.setOff() && m.tells(nextSenten
 
 func (m *mention) united() bool { return m.joined() && m.unitedNear(m.toks, m.i-1) }
 
-func (m *mention) met() bool { return m.beforeIn(1, meetings) }
+func (m *mention) met() bool {
+	return m.beforeIn(1, meetings) || m.before(1, "off") && m.before(2, "put", "putting") && m.joined() // "I had put off Juniper"
+}
 
 func (m *mention) joinedAndTold() bool { return m.joined() && m.tells(nextSentences) }
 
