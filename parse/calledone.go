@@ -27,7 +27,7 @@ func (r *reader) calledOnes(toks []token) []calledOne {
 
 // onesTurnedTo are the hives told so to which the talk turns.
 func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
-	if !r.onFront(r.oneID, r.nucID, r.splitID) {
+	if !r.onFront(r.oneID, r.nucID, r.splitID, r.hiveID) {
 		return nil
 	}
 	for i := range toks {
@@ -79,7 +79,8 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || toks[i+1].lists.has(plantNames) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end])) || toks[i+1].has(capital) && r.mayName(toks, i+1)) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
-	if !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
+	hive := toks[i+1].id == r.hiveID && !r.says(toks[i+2], "at", "above", "below")
+	if !hive && !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
 		return i, ""
 	}
 	from := i + 3
@@ -89,11 +90,28 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if from == len(toks) || toks[from].pause > none || r.says(toks[from], "it", "that", "this", "them", "her", "him", "me", "us") || toks[from].lists.has(hiveParts) || r.numbers.of(toks[from].id).kind != notNumber {
 		return i, "" // "the one by the entrance" is a bar
 	}
+	if hive && !r.plantOrColour(toks[from]) && toks[from].lists&(1<<placesNear|1<<plantNames) == 0 {
+		return i, "" // "the hive by itself"
+	}
 	end = from + 1
 	for end < len(toks) && end < from+2 && toks[end].pause == none && r.mayName(toks, end) && !strings.HasSuffix(r.text[toks[end].start:toks[end].end], "ed") {
 		end++
 	}
+	if hive && (r.namedBehind(toks, end) || len(r.names) > 0 && !r.talksOfHive(toks, end, ownSentence)) {
+		return i, ""
+	}
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
+}
+
+// namedBehind reports whether a hive that was told by its place is told by its name in the words
+// behind: "the hive by the gate, Juniper, …", "… (hive 3) …", "… is called Juniper".
+func (r *reader) namedBehind(toks []token, end int) bool {
+	for k := end; k < len(toks) && k < end+6 && toks[k].pause < stop; k++ {
+		if toks[k].id == r.hiveID || toks[k].lists.has(namings) || toks[k].has(capital) && toks[k].pause == comma || r.says(toks[k], "known") {
+			return true
+		}
+	}
+	return false
 }
 
 // opposed reports whether the page tells the hive opposite to the one of a word by the word

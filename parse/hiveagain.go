@@ -111,6 +111,11 @@ func (r *reader) movesOn(items []item) {
 			continue
 		}
 		verb := k - 1
+		if r.wentOver(items, verb) {
+			items[verb].kinds, items[verb].says, items[verb].lists = setOf(kThen), senseless, 0
+			items[k].kinds, items[k].says = setOf(kThen), senseless
+			continue
+		}
 		if verb > 0 && items[verb].isWord5("on", "along", "over", "across", "down") && items[verb].pause == none {
 			verb--
 		}
@@ -127,6 +132,20 @@ func (r *reader) movesOn(items []item) {
 			items[verb].kinds, items[verb].says = setOf(kThen), senseless
 		}
 	}
+}
+
+// wentOver reports whether item i tells that the speaker, and no bar, went on to another hive: "then I
+// went over to hive three", "went across to the plum hive".
+func (r *reader) wentOver(items []item, i int) bool {
+	it := &items[i]
+	if !it.isWord6("went over", "went across", "moved over", "moved across", "going over", "going across") {
+		return false
+	}
+	if i == 0 || it.pause >= stop {
+		return it.text != "moved over" && it.text != "moved across"
+	}
+	prev := &items[i-1]
+	return it.pause == none && (prev.isWord2("i", "we") || prev.is(kThen) && (i == 1 || prev.pause >= stop || items[i-2].any3(kTemper, kContent, kSign)))
 }
 
 // leadingBack are the kinds of words that can stand before a hive named again.

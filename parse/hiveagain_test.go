@@ -7,6 +7,9 @@ func TestHivesInRunningSpeech(t *testing.T) {
 	for _, c := range []struct{ said, want string }{
 		{"apple hive calm not one sting pear hive a bit snappy had to give them smoke medlar hive ran on the comb", "hive=apple temper.score=4 temper.stings=0 / hive=pear temper.score=2 actions.smoke=yes / hive=medlar temper.runny=yes"},
 		{"walnut hive calm moving on to the fig hive nervous", "hive=walnut temper.score=4 / hive=fig temper.score=2"},
+		{"Hive 2 is calm. Then I went across to hive 3. Eggs on bar 4.", "hive=2 temper.score=4 / hive=3 bars.4.eggs=yes"},
+		{"Hive 2 is calm. Then bar 5 went across to hive 3.", "hive=2 temper.score=4 actions.move_bar=yes actions.move_bar.bar=5 actions.move_bar.to_hive=3"},
+		{"hive two calm then went over to hive three eggs on bar four", "hive=2 temper.score=4 / hive=3 bars.4.eggs=yes"},
 		{"hive two calm we moved on to hive three bar two eggs", "hive=2 temper.score=4 / hive=3 bars.2.eggs=yes"},
 		{"hive two bar four was moved over to hive three", "hive=2 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=3"},
 		{"brook hive bar two eggs next one ferry hive calm back to brook queen on bar four", "hive=brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},

@@ -145,6 +145,7 @@ const (
 	weatherNouns
 	wholeOf
 	labelled
+	meals
 	earning
 	favourites
 	meaning
@@ -286,6 +287,7 @@ var listNames = [listCount]string{
 	meaning:            "meaning",
 	earning:            "earning",
 	favourites:         "favourites",
+	meals:              "meals",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
 	tallying:           "tallying",

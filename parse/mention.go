@@ -73,6 +73,7 @@ var (
 		{-2 * enough, (*mention).beginsName},    // "back to Quince tree hive"
 		{-2 * enough, (*mention).thankedOrTold}, // "thanks to Nora", "Nora's notes"
 		{enough, (*mention).hasItsName},         // "Juniper earns her name", "Juniper, a colony that earns its name"
+		{enough, (*mention).hasTurn},            // "it was Juniper's turn"
 		{enough, (*mention).myBest},             // "where temper goes Juniper is my problem child"
 		{enough, (*mention).listedAsHive},       // "three colonies: Juniper, Tansy and Marigold"
 	}
@@ -265,4 +266,10 @@ func (m *mention) myBest() bool {
 		}
 	}
 	return false
+}
+
+// hasTurn reports whether it is the run's turn, and the talk goes on about a hive: "it was Juniper's
+// turn today".
+func (m *mention) hasTurn() bool {
+	return m.behind(0, "'s") && m.behindPause(none) && m.behind(1, "turn") && !m.behind(2, "to") && m.tells(nextSentences)
 }

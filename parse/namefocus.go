@@ -231,6 +231,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true
 	case i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[addressing]...):
 		return true // "I must ask Sarah"
+	case close && said(end, "for") && end+1 < len(toks) && r.says(toks[end+1], r.wordsOf[meals]...):
+		return true // "went round to Walter for tea"
 	case close && r.isOfMine(toks, end):
 		return true // "Nora is my best friend"
 	case close && said(end, "next") && said(end+1, "door"):

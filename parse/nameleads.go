@@ -115,7 +115,7 @@ func (m *mention) setOffAndTold() bool { return m.setOff() && m.tells(nextSenten
 func (m *mention) united() bool { return m.joined() && m.unitedNear(m.toks, m.i-1) }
 
 func (m *mention) met() bool {
-	return m.beforeIn(1, meetings) || m.before(1, "off") && m.before(2, "put", "putting") && m.joined() // "I had put off Juniper"
+	return m.beforeIn(1, meetings) || m.before(1, "off") && m.before(2, "put", "putting") && m.joined() || m.before(1, "up") && m.before(2, "write", "writing", "wrote") && m.joined() // "I had put off Juniper", "writing up Juniper"
 }
 
 func (m *mention) joinedAndTold() bool { return m.joined() && m.tells(nextSentences) }
@@ -123,6 +123,9 @@ func (m *mention) joinedAndTold() bool { return m.joined() && m.tells(nextSenten
 func (m *mention) ofAThing() bool { return m.opened() && m.namesAThing(m.toks, m.i-1) }
 
 func (m *mention) opened() bool {
+	if m.before(1, "old") && m.before(2, "poor", "good", "dear") && m.beforeIn(3, openings) {
+		return true // "opened poor old Juniper"
+	}
 	return m.beforeIn(1, openings) && !(m.beforeIn(1, namings) && m.callsOther(m.i-1)) && !m.calledUp()
 }
 
@@ -142,7 +145,9 @@ func (m *mention) onLabel() bool {
 	return m.behind(0, "on") && m.behind(1, "the") && m.behind(2, "label")
 }
 
-func (m *mention) knownAs() bool { return m.before(2, "known") || m.before(3, "known") }
+func (m *mention) knownAs() bool {
+	return m.before(2, "known") || m.before(3, "known") || m.before(4, "known")
+}
 
 func (m *mention) toldHere() bool { return m.tells(ownSentence) }
 
