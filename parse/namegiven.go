@@ -134,3 +134,24 @@ func (m *mention) isItsName() bool {
 	}
 	return false
 }
+
+// addBesideWord adds the names that stand beside the word for a hive, and so may stand for the hive
+// without it: "Wharf hive: calm. Depot hive: cross. Fed Wharf". Plants and places are in the
+// garden as well, and of a person more is told.
+func (r *reader) addBesideWord(toks []token, found properNames, names map[string]bool) {
+	for i := range toks {
+		if toks[i].id != r.hiveID && toks[i].id != r.colonyID {
+			continue
+		}
+		for _, k := range [...]int{i - 1, i + 1} {
+			if k < 0 || k == len(toks) || toks[max(i, k)].pause > none || !toks[k].has(capital) || k > 0 && toks[k-1].has(capital) && toks[k].pause == none && k < i || !r.mayName(toks, k) {
+				continue
+			}
+			name := r.strings.lower(r.text[toks[k].start:toks[k].end])
+			known := r.plantOrColour(toks[k]) || toks[k].lists&(1<<placesNear|1<<plantNames|1<<noNames|1<<softNames|1<<plainWords) != 0
+			if n, ok := found[name]; ok && !known && n.weight >= 0 {
+				names[name] = true
+			}
+		}
+	}
+}

@@ -68,6 +68,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		return nil
 	}
 	names := found.hives(byWord)
+	if byWord {
+		r.addBesideWord(toks, found, names)
+	}
 	for _, name := range lines {
 		names[name] = true
 	}
