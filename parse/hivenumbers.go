@@ -147,8 +147,25 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if r.byNumber && i > 0 && sign.pause == none && r.turnsBack(items, i-1) {
 		return true // "back to No 1"
 	}
+	if (spelt || r.text[sign.end] == '.') && !ofOther && sign.pause >= stop && behind.is(kBe) && temperTold(items, i+3) {
+		return true // "Number four is cross"
+	}
 	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
 	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
+}
+
+// temperTold reports whether a temper or a strength, which no bar has, is told in the sentence from
+// item k on.
+func temperTold(items []item, k int) bool {
+	for from := k; k < len(items) && (k == from || items[k].pause < comma); k++ {
+		if items[k].any(kTemper, kStrength) {
+			return true
+		}
+		if items[k].any3(kContent, kOn, kBars) {
+			return false
+		}
+	}
+	return false
 }
 
 // numberInTurn reports whether whose turn it is stands beside the number whose sign is item i,

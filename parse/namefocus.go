@@ -233,6 +233,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "I must ask Sarah"
 	case close && said(end, "for") && end+1 < len(toks) && r.says(toks[end+1], r.wordsOf[meals]...):
 		return true // "went round to Walter for tea"
+	case close && r.hasHisOwn(toks, end):
+		return true // "Walter has nosema in two of his"
 	case close && r.isOfMine(toks, end):
 		return true // "Nora is my best friend"
 	case close && said(end, "next") && said(end+1, "door"):
@@ -271,6 +273,20 @@ func (r *reader) doesAsKeeper(toks []token, end int) bool {
 		end++
 	}
 	return end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[keepersDo]...)
+}
+
+// hasHisOwn reports whether it is told of a name what hives of his own have: "Walter has nosema in two
+// of his", "Nora lost three of hers".
+func (r *reader) hasHisOwn(toks []token, end int) bool {
+	if !r.says(toks[end], "has", "had", "'s", "lost", "found", "got") {
+		return false
+	}
+	for k := end + 1; k+1 < len(toks) && k < end+8 && toks[k+1].pause == none; k++ {
+		if r.says(toks[k], "of", "in", "with") && r.says(toks[k+1], "his", "hers", "theirs") && (k+2 == len(toks) || toks[k+2].pause > none || !r.says(toks[k+1], "his") || toks[k+2].id == r.hivesID || toks[k+2].id == r.hiveID) {
+			return true
+		}
+	}
+	return false
 }
 
 // isOfMine reports whether a name is said to be that of one's kin, friend or mentor: "Nora is my best

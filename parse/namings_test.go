@@ -143,6 +143,8 @@ func TestNamings(t *testing.T) {
 		{"Wharf hive: eggs on bar 3. Depot hive: calm. Wharf had honey on bar 5 as well.", "wharf:3,5 / depot:"},
 		{"Hive Stump is calm. Hive Dibble has eggs on bar 3. Stump again: honey on bar 5.", "stump:5 / dibble:3"},
 		{"Maple hive: eggs on bar 3. Maple pollen coming in. Honey on bar 5.", "maple:3,5"},
+		{"Hive 2 is calm. Number four is cross. Eggs on bar 3.", "2: / 4:3"},
+		{"Hive 2 is calm. Eggs on bar 3. Number four is full of honey.", "2:3,4"},
 		{"Plot 22 hive. Eggs on bar 3.", "plot 22:3"},
 		{"Long Acre: eggs on bar 3.\n\nShort Furlong: honey on bar 5.", "long acre:3 / short furlong:5"},
 		{"Long story: the bees were calm. Eggs on bar 3.", ":3"},
@@ -170,4 +172,22 @@ func hivesWithBars(read []colony.Inspection) string {
 		hives = append(hives, ins.Hive+":"+strings.Join(slices.Compact(bars), ","))
 	}
 	return strings.Join(hives, " / ")
+}
+
+// TestBeesOfOthers reads what is told of the bees of people, which is nothing of one's own hive.
+func TestBeesOfOthers(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"Hive 3 is calm. Old Mr Tibbs has varroa.", "hive=3 temper.score=4"},
+		{"Hive 3 is calm. The Hendersons have wax moth.", "hive=3 temper.score=4"},
+		{"Hive 3 is calm. Derek has nosema in two of his.", "hive=3 temper.score=4"},
+		{"Hive 3 is calm. I went to help Nora, whose two are full of swarm cells.", "hive=3 temper.score=4"},
+		{"Hive 3 is calm. Idris's across the brook are robbing each other.", "hive=3 temper.score=4"},
+		{"hive three is calm\nnora's swarmed on tuesday\ni'll have to ask nora", "hive=3 temper.score=4"},
+		{"hive nora is calm\nnora's swarmed on tuesday", "hive=nora temper.score=4 earlier.swarmed=yes earlier.swarmed.on=2026-05-12"},
+		{"Hive 3 is calm. The combs have wax moth.", "hive=3 temper.score=4 signs.wax_moth=yes"},
+		{"Mrs Danvers hive is calm, with eggs on bar 4.", "hive=mrs danvers temper.score=4 bars.4.eggs=yes"},
+		{"Hive 3 is calm. Mr Tibbs had a look and found eggs on bar 4.", "hive=3 temper.score=4 bars.4.eggs=yes"},
+	} {
+		readsAs(t, "others", c.said, c.want)
+	}
 }

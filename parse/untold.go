@@ -32,10 +32,10 @@ func (r *reader) takeBackUntold(list []clause) {
 // somebody else's bees: "Alma's lot are queenless", "Bert has wax moth. None here."
 func (r *reader) othersBees(items []item) {
 	first := &items[0]
-	if len(items) < 3 || !first.any(kWord, kOn) {
+	if len(items) < 3 || !first.any3(kWord, kOn, kArt) {
 		return
 	}
-	if i := r.titled(items); i > 0 {
+	if r.titled(items) > 0 || r.peopleHave(items) {
 		first.kinds = setOf(kTheirs)
 		return
 	}
@@ -44,6 +44,27 @@ func (r *reader) othersBees(items []item) {
 	if lot || first.has(capital) && r.contrasted(r.mended, int(first.to)) || items[1].text == "'s" && r.isAsked(first) {
 		first.kinds = setOf(kTheirs)
 	}
+}
+
+// peopleHave reports whether the people that some items begin with are told to have what bees have:
+// "Old Mr Tibbs has varroa", "The Hendersons have wax moth", and not "Mr Tibbs has a look".
+func (r *reader) peopleHave(items []item) bool {
+	i := 0
+	if items[i].isWord3("old", "the", "poor") {
+		i++
+	}
+	titled := items[i].lists.has(personTitles)
+	if titled {
+		i++
+	}
+	if i+2 >= len(items) || !items[i].has(capital) || items[i].is(kName) {
+		return false
+	}
+	family := items[0].text == "the" && r.mended[items[i].from].id == idUnknown && strings.HasSuffix(items[i].text, "s") && items[i+1].isWord2("have", "had")
+	if hasKind(items, kBars) || !family && !(titled && items[i+1].isWord4("has", "had", "lost", "keeps")) {
+		return false
+	}
+	return items[i+2].any6(kSign, kMite, kCell, kContent, kNum, kBees) || i+3 < len(items) && items[i+2].any3(kArt, kAmount, kNo) && items[i+3].any5(kSign, kMite, kCell, kContent, kHive)
 }
 
 // isAsked reports whether an item is a given name and the page has somebody of that name asked, so
