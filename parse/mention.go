@@ -108,7 +108,7 @@ func (m *mention) weigh() int {
 	if weight, found := m.weighBy(clues[:]); found {
 		return weight
 	}
-	if (m.i == 0 || m.pause() >= colon) && !m.byWord {
+	if (m.i == 0 || m.pause() >= colon || m.numberedLine()) && !m.byWord {
 		return m.weighSubject()
 	}
 	if weight, found := m.weighBy(cluesWithin[:]); found {

@@ -47,10 +47,18 @@ func (r *reader) openedNote(toks []token, end int) bool {
 	if end >= len(toks) {
 		return false
 	}
-	if toks[end].pause == none {
-		return r.says(toks[end], "again") || r.thisTime(toks, end)
-	}
 	k := end
+	if toks[end].pause == none {
+		if kind := r.dates.of(toks[end].id).kind; !toks[end].has(digits) && kind != weekdayWord && kind != monthWord {
+			return r.says(toks[end], "again") || r.thisTime(toks, end)
+		}
+		for ; k < len(toks) && toks[k].pause == none; k++ {
+			if !toks[k].has(digits) && r.dates.of(toks[k].id).kind == notDate {
+				return false
+			}
+		}
+		return k < len(toks) && toks[k].pause >= stop && (k > end+1 || strings.ContainsAny(r.text[toks[end].start:toks[end].end], "/.-")) // "Juniper 14/5."
+	}
 	for ; k < len(toks) && (k == end || toks[k].pause == none); k++ {
 		if !toks[k].has(digits) && r.dates.of(toks[k].id).kind == notDate {
 			return false

@@ -107,6 +107,9 @@ func (m *mention) weighLead() int {
 func (m *mention) faresBehindComma() bool { return m.pause() == comma && m.fares(m.toks, m.end) }
 
 func (m *mention) apposed() bool {
+	if m.pause() == comma && m.i > 0 && m.behindPause(stop) && m.toks[m.i-1].id == m.hiveID {
+		return true // "the one hive, Juniper."
+	}
 	return m.pause() == comma && (m.end >= len(m.toks) || m.setOff()) && m.hiveBefore(m.toks, m.i)
 }
 

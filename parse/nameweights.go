@@ -202,11 +202,13 @@ func (m *mention) weighSubject() int {
 // is one.
 func (m *mention) weighHeading() (weight int, found bool) {
 	toks, end := m.toks, m.end
-	if m.pause() < line || end == len(toks) {
+	if m.pause() < line && !m.numberedLine() || end == len(toks) {
 		return 0, false
 	}
 	next := toks[end].pause
 	switch {
+	case m.arrowed() && m.talksOfHive(toks, end, ownSentence):
+		return enough, true // "Maple → eggs on bar 5"
 	case m.coloned() && end-m.i <= 2:
 		if m.listsPeople(toks, end) {
 			return 0, true // "Stewards: Nora + Piet"
@@ -222,6 +224,24 @@ func (m *mention) weighHeading() (weight int, found bool) {
 		return enough, true // "Alder; eggs bar 6; quiet"
 	}
 	return 0, false
+}
+
+// numberedLine reports whether nothing but its number in a list stands before the run in its line:
+// "2) Maple - eggs on bar 5".
+func (m *mention) numberedLine() bool {
+	number := m.i - 1
+	return number >= 0 && m.toks[number].has(digits) && (number == 0 || m.toks[number].pause >= line) && strings.ContainsAny(m.text[m.toks[number].end:m.toks[m.i].start], ").") && m.tells(ownSentence)
+}
+
+// arrowed reports whether an arrow parts the run from what is told of it.
+func (m *mention) arrowed() bool {
+	rest := strings.TrimLeft(m.text[m.toks[m.end-1].end:], " ")
+	for _, arrow := range [...]string{"→", "⇒", "➔", "➜", "->", "=>", "-->", "> "} {
+		if strings.HasPrefix(rest, arrow) {
+			return true
+		}
+	}
+	return false
 }
 
 // datedHeading reports whether a day follows the run, and what is told of a hive.
