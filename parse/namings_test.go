@@ -152,6 +152,8 @@ func TestNamings(t *testing.T) {
 		{"Bandit 14/5. Eggs on bar 3.", "bandit:3"},
 		{"We only have the one hive, Bandit. Eggs on bar 3.", "bandit:3"},
 		{"The hive was calm, Derek. Eggs on bar 3.", ":3"},
+		{"we're at number seven bar three eggs now into number eight bar five honey", "7:3 / 8:5"},
+		{"bar number seven eggs", ":7"},
 		{"Plot 22 hive. Eggs on bar 3.", "plot 22:3"},
 		{"Long Acre: eggs on bar 3.\n\nShort Furlong: honey on bar 5.", "long acre:3 / short furlong:5"},
 		{"Long story: the bees were calm. Eggs on bar 3.", ":3"},
