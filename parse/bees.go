@@ -405,22 +405,6 @@ func (r *reader) stores(c *clause) {
 	}
 }
 
-// hefted: "hive 6 is light" weighs it by its stores, as one who lifts it does (common
-// practice; no source).
-func (r *reader) hefted(c *clause) {
-	word := &c.items[len(c.items)-1]
-	if len(c.items) < 2 || !c.items[0].is(kName) || word.used || !word.isWord4("light", "heavy", "very light", "very heavy") {
-		return
-	}
-	for k := 1; k < len(c.items)-1; k++ {
-		if !c.items[k].any4(kBe, kAdv, kAmount, kArt) {
-			return
-		}
-	}
-	r.leaf("stores.word", r.value(word, kStored), "hefted", "", c.doubt, word)
-	r.cur.flag("stores.word", "said of the hive, not of its stores", "")
-}
-
 // linked reports whether only verbs, adverbs and articles join stores to the
 // word that weighs them.
 func (r *reader) linked(c *clause, i, k int) bool {

@@ -5,7 +5,7 @@ import "strings"
 // number keeps a count for the noun behind it, or takes a share.
 func (s *scan) number(i int) {
 	it := s.at(i)
-	if it.n.share && (s.moreCells(i) || s.moreOfComb(i)) {
+	if it.n.share && (s.moreCells(i) || s.moreOfComb(i) || s.partOfComb(i)) {
 		return
 	}
 	if it.n.share || it.n.lo > 0 && it.n.lo < 1 && it.n.hi == 0 { // "sealed brood 0.7"
@@ -17,6 +17,25 @@ func (s *scan) number(i int) {
 	}
 	s.num, s.numAt = &it.n, i
 	s.onAsMany(i)
+}
+
+// partOfComb: "bar seven half a comb, nectar in it" is half drawn, "half a comb of nectar" half full.
+func (s *scan) partOfComb(i int) bool {
+	it, next, bar := s.at(i), s.at(i+1), i-1
+	for bar > 0 && s.at(bar).any5(kBe, kHave, kAdv, kMaybe, kAmount) {
+		bar--
+	}
+	if !strings.HasSuffix(it.text, " a comb") || bar < 0 || !s.at(bar).is(kBars) || next != nil && next.is(kOf) && next.pause == none {
+		return false
+	}
+	bars := s.r.barsOf(s.c, i)
+	if len(bars) == 0 {
+		return false
+	}
+	s.r.comb(bars, "drawn", formatNumber(round2(it.n.lo)), s.r.why("drawn", "", it))
+	it.used = true
+	s.touch()
+	return true
 }
 
 // onAsMany: "brood on seven bars and honey on four", "bees on nine bars, eggs and

@@ -139,6 +139,7 @@ const (
 	yards
 	papers
 	boardVerbs
+	hefting
 	tallying
 	asBeesFly
 	flownPast
@@ -290,6 +291,7 @@ var listNames = [listCount]string{
 	meals:              "meals",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
+	hefting:            "hefting",
 	tallying:           "tallying",
 	asBeesFly:          "as bees fly",
 	flownPast:          "flown past",

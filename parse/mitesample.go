@@ -56,7 +56,7 @@ func (r *reader) beesCount(c *clause, k int) bool {
 	if k+1 < len(c.items) && c.items[k+1].pause == none && c.items[k+1].any(kSign, kCell) {
 		return true
 	}
-	if it := &c.items[k]; it.n.lo >= smallestSample && it.n.whole() && k > 0 && r.isWord(&c.items[k-1], "in", "per", "of", "out of", "from", "/") {
+	if it := &c.items[k]; it.n.lo >= smallestSample && it.n.whole() && k > 0 && r.isWord(&c.items[k-1], "in", "per", "of", "off", "out of", "from", "/") {
 		return true // "3 in 300"
 	}
 	for j := k + 1; j < len(c.items) && j <= k+2; j++ {

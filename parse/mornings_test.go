@@ -62,6 +62,15 @@ var mornings = map[string][]saying{
 		{"i fed them a kilo of fondant my old father never fed a drop", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=kg actions.feed.what=fondant"},
 		{"stores i'd call fair and temper i'd call fine", "stores.word=fair temper.score=3"},
 	},
+	"how full and how heavy": {
+		{"bar six half a comb nectar in it", "bars.6.comb.drawn=0.5 bars.6.nectar=yes"},
+		{"bar six half a comb of nectar", "bars.6.nectar=yes bars.6.nectar.cover=0.5"},
+		{"hefted it and it's light", "stores.word=light"},
+		{"Hive 4 hefted, heavy.", "hive=4 stores.word=heavy"},
+		{"bars all covered in bees", ""},
+		{"must mark her next time bar two honey", "plans.mark_queen=yes bars.2.honey=yes"},
+		{"sugar roll hive four nine off three hundred", "hive=4 mites.method=sugar mites.count=9 mites.bees=300"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},

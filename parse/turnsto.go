@@ -51,6 +51,9 @@ func (r *reader) barsBegin(items []item, i int) bool {
 	if items[i].pause == none && (prev.is(kPast) || prev.is(kDate) && prev.day.ago) && !r.toldBefore(items, i-1) {
 		return false // "last time bar eight had eggs"
 	}
+	if prev.is(kPlan) && items[i].pause == none && strings.HasPrefix(prev.text, "next ") && hasKind(items[:i-1], kDo) {
+		return true // "mark her next time bar two honey"
+	}
 	return r.heads(items, i)
 }
 
