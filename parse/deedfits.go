@@ -60,7 +60,7 @@ func (f *fitting) addBar() bool {
 	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() {
 		return false
 	}
-	if f.moreFood() {
+	if f.moreFood() || f.measureGiven() {
 		f.d.do = "feed"
 		return true
 	}
@@ -76,6 +76,25 @@ func (f *fitting) moreFood() bool {
 	fed := f.lastDeed == "earlier.feed" || f.lastDeed == "actions.feed" && f.deedSentence >= f.sentenceNo-1
 	return fed && f.wordIn(f.args, "more") && !f.has(kBar)
 }
+
+// measureGiven reports whether the bees were given so much, which can only be food: "they finished the
+// fondant so I gave them another half kilo".
+func (f *fitting) measureGiven() bool {
+	if !strings.HasPrefix(f.text, "gave them") && !strings.HasPrefix(f.text, "gave it") || f.has(kContent) || f.has(kBar) {
+		return false
+	}
+	for k := range f.args {
+		if it := &f.args[k]; it.is(kMeasure) {
+			next := at(f.args, k+1)
+			_, mass := it.size.kg()
+			return (mass || volumes[it.size.unit]) && (next == &noItem || next.pause > none || !next.is(kOf))
+		}
+	}
+	return false
+}
+
+// volumes are the units by the measure of which bees are fed.
+var volumes = map[string]bool{"l": true, "ml": true, "pt": true, "qt": true, "gal": true}
 
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
 // hand.
@@ -213,6 +232,9 @@ func (f *fitting) hiveAndDay() bool {
 // feeder is the object.
 func (f *fitting) feed() bool {
 	if strings.HasPrefix(f.text, "fill") || strings.HasPrefix(f.text, "top") || strings.HasSuffix(f.text, " in") || f.text == "left" || f.text == "poured" || f.text == "laid" {
+		if f.lastFixture == "feeder" && hasKind(f.args, kMeasure) {
+			return true // "feeder half empty, topped it up with a litre"
+		}
 		return f.substanceIn(f.args, "feed") != nil || f.foodLaid() || strings.Contains(f.text, "feeder") || hasFixture(f.reader, f.args, "feeder") && f.text != "left"
 	}
 	noun := f.text == "feed" && f.i > 0 && f.c.items[f.i-1].any3(kArt, kOf, kNo) && !f.c.items[f.i-1].any(kTo, kUndone)

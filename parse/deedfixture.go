@@ -156,10 +156,10 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 	return -1
 }
 
-// downTo: the entrance closed "down to a finger's width" is reduced.
+// downTo: the entrance closed "down to a finger's width", or "to one bee wide", is reduced.
 func (r *reader) downTo(args []item) bool {
 	for k := range args {
-		if strings.HasPrefix(args[k].text, "down") {
+		if strings.HasPrefix(args[k].text, "down") || args[k].is(kTo) && r.wordIn(args[k+1:min(len(args), k+6)], "width", "wide", "gap", "slot", "inch") {
 			return true
 		}
 	}

@@ -12,8 +12,8 @@ func (s *scan) empty(i int) bool {
 	if it.text != "empty" || it.used || s.cellAhead(i) >= 0 || s.isState(i) || s.ofTheRest(i) {
 		return false
 	}
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any4(kWord, kContent, kCell, kBar) {
-		return false // "two empty bars"
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any6(kWord, kContent, kCell, kBar, kHive, kName) && !(next.is(kName) && s.at(i-1).is(kBe)) {
+		return false // "two empty bars", "the empty hive"
 	}
 	first := s.at(0)
 	if first.any(kBut, kAnd) && i > 1 {

@@ -38,7 +38,7 @@ func (r *reader) miteCount(c *clause) {
 		r.miteSentence = true
 	}
 	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) && !r.sampled(c) {
-		if !r.sureMethod(&c.items[method]) && !c.items[method].colon && !r.boardToldOf(c, method) {
+		if !r.sureMethod(&c.items[method]) && !c.items[method].colon && !r.boardToldOf(c, method) && !c.timeThenCount(method) {
 			return
 		}
 	}
@@ -106,9 +106,20 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
+		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || c.timeThenCount(i) || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
 	}
 	return true
+}
+
+// timeThenCount reports whether a length of time and a number, with a verb of being before it, are
+// told of the board at item i: "the drop over five days was sixty".
+func (c *clause) timeThenCount(i int) bool {
+	k, timed := i+1, false
+	for k < len(c.items) && c.items[k].any4(kOn, kArt, kDur, kAdv) && c.items[k].pause <= comma {
+		timed = timed || c.items[k].is(kDur)
+		k++
+	}
+	return timed && k+1 < len(c.items) && c.items[k].is(kBe) && c.items[k+1].is(kNum) && !c.items[k+1].n.article && !c.items[k+1].n.share
 }
 
 // onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:

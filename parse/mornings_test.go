@@ -71,6 +71,15 @@ var mornings = map[string][]saying{
 		{"must mark her next time bar two honey", "plans.mark_queen=yes bars.2.honey=yes"},
 		{"sugar roll hive four nine off three hundred", "hive=4 mites.method=sugar mites.count=9 mites.bees=300"},
 	},
+	"what was given and taken": {
+		{"they've finished the syrup so gave them another two litres", "actions.feed=yes actions.feed.amount=2 actions.feed.unit=l actions.feed.what=syrup"},
+		{"gave them half a kilo", "actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=kg"},
+		{"gave them ten minutes to settle", ""},
+		{"feeder half empty topped it up with a litre", "feeder=part actions.feed=yes actions.feed.amount=1 actions.feed.unit=l"},
+		{"wasps about so i closed the entrance to a finger's width", "signs.wasps=yes actions.reduce_entrance=yes"},
+		{"bars six and seven went to the empty hive", ""},
+		{"the drop over four days was thirty", "mites.method=drop mites.count=30 mites.days=4"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},
