@@ -139,6 +139,7 @@ const (
 	yards
 	papers
 	boardVerbs
+	shifting
 	hefting
 	tallying
 	asBeesFly
@@ -291,6 +292,7 @@ var listNames = [listCount]string{
 	meals:              "meals",
 	papers:             "papers",
 	boardVerbs:         "board verbs",
+	shifting:           "shifting",
 	hefting:            "hefting",
 	tallying:           "tallying",
 	asBeesFly:          "as bees fly",

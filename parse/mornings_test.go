@@ -80,6 +80,14 @@ var mornings = map[string][]saying{
 		{"bars six and seven went to the empty hive", ""},
 		{"the drop over four days was thirty", "mites.method=drop mites.count=30 mites.days=4"},
 	},
+	"the board, and which": {
+		{"moved the board back two bars", "actions.move_follower=yes actions.move_follower.count=2 actions.move_follower.direction=back"},
+		{"the board is behind bar eleven", "follower.bar=11"},
+		{"i need to move the board back next week", "plans.move_follower=yes plans.move_follower.direction=back plans.move_follower.due=2026-05-21"},
+		{"moved the board back under the hive", ""},
+		{"the board gave fourteen in three days", "mites.method=drop mites.count=14 mites.days=3"},
+		{"i made the entrance two bees wide", "actions.reduce_entrance=yes"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},

@@ -37,6 +37,7 @@ var rewrites = []rewrite{
 	{all: setOf(kNum), any: ofMites, amend: ofItems(boardLabels)},
 	{all: setOf(kNum), any: ofMites, amend: (*reader).boardGave},
 	{all: setOf(kNum, kMethod), amend: (*reader).boardTally},
+	{all: setOf(kMethod), any: setOf(kDo, kAfter), amend: (*reader).boardMoved},
 	{all: setOf(kUnit), amend: (*reader).placedCups},
 	{all: setOf(kNum), any: countedTimes, put: (*reader).countedBehind},
 	{any: setOf(kOn, kBring), more: setOf(kContent, kForage), amend: (*reader).carriedIn},
