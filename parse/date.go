@@ -99,12 +99,13 @@ const fortnight = 14
 
 // dates reads days and durations relative to the day of the inspection.
 type dates struct {
-	numbers *numbers
-	kinds   []dateWord // by wordID
-	againID wordID
-	slashID wordID
-	orders  wordSet // words that tell what is to be done
-	weekly  wordSet // lunch, market: what a weekday before them only tells the kind of
+	numbers   *numbers
+	kinds     []dateWord // by wordID
+	againID   wordID
+	deadlines wordSet // by, since: a day may follow
+	slashID   wordID
+	orders    wordSet // words that tell what is to be done
+	weekly    wordSet // lunch, market: what a weekday before them only tells the kind of
 }
 
 func (d *dates) of(id wordID) dateWord {

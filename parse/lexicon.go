@@ -146,7 +146,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.graph.loose = set(looseWords)
 	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords, l.numbers.combsTold = set(dimensions), set(oneComb), set(countedOff), set(combsTold)
 	l.dates.orders, l.datedDeeds, l.byWords, l.nearDays = set(orders), set(datedDeeds), set(deadlines), set(aboutDays)
-	l.dates.weekly = set(weekly)
+	l.dates.weekly, l.dates.deadlines = set(weekly), l.byWords
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)

@@ -128,6 +128,13 @@ func (r *reader) sampleGave(c *clause) {
 	if r.sampleMethod == "" || c.hasAny(kMethod, kMite) {
 		return
 	}
+	if count, of := c.mitesOfSample(); count != nil {
+		w := r.why("mites", "", of)
+		r.cur.put("mites.method", r.sampleMethod, w)
+		r.cur.put("mites.count", formatNumber(count.lo), w)
+		r.beesSampled(c, r.sampleMethod, w)
+		return // "3/300"
+	}
 	for k := 2; k < len(c.items); k++ {
 		it, count := &c.items[k], &c.items[k-2]
 		if !it.is(kNum) || it.n.lo < smallestSample || !r.beesCount(c, k) || !count.is(kNum) || !count.n.whole() || count.n.lo >= it.n.lo {

@@ -22,7 +22,7 @@ var questions = [...][]question{
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance, kAfter)},
 		{(*reader).namesTaken, setOf(kBars)},
 		{(*reader).miteCount, setOf(kMethod, kMite, kMeasure, kDur)},
-		{(*reader).sampleGave, setOf(kNum)},
+		{(*reader).sampleGave, setOf(kNum, kWord)},
 		{(*reader).queen, setOf(kQueen, kShe, kSeen, kUnseen, kQueenIs, kDot, kColour, kBars, kBut)},
 		{(*reader).incoming, setOf(kBring, kForage)},
 		{(*reader).fixtures, setOf(kFixture, kState, kUndone, kAfter)},

@@ -53,6 +53,9 @@ func (d *dates) ofThatMonth(text string, toks []token, i int, ref colony.Date) (
 // a phrase with its capital: "feed 1 L syrup Sun".
 func (d *dates) plainShort(toks []token, j int) bool {
 	if j > 0 && toks[j].pause == none {
+		if d.deadlines.has(toks[j-1].id) {
+			return true // "nothing since sun"
+		}
 		switch d.of(toks[j-1].id).kind {
 		case onWord, nextWord, lastWord, thisWord, agoWord, fromWord, afterWord, beforeWord:
 			return true
