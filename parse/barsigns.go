@@ -5,11 +5,11 @@ package parse
 // tellsBarsBySign reports whether "number" stands behind the word for a bar, before it stands
 // alone: what it numbers then are bars.
 func (r *reader) tellsBarsBySign(toks []token) bool {
-	if !r.front.lists.has(numberSigns) {
+	if !r.onFront(r.numberID) {
 		return false
 	}
 	for i := range toks {
-		if !r.says(toks[i], "number") || i+1 == len(toks) || toks[i+1].pause > none {
+		if toks[i].id != r.numberID || i+1 == len(toks) || toks[i+1].pause > none {
 			continue
 		}
 		before := i > 0 && toks[i].pause == none

@@ -1,7 +1,8 @@
 package parse
 
 // Bars are told by their order alone in some notes: "first one's empty, second's just
-// started, third is honey", and some of them by a number, "one's empty, two has eggs". Whether a note does so is settled on its first page.
+// started, third is honey", and some of them by a number, "one's empty, two has eggs". Whether a
+// note does so is settled on its first page.
 
 // leastInOrder is how many places in the order that go up one by one tell bars without a
 // word for them.
@@ -15,6 +16,9 @@ func (r *reader) tellsByOrder(toks []token) bool {
 	last, run, nths := 0, 0, false
 	for i := range toks {
 		w := r.numbers.of(toks[i].id)
+		if w.kind != ordinalWord && w.kind != unitWord {
+			continue // as most words
+		}
 		if i > 0 && toks[i].pause == none && r.numbers.of(toks[i-1].id).kind == ordinalWord {
 			continue // "second one"
 		}

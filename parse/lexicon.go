@@ -36,7 +36,7 @@ type lexicon struct {
 
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, sideFront *sense // of the rules of these names
 
-	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID wordID
+	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID, numberID wordID
 }
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
@@ -152,6 +152,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)
 	l.givenNames = set(givenNames)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
+	l.numberID = l.words.add("number")
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
 	for of := givenNames + 1; of < listCount; of++ {

@@ -1,5 +1,7 @@
 package parse
 
+import "math/bits"
+
 // rewrite puts what a line tells in one way as notes tell it in another. It is looked for only
 // where the words are that it needs, since most lines have little of what could be rewritten.
 type rewrite struct {
@@ -68,8 +70,8 @@ func ofItems(amend func(items []item)) func(*reader, []item) {
 // rewrite makes the rewrites that a line may need.
 func (r *reader) rewrite(l *lexedRow) []item {
 	items := l.items
-	for i := range rewrites {
-		switch w := &rewrites[i]; {
+	for due := rewritesDue.due(l.met.kinds) | rewritesAlways; due != 0; due &= due - 1 {
+		switch w := &rewrites[bits.TrailingZeros64(due)]; {
 		case !w.neededBy(&l.met) || w.when != nil && !w.when(r, l):
 		case w.put != nil:
 			items = w.put(r, items)
@@ -79,6 +81,23 @@ func (r *reader) rewrite(l *lexedRow) []item {
 	}
 	return items
 }
+
+// rewritesDue tells which rewrites have one of the words that they need in a line with words of a
+// kind, and rewritesAlways which need none, a bit each.
+var rewritesDue, rewritesAlways = func() (due *byKind, always uint64) {
+	due = byKindOf(len(rewrites), func(row int) kinds {
+		if w := &rewrites[row]; w.any != (kinds{}) {
+			return w.any
+		}
+		return rewrites[row].all
+	})
+	for row := range rewrites {
+		if w := &rewrites[row]; w.any.or(w.all) == (kinds{}) {
+			always |= 1 << row
+		}
+	}
+	return due, always
+}()
 
 // neededBy reports whether a line has the words that the rewrite is looked for in.
 func (w *rewrite) neededBy(met *gist) bool {
