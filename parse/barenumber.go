@@ -385,6 +385,7 @@ func (n *bareNumber) goesOn() bool {
 		return true
 	}
 	closes := !n.prev.is(kAdv) || n.prev.isWord3("as well", "too", "again")
+	heads = heads || n.listing && n.next != nil && n.next.pause == none && (n.next.any(kShe, kSeen) || n.next.isWord2("i", "we")) // "seven all brood eight I can see her"
 	return heads && follows && closes && !n.prev.any(kArt, kNum, kOf, kHave, kBe, kNo, kDo, kTo)
 }
 

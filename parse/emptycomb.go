@@ -91,3 +91,17 @@ func (s *scan) partTold() bool {
 	of := s.found[n]
 	return of.class == ofComb && of.present && (of.hasCover || of.amount != "" || of.place != "" || of.side == "one")
 }
+
+// barNothing takes "nothing" for a bare bar where it is all that is told of one: "bar nine nothing,
+// bar eight nectar".
+func (r *reader) barNothing(items []item) {
+	for i := 1; i < len(items); i++ {
+		it, next := &items[i], at(items, i+1)
+		if it.text != "nothing" || it.pause > colon || !items[i-1].is(kBars) {
+			continue
+		}
+		if next == &noItem || next.pause > none || next.any5(kBars, kBar, kEnd, kName, kHive) || next.isWord2("yet", "there") {
+			it.kinds, it.says = setOf(kComb), r.bareComb
+		}
+	}
+}

@@ -34,7 +34,7 @@ type lexicon struct {
 	leadIns, opposites map[string][]string // the word tables of these names
 	strokes            strokes
 
-	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, sideFront *sense // of the rules of these names
+	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID, numberID wordID
 }
@@ -57,7 +57,7 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	}
 	l.sideFront = l.senseNamed("side-front")
 	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
-	l.followerBoard = l.senseNamed("follower")
+	l.followerBoard, l.bareComb = l.senseNamed("follower"), l.senseNamed("comb-bare")
 	l.queenCells, l.openBrood, l.cappedBrood = l.senseNamed("queen-cells"), l.senseNamed("larvae"), l.senseNamed("capped-brood")
 	l.harvested, l.fed = l.senseNamed("harvest-done"), l.senseNamed("feed-done")
 	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")

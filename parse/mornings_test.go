@@ -88,6 +88,12 @@ var mornings = map[string][]saying{
 		{"the board gave fourteen in three days", "mites.method=drop mites.count=14 mites.days=3"},
 		{"i made the entrance two bees wide", "actions.reduce_entrance=yes"},
 	},
+	"numbers in running talk": {
+		{"bar eight nothing bar seven nectar", "bars.8.comb.size=bare bars.7.nectar=yes"},
+		{"Bar 8: nothing. Bar 7: nothing but honey.", "bars.8.comb.size=bare bars.7.honey=yes bars.7.honey.cover=1"},
+		{"bar five all brood six all brood seven i can see her eight eggs", "bars.5.brood=yes bars.5.brood.cover=1 bars.6.brood=yes bars.6.brood.cover=1 bars.8.eggs=yes queen.seen=yes queen.bar=7"},
+		{"bar five brood and on six i saw the queen", "bars.5.brood=yes queen.seen=yes queen.bar=6"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},

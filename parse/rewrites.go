@@ -22,6 +22,7 @@ var rewrites = []rewrite{
 	{all: setOf(kNum), any: whatWords, amend: (*reader).layout},
 	{all: setOf(kBar, kNum), put: (*reader).apposed},
 	{any: referring, put: (*reader).refer},
+	{any: referring, amend: (*reader).barNothing},
 	{any: referring, list: 1 << ofTwo, put: (*reader).oneOfTwo},
 	{all: setOf(kOf, kOn), any: referring, put: (*reader).nthOfMany},
 	{any: leadingBack, when: leadsToHive, amend: (*reader).namedAgain},
