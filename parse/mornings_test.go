@@ -88,6 +88,12 @@ var mornings = map[string][]saying{
 		{"the board gave fourteen in three days", "mites.method=drop mites.count=14 mites.days=3"},
 		{"i made the entrance two bees wide", "actions.reduce_entrance=yes"},
 	},
+	"the same in other words": {
+		{"bar five capped brood bar six another one like that", "bars.5.capped_brood=yes bars.6.capped_brood=yes?"},
+		{"bar five eggs. Bar six is just like it.", "bars.5.eggs=yes bars.6.eggs=yes?"},
+		{"bar five another of those old black combs", "bars.5.comb.old=yes"},
+		{"the floor no longer stinks like it did", "signs.foul_smell=no"},
+	},
 	"numbers in running talk": {
 		{"bar eight nothing bar seven nectar", "bars.8.comb.size=bare bars.7.nectar=yes"},
 		{"Bar 8: nothing. Bar 7: nothing but honey.", "bars.8.comb.size=bare bars.7.honey=yes bars.7.honey.cover=1"},
