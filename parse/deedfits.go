@@ -96,6 +96,19 @@ func (f *fitting) measureGiven() bool {
 // volumes are the units by the measure of which bees are fed.
 var volumes = map[string]bool{"l": true, "ml": true, "pt": true, "qt": true, "gal": true}
 
+// movedItself reports whether it is the brood or the bees that have moved: "the brood has moved back
+// two bars", "they have moved up a bar".
+func (f *fitting) movedItself() bool {
+	k := f.i - 1
+	for k > 0 && f.pre[k].any(kHave, kAdv) && f.c.items[k+1].pause == none {
+		k--
+	}
+	if k < 0 || f.c.items[k+1].pause > none || !f.c.items[f.i].isWord2("moved", "shifted") || f.has(kBars) && !f.has(kTo) {
+		return false
+	}
+	return f.pre[k].any3(kContent, kBees, kQueen) && !f.pre[k].isWord2("it", "them") || f.pre[k].text == "cluster"
+}
+
 // givenAway: "bar six is sealed brood, and I gave that one to the elm hive" gives the bar in
 // hand.
 func (f *fitting) givenAway() bool {
@@ -151,6 +164,9 @@ func (f *fitting) barsDone() bool {
 func (f *fitting) moveBar() bool {
 	if f.c.items[f.i].isWord2("bring", "brought") && !f.has(kBars) && !f.has(kFrom) && !hasFixture(f.reader, f.args, "follower") && !hasFixture(f.reader, f.pre, "follower") && !(f.lastFixture == "follower" && len(f.args) > 0 && f.args[0].text == "it" && f.has(kTo)) {
 		return false // "must bring a spare bar"
+	}
+	if f.movedItself() {
+		return false
 	}
 	if (strings.Contains(f.text, "went ") || strings.Contains(f.text, "gone ")) && f.looseBars(f.args) && !f.has(kTo) {
 		return false // "I went over every comb": what goes itself stands before

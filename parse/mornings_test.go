@@ -94,6 +94,13 @@ var mornings = map[string][]saying{
 		{"bar five another of those old black combs", "bars.5.comb.old=yes"},
 		{"the floor no longer stinks like it did", "signs.foul_smell=no"},
 	},
+	"where it is, and what moved": {
+		{"Bar 2 has a band of honey along the top.", "bars.2.honey=yes bars.2.honey.place=top"},
+		{"bar two a band of honey around the outside", "bars.2.honey=yes bars.2.honey.place=edge"},
+		{"the nest has moved back two bars", ""},
+		{"I moved two brood bars back", "actions.move_bar=yes actions.move_bar.count=2"},
+		{"they're drawing comb like mad, festooning on bar ten", "bars.10.festooning=yes"},
+	},
 	"numbers in running talk": {
 		{"bar eight nothing bar seven nectar", "bars.8.comb.size=bare bars.7.nectar=yes"},
 		{"Bar 8: nothing. Bar 7: nothing but honey.", "bars.8.comb.size=bare bars.7.honey=yes bars.7.honey.cover=1"},

@@ -182,6 +182,10 @@ func (s *scan) place(i int) {
 		s.before.items = append(s.before.items, it)
 		return
 	}
+	if last != nil && last.class == ofComb && last.place == "edge" && value != "edge" && last.at == i-1 && it.pause == none {
+		last.place, last.items = value, append(last.items, it) // "a band of honey along the top"
+		return
+	}
 	if last != nil && last.class == ofComb && last.place == "" {
 		s.spreadSame(last, func(f *finding) {
 			if f.place == "" {
