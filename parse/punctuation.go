@@ -10,10 +10,16 @@ import "strings"
 func (s *splitter) symbol(r rune, size int) {
 	from := s.at
 	s.at += size
+	if s.parts(r) || !s.stands(r, from) {
+		s.spaced = true
+	}
+}
+
+// parts takes a mark that does nothing but part what stands on its two sides, and reports
+// whether it is one: "eggs; no larvae (yet)".
+func (s *splitter) parts(r rune) bool {
 	switch r {
-	case ',', '(', '[':
-		s.breakAt(comma)
-	case ')', ']', '"', '“', '”', '*', '|':
+	case ',', '(', '[', ')', ']', '"', '“', '”', '*', '|':
 		s.breakAt(comma)
 	case ';':
 		s.breakAt(colon)
@@ -34,78 +40,115 @@ func (s *splitter) symbol(r rune, size int) {
 			s.before = blank
 		}
 		s.breakAt(line)
+	case '•', '·':
+		s.breakAt(stop)
+		s.flags |= bullet
+	default:
+		return false
+	}
+	return true
+}
+
+// stands takes a mark from an offset that can stand for a word or join two, and reports
+// whether what follows stands close behind that word: "E+L", "20°C", "b3&4".
+func (s *splitter) stands(r rune, from int) bool {
+	switch r {
 	case '-', '–', '—', '‑', '=':
-		if s.pointed() {
-			s.arrow(from)
-			break
-		}
-		if r == '=' {
-			s.sign(r, from)
-			return
-		}
-		s.dash(from)
+		return s.dashOrArrow(r, from)
 	case '→', '⇒', '➔', '➜':
 		s.arrow(from)
 	case '½', '¼', '¾', '⅓', '⅔', '⅛':
 		s.emit(idVulgar, 0, from, s.at, digits|cased)
 	case '+':
-		for s.peek(0) == '+' {
-			s.at++ // "pollen +++"
-		}
-		e := s.words.find(s.plusOrTick(from))
-		s.emit(e.id, e.lists, from, s.at, cased)
-		return
+		return s.plus(from)
 	case '×':
-		e := s.words.find("x")
-		s.emit(e.id, e.lists, from, s.at, cased)
-		return
+		return s.emitWord("x", from, cased)
 	case '/':
-		if s.joinsBars() {
-			s.sign('&', from)
-			return
-		}
-		if s.joinContents(from) {
-			return
-		}
-		if s.partsWords(from) || s.partsBar() || s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead())) {
-			s.breakAt(comma)
-			break
-		}
-		fallthrough
+		return s.slash(from)
 	case '#':
-		if s.before == none && len(s.out) > s.head && s.numbered.has(s.out[len(s.out)-1].id) && s.digitNext() {
-			break // "bar #4"
-		}
-		s.sign(r, from)
-		return
+		return s.numberSign(r, from)
 	case '&':
 		if s.spaced && s.peek(0) == ' ' {
-			e := s.words.find("and")
-			s.emit(e.id, e.lists, from, s.at, respelt|cased)
-			return
+			return s.emitWord("and", from, respelt|cased)
 		}
-		s.sign(r, from)
-		return
+		return s.sign(r, from)
 	case '%', '°', '~', '@', 'º', '>', '<', '✓', '✔', '☑', '✗', '✘', '☒':
-		s.sign(r, from)
-		return
+		return s.sign(r, from)
 	case '\'', '’':
-		if s.afterDigits() && !s.spaced && s.peek(0)|0x20 == 's' && !isASCIILetter(s.peek(1)) {
-			s.at++
-			s.emit(s.words.ownID, 0, from, s.at, cased)
-			return
-		}
-	case '•', '·':
-		s.breakAt(stop)
-		s.flags |= bullet
+		return s.owns(from)
 	}
-	s.spaced = true
+	return false
+}
+
+// emitWord emits the word that a mark stands for, close behind which the next one stands:
+// it is always true, for stands.
+func (s *splitter) emitWord(word string, from int, f mark) bool {
+	e := s.words.find(word)
+	s.emit(e.id, e.lists, from, s.at, f)
+	return true
 }
 
 // sign emits a symbol that stands for a word.
-func (s *splitter) sign(r rune, from int) {
-	e := s.words.find(string(r))
-	s.emit(e.id, e.lists, from, s.at, cased)
+func (s *splitter) sign(r rune, from int) bool { return s.emitWord(string(r), from, cased) }
+
+// dashOrArrow reads an arrow, "b4 -> H2", an equals sign, "b4 = eggs", or a dash.
+func (s *splitter) dashOrArrow(r rune, from int) bool {
+	switch {
+	case s.pointed():
+		s.arrow(from)
+	case r == '=':
+		return s.sign(r, from)
+	default:
+		s.dash(from)
+	}
+	return false
+}
+
+// plus reads all of "pollen +++", and the tick of "Q+".
+func (s *splitter) plus(from int) bool {
+	for s.peek(0) == '+' {
+		s.at++
+	}
+	return s.emitWord(s.plusOrTick(from), from, cased)
+}
+
+// slash joins bars, "b9/b10", or contents, "E/L", parts what is said, "seen/not clipped",
+// or is a sign of its own, "21 mites / 3 d".
+func (s *splitter) slash(from int) bool {
+	switch {
+	case s.joinsBars():
+		return s.sign('&', from)
+	case s.joinContents(from):
+		return true
+	case s.partsWords(from), s.partsBar(), s.partsSpaced():
+		s.breakAt(comma)
+		return false
+	}
+	return s.numberSign('/', from)
+}
+
+// partsSpaced reports whether the slash just read stands between spaces and parts what is
+// said: "eggs / larvae", but not "drop 21 / 3" or "21 mites / 3 d".
+func (s *splitter) partsSpaced() bool {
+	return s.spaced && s.peek(0) == ' ' && !(isDigit(s.peek(1)) && (s.afterDigits() || s.daysAhead()))
+}
+
+// numberSign passes over the sign between a word and its number, "bar #4", and else emits it.
+func (s *splitter) numberSign(r rune, from int) bool {
+	if s.before == none && len(s.out) > s.head && s.numbered.has(s.out[len(s.out)-1].id) && s.digitNext() {
+		return false
+	}
+	return s.sign(r, from)
+}
+
+// owns reads the ending of what a number owns: "4's queen".
+func (s *splitter) owns(from int) bool {
+	if !s.afterDigits() || s.spaced || s.peek(0)|0x20 != 's' || isASCIILetter(s.peek(1)) {
+		return false
+	}
+	s.at++
+	s.emit(s.words.ownID, 0, from, s.at, cased)
+	return true
 }
 
 // pointed passes over the rest of an arrow, "->", "-->" or "=>"; false where there is
@@ -130,9 +173,8 @@ func (s *splitter) arrow(from int) {
 	case s.before >= line || len(s.out) == s.head:
 		s.flags |= bullet
 	case s.before == none && s.placeNext():
-		e := s.words.find("to")
 		s.spaced = true
-		s.emit(e.id, e.lists, from, s.at, cased)
+		s.emitWord("to", from, cased)
 	default:
 		s.breakAt(comma)
 		if s.out[len(s.out)-1].pause == comma { // the end of a list is no label: "b3, capped -> patchy"
@@ -231,8 +273,7 @@ func (s *splitter) dash(from int) {
 	spacedRange := afterDigit && s.spaced && next == ' ' && isDigit(s.peek(1)) && s.before == none && !s.afterHive() && s.rangesTo(1)
 	switch {
 	case s.text[from] == '-' && s.answers(from):
-		e := s.words.find("✗")
-		s.emit(e.id, e.lists, from, s.at, cased)
+		s.emitWord("✗", from, cased)
 	case tight && (afterDigit || isDigit(next)) || spacedRange:
 		s.emit(idDash, 0, from, s.at, cased)
 	case tight && s.text[from] == '-':
