@@ -1,13 +1,8 @@
 package parse
 
-import (
-	"math/bits"
-	"strings"
-)
+import "strings"
 
 var (
-	// placedBehind are the kinds of what is told before the bars that it is on.
-	placedBehind = setOf(kContent, kCell, kSign, kSeen, kQueen, kQueenIs, kDot, kPattern, kPlace)
 	// leadToBars are the kinds of words that the bars behind them belong to.
 	leadToBars = setOf(kOn, kOf, kFrom, kTo, kAfter, kFore, kTween, kDo, kIf, kAsk, kUnsure, kPlan)
 	// hangsThere are the kinds of what can be on a bar that is named behind it.
@@ -30,64 +25,45 @@ func (b barsAt) next(k int) *item {
 	return &b.items[b.i+k]
 }
 
+// before is the item k places before, or one of no kind.
+func (b barsAt) before(k int) *item {
+	if b.i < k {
+		return &noItem
+	}
+	return &b.items[b.i-k]
+}
+
 // heads reports whether a reference to bars begins what is said of them; if
 // not, it says where something before it was.
 func (r *reader) heads(items []item, i int) bool {
 	if i == 0 {
 		return true
 	}
-	b := barsAt{r, items, i, &items[i-1]}
 	it := &items[i]
-	switch {
-	case it.laid != notLaid:
+	if it.laid != notLaid {
 		return it.laid == beforeTheir
-	case it.colon && it.pause == comma:
-		return true // "queen clipped, bar 3: pollen"
-	case it.pause == none && i > 1 && len(it.bars) > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == len(it.bars) && items[i-2].is(kDo) && traitsOf(r.rule(&items[i-2], kDo).Value).bars:
-		return false // "harvested three bars six seven and eight"
-	case it.pause == none && b.prev.text == "not" && i > 1 && (items[i-2].any(kBars, kBut) || b.prev.pause == comma):
-		return false // "eggs on bars three and four, not five"
-	case it.pause == none && i > 1 && b.prev.isWord3("up", "us", "me") && items[i-2].text == "gave":
-		return false // "hive two gave us bars five and six"
-	case it.pause == none && i > 1 && b.prev.text == "off" && items[i-2].is(kCell) && b.prev.pause == none:
-		return false // "cut two cells off bar five"
-	case it.pause == comma && b.prev.anyOf(hangsThere) && r.inBrackets(it):
-		return false // "2 charged (b5)"
-	case it.pause == none && b.prev.is(kAsk) && (b.prev.text == "shall we" || i > 1 && b.prev.is(kSeen) && items[i-2].any3(kContent, kCell, kQueen)):
-		return true // "brood is there bar seven …"
-	case it.pause == none && b.prev.is(kDo) && r.rule(b.prev, kDo).Value == "smoke" && b.prev.text != "smoke":
-		return true // "gave them a puff bar one is honey"
-	case it.pause == none && b.prev.is(kDo) && r.hadObject(b.prev) && r.rule(b.prev, kDo).Value != "add_bar":
-		return true // "bar 4 curved straightened it bars 5 and 6 cross comb"
-	case i > 1 && items[i-2].is(kSame) && b.prev.text == "as", r.sameFor(items, i) >= 0:
-		return false // "the same as five", "same as four for five"
-	case it.pause == none && b.prev.isWord3("ditto", "same", "same as") && b.prev.is(kSame) && (i+1 == len(items) || items[i+1].pause >= comma):
-		return false // "b5 ditto b3"
-	case it.pause == none && (saysSoOf(b.prev) || asAre(items, i) || r.exceptAt(b.prev) && b.prev.text != "but"):
-		return false // "so are bars six and seven", "except bar six"
 	}
-	if i > 1 && (b.prev.is(kYes) || items[i-2].is(kSeen) && b.prev.isWord4("afterwards", "later", "again", "after")) {
-		b.prev = &items[i-2]
+	b := barsAt{r, items, i, &items[i-1]}
+	if lead := b.leadIn(); lead != nil {
+		return lead.heads
 	}
-	if r.onlyThere(items, i-1) {
+	b.prev = b.beforeAside()
+	switch {
+	case r.onlyThere(items, i-1), b.tellsWhere(placings[:], placingsOf):
 		return false
-	}
-	if b.tellsWhere(placings[:], placingsOf) {
-		return false
-	}
-	if it.pause >= colon {
+	case it.pause >= colon:
 		return true
 	}
-	if b.prev.any5(kAnd, kThen, kBut, kAdv, kArt) && i >= 2 && it.pause == none {
-		switch before := &items[i-2]; {
-		case !b.prev.is(kArt):
-			return !b.prev.is(kAnd) || !before.is(kBars) || r.heads(items, i-2) || r.ownVerb(items, i) // "follower behind bar nine, and bar nine is bare"
-		case before.any(kDo, kBars):
-			return false
-		case before.any(kOn, kFrom):
-			return r.frontedBar(items, i-2)
-		}
-		b.prev = &items[i-2]
+	switch before := b.before(2); {
+	case i == 1 || it.pause > none:
+	case b.prev.is(kArt) && before.any(kDo, kBars):
+		return false
+	case b.prev.is(kArt) && before.any(kOn, kFrom):
+		return r.frontedBar(items, i-2)
+	case b.prev.is(kArt):
+		b.prev = before
+	case b.prev.any4(kAnd, kThen, kBut, kAdv):
+		return !b.prev.is(kAnd) || !before.is(kBars) || r.heads(items, i-2) || r.ownVerb(items, i) // "follower behind bar nine, and bar nine is bare"
 	}
 	switch {
 	case b.tellsWhere(closePlacings[:], closePlacingsOf):
@@ -100,171 +76,13 @@ func (r *reader) heads(items []item, i int) bool {
 	return true
 }
 
-// hadObject reports whether a verb holds the pronoun that is its object: "straightened it",
-// "cut it free".
-func (r *reader) hadObject(deed *item) bool {
-	for k := deed.from + 1; k < deed.to; k++ {
-		if r.says(r.mended[k], "it", "them", "that", "those") {
-			return true
-		}
+// beforeAside is what stands before the bars, over a word that tells nothing of them: "queen
+// seen again bar six", "eggs yes bar four".
+func (b barsAt) beforeAside() *item {
+	if b.i > 1 && (b.prev.is(kYes) || b.before(2).is(kSeen) && b.prev.isWord4("afterwards", "later", "again", "after")) {
+		return b.before(2)
 	}
-	return false
-}
-
-// placing is a rule by which a reference to bars says where something before it was.
-type placing struct {
-	behind kinds // of the item before it
-	pause  pause // between the two
-	asks   func(barsAt) bool
-}
-
-// anyPause stands in a rule for whatever pause there is, and for none.
-const anyPause = blank + 1
-
-// placings are the rules that hold where a label or a sentence may end before the bars.
-var placings = [...]placing{
-	{setOf(kContent, kCell, kSign, kQueen, kSeen, kComb), anyPause, barsAt.answersLabel},
-	{setOf(kBe), anyPause, barsAt.areTheNest},
-	{setOf(kContent, kCell, kStage, kCellKind), none, barsAt.endsFinding},
-	{setOf(kContent), none, barsAt.listedWithPattern},
-	{setOf(kContent), none, barsAt.leadsToQueen},
-	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
-	{setOf(kBees), comma, barsAt.endsSign},
-	{setOf(kQueen), none, barsAt.thereSheIs},
-	{setOf(kContent), none, barsAt.leadsToMuch},
-	{setOf(kContent), none, barsAt.leadsToMore},
-	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
-	{setOf(kStage, kCellKind), none, barsAt.endsCells},
-	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
-	{setOf(kComb), none, barsAt.endsComb},
-	{setOf(kPattern), comma, barsAt.endsPattern},
-	{setOf(kContent, kCell), none, barsAt.shortAndLast},
-	{setOf(kContent), none, barsAt.eachBehindContent},
-}
-
-// closePlacings are those that hold within a phrase, over an article as well.
-var closePlacings = [...]placing{
-	{setOf(kComb), none, barsAt.fellOff},
-	{setOf(kSeen), none, barsAt.seenAcross},
-	{placedBehind, none, barsAt.endsAnew},
-}
-
-// placingsOf and closePlacingsOf tell which of the rules are for an item.
-var (
-	placingsOf      = byKindOf(len(placings), func(row int) kinds { return placings[row].behind })
-	closePlacingsOf = byKindOf(len(closePlacings), func(row int) kinds { return closePlacings[row].behind })
-)
-
-// tellsWhere reports whether one of some rules holds.
-func (b barsAt) tellsWhere(by []placing, of *byKind) bool {
-	pause := b.items[b.i].pause
-	for due := of.due(b.prev.kinds); due != 0; due &= due - 1 {
-		p := &by[bits.TrailingZeros64(due)]
-		if (p.pause == pause || p.pause == anyPause) && p.asks(b) {
-			return true
-		}
-	}
-	return false
-}
-
-// answersLabel: "larvae: bar six".
-func (b barsAt) answersLabel() bool { return b.prev.colon && !b.findingBehind(b.items, b.i+1) }
-
-// areTheNest: "the brood nest is bars four to six".
-func (b barsAt) areTheNest() bool {
-	return b.i > 1 && b.items[b.i-2].any(kContent, kQueen) && b.ends()
-}
-
-// endsComb: "cross comb 8+9".
-func (b barsAt) endsComb() bool {
-	return strings.HasSuffix(b.prev.text, " comb") && (b.i == 1 || b.prev.pause >= comma) && b.endsAnew()
-}
-
-// ends: "queen still there, bar five, white mark".
-func (b barsAt) ends() bool { return b.closed(b.items, b.i) }
-
-// endsAnew: "one sealed cell, bar five", where no bars were named before.
-func (b barsAt) endsAnew() bool { return b.ends() && !b.barBefore(b.items, b.i) }
-
-// endsSign: "deformed wings on three bees, bar 5".
-func (b barsAt) endsSign() bool {
-	return b.i > 3 && b.items[b.i-2].is(kNum) && b.items[b.i-3].is(kOn) && b.items[b.i-4].is(kSign) && b.endsAnew()
-}
-
-// endsFinding: "eggs on bar four, sealed brood bars five and six", "eggs bar 4, sealed
-// bars 5-6".
-func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items, b.i) }
-
-// endsCells: "Queen cells: 2, sealed, bar 8", "2 queen cells with jelly, bar 8", "three
-// swarm cells, sealed, bar 6", "QC sealed b5".
-func (b barsAt) endsCells() bool {
-	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.i > 1 && b.items[b.i-2].is(kCell))
-}
-
-// endsPattern: "the sealed brood is spotty, bars 5 and 7".
-func (b barsAt) endsPattern() bool { return b.endsAnew() && b.i > 1 && b.items[b.i-2].is(kBe) }
-
-// listedWithPattern: "pollen on five then it's capped brood six to nine good and solid".
-func (b barsAt) listedWithPattern() bool {
-	next := b.next(1)
-	if next.is(kAdv) && next.pause == none {
-		next = b.next(2) // "four to six kind of spotty"
-	}
-	return next.any5(kPattern, kSide, kPlace, kTemper, kStrength) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
-}
-
-// leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on
-// five".
-func (b barsAt) leadsToQueen() bool {
-	return b.next(1).is(kAnd) && b.next(2).any3(kArt, kQueen, kShe) && b.postposed(b.items, b.i)
-}
-
-// thereSheIs: "there's a virgin queen bar four and no eggs yet".
-func (b barsAt) thereSheIs() bool {
-	k := b.i - 2
-	for k > 0 && b.items[k].any(kArt, kQueenIs) && b.items[k+1].pause == none {
-		k--
-	}
-	return k > 0 && k < b.i-1 && b.items[k].is(kBe) && b.items[k-1].is(kThere) && b.next(1).is(kAnd) && len(b.next(0).bars) == 1
-}
-
-// leadsToMuch: "capped brood bars 7 and 8 both sides".
-func (b barsAt) leadsToMuch() bool {
-	return howMuchBehind(b.items, b.i) && !b.barBefore(b.items, b.i)
-}
-
-// leadsToMore: "capped brood four to six and honey on seven", "capped brood bars three to five and
-// two empty cups on bar six".
-func (b barsAt) leadsToMore() bool {
-	if !b.next(1).is(kAnd) || b.barBefore(b.items, b.i) {
-		return false
-	}
-	what := 2
-	for b.next(what).any5(kNum, kStage, kCellKind, kAmount, kArt) && !b.next(what).any(kContent, kCell) && b.next(what).pause == none {
-		what++
-	}
-	more := b.next(what + 1)
-	return b.next(what).any(kContent, kCell) && b.next(what).pause == none && (more.is(kOn) || more.is(kBars)) && more.pause == none
-}
-
-// shortAndLast: "E b3 CB b4", where the bars stand behind what they hold.
-func (b barsAt) shortAndLast() bool {
-	return b.shortRef(b.next(0)) && b.postposed(b.items, b.i)
-}
-
-// eachBehindContent: "eggs bar three open brood bars three and four".
-func (b barsAt) eachBehindContent() bool {
-	return b.postposed(b.items, b.i) && b.eachBehind(b.items, b.i)
-}
-
-// fellOff: "one comb had dropped off bar eight".
-func (b barsAt) fellOff() bool {
-	return strings.HasSuffix(b.prev.text, "off") && !b.ownVerb(b.items, b.i)
-}
-
-// seenAcross: "strolling across bar four", "queen seen bar six no queen cells".
-func (b barsAt) seenAcross() bool {
-	return endsOnPlace(b.prev.text) || b.next(1).any5(kNo, kShe, kBees, kPron, kTemper)
+	return b.prev
 }
 
 // ownVerb reports whether the bar at item i is the subject of a verb, or of its being full or
