@@ -78,67 +78,91 @@ func (s *scan) lastCell() *finding {
 // cell reads queen cells from their parts: a count, a stage, a kind and the
 // noun, in whatever order they come.
 func (s *scan) cell(i int) {
-	it, r := s.at(i), s.r
-	switch {
+	switch it := s.at(i); {
 	case it.is(kCell):
 		s.cellNoun(i)
 	case it.is(kCellKind):
-		if prev := s.at(i - 1); prev != nil && prev.isWord6("to", "the", "a", "they", "will", "might") && s.cellAhead(i) < 0 {
-			return // "whether they mean to swarm"
-		}
-		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || s.at(s.cellAhead(i)).text == "ones") {
-			last.kind = r.value(it, kCellKind)
-			last.items = append(last.items, it)
-			return
-		}
-		if s.cellAhead(i) < 0 && r.kindOfBefore(it) {
-			return
-		}
-		s.kindAt = r.value(it, kCellKind)
-		s.kindItem = it
+		s.cellKind(i)
 	default:
-		if s.cellAhead(i) < 0 && s.toldApart(i) {
+		s.cellStage(i)
+	}
+}
+
+// cellKind reads what queen cells are for: that of the cells told last, "two cells, looks like
+// supersedure", or of those that follow, "two swarm cells".
+func (s *scan) cellKind(i int) {
+	it, r := s.at(i), s.r
+	ahead, last := s.cellAhead(i), s.lastCell()
+	if prev := s.at(i - 1); prev != nil && prev.isWord6("to", "the", "a", "they", "will", "might") && ahead < 0 {
+		return // "whether they mean to swarm"
+	}
+	switch {
+	case last != nil && (ahead < 0 || s.at(ahead).text == "ones"):
+		last.kind = r.value(it, kCellKind)
+		last.items = append(last.items, it)
+	case ahead < 0 && r.kindOfBefore(it):
+	default:
+		s.kindAt, s.kindItem = r.value(it, kCellKind), it
+	}
+}
+
+// cellStage reads the stage of queen cells: that of the cells told last, "both of them sealed",
+// of more of them, "five cells, two sealed", or of those that follow, "two sealed cells".
+func (s *scan) cellStage(i int) {
+	it, r := s.at(i), s.r
+	alone := s.cellAhead(i) < 0
+	if alone && s.toldApart(i) {
+		return
+	}
+	stage := r.value(it, kStage)
+	if last := s.lastCell(); last != nil {
+		if alone && s.num != nil && (s.numAt == i-1 || s.numAt == i-2 && s.at(i-1).is(kAdv)) && last.what != "any" {
+			s.countedStage(i, stage)
 			return
 		}
-		stage := r.value(it, kStage)
-		if last := s.lastCell(); last != nil && s.cellAhead(i) < 0 && s.num != nil && (s.numAt == i-1 || s.numAt == i-2 && s.at(i-1).is(kAdv)) && last.what != "any" {
-			s.found = append(s.found, s.r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: r.rule(it, kStage).ID}))
-			s.num = nil
+		if ofAll := i > 0 && s.at(i-1).is(kEach); alone || ofAll {
+			s.stageOfLast(i, last, stage)
 			return
 		}
-		ofAll := i > 0 && s.at(i-1).is(kEach) // "both of them sealed"
-		if last := s.lastCell(); last != nil && (s.cellAhead(i) < 0 || ofAll) {
-			if last.what == "any" || last.form == "more" || last.what == "cup" && stage == "charged" || last.what == "charged" && stage == "cup" {
-				last.what = stage
-				last.items = append(last.items, it)
-				if s.num != nil && s.numAt == i-1 { // "five queen cells: three sealed and two open"
-					last.count, last.hasCount, s.num = *s.num, true, nil
-				}
-			}
-			return
+	}
+	if s.num != nil && s.cellsGoOn(i) {
+		s.countedStage(i, stage).kind = r.lastCells.kind
+		return
+	}
+	if s.num != nil && s.cellsAdded(i) {
+		if f := s.countedStage(i, stage); !s.c.has(kBars) {
+			f.bars, f.located = r.lastCells.bars, true
 		}
-		if s.cellsGoOn(i) && s.num != nil {
-			s.found = append(s.found, &finding{class: ofCells, what: stage, kind: r.lastCells.kind, present: true, count: *s.num, hasCount: true, at: i, items: []*item{it}, rule: r.rule(it, kStage).ID})
-			s.num = nil
-			return
-		}
-		if s.cellsAdded(i) && s.num != nil {
-			f := r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: r.these(it), rule: r.rule(it, kStage).ID})
-			if !s.c.has(kBars) {
-				f.bars, f.located = r.lastCells.bars, true
-			}
-			s.found, s.num = append(s.found, f), nil
-			return
-		}
-		if s.stageIx >= 0 && s.stageAt != "" { // "two sealed and one open queen cell"
-			s.holdCell(i)
-		}
-		s.stageAt, s.stageIx = stage, i
-		s.stageItem = it
-		if s.num != nil && s.numAt >= i-2 {
-			s.stageNum = s.num
-			s.num = nil
-		}
+		return
+	}
+	if s.stageIx >= 0 && s.stageAt != "" { // "two sealed and one open queen cell"
+		s.holdCell(i)
+	}
+	s.stageAt, s.stageIx, s.stageItem = stage, i, it
+	if s.num != nil && s.numAt >= i-2 {
+		s.stageNum, s.num = s.num, nil
+	}
+}
+
+// countedStage finds as many more cells of a stage as the number before it says: "five cells,
+// two sealed".
+func (s *scan) countedStage(i int, stage string) *finding {
+	it := s.at(i)
+	f := s.r.newFinding(&finding{class: ofCells, what: stage, present: true, count: *s.num, hasCount: true, at: i, items: s.r.these(it), rule: s.r.rule(it, kStage).ID})
+	s.found, s.num = append(s.found, f), nil
+	return f
+}
+
+// stageOfLast tells the stage of the cells found last, where it was not told or is made more
+// of: "five queen cells: three sealed and two open", "a cup with an egg".
+func (s *scan) stageOfLast(i int, last *finding, stage string) {
+	if last.what != "any" && last.form != "more" && !(last.what == "cup" && stage == "charged") && !(last.what == "charged" && stage == "cup") {
+		return
+	}
+	last.what = stage
+	last.items = append(last.items, s.at(i))
+	if s.num != nil && s.numAt == i-1 {
+		last.count, last.hasCount, s.num = *s.num, true, nil
 	}
 }
 

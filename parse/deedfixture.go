@@ -12,63 +12,88 @@ func (r *reader) fixtureDeed(d *deed, c *clause, i int, args []item) bool {
 			last = r.value(&c.items[k], kFixture)
 		}
 	}
-	that := len(args) > 0 && args[0].text == "that" && (len(args) == 1 || !args[1].is(kBe)) // not "reduced, that's fine"
-	if len(args) > 0 && (that || args[0].isWord3("it", "same", "the same")) && (last == "entrance" || last == "floor" && d.do != "reduce") {
-		d.do += "_" + last // "the entrance was reduced so I opened it"
+	if doneTo(d.do, last) && (ofIt(args) || r.ofLastFixture(c.items, i)) {
+		d.do += "_" + last
 		return true
 	}
-	if whichI(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && hasKind(r.told, kFixture) {
-		d.do += "_" + last // "robbing at the entrance, which I reduced"
-		return true
-	}
-	if i > 0 && c.items[i-1].is(kAnd) && c.items[i].pause == none && r.objectless(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && r.onlyFixtures() {
-		d.do += "_" + last // "the entrance I found reduced, and opened"
-		return true
-	}
-	if r.goesOn(c.items, i) && (last == "entrance" || last == "floor" && d.do != "reduce") && hasKind(r.told, kFixture) {
-		d.do += "_" + last // "the floor was closed on arrival and has been opened"
-		return true
-	}
-	if what := r.fixtureBefore(c, i, args); what != "" && !(what == "floor" && d.do == "reduce") {
+	if what := r.fixtureBefore(c, i, args); doneTo(d.do, what) {
 		d.do += "_" + what
 		return true
 	}
-	for k := range args {
-		if k > 4 {
-			break
-		}
-		if !args[k].is(kFixture) || args[k].used {
-			at := args[k].text == "at" && k > 0 && args[k-1].is(kWord) // "closed it up at the entrance"
-			if !at && !args[k].any(kArt, kAdv, kAnd, kFixture, kComb, kWord, kState, kPron) && !(args[k].is(kName) && k+1 < len(args) && args[k+1].is(kFixture)) {
-				break
-			}
-			continue
-		}
-		what := r.value(&args[k], kFixture)
-		if what != "entrance" && what != "floor" || what == "floor" && d.do == "reduce" {
-			return false
-		}
-		if i > 0 && c.items[i].pause == none && c.items[i-1].any(kBe, kFixture) && !strings.HasSuffix(c.items[i].text, "ing") {
-			return false // "the entrance is closed", not "I am closing the entrance"
-		}
-		if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
-			d.do = "reduce" // "shut the entrance down to a bee's width"
-		}
-		d.do += "_" + what
-		args[k].used = true
-		d.items = append(d.items, &args[k])
-		return true
+	if k := fixtureAmong(args); k >= 0 {
+		return r.ofFixture(d, c.items, i, args, k)
 	}
-	text := c.items[i].text
-	if strings.Contains(text, " it ") && (last == "entrance" || last == "floor" && d.do != "reduce") {
+	switch text := c.items[i].text; {
+	case strings.Contains(text, " it ") && doneTo(d.do, last):
 		d.do += "_" + last // "the entrance was wide so I made it smaller"
-		return true
-	}
-	if strings.Contains(text, "entrance") || strings.Contains(text, "the door") || strings.Contains(text, "reducer") || strings.Contains(text, "mouse guard") {
+	case strings.Contains(text, "entrance"), strings.Contains(text, "the door"), strings.Contains(text, "reducer"), strings.Contains(text, "mouse guard"):
 		d.do += "_entrance"
+	default:
+		return false
+	}
+	return true
+}
+
+// doneTo reports whether a fixture can have been opened, closed or reduced: floors are not
+// reduced.
+func doneTo(do, fixture string) bool {
+	return fixture == "entrance" || fixture == "floor" && do != "reduce"
+}
+
+// ofIt reports whether a deed is of what was named before: "the entrance was reduced so I
+// opened it", but not "reduced, that's fine".
+func ofIt(args []item) bool {
+	if len(args) == 0 {
+		return false
+	}
+	that := args[0].text == "that" && (len(args) == 1 || !args[1].is(kBe))
+	return that || args[0].isWord3("it", "same", "the same")
+}
+
+// ofLastFixture reports whether the verb at item i goes on about the fixture that the sentence
+// named: "robbing at the entrance, which I reduced", "the entrance I found reduced, and opened",
+// "the floor was closed on arrival and has been opened".
+func (r *reader) ofLastFixture(items []item, i int) bool {
+	if (whichI(items, i) || r.goesOn(items, i)) && hasKind(r.told, kFixture) {
 		return true
 	}
-	return false
+	return i > 0 && items[i-1].is(kAnd) && items[i].pause == none && r.objectless(items, i) && r.onlyFixtures()
+}
+
+// fixtureAmong is where a fixture not yet told of is the object of a verb, -1 where none is:
+// "up the big entrance".
+func fixtureAmong(args []item) int {
+	for k := range args[:min(len(args), 5)] {
+		it := &args[k]
+		switch {
+		case it.is(kFixture) && !it.used:
+			return k
+		case it.text == "at" && k > 0 && args[k-1].is(kWord): // "closed it up at the entrance"
+		case it.any6(kArt, kAdv, kAnd, kFixture, kComb, kWord), it.any(kState, kPron):
+		case it.is(kName) && k+1 < len(args) && args[k+1].is(kFixture):
+		default:
+			return -1
+		}
+	}
+	return -1
+}
+
+// ofFixture makes the verb at item i one of the fixture that is its object, the argument k.
+func (r *reader) ofFixture(d *deed, items []item, i int, args []item, k int) bool {
+	what := r.value(&args[k], kFixture)
+	if !doneTo(d.do, what) {
+		return false
+	}
+	if i > 0 && items[i].pause == none && items[i-1].any(kBe, kFixture) && !strings.HasSuffix(items[i].text, "ing") {
+		return false // "the entrance is closed", not "I am closing the entrance"
+	}
+	if d.do == "close" && what == "entrance" && r.downTo(args[k+1:]) {
+		d.do = "reduce" // "shut the entrance down to a bee's width"
+	}
+	d.do += "_" + what
+	args[k].used = true
+	d.items = append(d.items, &args[k])
+	return true
 }
 
 // whichI reports whether the verb at item i tells what I did to what was named before:

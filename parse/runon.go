@@ -169,54 +169,84 @@ var (
 	besideThings = setOf(kNum, kArt, kAmount, kStage, kPattern, kCellKind, kColour, kPlant)
 )
 
+// onward is what stands from an item on.
+type onward struct {
+	items []item
+	i     int
+}
+
+// next is the item k places behind, or one of no kind where a pause stands before it.
+func (a onward) next(k int) *item {
+	if a.i+k >= len(a.items) || a.items[a.i+k].pause > none {
+		return &noItem
+	}
+	return &a.items[a.i+k]
+}
+
 // tellsOwn reports whether a finding that begins at item i tells where it is, or how.
 func (r *reader) tellsOwn(items []item, i int) bool {
-	next := func(k int) *item {
-		if i+k >= len(items) || items[i+k].pause > none {
-			return &noItem
-		}
-		return &items[i+k]
-	}
+	from := onward{items, i}
 	is := 1 // where it is told how something is
-	if next(1).is(kBe) {
+	if from.next(1).is(kBe) {
 		is = 2
 	}
+	how := from.next(is)
 	switch it := &items[i]; {
 	case it.lists.has(swarming):
 		return true
 	case it.is(kDo):
-		deed := r.rule(it, kDo)
-		bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next(1).is(kDate) && (next(1).kinds != kinds{} || strings.Contains(it.text, " them ")) // "brood on five split the hive"
-		fed := items[i-1].any(kDo, kSubstance) && next(1).is(kFixture)                                                                               // "half a kilo fondant given swept floor"
-		return (bare || fed) && deed.Form == "done" || doneAnew(deed, next(1), next(2))                                                              // "wasps at the entrance opened the entrance"
+		return r.deedOfOwn(from)
 	case it.is(kQueen):
-		return next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
+		return from.next(1).any3(kSeen, kUnseen, kQueenIs) // "moved bar 12 to 8 queen not seen"
 	case it.is(kSky) && !it.is(kStored):
 		return true
 	case it.is(kLeaf) && !it.is(kStored):
 		first, _, _ := strings.Cut(it.text, " ")
 		return first != "on" && first != "say" && first != "running" // "14 bars in use", but "a virgin running about"
 	case it.is(kBees) && it.text == "bees":
-		return next(1).is(kTemper) || next(1).any4(kBe, kAmount, kArt, kAdv) && next(2).is(kTemper) // "bees a bit grumpy"
+		return from.next(1).is(kTemper) || from.next(1).any4(kBe, kAmount, kArt, kAdv) && from.next(2).is(kTemper) // "bees a bit grumpy"
 	case it.is(kMethod):
-		return next(1).any(kNum, kMeasure) // "follower moved to nine sugar shake half a cup nineteen mites"
+		return from.next(1).any(kNum, kMeasure) // "follower moved to nine sugar shake half a cup nineteen mites"
 	case it.is(kMeasure):
-		return next(1).is(kSubstance) && next(2).isWord6("given", "fed", "added", "poured", "supplied", "offered") // "stores light one kilo fondant given"
+		return from.next(1).is(kSubstance) && from.next(2).isWord6("given", "fed", "added", "poured", "supplied", "offered") // "stores light one kilo fondant given"
 	case it.is(kBrood):
-		return next(is).is(kPattern) // "brood pattern good"
+		return how.is(kPattern) // "brood pattern good"
 	case it.is(kStores):
-		return next(is).is(kStored) // "stores light"
-	case it.is(kFixture) && r.value(it, kFixture) == "follower":
-		moved := next(is).is(kDo) && next(is+1).any(kTo, kAfter)          // "follower moved to nine"
-		return moved || next(is).is(kAfter) && next(is+1).any(kBar, kNum) // "follower's behind bar 12"
+		return how.is(kStored) // "stores light"
 	case it.is(kFixture):
-		return next(is).is(kState) && !next(is+1).is(kFixture) || next(is).is(kNum) && next(is+1).is(kState) // "feeder was half full"
+		return r.fixtureOfOwn(it, how, from.next(is+1))
 	case it.is(kBar) && it.is(kComb) && is == 2:
-		return next(2).is(kComb) // "comb's broken on bar 8"
+		return how.is(kComb) // "comb's broken on bar 8"
 	case it.is(kBring):
 		thing, _ := r.thingsAt(items, i+1)
 		return thing != nil && thing.is(kContent) // "bringing in yellow pollen"
 	}
+	return r.placeOfOwn(from)
+}
+
+// deedOfOwn reports whether a verb that stands behind something whole is a deed of its own:
+// "brood on five split the hive", "half a kilo fondant given swept floor", "wasps at the
+// entrance opened the entrance".
+func (r *reader) deedOfOwn(from onward) bool {
+	i, items, next := from.i, from.items, from.next(1)
+	deed := r.rule(&items[i], kDo)
+	bare := items[i-1].is(kNum) && items[i-2].is(kOn) && !next.is(kDate) && (next.kinds != kinds{} || strings.Contains(items[i].text, " them "))
+	fed := items[i-1].any(kDo, kSubstance) && next.is(kFixture)
+	return (bare || fed) && deed.Form == "done" || doneAnew(deed, next, from.next(2))
+}
+
+// fixtureOfOwn reports whether it is told of a fixture how it is: "follower moved to nine",
+// "follower's behind bar 12", "feeder was half full".
+func (r *reader) fixtureOfOwn(fixture, how, behind *item) bool {
+	if r.value(fixture, kFixture) == "follower" {
+		return how.is(kDo) && behind.any(kTo, kAfter) || how.is(kAfter) && behind.any(kBar, kNum)
+	}
+	return how.is(kState) && !behind.is(kFixture) || how.is(kNum) && behind.is(kState)
+}
+
+// placeOfOwn reports whether things are named with where they are: "honey on 9".
+func (r *reader) placeOfOwn(from onward) bool {
+	items, i := from.items, from.i
 	thing, end := r.thingsAt(items, i)
 	if end == 0 {
 		return false
@@ -224,21 +254,22 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	if items[i].is(kSign) && items[i-1].is(kNum) {
 		return true // "brood on five smells foul": the number is a place
 	}
-	i = end
-	for next(0).any4(kFull, kSide, kPlace, kPattern) && next(1).any5(kOn, kFull, kSide, kPlace, kPattern) {
-		i++ // "capped brood both sides on bar 5"
+	from.i = end
+	for from.next(0).any4(kFull, kSide, kPlace, kPattern) && from.next(1).any5(kOn, kFull, kSide, kPlace, kPattern) {
+		from.i++ // "capped brood both sides on bar 5"
 	}
+	where, at, behind := from.next(0), from.next(1), from.next(2)
 	switch {
-	case next(0).is(kOn) && next(1).is(kBar) && barNumber(next(2)), next(0).is(kOn) && barNumber(next(1)) && !next(2).any(kBar, kUnit):
+	case where.is(kOn) && at.is(kBar) && barNumber(behind), where.is(kOn) && barNumber(at) && !behind.any(kBar, kUnit):
 		return true // "eggs on bar 4", "honey on 9", "deformed wings on two bees"
-	case next(0).is(kPlace) && next(1).is(kOf) && next(2).any(kBar, kNum):
+	case where.is(kPlace) && at.is(kOf) && behind.any(kBar, kNum):
 		return true // "drone brood on the bottom of bar 9"
-	case next(0).is(kLeaf) && strings.HasPrefix(next(0).text, "on "):
+	case where.is(kLeaf) && strings.HasPrefix(where.text, "on "):
 		return thing.is(kContent) // "brood on five bars"
-	case next(0).is(kBring):
+	case where.is(kBring):
 		return thing.is(kContent) // "orange pollen coming in"
 	}
-	return thing.is(kSign) && next(0).is(kOn) && (next(1).is(kFixture) || next(1).is(kArt) && next(2).is(kWord)) // "ants on the stand"
+	return thing.is(kSign) && where.is(kOn) && (at.is(kFixture) || at.is(kArt) && behind.is(kWord)) // "ants on the stand"
 }
 
 // doneAnew reports whether a verb of what was done has its object, the two items behind

@@ -17,43 +17,13 @@ func (s *scan) bar(i int) {
 	if it.mended {
 		r.mendedBars = append(r.mendedBars, it.bars...)
 	}
-	if asAre(s.c.items, i) {
-		s.alike(i, s.at(i-1))
-		return
-	}
-	if as := s.at(i - 1); as != nil && as.text == "as" && s.headed && i >= 2 && s.at(i-2).is(kBars) {
-		s.copyFrom(s.r.saidOf.about(it.bars[0]), as) // "bar six: as bar five"
-		return
-	}
 	waiting := s.found[s.bound:]
-	if s.onOneOf(i) || len(waiting) == 0 && s.alsoOn(i) {
+	if s.barsAlike(i) || s.onOneOf(i) || len(waiting) == 0 && s.alsoOn(i) {
 		return
 	}
-	head := i == 0 || r.heads(s.c.items, i)
-	if head && len(waiting) > 0 && !s.headed && s.closes(i) && it.pause == none {
-		head = false // "eggs b5", "drone brood bar nine."
-	}
-	if !head && i > 1 && s.at(i-1).is(kOf) && s.at(i-2).is(kBar) && it.pause == none {
-		head = len(waiting) > 0 && s.pausedBetween(waiting[len(waiting)-1].at, i) // "beetles everywhere, and the comb of bar 2 …"
-	}
-	if !head && (s.headed || len(waiting) == 0) && s.before.hasCover && s.shareOfBar(i) && s.contentAhead(i) {
-		head = true // "a third of bar five is honey and half of bar six is pollen"
-	}
-	if !head && len(waiting) > 0 && waiting[len(waiting)-1].class == ofCells && s.countsMore(i+1) {
-		head = true // "on bar 5 a capped cell and on bar 6 another"
-	}
+	head := s.headsHere(i, waiting)
 	if !head {
-		bars := it.bars
-		if s.thereToo(i) {
-			bars = append(slices.Clone(r.bars), bars...)
-		}
-		for _, f := range s.reaches(waiting, i) {
-			if f.whole && !f.present && !s.onlyBetween(f.at, i, kWhole, kOn, kArt, kAdv) {
-				continue // "not an egg anywhere the queen is on bar three"
-			}
-			f.bars, f.located = bars, true
-			f.items = append(f.items, it)
-		}
+		s.placeOn(i, waiting)
 	}
 	s.settle(waiting)
 	s.bound = len(s.found)
@@ -72,6 +42,64 @@ func (s *scan) bar(i int) {
 	if head && len(waiting) == 0 {
 		r.inHand = awaiting
 		s.goesOn(i)
+	}
+}
+
+// barsAlike copies to the bars at item i what was said of others: "as are 7 and 8", "bar six:
+// as bar five".
+func (s *scan) barsAlike(i int) bool {
+	if asAre(s.c.items, i) {
+		s.alike(i, s.at(i-1))
+		return true
+	}
+	if as := s.at(i - 1); as != nil && as.text == "as" && s.headed && i >= 2 && s.at(i-2).is(kBars) {
+		s.copyFrom(s.r.saidOf.about(s.at(i).bars[0]), as)
+		return true
+	}
+	return false
+}
+
+// headsHere reports whether the bars at item i begin what is said of them; if not, they are
+// those of the findings that wait for bars.
+func (s *scan) headsHere(i int, waiting []*finding) bool {
+	if i == 0 || s.r.heads(s.c.items, i) {
+		placesThem := len(waiting) > 0 && !s.headed && s.at(i).pause == none && s.closes(i) // "eggs b5", "drone brood bar nine."
+		if !placesThem {
+			return true
+		}
+	}
+	return s.combOfAnother(i, waiting) || s.shareOfAnother(i, waiting) || s.anotherCell(i, waiting)
+}
+
+// combOfAnother: "beetles everywhere, and the comb of bar 2 …".
+func (s *scan) combOfAnother(i int, waiting []*finding) bool {
+	ofBar := i > 1 && s.at(i-1).is(kOf) && s.at(i-2).is(kBar) && s.at(i).pause == none
+	return ofBar && len(waiting) > 0 && s.pausedBetween(waiting[len(waiting)-1].at, i)
+}
+
+// shareOfAnother: "a third of bar five is honey and half of bar six is pollen".
+func (s *scan) shareOfAnother(i int, waiting []*finding) bool {
+	return (s.headed || len(waiting) == 0) && s.before.hasCover && s.shareOfBar(i) && s.contentAhead(i)
+}
+
+// anotherCell: "on bar 5 a capped cell and on bar 6 another".
+func (s *scan) anotherCell(i int, waiting []*finding) bool {
+	return len(waiting) > 0 && waiting[len(waiting)-1].class == ofCells && s.countsMore(i+1)
+}
+
+// placeOn gives the findings that wait for bars those at item i: "eggs and larvae on bar 5".
+func (s *scan) placeOn(i int, waiting []*finding) {
+	it := s.at(i)
+	bars := it.bars
+	if s.thereToo(i) {
+		bars = append(slices.Clone(s.r.bars), bars...)
+	}
+	for _, f := range s.reaches(waiting, i) {
+		if f.whole && !f.present && !s.onlyBetween(f.at, i, kWhole, kOn, kArt, kAdv) {
+			continue // "not an egg anywhere the queen is on bar three"
+		}
+		f.bars, f.located = bars, true
+		f.items = append(f.items, it)
 	}
 }
 
