@@ -53,27 +53,3 @@ var toldOfCounted = setOf(kOf, kContent, kStage, kSide, kPlace, kAdv, kPattern)
 func countsSome(it *item) bool {
 	return it.n.whole() && !it.n.article && !it.n.share && !it.n.ordinal && it.n.hi == 0 && it.n.lo >= 2 && it.n.lo <= maxBar
 }
-
-// listedSoMany is where a list of so many rising numbers that begins behind a comma at item
-// from ends, with nothing that they count behind them; 0 where there is none.
-func listedSoMany(items []item, from, many int) int {
-	if from >= len(items) || items[from].pause != comma && items[from].pause != colon {
-		return 0
-	}
-	k, last, n := from, 0, 0
-	for ; k < len(items) && n < many; k++ {
-		it := &items[k]
-		if it.is(kAnd) && n > 0 && it.pause <= comma {
-			continue
-		}
-		if !barNumber(it) || it.pause > colon || int(it.n.lo) <= last || n > 0 && it.pause == none && !items[k-1].is(kAnd) {
-			return 0
-		}
-		last = int(max(it.n.lo, it.n.hi))
-		n += last - int(it.n.lo) + 1
-	}
-	if n != many || k < len(items) && items[k].pause == none && !items[k].any6(kAnd, kBut, kThen, kBe, kHave, kOn) {
-		return 0
-	}
-	return k
-}

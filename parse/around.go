@@ -7,6 +7,17 @@ import (
 
 // What stands among the words around a verb: of which kinds they are, and what they mean.
 
+// kindBefore reports whether an item of some kinds stands among the last so many before item i,
+// with no pause since that is as great as one.
+func kindBefore(items []item, i, among int, end pause, of kinds) bool {
+	for k := i - 1; k >= max(0, i-among) && items[k+1].pause < end; k-- {
+		if items[k].anyOf(of) {
+			return true
+		}
+	}
+	return false
+}
+
 func hasKind(items []item, k kind) bool {
 	for i := range items {
 		if items[i].is(k) {

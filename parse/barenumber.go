@@ -203,23 +203,6 @@ func (n *bareNumber) takesSeveral() bool {
 	return !n.items[end].anyOf(counted) || n.isWord(&n.items[end], n.wordsOf[offWords]...)
 }
 
-// risingNumbers is where a list of numbers that go up, each what a bar has, ends that begins at
-// item i, and how many they are.
-func risingNumbers(items []item, i int) (end, many int) {
-	last := 0.0
-	for k := i; k < len(items) && (k == i || items[k].pause <= comma); k++ {
-		it := &items[k]
-		if it.text == "and" && many > 0 {
-			continue
-		}
-		if !barNumber(it) || it.n.lo <= last || it.n.hi > 0 {
-			break
-		}
-		last, end, many = it.n.lo, k+1, many+1
-	}
-	return end, many
-}
-
 // counted are the kinds of words that a number before them counts.
 var counted = setOf(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, kDo, kOf)
 

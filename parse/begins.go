@@ -286,12 +286,7 @@ var turnsAway = setOf(kThere, kQueen, kShe, kDo, kBut, kThen, kPron)
 
 // afterOthers reports whether somebody else's bees were spoken of shortly before.
 func (r *reader) afterOthers(items []item, i int) bool {
-	for k := i - 1; k >= 0 && k >= i-8 && items[k+1].pause < stop; k-- {
-		if items[k].is(kTheirs) {
-			return true
-		}
-	}
-	return false
+	return kindBefore(items, i, 8, stop, setOf(kTheirs))
 }
 
 // signAhead reports whether "there are" and no more stand before a sign or queen

@@ -8,12 +8,7 @@ import "strings"
 // deedSince reports whether a deed stands in the statement before item i, which
 // a date may then belong to.
 func (r *reader) deedSince(items []item, i int) bool {
-	for k := i - 1; k >= 0 && k >= i-6 && items[k+1].pause < comma; k-- {
-		if items[k].any(kDo, kPlan) {
-			return true
-		}
-	}
-	return false
+	return kindBefore(items, i, 6, comma, setOf(kDo, kPlan))
 }
 
 // fixtureBehind reports whether the verb's object is an entrance or a floor.

@@ -20,7 +20,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	}
 	r.namedBefore(d)
 	event := d.traits().event
-	undone := c.undone && r.undoneAt(c, d.at)
+	undone := c.undone && hasKind(c.items[:d.at], kUndone)
 	if undone && r.wouldHave(c, d.at) {
 		it.used = true
 		return // "I would have treated in July" tells of no year's lack
@@ -147,15 +147,6 @@ func (r *reader) senseOf(it *item, d *deed) *rule {
 		}
 	}
 	return first
-}
-
-func (r *reader) undoneAt(c *clause, at int) bool {
-	for k := at - 1; k >= 0; k-- {
-		if c.items[k].is(kUndone) {
-			return true
-		}
-	}
-	return false
 }
 
 // wouldHave reports whether what was not done is what might have been or was not meant to

@@ -87,10 +87,8 @@ func leadBefore(items []item, i int) int {
 // foundFrom is where what was found in the hive behind a lead-in begins; -1 where nothing
 // is told that a hive can be the place of.
 func (r *reader) foundFrom(items []item, lead int) int {
-	from, found, other := lead, false, false
-	for k := lead - 1; k >= 0 && !other && items[k+1].pause < stop; k-- {
-		other = items[k].is(kName)
-	}
+	from, found := lead, false
+	other := kindBefore(items, lead, lead, stop, setOf(kName))
 	for k := lead - 1; k >= 0; k-- {
 		it := &items[k]
 		if it.anyOf(unplaced) || it.is(kDo) && items[lead].is(kFrom) {

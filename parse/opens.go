@@ -191,12 +191,7 @@ func (r *reader) opensLeaf(o *opener) verdict {
 
 // planSince reports whether a word of a plan stands before item i, and no pause between.
 func planSince(items []item, i int) bool {
-	for k := i - 1; k >= 0 && items[k+1].pause == none; k-- {
-		if items[k].any(kPlan, kWill) {
-			return true
-		}
-	}
-	return false
+	return kindBefore(items, i, i, comma, setOf(kPlan, kWill))
 }
 
 func (r *reader) opensYes(o *opener) verdict {

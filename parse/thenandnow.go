@@ -79,12 +79,7 @@ func (r *reader) itNow(before, c *clause) {
 // toldBefore reports whether the statement that a word of the past ends has a verb
 // before it: "it was queenless last week, bar four has eggs".
 func (r *reader) toldBefore(items []item, past int) bool {
-	for k := past - 1; k >= 0 && items[k+1].pause < comma; k-- {
-		if items[k].any3(kBe, kHave, kDo) {
-			return true
-		}
-	}
-	return false
+	return kindBefore(items, past, past, comma, setOf(kBe, kHave, kDo))
 }
 
 // afterAside are the kinds that the main statement can go on with behind an aside.
