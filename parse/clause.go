@@ -46,6 +46,14 @@ func (c *clause) next(k int) *item {
 	return &c.items[k+1]
 }
 
+// before is the item before that at k, or one of no kind.
+func (c *clause) before(k int) *item {
+	if k == 0 {
+		return &noItem
+	}
+	return &c.items[k-1]
+}
+
 // hasAny reports whether an item of the clause is of one of the kinds.
 func (c *clause) hasAny(list ...kind) bool {
 	return c.kinds.hasOne(list)

@@ -90,24 +90,16 @@ func (s *scan) shared(i int) bool {
 func (s *scan) combRule(i int, rule *rule) bool {
 	it, r := s.at(i), s.r
 	name, value, _ := strings.Cut(rule.Value, "=")
-	if rule.Value == "size=bare" && s.emptyPart(i) {
+	switch {
+	case rule.Value == "size=bare" && s.emptyPart(i):
 		return true
-	}
-	if name == "../placed" || s.ofOther(i, rule) {
+	case name == "../placed", s.ofOther(i, rule), s.ofCover(i, rule), s.untouched(i, rule):
 		return false
-	}
-	if rule.Value == "broken=yes" && i > 0 && s.at(i-1).isWord4("lid", "roof", "cover", "strap") {
-		return false // "when the lid came off bar 3 has eggs"
-	}
-	if rule.Value == "size=bare" && len(s.found) > 0 && it.isWord3("untouched", "not touched", "not been touched") {
-		return false // "honey on bar one, untouched since the autumn"
-	}
-	if n := len(s.found); n > 0 && s.found[n-1].amount != "" && !strings.Contains(it.text, "comb") && (strings.Contains(it.text, " than ") || strings.HasPrefix(it.text, "as big as ")) {
+	case s.asLargeAs(i):
 		it.used = true
-		return true // "a patch of brood on bar four no bigger than a saucer"
-	}
-	if rule.Value == "size=started" && !s.headed && i > 0 && s.at(i).pause == none && hasKind(s.c.items[:i], kSign) {
-		return false // "robbing had begun"
+		return true
+	case s.begunBy(i, rule):
+		return false
 	}
 	bars := s.combBars(i)
 	if s.weakAlone(i, name) || len(bars) == 0 {
@@ -124,14 +116,7 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	}
 	cue := ""
 	if s.no >= 0 && i-s.no <= 3 {
-		denier := s.at(s.no)
-		cue, s.no = s.noCue, -1
-		if name == "new" || name == "old" || name == "broken" {
-			it.used = true
-			return true // a comb that is not new need not be old
-		}
-		denier.used = true
-		if value = notSo(name, value); value == "" {
+		if cue, value = s.combDenied(name, value); value == "" {
 			it.used = true
 			return true
 		}
@@ -148,6 +133,40 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	s.combSpoken = true
 	s.touch()
 	return true
+}
+
+// combDenied ends the denial in force of something told of a comb. It returns the words of the
+// denial, and what the comb is instead; "" where that is not told: a comb that is not new need
+// not be old.
+func (s *scan) combDenied(name, value string) (cue, instead string) {
+	denier := s.at(s.no)
+	cue, s.no = s.noCue, -1
+	if name == "new" || name == "old" || name == "broken" {
+		return cue, ""
+	}
+	denier.used = true
+	return cue, notSo(name, value)
+}
+
+// ofCover: "when the lid came off bar 3 has eggs".
+func (s *scan) ofCover(i int, rule *rule) bool {
+	return rule.Value == "broken=yes" && i > 0 && s.at(i-1).isWord4("lid", "roof", "cover", "strap")
+}
+
+// untouched: "honey on bar one, untouched since the autumn".
+func (s *scan) untouched(i int, rule *rule) bool {
+	return rule.Value == "size=bare" && len(s.found) > 0 && s.at(i).isWord3("untouched", "not touched", "not been touched")
+}
+
+// asLargeAs: "a patch of brood on bar four no bigger than a saucer".
+func (s *scan) asLargeAs(i int) bool {
+	text, n := s.at(i).text, len(s.found)
+	return n > 0 && s.found[n-1].amount != "" && !strings.Contains(text, "comb") && (strings.Contains(text, " than ") || strings.HasPrefix(text, "as big as "))
+}
+
+// begunBy: "robbing had begun".
+func (s *scan) begunBy(i int, rule *rule) bool {
+	return rule.Value == "size=started" && !s.headed && i > 0 && s.at(i).pause == none && hasKind(s.c.items[:i], kSign)
 }
 
 // ofOther reports whether a word of comb is said of something else.

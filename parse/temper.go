@@ -48,62 +48,77 @@ func (r *reader) temper(c *clause) {
 // notOfTemper reports whether a word of temper is no more than that here: it is said
 // of the day or of people, or belongs to another phrase.
 func (r *reader) notOfTemper(c *clause, i int) bool {
-	text := c.items[i].text
-	if i > 0 && (c.items[i-1].text == "to" || c.items[i-1].is(kPlan) && strings.HasSuffix(c.items[i-1].text, " to")) {
-		return true // "not to chill them"
-	}
-	if i > 0 && c.items[i].pause == none && c.items[i-1].isWord4("nothing", "something", "anything", "everything") {
-		return true // "nothing nasty in there"
-	}
-	if next := c.next(i); next.text == "for" && next.pause == none && (c.next(i+1).any4(kDur, kNow, kDate, kStores) || r.isWord(c.next(i+1), "room", "space", "food", "bars")) {
-		return true // "they're fine for a week", "all right for room"
-	}
-	if next := c.next(i); next.is(kTemper) && next.pause == none && r.isWord(&c.items[i], "awful", "terrible", "dreadful", "mighty", "horrible", "wicked", "wild") {
-		return true // "awful grumpy" are grumpy
-	}
-	if text == "not happy" && i+1 < len(c.items) && c.items[i+1].isWord2("about", "with") {
-		return true
-	}
-	if next := i + 1; next < len(c.items) && c.items[next].pause == none && r.isWord(&c.items[next], "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) {
-		return true // "the first decent day"
-	}
-	if c.items[i].is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
+	it, next := &c.items[i], c.next(i)
+	if it.is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
 		return true // "six seams of bees, and I'd call that average"
 	}
-	if c.items[i].pause == none && i > 0 && c.items[i-1].is(kArt) && !c.items[i].is(kWind) && r.ofTheAir(&c.items[i]) {
-		return true // "a gentle shower came over"
+	if i > 0 && r.temperOfBefore(c, i, c.before(i), next) || next.pause == none && r.temperOfNext(c, i, next) {
+		return true
 	}
-	if text == "on edge" && i > 0 && c.items[i-1].is(kContent) && c.items[i].pause == none {
-		return true // "drone brood on edge"
-	}
-	if text == "undisturbed" && i > 0 && c.items[i-1].is(kDo) {
-		return true // "the nest I left undisturbed"
-	}
-	if r.ofPeople(c, i) || i > 0 && c.items[i-1].is(kArt) && c.next(i).any(kDur, kDate) {
-		return true // "I was cross", "a bad half hour"
-	}
-	if text == "got up" && i > 0 && c.next(i).is(kTo) && c.next(i).pause == none || text == "never mind" && !c.has(kBees) || text == "busy" && i > 1 && c.items[i-1].any(kBees, kPron) && strings.HasPrefix(c.items[i-2].text, "keep") {
-		return true // "it got up to 30 degrees", "gave them syrup to keep them busy"
-	}
-	if text == "got up" && i > 0 && !c.items[i-1].any4(kBees, kAdv, kAnd, kPron) {
-		return true // "a breeze got up"
-	}
-	if text == "hot" && i > 0 && c.items[i-1].is(kBe) && (i == 1 || c.items[i-2].text == "because") && c.items[0].isWord4("because", "is", "as", "since") && hasKind(r.told, kTemper) {
-		return true // "nervous, because is hot"
-	}
-	if text == "hot" && (r.dayBefore(c, i) || r.hotForUs(c, i)) || text == "fair" && i > 0 && c.items[i-1].is(kArt) && c.next(i).pause == none {
-		return true // "you'd think there was a fair on"
-	}
-	if next := i + 1; strings.HasSuffix(text, "bother") && next < len(c.items) && c.items[next].pause == none && (c.items[next].any3(kTo, kDo, kUnsure) || strings.HasSuffix(c.items[next].text, "ing")) {
-		return true // "didn't bother hunting for her"
-	}
-	if i > 0 && c.items[i-1].text == "something" {
+	return r.ofPeople(c, i) || r.otherSense(c, i, next) // "I was cross"
+}
+
+// temperOfBefore reports whether what stands before a word of temper makes another phrase of it.
+func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
+	it := &c.items[i]
+	close := it.pause == none
+	switch {
+	case before.text == "to", before.is(kPlan) && strings.HasSuffix(before.text, " to"):
+		return true // "not to chill them"
+	case before.text == "something":
 		return true // "bearding something awful"
+	case close && before.isWord3("nothing", "anything", "everything"):
+		return true // "nothing nasty in there"
+	case before.is(kArt) && next.any(kDur, kDate):
+		return true // "a bad half hour"
 	}
-	if text == "mean" && i > 0 && c.items[i-1].any4(kNo, kPron, kUndone, kWill) {
-		return true // "I don't mean the weather"
+	return close && before.is(kArt) && !it.is(kWind) && r.ofTheAir(it) // "a gentle shower came over"
+}
+
+// temperOfNext reports whether the word close behind a word of temper makes another phrase of
+// it.
+func (r *reader) temperOfNext(c *clause, i int, next *item) bool {
+	it, behind := &c.items[i], c.next(i+1)
+	switch {
+	case next.text == "for":
+		return behind.any4(kDur, kNow, kDate, kStores) || r.isWord(behind, "room", "space", "food", "bars") // "they're fine for a week", "all right for room"
+	case strings.HasSuffix(it.text, "bother"):
+		return next.any3(kTo, kDo, kUnsure) || strings.HasSuffix(next.text, "ing") // "didn't bother hunting for her"
+	case next.is(kTemper):
+		return r.isWord(it, "awful", "terrible", "dreadful", "mighty", "horrible", "wicked", "wild") // "awful grumpy" are grumpy
+	}
+	return r.isWord(next, "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) // "the first decent day"
+}
+
+// otherSense reports whether a word of temper that has another sense has that here.
+func (r *reader) otherSense(c *clause, i int, next *item) bool {
+	before, close := c.before(i), c.items[i].pause == none
+	switch c.items[i].text {
+	case "not happy":
+		return next.isWord2("about", "with")
+	case "on edge":
+		return before.is(kContent) && close // "drone brood on edge"
+	case "undisturbed":
+		return before.is(kDo) // "the nest I left undisturbed"
+	case "got up": // "it got up to 30 degrees", "a breeze got up"
+		return i > 0 && (next.is(kTo) && next.pause == none || !before.any4(kBees, kAdv, kAnd, kPron))
+	case "never mind":
+		return !c.has(kBees)
+	case "busy":
+		return i > 1 && before.any(kBees, kPron) && strings.HasPrefix(c.items[i-2].text, "keep") // "gave them syrup to keep them busy"
+	case "hot":
+		return r.hotBecause(c, i) || r.dayBefore(c, i) || r.hotForUs(c, i)
+	case "fair":
+		return before.is(kArt) && next.pause == none // "you'd think there was a fair on"
+	case "mean":
+		return before.any4(kNo, kPron, kUndone, kWill) // "I don't mean the weather"
 	}
 	return false
+}
+
+// hotBecause: "nervous, because is hot".
+func (r *reader) hotBecause(c *clause, i int) bool {
+	return i > 0 && c.items[i-1].is(kBe) && (i == 1 || c.items[i-2].text == "because") && c.items[0].isWord4("because", "is", "as", "since") && hasKind(r.told, kTemper)
 }
 
 // ofTheAir reports whether a word for the sky or the wind stands right behind a word of
