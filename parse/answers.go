@@ -87,11 +87,12 @@ func (r *reader) answers(items []item) []item {
 	spokenForm(items)
 	ticks := slices.ContainsFunc(items, func(it item) bool { return tickMark(&it) })
 	for k := 1; k < len(items); k++ {
-		if items[k].lists&anyAnswer == 0 && !items[k-1].asked && !(ticks && items[k].text == "x") {
+		label, it := &items[k-1], &items[k]
+		if it.lists&anyAnswer == 0 && !label.asked && !(ticks && it.text == "x") {
 			continue
 		}
-		if items[k-1].asked && items[k-1].any3(kStores, kBees, kFixture) && items[k].any4(kStored, kTemper, kStrength, kState) && items[k].pause < line {
-			items[k-1].asked, items[k-1].colon, items[k].pause = false, true, colon // "Stores? Adequate"
+		if label.asked && label.any3(kStores, kBees, kFixture) && it.any4(kStored, kTemper, kStrength, kState) && it.pause < line {
+			label.asked, label.colon, it.pause = false, true, colon // "Stores? Adequate"
 		}
 		yes, no := r.answer(items, k, ticks)
 		if !yes && !no {
@@ -108,37 +109,43 @@ func (r *reader) answers(items []item) []item {
 			continue
 		}
 		if from == k-1 {
-			r.nameLabel(&items[from])
+			r.nameLabel(label)
 		}
-		it := items[k]
-		items[k-1].colon, items[k-1].asked = false, false
+		label.colon, label.asked = false, false
 		if k+1 < len(items) {
 			items[k+1].pause = max(items[k+1].pause, comma)
 		}
-		if yes && from == k-1 && items[from].is(kQueen) { // "Queen: yes" is that she was seen
-			items[k].kinds, items[k].says, items[k].pause = setOf(kSeen), r.seen, none
-			continue
-		}
-		if yes && hasKind(items[:from], kBars) && !items[0].is(kBars) && items[from].pause >= comma && items[k-1].is(kContent) && (k+1 == len(items) || !items[k+1].is(kBars)) {
-			items[k].kinds, items[k].says, items[k].pause = setOf(kWhole), senseless, none
-			continue // "Q ✓ b5, eggs ✓"
-		}
-		if yes {
-			if items[k-1].is(kCell) && k+1 < len(items) && items[k+1].pause == comma && hasKind(items[k+1:], kCell) {
-				items[k-1].colon = true // "Queen cells? Y, two sealed cells on bar 5"
-			}
-			items = append(items[:k], items[k+1:]...)
+		switch {
+		case !yes:
+			r.denyLabel(items, from, k)
+		case from == k-1 && label.is(kQueen): // "Queen: yes" is that she was seen
+			it.kinds, it.says, it.pause = setOf(kSeen), r.seen, none
+		case foundSomewhere(items, from, k): // "Q ✓ b5, eggs ✓"
+			it.kinds, it.says, it.pause = setOf(kWhole), senseless, none
+		default:
+			label.colon = label.is(kCell) && k+1 < len(items) && items[k+1].pause == comma && hasKind(items[k+1:], kCell) // "Queen cells? Y, two sealed cells on bar 5"
+			items = slices.Delete(items, k, k+1)
 			k--
-			continue
 		}
-		it.kinds, it.says = setOf(kNo), r.denial
-		it.start = items[from].start // its words are the label and the answer
-		it.pause, it.colon = items[from].pause, false
-		it.marks = it.marks&^bullet | items[from].marks&bullet
-		copy(items[from+1:k+1], items[from:k])
-		items[from], items[from+1].pause = it, none
 	}
 	return items
+}
+
+// foundSomewhere reports whether a content that begins at from, and is said at item k to be
+// there, is not on the bars that were named before it.
+func foundSomewhere(items []item, from, k int) bool {
+	return hasKind(items[:from], kBars) && !items[0].is(kBars) && items[from].pause >= comma && items[k-1].is(kContent) && (k+1 == len(items) || !items[k+1].is(kBars))
+}
+
+// denyLabel moves the no at item k before its label, which begins at from.
+func (r *reader) denyLabel(items []item, from, k int) {
+	no := items[k]
+	no.kinds, no.says = setOf(kNo), r.denial
+	no.start = items[from].start // its words are the label and the answer
+	no.pause, no.colon = items[from].pause, false
+	no.marks = no.marks&^bullet | items[from].marks&bullet
+	copy(items[from+1:k+1], items[from:k])
+	items[from], items[from+1].pause = no, none
 }
 
 // formLabels are the kinds of words that labels of a form are made of.

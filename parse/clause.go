@@ -99,40 +99,16 @@ func (r *reader) judge(list []clause) {
 	var pastOn colony.Date
 	for i := range list {
 		c := &list[i]
-		first := &c.items[0]
-		aside := carried == past && i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
-		if carried != asserted && (aside || carried == unasked && (r.plansAnew(list, i) || r.tellsAnew(list, i) || r.behindLeadIn(list, i) || first.pause >= comma && i > 0 && youAsked(list[i-1].items)) || carried == planned && r.doneBehindDay(list, i) || r.endsAside(list, i) || carried == past && r.pastDeedTold(list, i) || r.resets(c, carried)) {
+		if carried != asserted && r.endsMood(list, i, carried) {
 			carried, cue = asserted, ""
 		}
-		if c.kinds.meet(cueing) {
-			r.cues(c)
-		}
-		if c.mood == asserted && i+1 < len(list) && r.remindsOf(&list[i+1]) {
-			c.mood, c.cue = planned, r.quote(&list[i+1].items[0])
-		}
-		if first.is(kIf) && c.mood == asserted && (i == 0 || !list[i-1].has(kDate)) && r.leadsOn(list, i) {
-			c.mood, c.cue = unasked, r.quote(first) // "when it gets up to twelve degrees I will have a look"
-		}
-		if c.mood == asserted && r.gotTo(c) {
-			c.mood, c.cue = planned, r.text[first.start:c.items[1].end]
-		}
-		if first.is(kDo) && c.mood == asserted && r.orders(c, 0) {
-			c.mood, c.cue = planned, r.text[first.start:first.end]
-			if i+1 < len(list) && r.conditional(&list[i+1]) && !r.leadsOn(list, i+1) {
-				c.mood = unasked // "come back if there is chalkbrood"
-			}
-		}
-		switch {
-		case whole, tag && i == len(list)-1:
+		r.ownMood(list, i)
+		if whole || tag && i == len(list)-1 {
 			c.mood, c.cue = unasked, "?"
-		case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)) && !(carried == unasked && i > 0 && list[i-1].items[0].is(kIf)):
-			c.mood = past
-		case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && dayNamed(list[:i]) != nil:
-			c.pastOn = dayNamed(list[:i]).past
-		case c.mood == asserted && i > 0 && r.tellsOfThen(c, &list[i-1]):
-			c.mood, c.pastOn = past, list[i-1].when.past
+		} else {
+			r.moodOfDay(list, i, carried)
 		}
-		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!first.is(kName) || carried == planned) {
+		if (c.mood == asserted || carried == unasked && c.mood == planned) && carried != asserted && (!c.items[0].is(kName) || carried == planned) {
 			c.mood, c.cue = carried, cue
 			if carried == past {
 				c.pastOn = pastOn
@@ -151,6 +127,67 @@ func (r *reader) judge(list []clause) {
 	}
 	r.takeBackUntold(list)
 	r.takeBackPlans(list)
+}
+
+// endsMood reports whether the mood of the clauses before ends at clause i: "if they have eggs,
+// leave them. Bar four has …", "the queen, which was on bar five last week, is on bar three".
+func (r *reader) endsMood(list []clause, i int, carried mood) bool {
+	first := &list[i].items[0]
+	switch carried {
+	case past:
+		aside := i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
+		if aside || r.pastDeedTold(list, i) {
+			return true
+		}
+	case unasked:
+		if r.plansAnew(list, i) || r.tellsAnew(list, i) || r.behindLeadIn(list, i) || first.pause >= comma && i > 0 && youAsked(list[i-1].items) {
+			return true
+		}
+	case planned:
+		if r.doneBehindDay(list, i) {
+			return true
+		}
+	}
+	return r.endsAside(list, i) || r.resets(&list[i], carried)
+}
+
+// ownMood gives clause i the mood that its words tell, or those of the clause behind it:
+// "remind me to feed them", "when it gets up to twelve degrees I will have a look", "come back
+// if there is chalkbrood".
+func (r *reader) ownMood(list []clause, i int) {
+	c := &list[i]
+	first := &c.items[0]
+	if c.kinds.meet(cueing) {
+		r.cues(c)
+	}
+	if c.mood == asserted && i+1 < len(list) && r.remindsOf(&list[i+1]) {
+		c.mood, c.cue = planned, r.quote(&list[i+1].items[0])
+	}
+	if first.is(kIf) && c.mood == asserted && (i == 0 || !list[i-1].has(kDate)) && r.leadsOn(list, i) {
+		c.mood, c.cue = unasked, r.quote(first)
+	}
+	if c.mood == asserted && r.gotTo(c) {
+		c.mood, c.cue = planned, r.text[first.start:c.items[1].end]
+	}
+	if first.is(kDo) && c.mood == asserted && r.orders(c, 0) {
+		c.mood, c.cue = planned, r.text[first.start:first.end]
+		if i+1 < len(list) && r.conditional(&list[i+1]) && !r.leadsOn(list, i+1) {
+			c.mood = unasked
+		}
+	}
+}
+
+// moodOfDay makes the past of what clause i tells of another day: "eggs on bar four last week".
+func (r *reader) moodOfDay(list []clause, i int, carried mood) {
+	c := &list[i]
+	switch {
+	case c.mood == asserted && c.when != nil && (c.when.ago && !r.visitTold(c) || r.sawOn(c)) && !(carried == unasked && i > 0 && list[i-1].items[0].is(kIf)):
+		c.mood = past
+	case c.mood == past && strings.HasSuffix(c.cue, " day") && !strings.HasPrefix(c.cue, "the other") && dayNamed(list[:i]) != nil:
+		c.pastOn = dayNamed(list[:i]).past
+	case c.mood == asserted && i > 0 && r.tellsOfThen(c, &list[i-1]):
+		c.mood, c.pastOn = past, list[i-1].when.past
+	}
 }
 
 // youAsked reports whether a clause only says what the reader of a letter asked after.

@@ -30,45 +30,10 @@ func (s *splitter) digitWord() bool {
 func (s *splitter) number() {
 	from := s.at
 	s.digits()
-	id := idNumber
-	switch {
-	case s.isDate(from):
-		id = idISODate
-	case s.peek(0) == '/' && isDigit(s.peek(1)) && len(s.out) > s.head && s.countsBars(&s.out[len(s.out)-1]):
-	case s.peek(0) == '/' && isDigit(s.peek(1)) && s.perTime(from):
+	if s.peek(0) == '/' && isDigit(s.peek(1)) && !s.afterBarWord() && s.perTime(from) {
 		return
-	case s.peek(0) == '/' && isDigit(s.peek(1)):
-		s.at++
-		s.digits()
-		id = idFraction
-		if s.peek(0) == '/' && isDigit(s.peek(1)) {
-			s.at++
-			s.digits()
-			id = idSlashDate
-		}
-	case s.peek(0) == ':' && isDigit(s.peek(1)) && isDigit(s.peek(2)) && s.at-from <= 2:
-		s.at++
-		s.digits()
-		id = idClock
-	case s.peek(0) == ':' && isDigit(s.peek(1)) && !isDigit(s.peek(2)) && s.at-from == 1:
-		s.at++ // 2:1, a strength
-		s.digits()
-		id = s.words.find(s.text[from:s.at]).id
-	case s.peek(0) == ',' && isDigit(s.peek(1)) && isDigit(s.peek(2)) && isDigit(s.peek(3)) && !isDigit(s.peek(4)):
-		s.at++
-		s.digits()
-	case s.peek(0) == ',' && isDigit(s.peek(1)) && s.decimalComma():
-		s.at++
-		s.digits()
-	case s.peek(0) == '.' && isDigit(s.peek(1)):
-		s.at++
-		s.digits()
-		if s.peek(0) == '.' && (isDigit(s.peek(1)) || s.at-from <= 5) {
-			id = idSlashDate // 30.5. or 30.5.26
-			s.at++
-			s.digits()
-		}
 	}
+	id := s.numberKind(from)
 	end := s.at
 	if id == idNumber {
 		if n := s.ordinalSuffix(); n > 0 {
@@ -86,6 +51,70 @@ func (s *splitter) number() {
 	if id == idNumber {
 		s.passTimes()
 	}
+}
+
+// afterBarWord reports whether the word before is one that numbers bars: "b9/10".
+func (s *splitter) afterBarWord() bool {
+	return len(s.out) > s.head && s.countsBars(&s.out[len(s.out)-1])
+}
+
+// numberKind passes over what belongs to the digits from an offset that were just read, and
+// tells what they all are.
+func (s *splitter) numberKind(from int) wordID {
+	if s.isDate(from) {
+		return idISODate
+	}
+	if !isDigit(s.peek(1)) {
+		return idNumber
+	}
+	switch s.peek(0) {
+	case '/':
+		if !s.afterBarWord() {
+			return s.fraction()
+		}
+	case ':':
+		return s.clockOrRatio(from)
+	case ',':
+		if isDigit(s.peek(2)) && isDigit(s.peek(3)) && !isDigit(s.peek(4)) || s.decimalComma() {
+			s.moreDigits() // "1,000", "2,5 kg"
+		}
+	case '.':
+		s.moreDigits()
+		if s.peek(0) == '.' && (isDigit(s.peek(1)) || s.at-from <= 5) {
+			s.moreDigits()
+			return idSlashDate // 30.5. or 30.5.26
+		}
+	}
+	return idNumber
+}
+
+// moreDigits passes over a mark and the digits behind it.
+func (s *splitter) moreDigits() {
+	s.at++
+	s.digits()
+}
+
+// fraction: "3/4", or a date, "30/5/26".
+func (s *splitter) fraction() wordID {
+	s.moreDigits()
+	if s.peek(0) != '/' || !isDigit(s.peek(1)) {
+		return idFraction
+	}
+	s.moreDigits()
+	return idSlashDate
+}
+
+// clockOrRatio: "14:30", or a strength, "2:1".
+func (s *splitter) clockOrRatio(from int) wordID {
+	switch many := isDigit(s.peek(2)); {
+	case many && s.at-from <= 2:
+		s.moreDigits()
+		return idClock
+	case !many && s.at-from == 1:
+		s.moreDigits()
+		return s.words.find(s.text[from:s.at]).id
+	}
+	return idNumber
 }
 
 // perTime reads the number from an offset and the time behind a stroke, if such a one follows:
