@@ -25,7 +25,7 @@ func (r *reader) fixtureBehind(items []item, i int) bool {
 func (r *reader) seesHer(items []item, i int) bool {
 	for k := i + 1; k < len(items) && k <= i+3; k++ {
 		if items[k].any5(kQueen, kShe, kMite, kSign, kContent) {
-			return r.isWord(&items[i], "see", "saw", "found", "spotted", "met", "seen", "noticed", "last saw", "last spotted")
+			return r.isWord(&items[i], r.wordsOf[seeingHer]...)
 		}
 	}
 	return false

@@ -69,7 +69,7 @@ func (s *scan) inPart(i int) bool {
 	if next := s.at(i + 1); next != nil && next.text == "so far" && s.at(i+2) != nil && s.at(i+2).text == "that" {
 		return true // "built down so far that it is stuck to the floor"
 	}
-	if before == nil || s.at(i).pause > none || !s.r.isWord(s.at(i), "drawn", "drawn out", "built", "built out", "drawn down", "built down", "built up") {
+	if before == nil || s.at(i).pause > none || !s.r.isWord(s.at(i), s.r.wordsOf[comingOn]...) {
 		return false
 	}
 	return before.isWord3("part", "partly", "partially") || before.is(kBe) && strings.HasSuffix(before.text, "being")

@@ -153,7 +153,7 @@ func (s *scan) inCell(i int) bool {
 		return false
 	}
 	with := i - 1
-	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.at(with).isWord6("big", "fat", "plump", "curled", "young", "tiny")) {
+	for with > last.at && (s.at(with).any6(kArt, kNum, kAdv, kAmount, kPattern, kColour) || s.r.isWord(s.at(with), s.r.wordsOf[larvaLooks]...)) {
 		with--
 	}
 	if (with != last.at+1 && !s.endsIn(i, last.at, with) || !s.at(with).isWord3("with", "containing", "contains")) && !s.inEach(i) {
@@ -204,7 +204,7 @@ func (s *scan) elsewhere(i int) bool {
 	it := s.at(i)
 	next := s.at(i + 1)
 	text := it.text
-	if i > 1 && it.pause == none && s.at(i-1).is(kArt) && s.at(i-1).pause == none && s.r.isWord(s.at(i-2), "to", "as far as", "reached", "reach", "reaching", "near", "disturb", "disturbed", "past") {
+	if i > 1 && it.pause == none && s.at(i-1).is(kArt) && s.at(i-1).pause == none && s.r.isWord(s.at(i-2), s.r.wordsOf[goingAsFar]...) {
 		return true // "never made it to the brood", "until I reached the brood"
 	}
 	if next != nil && next.is(kBe) && s.at(i+2) != nil && s.at(i+2).isWord4("ready", "ripe", "theirs", "delicious") {

@@ -105,7 +105,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
 		return true // "we will inspect hive 5 again on 7 June", of hive 5
-	case r.named && items[i].name == r.cur.hive && r.isWord(prev, "leave", "left", "leaving", "let", "keep", "kept", "keeping") && items[i].pause == none:
+	case r.named && items[i].name == r.cur.hive && r.isWord(prev, r.wordsOf[lettingBe]...) && items[i].pause == none:
 		return true // "I am going to leave Juniper shut and look in on the 3rd", of Juniper
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false

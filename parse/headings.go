@@ -32,10 +32,10 @@ func (r *reader) headings() {
 		r.heading = asserted
 	}
 	r.headedHere = false
-	if first := &items[0]; first.is(kPlan) && first.colon && first.isWord6("to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 1 {
+	if first := &items[0]; first.is(kPlan) && first.colon && r.isWord(first, r.wordsOf[plannedHeads]...) && len(items) > 1 {
 		r.heading, r.headedHere = planned, true // "To do: feed them. At the weekend put in two bars."
 	}
-	if first := &items[0]; first.is(kPlan) && first.isWord6("to do", "todo", "plan", "plans", "jobs", "tasks") && len(items) > 3 && items[1].text == "for" && items[2].is(kName) && items[2].colon {
+	if first := &items[0]; first.is(kPlan) && r.isWord(first, r.wordsOf[plannedHeads]...) && len(items) > 3 && items[1].text == "for" && items[2].is(kName) && items[2].colon {
 		r.heading, r.headedHere = planned, true // "Plan for hive 2: split on 20 May."
 	}
 	if name, ok := r.headingName(items); ok {
@@ -136,7 +136,7 @@ func (r *reader) topicHeading(items []item) bool {
 		it := &items[k]
 		switch {
 		case it.is(kAnd) || k == 0 && it.is(kQueen):
-		case it.isWord6("brood", "honey", "stores", "food", "pollen", "bees"):
+		case r.isWord(it, r.wordsOf[topicWords]...):
 			topics++
 		default:
 			return false

@@ -95,6 +95,26 @@ const (
 	covering
 	weighing
 	eating
+	plannedHeads
+	topicWords
+	larvaLooks
+	goingAsFar
+	comingOn
+	seeingHer
+	roaming
+	blooms
+	outOfFlower
+	castingOff
+	foretelling
+	traces
+	lettingBe
+	fronting
+	gettingIn
+	likenesses
+	degreesOfTemper
+	weatherTimes
+	reckoning
+	detecting
 	readings
 	toDegrees
 	offWords
@@ -243,6 +263,26 @@ var listNames = [listCount]string{
 	covering:           "covering",
 	weighing:           "weighing",
 	eating:             "eating",
+	plannedHeads:       "planned heads",
+	topicWords:         "topics",
+	larvaLooks:         "looks of larvae",
+	goingAsFar:         "as far as",
+	comingOn:           "coming on",
+	seeingHer:          "seeing",
+	roaming:            "roaming",
+	blooms:             "blooms",
+	outOfFlower:        "out of flower",
+	castingOff:         "casting",
+	foretelling:        "foretelling",
+	traces:             "traces",
+	lettingBe:          "letting be",
+	fronting:           "fronting",
+	gettingIn:          "getting in",
+	likenesses:         "likenesses",
+	degreesOfTemper:    "degrees of temper",
+	weatherTimes:       "times of weather",
+	reckoning:          "reckoning",
+	detecting:          "detecting",
 	readings:           "readings",
 	toDegrees:          "to degrees",
 	offWords:           "off words",

@@ -118,7 +118,7 @@ func (r *reader) facing(items []item, k int) int {
 	if k < len(items) && items[k].is(kBe) {
 		k++
 	}
-	if k >= len(items) || !r.isWord(&items[k], "faces", "facing", "faced", "fronts", "nearest", "towards", "toward", "next to") {
+	if k >= len(items) || !r.isWord(&items[k], r.wordsOf[fronting]...) {
 		return 0
 	}
 	for k++; k < len(items) && items[k].is(kArt); k++ {

@@ -77,9 +77,9 @@ func (r *reader) sheIsHere(c *clause) bool {
 }
 
 // crossesBar puts the queen who walks over a bar on it: "the queen crossed bar 7".
-func crossesBar(items []item) {
+func (r *reader) crossesBar(items []item) {
 	for i := 1; i+1 < len(items); i++ {
-		if it := &items[i]; it.is(kWord) && it.isWord6("crossed", "crossing", "crosses", "patrolling", "patrolled", "roaming") && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].any(kBar, kBars) && items[i+1].pause == none {
+		if it := &items[i]; it.is(kWord) && r.isWord(it, r.wordsOf[roaming]...) && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].any(kBar, kBars) && items[i+1].pause == none {
 			it.kinds, it.says, it.text = setOf(kOn), senseless, "on"
 		}
 	}

@@ -83,7 +83,7 @@ func (r *reader) whichWentIn(items []item, i int) []item {
 	for verb < len(items) && items[verb].any3(kBe, kHave, kAdv) && items[verb].pause == none {
 		verb++
 	}
-	if verb == len(items) || items[verb].pause > none || !r.isWord(&items[verb], "went in", "gone in", "put in", "added", "slipped in", "popped in") {
+	if verb == len(items) || items[verb].pause > none || !r.isWord(&items[verb], r.wordsOf[gettingIn]...) {
 		return items
 	}
 	bar := i - 1

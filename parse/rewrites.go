@@ -54,7 +54,7 @@ var rewrites = []rewrite{
 	{all: setOf(kOn), any: ofSought, put: (*reader).soughtItems},
 	{all: setOf(kPron, kContent), amend: (*reader).ofIt},
 	{any: setOf(kStage, kBar, kThen), more: setOf(kOf, kAmount, kThen, kBe), put: (*reader).relatives},
-	{all: setOf(kBar), any: setOf(kQueen, kShe), amend: ofItems(crossesBar)},
+	{all: setOf(kBar), any: setOf(kQueen, kShe), amend: (*reader).crossesBar},
 	{any: setOf(kContent, kCell, kSign, kQueen), when: turned, put: (*reader).turnAbout},
 	{when: asks, put: (*reader).selfAsked},
 	{when: mayAnswer, put: (*reader).answers},

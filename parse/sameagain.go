@@ -189,7 +189,7 @@ func (s *scan) contentFollows(i int) bool {
 func (s *scan) same(i int) {
 	it, r := s.at(i), s.r
 	ofBar := i > 0 && s.at(i-1).any3(kBars, kAdv, kBut) && s.onlyBetween(-1, i, kBars, kBe, kAdv, kBut) && s.headed // "bar five just the same, bless them"
-	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, "colour", "color", "size", "shape", "way", "time", "place", "week", "day", "age", "length")) && !next.isWord5("both", "as", "for", "again", "three") {
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, r.wordsOf[likenesses]...)) && !next.isWord5("both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
 	if saysSoOf(it) || s.dittoFor(i) {

@@ -23,7 +23,7 @@ func (r *reader) selfAsked(items []item) []item {
 			continue
 		}
 		yes, no, end := r.reply(items, k)
-		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && sees.isWord6("find", "spot", "notice", "meet", "catch", "locate") {
+		if sees := &items[from+1]; (yes || no) && sees.is(kWord) && r.isWord(sees, r.wordsOf[detecting]...) {
 			sees.kinds, sees.says = setOf(kSeen), r.seen
 		}
 		switch {

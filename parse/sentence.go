@@ -134,7 +134,7 @@ func (r *reader) plantInFlower(c *clause) {
 		if c.has(kBring) {
 			continue
 		}
-		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], "flower", "flowers", "blossom", "blossoms", "bloom", "blooms", "catkins")) && !it.used && !(i+2 < len(c.items) && r.isWord(&c.items[i+2], "over", "finished", "past", "done", "gone", "ending", "ended")) {
+		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], r.wordsOf[blooms]...)) && !it.used && !(i+2 < len(c.items) && r.isWord(&c.items[i+2], r.wordsOf[outOfFlower]...)) {
 			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
 		}
 	}
@@ -304,7 +304,7 @@ func (r *reader) swarmedAt(c *clause, i int) bool {
 	for k > 0 && (c.items[k].any(kArt, kAdv) || c.items[k].isWord2("out", "off")) {
 		k--
 	}
-	return k >= 0 && c.items[k].isWord5("threw", "thrown", "cast", "sent", "issued")
+	return k >= 0 && r.isWord(&c.items[k], r.wordsOf[castingOff]...)
 }
 
 // barsOnly follows the bars that an unasserted clause names, so that what

@@ -176,7 +176,7 @@ func parting(text string, a, b *item) string {
 func (s *scan) postposedCount(i, k int) bool {
 	next, after := s.at(k+1), s.at(k+2)
 	ofThem := next != nil && next.is(kOf) && next.pause == none && after != nil && after.any(kPron, kBees)
-	if prev := s.at(k - 1); ofThem && s.at(k).pause == none && s.r.isWord(prev, "says", "said", "reckons", "counts", "counted", "makes", "got", "saw") && s.onlyBetween(i, k, kWord, kPron, kSeen, kHave, kArt) {
+	if prev := s.at(k - 1); ofThem && s.at(k).pause == none && s.r.isWord(prev, s.r.wordsOf[reckoning]...) && s.onlyBetween(i, k, kWord, kPron, kSeen, kHave, kArt) {
 		return true // "wasp grubs dad says four of them"
 	}
 	switch {

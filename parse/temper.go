@@ -85,9 +85,9 @@ func (r *reader) temperOfNext(c *clause, i int, next *item) bool {
 	case strings.HasSuffix(it.text, "bother"):
 		return next.any3(kTo, kDo, kUnsure) || strings.HasSuffix(next.text, "ing") // "didn't bother hunting for her"
 	case next.is(kTemper):
-		return r.isWord(it, "awful", "terrible", "dreadful", "mighty", "horrible", "wicked", "wild") // "awful grumpy" are grumpy
+		return r.isWord(it, r.wordsOf[degreesOfTemper]...) // "awful grumpy" are grumpy
 	}
-	return r.isWord(next, "day", "weather", "afternoon", "morning", "evening", "week", "weekend") && !(i > 0 && c.items[i-1].any(kBees, kBe)) // "the first decent day"
+	return r.isWord(next, r.wordsOf[weatherTimes]...) && !(i > 0 && c.items[i-1].any(kBees, kBe)) // "the first decent day"
 }
 
 // otherSense reports whether a word of temper that has another sense has that here.

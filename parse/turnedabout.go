@@ -137,7 +137,7 @@ func (r *reader) noneAhead(items []item, k int) int {
 			return 0
 		}
 		denied = denied || it.is(kNo)
-		none = none || it.is(kNot) || r.isWord(it, "nothing", "none") || denied && it.isWord6("trace", "sign", "hint", "evidence", "whiff", "sight")
+		none = none || it.is(kNot) || r.isWord(it, "nothing", "none") || denied && r.isWord(it, r.wordsOf[traces]...)
 	}
 	if !none {
 		return 0

@@ -155,7 +155,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if _, said := r.cur.get("weather.sky"); said && i > 0 && c.items[i-1].isWord2("was", "were") {
 		return false // "cloudy now, it was sunny when I set off"
 	}
-	if next := i + 1; next < len(c.items) && c.items[next].isWord6("forecast", "expected", "due", "promised", "threatened", "tomorrow") || i > 0 && c.items[i-1].isWord2("forecast", "bright") {
+	if next := i + 1; next < len(c.items) && r.isWord(&c.items[next], r.wordsOf[foretelling]...) || i > 0 && c.items[i-1].isWord2("forecast", "bright") {
 		return false // "rain forecast for Sunday"
 	}
 	if r.foretold(c, i) {
