@@ -30,7 +30,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 	switch {
 	case items[i].n.ordinal:
 		return false
-	case i == 0 && r.listed, r.laid.endOf(i) > 0:
+	case i == 0 && r.barLines.listed, r.laid.endOf(i) > 0:
 		return true
 	case n.pairOpens(), n.rangeOpens(), n.risingTold(), n.lineAlone(), n.placesRise(), n.asMany():
 		return true

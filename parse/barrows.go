@@ -7,6 +7,13 @@ import (
 
 // Lines that list bars by bare numbers, "3 eggs", "4. brood", and how they are known.
 
+// barLines are the lines of a note that list bars.
+type barLines struct {
+	row      int     // the number at the head of the line before, or 0
+	listed   bool    // the line in hand is one of them
+	numbered []int32 // where the lines begin that list bars by number
+}
+
 // behindRow are the kinds of what stands behind the number of a bar in a list.
 var behindRow = setOf(kContent, kComb, kFull, kHave, kBe, kAmount, kPattern, kSame, kNum, kAdv, kAnd)
 
@@ -41,8 +48,8 @@ func numbered(items []item) bool {
 // rowNumber reports whether the line is a row of a list of bars: it begins with
 // 1, or with the number after that of the line before, and a finding follows.
 func (r *reader) rowNumber(items []item) bool {
-	last := r.row
-	r.row, r.listed = 0, false
+	last := r.barLines.row
+	r.barLines.row, r.barLines.listed = 0, false
 	if len(items) < 2 {
 		return false
 	}
@@ -53,23 +60,23 @@ func (r *reader) rowNumber(items []item) bool {
 		items[1].pause = comma // "1. honey, capped"
 	}
 	if labelsBars(items) {
-		r.row, r.listed = int(items[0].n.lo), true
+		r.barLines.row, r.barLines.listed = int(items[0].n.lo), true
 		return true
 	}
-	if _, found := slices.BinarySearch(r.numbered, items[0].start); found && (barNumber(&items[0]) || hashNumber(items, 0)) && !countsNext(items) {
-		r.row, r.listed = int(items[0].n.lo), true
+	if _, found := slices.BinarySearch(r.barLines.numbered, items[0].start); found && (barNumber(&items[0]) || hashNumber(items, 0)) && !countsNext(items) {
+		r.barLines.row, r.barLines.listed = int(items[0].n.lo), true
 		return true // "#4 eggs" has its number behind the sign
 	}
 	if !barNumber(&items[0]) || items[0].n.ordinal || items[0].n.lo > maxBar || !items[1].any(kContent, kComb, kFull, kAmount, kPattern, kStage, kState, kBe, kHave, kAdv, kNum, kSame) || items[1].any(kCell, kMite) {
 		return false
 	}
-	r.row = int(items[0].n.lo)
+	r.barLines.row = int(items[0].n.lo)
 	for _, path := range []string{"bars_total", "follower.bar"} { // from the back
 		if v, ok := r.cur.get(path); ok && v == formatNumber(items[0].n.lo) {
 			return true
 		}
 	}
-	return r.row == 1 || last != 0 && (r.row == last+1 || r.row == last-1)
+	return r.barLines.row == 1 || last != 0 && (r.barLines.row == last+1 || r.barLines.row == last-1)
 }
 
 // labelsBars reports whether numbers with a colon behind them head a line about what is on
@@ -97,7 +104,7 @@ var notInRows = setOf(kBar, kHive, kBring)
 
 // dotted reports whether a line of a list has a full stop behind its number.
 func (r *reader) dotted(items []item) bool {
-	_, found := slices.BinarySearch(r.numbered, items[0].start)
+	_, found := slices.BinarySearch(r.barLines.numbered, items[0].start)
 	return found && items[1].pause == stop && r.text[items[0].end] == '.'
 }
 

@@ -33,7 +33,7 @@ func (r *reader) plainLeaves(c *clause) {
 			continue // "queen cells on two bars"
 		}
 		if rule.ID == "bars-of-bees" {
-			r.barsCounted, r.subject, r.beesSentence = true, kBees, r.sentenceNo
+			r.barsCounted, r.subject, r.spokeOf.bees = true, kBees, r.sentenceNo
 		}
 		if rule.ID == "weight" && i <= 4 && r.harvestWeighed(c, it) {
 			continue
@@ -51,7 +51,7 @@ func (r *reader) plainLeaves(c *clause) {
 // harvestWeighed writes what a harvest told right before weighed: "I took bars three and
 // four, which came to 4 kg on the kitchen scale".
 func (r *reader) harvestWeighed(c *clause, it *item) bool {
-	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.deedSentence != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !c.items[0].isWord3("they", "it", "which") {
+	if !strings.HasPrefix(r.lastDeed, "actions.harvest") || r.spokeOf.deed != r.sentenceNo || it.size.unit == "" || !c.items[0].any3(kThen, kPron, kLeaf) && !c.items[0].isWord3("they", "it", "which") {
 		return false
 	}
 	if _, told := r.cur.get(r.lastDeed + ".amount"); told || it.size.amount.lo >= 10 && strings.HasPrefix(it.text, "weighs ") {
@@ -195,7 +195,7 @@ func (r *reader) strength(c *clause) {
 		}
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
 		behind = behind || r.judgedBy(c, i) || r.judgesBars(c, i)
-		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.beesSentence+1 >= r.sentenceNo || it.isWord3("moderate", "middling", "medium") && r.coloniesCalled(c, i))
+		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.spokeOf.bees+1 >= r.sentenceNo || it.isWord3("moderate", "middling", "medium") && r.coloniesCalled(c, i))
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
@@ -368,7 +368,7 @@ func (r *reader) calledSo(c *clause, i int) bool {
 // coloniesCalled reports whether the bees are what somebody calls what stands at item i, and
 // no temper or stores were spoken of before: "I'd call her moderate".
 func (r *reader) coloniesCalled(c *clause, i int) bool {
-	if r.temperSentence > 0 && r.temperSentence+1 >= r.sentenceNo || hasKind(r.told, kStores) || hasKind(r.told, kTemper) && !hasKind(c.items, kTemper) {
+	if r.spokeOf.temper > 0 && r.spokeOf.temper+1 >= r.sentenceNo || hasKind(r.told, kStores) || hasKind(r.told, kTemper) && !hasKind(c.items, kTemper) {
 		return false
 	}
 	return i > 0 && c.items[i-1].isWord6("i'd call her", "i'd call it", "i'd call them", "i would call her", "i would call it", "i would call them")

@@ -46,7 +46,7 @@ func (s *scan) stageMatters(i int) bool {
 // further bar are cells again.
 func (s *scan) cellsGoOn(i int) bool {
 	prev := s.at(i - 1)
-	return s.headed && prev != nil && barNumber(prev) && s.r.cellsSentence == s.r.sentenceNo && s.r.lastCells != nil && len(s.found) == 0 &&
+	return s.headed && prev != nil && barNumber(prev) && s.r.spokeOf.cells == s.r.sentenceNo && s.r.lastCells != nil && len(s.found) == 0 &&
 		(s.at(i+1) == nil || s.at(i+1).pause >= comma)
 }
 
@@ -54,10 +54,10 @@ func (s *scan) cellsGoOn(i int) bool {
 // where those of the sentence before were.
 func (s *scan) cellsAdded(i int) bool {
 	of, count, next := s.r.lastCells, s.at(i-1), s.at(i+1)
-	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.cellsSentence > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
+	if of == nil || count == nil || !barNumber(count) || s.headed || len(s.found) > 0 || s.r.sentenceNo-s.r.spokeOf.cells > 1 || !of.present || of.what == "any" || next != nil && next.pause < comma && !next.any(kOn, kBars) {
 		return false
 	}
-	if i > 2 && s.r.sameSentence && s.r.sentenceNo == s.r.cellsSentence && s.at(i-2).is(kAnd) && allOf(s.c.items[:i-2], setOf(kBut, kAdv)) {
+	if i > 2 && s.r.sameSentence && s.r.sentenceNo == s.r.spokeOf.cells && s.at(i-2).is(kAnd) && allOf(s.c.items[:i-2], setOf(kBut, kAdv)) {
 		return true // "three charged cells on bar 7 though, and one sealed on bar 8"
 	}
 	return i == 1 || i == 2 && (s.at(0).is(kAnd) || s.at(0).text == "also")
@@ -169,7 +169,7 @@ func (s *scan) stageOfLast(i int, last *finding, stage string) {
 // kindOfBefore: "one sealed cell, looks like supersedure".
 func (r *reader) kindOfBefore(it *item) bool {
 	f := r.lastCells
-	if f == nil || f.kind != "" || r.sentenceNo != r.cellsSentence {
+	if f == nil || f.kind != "" || r.sentenceNo != r.spokeOf.cells {
 		return false
 	}
 	base := "queen_cells." + f.what
@@ -228,7 +228,7 @@ func (s *scan) cellNoun(i int) {
 		what = s.stageAt
 	}
 	r.cellTalk = true
-	r.cellsSentence = r.sentenceNo
+	r.spokeOf.cells = r.sentenceNo
 	denied := s.denies(i) || s.countsNone(i)
 	f := s.r.newFinding(&finding{class: ofCells, what: what, present: !denied, at: i, items: s.r.these(it), rule: rule.ID, kind: s.kindAt})
 	if s.stageItem != nil {
@@ -277,7 +277,7 @@ func (s *scan) ofQueens(i int) bool {
 	deniedAlone := s.no >= 0 && s.no == i-1 && it.text == "cells" // "no cells on bar seven" are queen cells
 	next := s.at(i + 1)
 	switch {
-	case it.text == "ones" && (r.cellsSentence != r.sentenceNo || !staged):
+	case it.text == "ones" && (r.spokeOf.cells != r.sentenceNo || !staged):
 		return false
 	case bare && !staged && !kinded && last == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone:
 		return false

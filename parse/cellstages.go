@@ -8,7 +8,7 @@ package parse
 func (s *scan) toldApart(i int) bool {
 	of := s.lastCell()
 	here := of != nil
-	if !here && len(s.found) == 0 && s.r.sentenceNo-s.r.cellsSentence <= 1 {
+	if !here && len(s.found) == 0 && s.r.sentenceNo-s.r.spokeOf.cells <= 1 {
 		of = s.r.lastCells
 	}
 	if of == nil || !of.present || of.what != "any" && of.rest == 0 {
@@ -18,7 +18,7 @@ func (s *scan) toldApart(i int) bool {
 	if !ok {
 		return false
 	}
-	s.r.cellsSentence = s.r.sentenceNo
+	s.r.spokeOf.cells = s.r.sentenceNo
 	stage := s.r.newFinding(&finding{class: ofCells, what: s.r.value(s.at(i), kStage), kind: of.kind, present: true, bars: of.bars, located: of.located || !here,
 		count: n, hasCount: n.lo > 0, rest: of.countLeft() - n.lo, at: i, items: s.r.these(s.at(i)), rule: s.r.rule(s.at(i), kStage).ID})
 	s.num = nil

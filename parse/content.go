@@ -139,7 +139,7 @@ func (s *scan) stagesOf(i int, rule string) *finding {
 
 // ofCells: "a queen cup on bar six, but nothing in it" is said of the cup.
 func (s *scan) ofCells(i int) bool {
-	return s.r.cellsSentence == s.r.sentenceNo && len(s.found) == 0 && strings.Contains(s.at(i).text, " in ") && !s.headed
+	return s.r.spokeOf.cells == s.r.sentenceNo && len(s.found) == 0 && strings.Contains(s.at(i).text, " in ") && !s.headed
 }
 
 // inCell: "two queen cells with larvae" are charged cells, not open brood.
@@ -307,7 +307,7 @@ func (s *scan) notThere(i int) bool {
 		return false
 	}
 	f := s.lastFound(i)
-	if f == nil && len(s.found) == 0 && r.sameSentence && (i == 0 || i == 1 && s.at(0).any(kBut, kAnd)) && r.queenSentence != r.sentenceNo {
+	if f == nil && len(s.found) == 0 && r.sameSentence && (i == 0 || i == 1 && s.at(0).any(kBut, kAnd)) && r.spokeOf.queen != r.sentenceNo {
 		f = r.lastContent
 	}
 	if f == nil || f.class != ofComb || !f.present || len(f.bars) == 0 {

@@ -89,7 +89,7 @@ func (s *scan) onlyCup(f *finding, i int) {
 	if last := s.lastCell(); last != nil && onlyCell(last) {
 		f.bars, f.located, f.count, f.hasCount = last.bars, last.located, quantity{lo: 1}, true
 		s.found = s.found[:len(s.found)-1]
-	} else if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.cellsSentence <= 1 && onlyCell(last) {
+	} else if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.spokeOf.cells <= 1 && onlyCell(last) {
 		f.bars, f.located, f.count, f.hasCount = last.bars, len(last.bars) > 0, quantity{lo: 1}, true
 		s.r.dropCells(last)
 	}

@@ -102,7 +102,7 @@ func (r *reader) argumentAt(c *clause, d *deed, i, k int) {
 	case it.is(kBars):
 		r.barArgument(c, d, k)
 	case it.several():
-		if r.home == nil {
+		if r.atOnce.home == nil {
 			d.hives = it.hives
 		}
 		d.use(it)

@@ -73,7 +73,7 @@ func (f *fitting) addBar() bool {
 // moreFood reports whether so many more were given of what the bees were fed with, and not of bars:
 // "fed 2 litres on Thursday, all gone. Gave them 2 more."
 func (f *fitting) moreFood() bool {
-	fed := f.lastDeed == "earlier.feed" || f.lastDeed == "actions.feed" && f.deedSentence >= f.sentenceNo-1
+	fed := f.lastDeed == "earlier.feed" || f.lastDeed == "actions.feed" && f.spokeOf.deed >= f.sentenceNo-1
 	return fed && f.wordIn(f.args, "more") && !f.has(kBar)
 }
 
@@ -333,7 +333,7 @@ func (f *fitting) cutCells() bool {
 		return true
 	case f.cellsPointedAt():
 		return true
-	case f.cellsSentence != f.sentenceNo && f.itTakenOut():
+	case f.spokeOf.cells != f.sentenceNo && f.itTakenOut():
 		f.d.do = "remove_bar"
 		if f.toEat() {
 			f.d.do = "harvest"
@@ -357,7 +357,7 @@ func (f *fitting) cutCells() bool {
 	}
 	counted := f.has(kNum) && !f.has(kBars) && !f.has(kMeasure) && len(f.args) <= 5
 	return counted || f.has(kStage) || f.itThem(f.args) || f.wordIn(f.args, "ones", "rest", "others", "all three", "all four", "both", "all two", "all five") ||
-		f.cellsSentence >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "every one", "each one", "the lot", "the lot of them", "the pair of them")
+		f.spokeOf.cells >= f.sentenceNo-1 && f.wordIn(f.args, "both of them", "all of them", "every one", "each one", "the lot", "the lot of them", "the pair of them")
 }
 
 // cellsPointedAt reports whether the verb itself points back at cells, the last that was told: "two
@@ -367,7 +367,7 @@ func (f *fitting) cellsPointedAt() bool {
 	if f.lastCells != nil && len(f.lastCells.bars) > 0 && !slices.Equal(f.lastCells.bars, f.bars) {
 		return false // "two cells on bar 7. Wax moth on bar 10, took it out."
 	}
-	return points && f.cellTalk && f.cellsSentence >= f.sentenceNo-1 && !f.has(kBars) && !hasKind(f.pre, kBars) &&
+	return points && f.cellTalk && f.spokeOf.cells >= f.sentenceNo-1 && !f.has(kBars) && !hasKind(f.pre, kBars) &&
 		(strings.HasPrefix(object, "it ") || strings.HasPrefix(object, "them ") || strings.HasPrefix(object, "those ") || strings.HasPrefix(object, "these "))
 }
 

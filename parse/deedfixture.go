@@ -172,7 +172,7 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 		if r.under == wereDone && k == 0 {
 			return k // "Done", and below it "entrance opened"
 		}
-		if c.items[0].is(kAnd) && r.deedSentence == r.sentenceNo && it.is(kDo) && !c.kinds.meet(offFixtures) {
+		if c.items[0].is(kAnd) && r.spokeOf.deed == r.sentenceNo && it.is(kDo) && !c.kinds.meet(offFixtures) {
 			return k
 		}
 	case hasKind(chain, kBe) && (done || !it.is(kState)) || c.mood == planned && hasKind(chain, kBe):

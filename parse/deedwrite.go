@@ -188,7 +188,7 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	if d.do == "inspect" && list != "plans" {
 		return
 	}
-	r.deedSentence = r.sentenceNo
+	r.spokeOf.deed = r.sentenceNo
 	b := r.cur
 	if d.do == "free_comb" || d.do == "straighten" || d.do == "trim_comb" {
 		r.barsInHand(d) // "I cut bar six free, and bar eight's stuck too, I cut that one free as well"
@@ -281,7 +281,7 @@ func (r *reader) repeated(list string, d *deed) (string, bool) {
 		}
 		same := (d.what == "" || what == d.what) && (d.size == nil || amount == "" && d.do == "harvest" || amount == formatNumber(d.size.amount.lo)) &&
 			(len(d.bars) == 0 || bar == joinBars(d.bars)) && d.count == nil
-		more := r.lastDeed == key && r.deedSentence == r.sentenceNo && d.size != nil && amount == "" && what == "" && (d.do == "feed" || d.do == "treat") // "feed on Friday, 1 l syrup"
+		more := r.lastDeed == key && r.spokeOf.deed == r.sentenceNo && d.size != nil && amount == "" && what == "" && (d.do == "feed" || d.do == "treat") // "feed on Friday, 1 l syrup"
 		return key, same || more || d.do == "harvest" && r.toldBare(key)
 	}
 	return key, true

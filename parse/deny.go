@@ -126,16 +126,16 @@ func (r *reader) noneInMine(c *clause) {
 	for k := range c.items {
 		it := &c.items[k]
 		if it.is(kSign) && c.mood == unasked {
-			r.theirSign, r.theirSentence = r.value(it, kSign), r.sentenceNo
+			r.theirs = r.mentions(r.value(it, kSign))
 			if c.has(kTheirs) {
 				r.bars, r.inHand = nil, noBar
 			}
 		}
-		if k == 0 || r.theirSign == "" || r.theirSentence < r.sentenceNo-1 || !it.isWord6("in mine", "in ours", "in my own", "here", "in here", "in this one") {
+		if k == 0 || r.theirs.what == "" || r.theirs.sentence < r.sentenceNo-1 || !it.isWord6("in mine", "in ours", "in my own", "here", "in here", "in this one") {
 			continue
 		}
 		if none := &c.items[k-1]; none.any(kNot, kNo) && !r.bareNo(none) {
-			r.leaf("signs."+r.theirSign, "no", "denial-after", none.text, c.doubt, none, it)
+			r.leaf("signs."+r.theirs.what, "no", "denial-after", none.text, c.doubt, none, it)
 		}
 	}
 }

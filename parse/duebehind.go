@@ -5,7 +5,7 @@ import "strings"
 // dueBehind reads the day of what is to be done where it is told behind it, with a verb that only
 // points back: "needs fondant, will give it on Friday".
 func (r *reader) dueBehind(c *clause) {
-	if c.when == nil || c.when.ago || c.when.today || !strings.HasPrefix(r.lastDeed, "plans.") || r.deedSentence < r.sentenceNo-1 || !againOnly(c) {
+	if c.when == nil || c.when.ago || c.when.today || !strings.HasPrefix(r.lastDeed, "plans.") || r.spokeOf.deed < r.sentenceNo-1 || !againOnly(c) {
 		return
 	}
 	if _, told := r.cur.get(r.lastDeed + ".due"); told {

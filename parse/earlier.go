@@ -18,7 +18,7 @@ func (r *reader) earlierDeed(c *clause, d *deed) {
 	path := r.earlier(c, event, d.rule, d.due, d.items...)
 	r.lastDeed = "earlier." + d.do
 	if d.do == "requeen" { // "requeened ten days ago. She's marked green"
-		r.sheLast, r.queenSentence = true, r.sentenceNo
+		r.sheLast, r.spokeOf.queen = true, r.sentenceNo
 	}
 	why := source{spans: r.spanOf(d.items...), rule: d.rule}
 	if d.count != nil && d.do == "add_bar" {
@@ -94,7 +94,7 @@ func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items
 func (r *reader) earlierFindings(c *clause) {
 	noun, named := r.queenNoun(c)
 	if named {
-		r.sheLast, r.queenSentence = true, r.sentenceNo
+		r.sheLast, r.spokeOf.queen = true, r.sentenceNo
 	}
 	for i := range c.items {
 		it := &c.items[i]
@@ -110,7 +110,7 @@ func (r *reader) earlierFindings(c *clause) {
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
 			r.earlierBar(c, path)
 		case it.is(kShe) && noun < 0 && (hasKind(c.items[:i], kPast) || hasKind(c.items[:i], kDate)) && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.shePlaced(c):
-			r.sheLast, r.queenSentence = true, r.sentenceNo
+			r.sheLast, r.spokeOf.queen = true, r.sentenceNo
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time she was on bar four"
 			r.earlierBar(c, path)
 		case it.is(kUnseen) && (noun >= 0 || r.herself(c)):

@@ -19,7 +19,7 @@ func (s *scan) empty(i int) bool {
 	if first.any(kBut, kAnd) && i > 1 {
 		first = s.at(1)
 	}
-	if r.cellsSentence == r.sentenceNo && len(s.found) == 0 && first.isWord5("it", "they", "which", "both", "all") {
+	if r.spokeOf.cells == r.sentenceNo && len(s.found) == 0 && first.isWord5("it", "they", "which", "both", "all") {
 		return true // "a queen cup on bar eight, it is empty"
 	}
 	bars := s.combBars(i)

@@ -63,7 +63,7 @@ func (r *reader) record(f *finding) {
 }
 
 func (r *reader) recordContent(f *finding, why source) {
-	if len(f.bars) == 0 && !f.present && r.lastCargo != "" && r.cargoSentence == r.sentenceNo && (f.what == "pollen" || f.what == "nectar") {
+	if len(f.bars) == 0 && !f.present && r.justSaid(r.cargo) && (f.what == "pollen" || f.what == "nectar") {
 		r.cur.put(r.paths.under("incoming", f.what), "no", why) // "they bring in water but no pollen"
 		return
 	}

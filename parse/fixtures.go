@@ -102,7 +102,7 @@ func (r *reader) stateOf(c *clause, i int, what string) int {
 // followerNow reads where the follower stands once it was moved: "moved it back one
 // bar, so now it's behind ten".
 func (r *reader) followerNow(c *clause) {
-	if !strings.HasPrefix(r.lastDeed, "actions.move_follower") || r.deedSentence != r.sentenceNo || !c.has(kNow) && !r.wordIn(c.items, "it") {
+	if !strings.HasPrefix(r.lastDeed, "actions.move_follower") || r.spokeOf.deed != r.sentenceNo || !c.has(kNow) && !r.wordIn(c.items, "it") {
 		return
 	}
 	verb := 0 // "was behind 5, now moved back one, to stand behind 6"

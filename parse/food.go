@@ -5,7 +5,7 @@ import "strings"
 // moreBars reads a second bar told without its verb: "put a bar in after six and
 // another after eight".
 func (r *reader) moreBars(c *clause) {
-	if !strings.HasPrefix(r.lastDeed, "actions.add_bar") && !strings.HasPrefix(r.lastDeed, "plans.add_bar") || r.deedSentence != r.sentenceNo {
+	if !strings.HasPrefix(r.lastDeed, "actions.add_bar") && !strings.HasPrefix(r.lastDeed, "plans.add_bar") || r.spokeOf.deed != r.sentenceNo {
 		return
 	}
 	list, _, _ := strings.Cut(r.lastDeed, ".")
@@ -50,7 +50,7 @@ func countsBehind(c *clause, i int) bool {
 // litre of syrup", "a bar from hive four and a litre of syrup".
 func (r *reader) foodToo(c *clause, d *deed) {
 	list, do, _ := strings.Cut(r.lastDeed, ".")
-	if d.do != "add_bar" || !strings.HasPrefix(do, "add_bar") || r.deedSentence != r.sentenceNo || list != "actions" && list != "plans" {
+	if d.do != "add_bar" || !strings.HasPrefix(do, "add_bar") || r.spokeOf.deed != r.sentenceNo || list != "actions" && list != "plans" {
 		return
 	}
 	for i := d.at + 1; i < len(c.items); i++ {

@@ -202,7 +202,7 @@ func (r *reader) barBefore(items []item, i int) bool {
 func (r *reader) frontedBar(items []item, on int) bool {
 	pause := items[on].pause
 	counted := on == 1 && items[0].is(kNum) || on == 2 && items[0].is(kNum) && items[1].isWord3("more", "others", "further")
-	if counted && pause == none && r.sentenceNo-r.cellsSentence == 1 && r.closed(items, on+1) {
+	if counted && pause == none && r.sentenceNo-r.spokeOf.cells == 1 && r.closed(items, on+1) {
 		return false // "two sealed cells on bar four. Another on bar six"
 	}
 	if on > 0 && items[on-1].is(kAnd) {

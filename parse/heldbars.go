@@ -65,7 +65,7 @@ func (r *reader) heldBefore(c *clause, i int) *item {
 // namesTaken gives the deed told right before the bars that a clause names, as many as were counted
 // there: "harvested three bars, that's eight nine and ten", "took two bars off six and seven".
 func (r *reader) namesTaken(c *clause) {
-	if r.deedSentence != r.sentenceNo || r.lastDeed == "" {
+	if r.spokeOf.deed != r.sentenceNo || r.lastDeed == "" {
 		return
 	}
 	k := 0

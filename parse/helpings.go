@@ -296,7 +296,7 @@ func (r *reader) moreFood(c *clause) {
 
 // oneMore is the deed that "and a pollen patty" adds; nil for none.
 func (r *reader) oneMore(c *clause, i int, do string) *deed {
-	if i+2 >= len(c.items) || !c.items[i].is(kAnd) || !c.items[i+1].is(kArt) || !c.items[i+2].is(kSubstance) || c.items[i+2].used || r.deedSentence != r.sentenceNo {
+	if i+2 >= len(c.items) || !c.items[i].is(kAnd) || !c.items[i+1].is(kArt) || !c.items[i+2].is(kSubstance) || c.items[i+2].used || r.spokeOf.deed != r.sentenceNo {
 		return nil
 	}
 	it := &c.items[i+2]

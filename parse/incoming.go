@@ -178,7 +178,7 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 		return
 	}
 	r.leaf(path, "yes", "incoming", "", c.doubt, it, &c.items[bring])
-	r.lastCargo, r.cargoSentence = path, r.sentenceNo
+	r.cargo = r.mentions(path)
 	lo, hi := i, i
 	for lo > from && c.items[lo-1].anyOf(beforeCargo) && c.items[lo].pause == none && !r.source(c, lo-1) {
 		lo--
@@ -193,9 +193,9 @@ func (r *reader) load(c *clause, i, from, to, bring int, only bool) {
 	r.described(c, path, "plant", kPlant, lo, hi)
 	r.unknownPlant(c, path, i)
 	if _, ok := r.cur.get(r.paths.under(path, "plant")); ok {
-		r.flowering = "" // "the lime is out, nectar is coming in off it, and pollen"
-	} else if what != "water" && what != "propolis" && r.flowering != "" && r.flowerSentence == r.sentenceNo {
-		r.leaf(path+".plant", r.flowering, "plants", "", "", it)
+		r.flowering = mentioned{} // "the lime is out, nectar is coming in off it, and pollen"
+	} else if what != "water" && what != "propolis" && r.justSaid(r.flowering) {
+		r.leaf(path+".plant", r.flowering.what, "plants", "", "", it)
 	}
 }
 

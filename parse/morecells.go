@@ -23,7 +23,7 @@ func (s *scan) moreCells(i int) bool {
 // before it, in this clause or right before it.
 func (s *scan) cellsBefore(i int) *finding {
 	last := s.lastCell()
-	switch ago := s.r.sentenceNo - s.r.cellsSentence; {
+	switch ago := s.r.sentenceNo - s.r.spokeOf.cells; {
 	case last != nil || len(s.found) > 0:
 		return last
 	case i == 0 && ago == 1: // "… on bar four. Another on bar six."

@@ -34,7 +34,7 @@ func (r *reader) oneByOne(items []item) []item {
 		it := &items[i]
 		if it.is(kName) {
 			if at := r.placeOf(it.name); at >= 0 && headsTurn(items, i) {
-				it.name = r.hiveList[at] // "the middle one"
+				it.name = r.atOnce.last[at] // "the middle one"
 			}
 			if !it.several() {
 				named = append(named, it.name)
@@ -76,10 +76,10 @@ func (r *reader) hiveNames(inLine []string) (named []string) {
 // is none.
 func (r *reader) placeOf(word string) int {
 	place := placesInList[word]
-	if place == nil || len(r.hiveList) < 2 || word == "latter" && len(r.hiveList) > 2 {
+	if place == nil || len(r.atOnce.last) < 2 || word == "latter" && len(r.atOnce.last) > 2 {
 		return -1
 	}
-	if at := place(len(r.hiveList)); at < len(r.hiveList) {
+	if at := place(len(r.atOnce.last)); at < len(r.atOnce.last) {
 		return at
 	}
 	return -1
@@ -134,7 +134,7 @@ func (r *reader) turnAt(items []item, i int, inHand string, named []string) (nam
 		return "", i
 	}
 	if at := r.placeOf(items[word].text); at >= 0 {
-		return r.hiveList[at], end
+		return r.atOnce.last[at], end
 	}
 	if n := int(items[word].n.lo); hive && items[word].is(kNum) && r.byHive[strconv.Itoa(n-1)] != nil {
 		return strconv.Itoa(n), end // "Hive 2 is calm. The third hive has eggs."
@@ -153,7 +153,7 @@ func (r *reader) tellsOfTurn(items []item, k int) bool {
 
 // otherThan is the one of two hives that is not in hand; "" where there are not two.
 func (r *reader) otherThan(inHand string, named []string) string {
-	two := r.hiveList
+	two := r.atOnce.last
 	if len(two) != 2 {
 		two = r.hiveNames(named)
 	}

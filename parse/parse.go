@@ -120,7 +120,7 @@ func (r *reader) start(note *colony.Note) {
 		r.named = true
 	}
 	r.pauses = r.silences(note.Words)
-	r.numbered = numberedLines(r.text)
+	r.barLines.numbered = numberedLines(r.text)
 }
 
 // silence is the gap between timed words, in seconds, that counts as weak

@@ -257,7 +257,7 @@ func (f *fitting) queenMarked() bool {
 		return false
 	}
 	plain, _ := f.cur.get("queen.marked")
-	return f.c.mood == planned || f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.queenSentence == f.sentenceNo
+	return f.c.mood == planned || f.wordIn(chain, "then", "duly", "accordingly", "therefore") || plain == "no" && f.spokeOf.queen == f.sentenceNo
 }
 
 // doneToday: "Queen: found, marked white and clipped today", "found unmarked; marked
@@ -266,7 +266,7 @@ func (f *fitting) doneToday(k int) bool {
 	if f.rule.Form != "done" || f.c.mood != asserted || k >= 0 && k < f.i-1 && !passive(f.pre[k+1:]) || f.i > 0 && f.pre[f.i-1].is(kUndone) {
 		return false
 	}
-	if k >= 0 && !f.pre[k].any6(kQueen, kShe, kAnd, kColour, kDot, kQueenIs) || k < 0 && f.queenSentence != f.sentenceNo && f.i > 0 {
+	if k >= 0 && !f.pre[k].any6(kQueen, kShe, kAnd, kColour, kDot, kQueenIs) || k < 0 && f.spokeOf.queen != f.sentenceNo && f.i > 0 {
 		return false
 	}
 	for n := f.i; n < len(f.c.items); n++ {
@@ -278,5 +278,5 @@ func (f *fitting) doneToday(k int) bool {
 		return true // "Done", and below it "queen marked white"
 	}
 	plain, _ := f.cur.get("queen.marked")
-	return f.d.do == "mark_queen" && (f.c.items[f.i].pause >= comma || f.i > 0 && f.pre[f.i-1].is(kNow) && f.pre[f.i-1].pause >= comma) && plain == "no" && f.queenSentence == f.sentenceNo
+	return f.d.do == "mark_queen" && (f.c.items[f.i].pause >= comma || f.i > 0 && f.pre[f.i-1].is(kNow) && f.pre[f.i-1].pause >= comma) && plain == "no" && f.spokeOf.queen == f.sentenceNo
 }

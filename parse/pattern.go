@@ -32,7 +32,7 @@ func (s *scan) pattern(i int) {
 		return // "not good"
 	}
 	last := s.lastFound(i)
-	if last == nil && len(s.found) == 0 && s.r.patternSentence == s.r.sentenceNo {
+	if last == nil && len(s.found) == 0 && s.r.spokeOf.pattern == s.r.sentenceNo {
 		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it) // "the brood pattern is not good, it is patchy"
 		return
 	}
@@ -218,7 +218,7 @@ func (s *scan) broodPattern(i int) {
 		r.leaf("brood_pattern", r.patternOf(p), r.rule(it, kBrood).ID, "", s.c.doubt, it, p)
 		return
 	}
-	r.patternSentence = r.sentenceNo
+	r.spokeOf.pattern = r.sentenceNo
 }
 
 // patternIsOf reports whether the pattern at item i is that of brood found on bars:

@@ -33,7 +33,7 @@ func (r *reader) queen(c *clause) {
 	}
 	if named {
 		r.sheLast = true
-		r.queenSentence = r.sentenceNo
+		r.spokeOf.queen = r.sentenceNo
 	}
 	if noun < 0 && seen >= 0 {
 		r.attributes(c, seen)
@@ -126,9 +126,9 @@ func (r *reader) speaksOfHer(c *clause, noun, seen, unseen int) bool {
 		return true
 	case c.items[0].isWord2("the", "her") && c.has(kQueenIs) && r.markHeads(c):
 		return true // "the mark has rubbed off altogether"
-	case unseen >= 0 && r.sheLast && r.queenSentence == r.sentenceNo && !c.has(kContent):
+	case unseen >= 0 && r.sheLast && r.spokeOf.queen == r.sentenceNo && !c.has(kContent):
 		return true // "the queen I searched but did not see"
-	case unseen >= 0 && r.queenSentence > 0 && r.queenSentence+1 >= r.sentenceNo && barely(c):
+	case unseen >= 0 && r.spokeOf.queen > 0 && r.spokeOf.queen+1 >= r.sentenceNo && barely(c):
 		return true // "the queen was seen last time not found today"
 	case unseen >= 0 && r.bareQNS(c, unseen), c.has(kShe) && r.soughtInVain(c):
 		return true
@@ -150,7 +150,7 @@ func (r *reader) markHeads(c *clause) bool {
 
 // notToday: "saw the queen on 19 April but not today".
 func (r *reader) notToday(c *clause) bool {
-	if len(c.items) != 3 || !c.items[0].is(kBut) || !c.items[1].is(kNo) || r.queenSentence != r.sentenceNo {
+	if len(c.items) != 3 || !c.items[0].is(kBut) || !c.items[1].is(kNo) || r.spokeOf.queen != r.sentenceNo {
 		return false
 	}
 	last := &c.items[2]
@@ -193,7 +193,7 @@ func (r *reader) queenNoun(c *clause) (int, bool) {
 func (r *reader) herself(c *clause) bool {
 	for i := range c.items {
 		it := &c.items[i]
-		if r.queenSentence == r.sentenceNo && it.isWord2("whom", "who") {
+		if r.spokeOf.queen == r.sentenceNo && it.isWord2("whom", "who") {
 			return true
 		}
 		if !it.is(kShe) || it.used {
@@ -243,7 +243,7 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 
 // seenAgain: "Queen: released today; seen later, bar 5" goes on about her.
 func (r *reader) seenAgain(c *clause, i int) bool {
-	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.queenSentence == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && c.items[0].isWord3("seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
+	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.spokeOf.queen == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && c.items[0].isWord3("seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
 }
 
 // lately reports whether "she was here" tells of days gone by, as eggs show: "so she
@@ -367,7 +367,7 @@ func (r *reader) shePlaced(c *clause) bool {
 		return r.sheIsHere(c)
 	}
 	for i := range c.items {
-		if c.items[i].is(kShe) || r.sheLast && r.queenSentence == r.sentenceNo && c.items[i].text == "who" {
+		if c.items[i].is(kShe) || r.sheLast && r.spokeOf.queen == r.sentenceNo && c.items[i].text == "who" {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
 				if c.items[k].any3(kContent, kCell, kHave) {
 					break

@@ -20,7 +20,7 @@ func (r *reader) markIs(c *clause) {
 			return
 		}
 	}
-	if _, told := r.cur.get("queen.colour"); colour < 1 || told || r.queenSentence != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
+	if _, told := r.cur.get("queen.colour"); colour < 1 || told || r.spokeOf.queen != r.sentenceNo || !markColours[r.value(&c.items[colour], kColour)] {
 		return
 	}
 	r.leaf("queen.colour", r.value(&c.items[colour], kColour), "queen-colour", "", c.doubt, &c.items[colour])
@@ -30,7 +30,7 @@ func (r *reader) markIs(c *clause) {
 // marked her. Blue, for the year."
 func (r *reader) paintTold(c *clause) {
 	colour := &c.items[0]
-	if !colour.is(kColour) || r.lastDeed != "actions.mark_queen" || r.deedSentence != r.sentenceNo-1 || !allOf(c.items[1:], lightBehindDay.or(setOf(kOn, kNow))) || !markColours[r.value(colour, kColour)] {
+	if !colour.is(kColour) || r.lastDeed != "actions.mark_queen" || r.spokeOf.deed != r.sentenceNo-1 || !allOf(c.items[1:], lightBehindDay.or(setOf(kOn, kNow))) || !markColours[r.value(colour, kColour)] {
 		return
 	}
 	if _, told := r.cur.get("queen.colour"); !told {

@@ -38,12 +38,8 @@ type memory struct {
 	ones          []calledOne     // hives that it tells by colour or place
 	pageHives     pageHives       // of the page in hand
 
-	gifts         []gift   // of bars from one hive to another
-	groups        []group  // what is told of several hives at once
-	groupSentence int      // that names them
-	home          *builder // the inspection in hand before; nil where none of them are spoken of
-	hiveList      []string // the hives that were named together last
-	listedFirst   []string // those named together before anything was told of one
+	gifts  []gift // of bars from one hive to another
+	atOnce atOnce // of several hives
 
 	bars        []int // the bars in hand
 	step        int   // direction of travel, +1 or -1
@@ -67,55 +63,64 @@ type memory struct {
 	lastDeed    string
 	pauses      []int32 // offsets behind which a timed silence follows
 
-	saidOf          talk
-	saidBar         int
-	combOf          int  // the bar whose comb was told last, if nothing was told of another since
-	sameSentence    bool // the bars in hand were named in this sentence
-	stepped         bool
-	askedOnly       bool   // the last clause was a question
-	told            []item // the sentence
-	ahead           []item // the one behind it on the line
-	sentenceNo      int
-	temperSentence  int
-	deedSentence    int
-	queenSentence   int
-	deniedHere      int // in which a sign was denied of the hive
-	thatBarSentence int // that begins "on that bar"
-	scaleSentence   int
-	patternSentence int  // that named the brood pattern and has not told it yet
-	headedBars      bool // the bars in hand head what is said, not just place one thing
-	beesSentence    int  // the last sentence that named the bees
-	cellTalk        bool // queen cells are being spoken of
-	miteMethod      string
-	sampleMethod    string // by which a sample of bees was last looked at for mites, in whichever hive
-	miteSentence    bool   // mites are spoken of in this sentence
-	lastFixture     string
-	hereColon       bool // "did the test on it:", the bar in hand goes on
-	cellsSentence   int
-	wholeSentence   bool // the sentence speaks of the colony as a whole
-	lastContent     *finding
-	lastCells       *finding
-	labelled        *finding // a content at the head of the sentence, with a colon
-	lastSign        string
-	theirSign       string // seen in somebody else's hive
-	theirSentence   int
-	flowering       string // a plant said to be out, for the load that follows
-	flowerSentence  int
-	lastCargo       string   // what was last said to be carried in
-	cargoSentence   int      // that told it
-	row             int      // the number at the head of the line before, or 0
-	numbered        []int32  // where the lines of lists of bars begin
-	listed          bool     // this line is one of them
-	headed          bool     // a line that is only a name has headed a hive
-	site            bool     // nothing but the weather or the day was told of the hive named first
-	topic           string   // of a line that begins with "Brood:"
-	prevBrood       *finding // the brood named last
-	subject         kind     // kBees or kQueen, whichever was spoken of last
-	queenWaits      int      // the sentence that named her and said no more
-	planDay         *day
-	table           table
-	form            form
+	saidOf        talk
+	saidBar       int
+	combOf        int  // the bar whose comb was told last, if nothing was told of another since
+	sameSentence  bool // the bars in hand were named in this sentence
+	stepped       bool
+	askedOnly     bool   // the last clause was a question
+	told          []item // the sentence
+	ahead         []item // the one behind it on the line
+	sentenceNo    int    // of the sentence in hand, counted from the beginning of the note
+	spokeOf       spokeOf
+	headedBars    bool // the bars in hand head what is said, not just place one thing
+	cellTalk      bool // queen cells are being spoken of
+	miteMethod    string
+	sampleMethod  string // by which a sample of bees was last looked at for mites, in whichever hive
+	miteSentence  bool   // mites are spoken of in this sentence
+	lastFixture   string
+	hereColon     bool // "did the test on it:", the bar in hand goes on
+	wholeSentence bool // the sentence speaks of the colony as a whole
+	lastContent   *finding
+	lastCells     *finding
+	labelled      *finding // a content at the head of the sentence, with a colon
+	lastSign      string
+	theirs        mentioned // a sign seen in somebody else's hive
+	flowering     mentioned // a plant said to be out, for the load that follows
+	cargo         mentioned // the path of what was last said to be carried in
+	barLines      barLines
+	headed        bool     // a line that is only a name has headed a hive
+	site          bool     // nothing but the weather or the day was told of the hive named first
+	topic         string   // of a line that begins with "Brood:"
+	prevBrood     *finding // the brood named last
+	subject       kind     // kBees or kQueen, whichever was spoken of last
+	queenWaits    int      // the sentence that named her and said no more
+	planDay       *day
+	table         table
+	form          form
 }
+
+// spokeOf are the numbers of the sentences that spoke last of this or that; 0 where none did.
+type spokeOf struct {
+	temper, deed, queen, bees, cells int
+
+	scale   int // on which the hive stands
+	pattern int // of the brood, which has not been told yet
+	thatBar int // "on that bar", with which it begins
+	noSign  int // of the hive, and denied one
+}
+
+// mentioned is something that a sentence told, and the number of that sentence.
+type mentioned struct {
+	what     string
+	sentence int
+}
+
+// mentions is something that the sentence in hand tells.
+func (r *reader) mentions(what string) mentioned { return mentioned{what, r.sentenceNo} }
+
+// justSaid reports whether the sentence in hand told it.
+func (r *reader) justSaid(m mentioned) bool { return m.what != "" && m.sentence == r.sentenceNo }
 
 // desk is what a reader works with and keeps from note to note.
 type desk struct {
@@ -217,7 +222,7 @@ func (r *reader) line(l *lexedRow) {
 	r.headings()
 	above := r.heading
 	r.underHeading()
-	r.lastSign, r.lastCargo = "", ""
+	r.lastSign, r.cargo = "", mentioned{}
 	r.hear()
 	for i := range r.heard {
 		r.ahead = nil

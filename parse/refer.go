@@ -121,7 +121,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 			return nil, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i, before)
-	case hashNumber(items, i) && !(r.byNumber && it.pause >= stop) && (r.listed || r.listing && i > 0):
+	case hashNumber(items, i) && !(r.byNumber && it.pause >= stop) && (r.barLines.listed || r.listing && i > 0):
 		return r.namedBar(items, i, before)
 	case it.is(kNum) && it.n.ordinal && it.n.lo == 1 && i+2 < len(items) && barNumber(&items[i+1]) && items[i+2].is(kBar) && items[i+2].pause == none:
 		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"

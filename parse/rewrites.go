@@ -114,7 +114,7 @@ func leadsToHive(r *reader, l *lexedRow) bool { return l.met.kinds.has(kHive) ||
 
 // speaksOfHives reports whether it may be told of hives in turn.
 func speaksOfHives(r *reader, l *lexedRow) bool {
-	return l.met.kinds.has(kHive) || len(r.byHive) > 1 || len(r.names) > 1 || r.hiveList != nil
+	return l.met.kinds.has(kHive) || len(r.byHive) > 1 || len(r.names) > 1 || r.atOnce.last != nil
 }
 
 // hivesHead reports whether hives of its page are named at the heads of sentences.

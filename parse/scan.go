@@ -244,7 +244,7 @@ func (s *scan) thatBar(i int) {
 	s.here = true
 	if r := s.r; len(r.bars) == 1 && r.inHand != noBar && i == 2 && s.at(0).is(kOn) {
 		s.headed, r.headedBars, r.sameSentence = true, true, true
-		r.inHand, r.thatBarSentence = thisLine, r.sentenceNo
+		r.inHand, r.spokeOf.thatBar = thisLine, r.sentenceNo
 	}
 }
 

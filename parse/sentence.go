@@ -87,7 +87,7 @@ func (r *reader) sentence(s *sentence) {
 		}
 		r.followFixture(c)
 		if c.mood == unasked && c.has(kQueen) && youAsked(c.items) {
-			r.sheLast, r.queenSentence = true, r.sentenceNo // "you ask after the queen: she was raised in 2025"
+			r.sheLast, r.spokeOf.queen = true, r.sentenceNo // "you ask after the queen: she was raised in 2025"
 		}
 	}
 	if s.again != nil {
@@ -129,13 +129,13 @@ func (r *reader) plantInFlower(c *clause) {
 	for i := range c.items {
 		it := &c.items[i]
 		if it.is(kPlant) && !it.used && i+1 == len(c.items) && r.worksOn(c.items[:i]) {
-			r.flowering, r.flowerSentence = onePlant(r.value(it, kPlant)), r.sentenceNo
+			r.flowering = r.mentions(onePlant(r.value(it, kPlant)))
 		}
 		if c.has(kBring) {
 			continue
 		}
 		if it.is(kPlant) && i+1 < len(c.items) && (c.items[i+1].is(kBe) || c.items[i+1].is(kHave) && r.wordIn(c.items[i+2:], r.wordsOf[blooms]...)) && !it.used && !(i+2 < len(c.items) && r.isWord(&c.items[i+2], r.wordsOf[outOfFlower]...)) {
-			r.flowering, r.flowerSentence = r.value(it, kPlant), r.sentenceNo
+			r.flowering = r.mentions(r.value(it, kPlant))
 		}
 	}
 }
@@ -153,17 +153,17 @@ func (r *reader) worksOn(items []item) bool {
 // scale remembers that a scale or a weight is spoken of.
 func (r *reader) scale(c *clause) {
 	if c.lists.has(scales) {
-		r.scaleSentence = r.sentenceNo
+		r.spokeOf.scale = r.sentenceNo
 	}
 }
 
 // weighed: a hive's name with nothing but a mass of ten kilograms or more is
 // its weight ("hive five twenty six kilos", going down the row with the scale).
 func (r *reader) weighed(c *clause) {
-	if r.deedSentence == r.sentenceNo && strings.HasPrefix(r.lastDeed, "actions.harvest") {
+	if r.spokeOf.deed == r.sentenceNo && strings.HasPrefix(r.lastDeed, "actions.harvest") {
 		return // "four bars, which came, when weighed, to nine pounds"
 	}
-	if first := &c.items[0]; first.is(kMeasure) && r.scaleSentence == r.sentenceNo && first.pause == colon && !first.used {
+	if first := &c.items[0]; first.is(kMeasure) && r.spokeOf.scale == r.sentenceNo && first.pause == colon && !first.used {
 		if kg, ok := first.size.kg(); ok && kg >= 10 {
 			r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, first)
 		}
@@ -171,7 +171,7 @@ func (r *reader) weighed(c *clause) {
 	r.weightAlone(c)
 	for i := range c.items {
 		it := &c.items[i]
-		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma || !c.has(kDo) && r.afterReading(&c.items[i-1])) && r.scaleSentence == r.sentenceNo {
+		if it.is(kMeasure) && !it.used && i > 0 && (c.items[i-1].any(kBe, kHave) || it.pause == comma || !c.has(kDo) && r.afterReading(&c.items[i-1])) && r.spokeOf.scale == r.sentenceNo {
 			if kg, ok := it.size.kg(); ok && kg >= 5 {
 				r.leaf("weight_kg", formatNumber(round2(kg)), "weight", "", c.doubt, it)
 			}
@@ -212,17 +212,17 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.queenSentence > 0 && r.queenSentence >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
+		case it.is(kNum) && r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
-		case it.is(kColour) && r.lastCargo != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || c.items[0].text == "which"):
-			r.described(c, r.lastCargo, "colour", kColour, i, len(c.items)-1)
-			r.described(c, r.lastCargo, "plant", kPlant, i, len(c.items)-1)
-		case it.is(kPlant) && r.lastCargo != "" && c.has(kMaybe) && guesses(c.items[:i]):
-			r.described(c, r.lastCargo, "plant", kPlant, i, i)
-			r.cur.flag(r.lastCargo+".plant", "hedged: "+c.doubt, "")
-		case it.is(kPlant) && r.lastCargo != "" && i > 0 && (c.items[i-1].is(kFrom) || c.items[i-1].text == "off"):
-			r.described(c, r.lastCargo, "plant", kPlant, i, i)
-		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.deedSentence == r.sentenceNo:
+		case it.is(kColour) && r.cargo.what != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || c.items[0].text == "which"):
+			r.described(c, r.cargo.what, "colour", kColour, i, len(c.items)-1)
+			r.described(c, r.cargo.what, "plant", kPlant, i, len(c.items)-1)
+		case it.is(kPlant) && r.cargo.what != "" && c.has(kMaybe) && guesses(c.items[:i]):
+			r.described(c, r.cargo.what, "plant", kPlant, i, i)
+			r.cur.flag(r.cargo.what+".plant", "hedged: "+c.doubt, "")
+		case it.is(kPlant) && r.cargo.what != "" && i > 0 && (c.items[i-1].is(kFrom) || c.items[i-1].text == "off"):
+			r.described(c, r.cargo.what, "plant", kPlant, i, i)
+		case it.is(kMeasure) && strings.HasPrefix(r.lastDeed, "actions.harvest") && r.spokeOf.deed == r.sentenceNo:
 			if _, ok := r.cur.get(r.lastDeed + ".amount"); !ok && it.size.unit != "mm" && it.size.unit != "cm" && it.size.unit != "in" {
 				w := r.why("harvest-done", "", it)
 				r.cur.put(r.lastDeed+".amount", formatNumber(it.size.amount.lo), w)
@@ -236,7 +236,7 @@ func (r *reader) afterthoughts(c *clause) {
 // were of what was told before: "a bee with deformed wings on bar four, just the one".
 func (r *reader) justSoMany(c *clause, i int) bool {
 	only := c.items[0].is(kBut) && !c.items[0].isWord2("but", "except") || c.items[0].isWord3("just", "only", "maybe")
-	if only && i > 0 && barNumber(&c.items[i]) && r.cellsSentence != r.sentenceNo {
+	if only && i > 0 && barNumber(&c.items[i]) && r.spokeOf.cells != r.sentenceNo {
 		for k := 1; k < len(c.items); k++ {
 			if k != i && !c.items[k].any4(kArt, kBees, kOf, kPron) {
 				return false
@@ -269,11 +269,11 @@ func (r *reader) colonBefore(c *clause) bool { return c.items[0].pause == colon 
 // nowQueen remembers whether the queen is still the subject.
 func (r *reader) nowQueen(c *clause) {
 	if c.has(kBees) {
-		r.subject, r.beesSentence = kBees, r.sentenceNo
+		r.subject, r.spokeOf.bees = kBees, r.sentenceNo
 	}
 	if c.has(kBees) || c.has(kBars) && !c.has(kQueen) && !c.has(kShe) {
 		r.markLast = false
-		r.sheLast = r.sheLast && (!c.has(kBees) || r.deedSentence == r.sentenceNo && strings.HasSuffix(r.lastDeed, ".requeen"))
+		r.sheLast = r.sheLast && (!c.has(kBees) || r.spokeOf.deed == r.sentenceNo && strings.HasSuffix(r.lastDeed, ".requeen"))
 	}
 }
 
@@ -322,7 +322,7 @@ func (r *reader) barsOnly(c *clause) {
 // was harvested or fed may be meant: "Wind calm. 31 kg."
 func (r *reader) weightAlone(c *clause) {
 	it := &c.items[0]
-	if len(c.items) > 1 || it.pause < stop || it.used || len(r.ahead) > 0 && r.ahead[0].pause < stop || r.deedSentence > 0 && r.deedSentence >= r.sentenceNo-1 {
+	if len(c.items) > 1 || it.pause < stop || it.used || len(r.ahead) > 0 && r.ahead[0].pause < stop || r.spokeOf.deed > 0 && r.spokeOf.deed >= r.sentenceNo-1 {
 		return
 	}
 	if _, told := r.cur.get("weight_kg"); told {

@@ -15,7 +15,7 @@ func (s *scan) settle(waiting []*finding) {
 		case f.counted.lo > 0 || f.whole || s.whole || r.wholeSentence && !s.headed || s.compared():
 		case f.class == ofSign && s.aboutHive(f):
 			if !f.present {
-				r.deniedHere = r.sentenceNo
+				r.spokeOf.noSign = r.sentenceNo
 			}
 		case s.headed:
 			f.bars = r.bars
@@ -34,7 +34,7 @@ func (s *scan) settle(waiting []*finding) {
 			f.bars = r.bars
 		case r.inHand != noBar && s.allThose():
 			f.bars = r.bars
-		case r.inHand == thisLine && f.present && !ofColony && !s.speaksOfColony() && r.queenSentence != r.sentenceNo && (r.headedBars || !s.thereIs()):
+		case r.inHand == thisLine && f.present && !ofColony && !s.speaksOfColony() && r.spokeOf.queen != r.sentenceNo && (r.headedBars || !s.thereIs()):
 			f.bars = r.bars
 			f.doubts = append(f.doubts, "bar taken from the sentence before")
 		case r.inHand == thisText && s.leansBack():
@@ -50,7 +50,7 @@ func (s *scan) settle(waiting []*finding) {
 // and so of the colony; "took out bar nine, no brood" tells of that bar.
 func (s *scan) deniedApart(f *finding) bool {
 	r := s.r
-	if f.present || f.class != ofComb || r.headedBars || s.here || r.deedSentence == r.sentenceNo && f.what != "eggs" {
+	if f.present || f.class != ofComb || r.headedBars || s.here || r.spokeOf.deed == r.sentenceNo && f.what != "eggs" {
 		return false
 	}
 	k := f.at
@@ -62,12 +62,12 @@ func (s *scan) deniedApart(f *finding) bool {
 
 // onlyHers reports whether the bar in hand was named for the queen alone.
 func (r *reader) onlyHers() bool {
-	return r.queenSentence == r.sentenceNo && r.barIsHers()
+	return r.spokeOf.queen == r.sentenceNo && r.barIsHers()
 }
 
 // hersBefore reports whether it was so named in the sentence before.
 func (r *reader) hersBefore() bool {
-	return (r.sheLast || r.queenSentence > 0 && r.queenSentence == r.sentenceNo-1) && r.barIsHers()
+	return (r.sheLast || r.spokeOf.queen > 0 && r.spokeOf.queen == r.sentenceNo-1) && r.barIsHers()
 }
 
 // barIsHers reports whether the bar in hand is one on which nothing but the queen was told.
@@ -78,7 +78,7 @@ func (r *reader) barIsHers() bool {
 // aboutHive reports whether a sign is one of the hive, whatever bar is in hand:
 // what no bar can show, and what is denied in words of its own.
 func (s *scan) aboutHive(f *finding) bool {
-	if !f.present && !s.headed && (s.r.deniedHere == s.r.sentenceNo || hasKind(s.r.told, kTheirs)) {
+	if !f.present && !s.headed && (s.r.spokeOf.noSign == s.r.sentenceNo || hasKind(s.r.told, kTheirs)) {
 		return true // "no foul smell, I had a good sniff, and no ropy larva", "hers has mites but there's no chalkbrood here"
 	}
 	ofBar := s.r.sameSentence && s.r.headedBars // "bar 6: patchy, but no foul smell"
@@ -88,7 +88,7 @@ func (s *scan) aboutHive(f *finding) bool {
 	switch {
 	case offComb[f.what], f.what == "wasps", s.offBars(f.at):
 		return true
-	case s.here && f.present && ofBar && f.what != "dead_bees", s.r.thatBarSentence == s.r.sentenceNo:
+	case s.here && f.present && ofBar && f.what != "dead_bees", s.r.spokeOf.thatBar == s.r.sentenceNo:
 		return false // "bar seven there's ants on it"
 	case f.what == "foul_smell" && !f.present:
 		return !ofBar
@@ -182,7 +182,7 @@ func (s *scan) allThose() bool {
 	switch {
 	case first.isWord3("they", "these", "those"): // the bees have honey, but are not honey
 		after := s.at(2)
-		return r.deedSentence == r.sentenceNo-1 && next.is(kBe) && after != nil && after.any4(kFull, kContent, kAmount, kAdv)
+		return r.spokeOf.deed == r.sentenceNo-1 && next.is(kBe) && after != nil && after.any4(kFull, kContent, kAmount, kAdv)
 	case first.isWord2("both", "both of them"):
 		return len(r.bars) == 2
 	case first.is(kEach):

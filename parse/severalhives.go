@@ -12,6 +12,15 @@ import (
 // and handed out when the note ends, since hives may be named only later; what is told
 // of one of them alone goes before it.
 
+// atOnce is what a note told so far of several hives at once, and which it named together.
+type atOnce struct {
+	groups   []group
+	sentence int      // that named the last of them
+	home     *builder // the inspection in hand before; nil where none of them are spoken of
+	last     []string // the hives that were named together last
+	first    []string // those named together before anything was told of one
+}
+
 // group is what was told of several hives at once.
 type group struct {
 	told     *builder
@@ -54,8 +63,8 @@ func (r *reader) several(items []item) []item {
 		items[i].kinds = setOf(kName)
 		if len(names) > 1 {
 			r.listHives(names, items[:i])
-		} else if n == len(r.hiveList) {
-			names = r.hiveList
+		} else if n == len(r.atOnce.last) {
+			names = r.atOnce.last
 		}
 		items[i].details = r.lex.detail(&details{hives: names, group: n})
 		items = slices.Delete(items, i+1, end)
@@ -68,9 +77,9 @@ func (r *reader) several(items []item) []item {
 
 // listHives keeps hives that were named together behind some items of their line.
 func (r *reader) listHives(names []string, before []item) {
-	r.hiveList = names
-	if !r.named && r.listedFirst == nil && !hasKind(before, kName) {
-		r.listedFirst = names
+	r.atOnce.last = names
+	if !r.named && r.atOnce.first == nil && !hasKind(before, kName) {
+		r.atOnce.first = names
 	}
 }
 
@@ -176,8 +185,8 @@ func (r *reader) knowsHives(items []item, n int) bool {
 		}
 	}
 	slices.Sort(names)
-	known := max(len(slices.Compact(names)), len(r.hiveList))
-	return known > 1 && (n == anyNumber || n == known || n == len(r.hiveList))
+	known := max(len(slices.Compact(names)), len(r.atOnce.last))
+	return known > 1 && (n == anyNumber || n == known || n == len(r.atOnce.last))
 }
 
 // pointsAtBars reports whether bars or cells may be meant by words for so many: those
@@ -229,7 +238,7 @@ func (r *reader) gather(c *clause) bool {
 			return true
 		}
 	}
-	if r.home != nil && r.groupSentence != r.sentenceNo && (c.has(kBars) || r.groups[len(r.groups)-1].inferred) {
+	if r.atOnce.home != nil && r.atOnce.sentence != r.sentenceNo && (c.has(kBars) || r.atOnce.groups[len(r.atOnce.groups)-1].inferred) {
 		r.apart() // bars are one hive's, and "both" holds for its sentence
 	}
 	return false
@@ -251,29 +260,29 @@ func (r *reader) together(it *item) {
 	r.apart()
 	g := group{told: r.builder(), after: r.cur, names: it.hives, inferred: it.group != 0 && !strings.Contains(it.text, "hive") && !strings.Contains(it.text, "colon")}
 	g.told.spans = r.spanOf(it)
-	r.groups = append(r.groups, g)
-	r.home, r.cur = r.cur, g.told
-	r.groupSentence = r.sentenceNo
+	r.atOnce.groups = append(r.atOnce.groups, g)
+	r.atOnce.home, r.cur = r.cur, g.told
+	r.atOnce.sentence = r.sentenceNo
 	r.leaveBars()
 }
 
 // apart goes back to the hive that was in hand before several were spoken of, and
 // begins the inspections of those that were named and told something of.
 func (r *reader) apart() {
-	if r.home == nil {
+	if r.atOnce.home == nil {
 		return
 	}
-	r.cur, r.home = r.home, nil
+	r.cur, r.atOnce.home = r.atOnce.home, nil
 	r.leaveBars()
-	g := &r.groups[len(r.groups)-1]
+	g := &r.atOnce.groups[len(r.atOnce.groups)-1]
 	if g.told.empty() {
 		r.putAway(g.told)
-		r.groups = r.groups[:len(r.groups)-1]
+		r.atOnce.groups = r.atOnce.groups[:len(r.atOnce.groups)-1]
 		return
 	}
 	names := g.names
 	if names == nil {
-		names = r.listedFirst
+		names = r.atOnce.first
 	}
 	for _, name := range names {
 		if b := r.inspectionOf(name); len(b.spans) == 0 {
@@ -291,17 +300,17 @@ func (r *reader) putAway(b *builder) {
 // before anything was told of one in the order of that list.
 func (r *reader) handOut() {
 	r.apart()
-	if len(r.groups) > 0 && r.listedFirst != nil {
+	if len(r.atOnce.groups) > 0 && r.atOnce.first != nil {
 		slices.SortStableFunc(r.all, func(a, b *builder) int { return r.listPlace(a) - r.listPlace(b) })
 	}
-	for i := range r.groups {
-		g := &r.groups[i]
+	for i := range r.atOnce.groups {
+		g := &r.atOnce.groups[i]
 		for _, b := range r.members(g) {
 			b.take(g)
 		}
 		r.putAway(g.told)
 	}
-	r.groups = nil
+	r.atOnce.groups = nil
 }
 
 // mostHives is the number of hives above which a note is a heap of notes, where "all
@@ -330,10 +339,10 @@ func (r *reader) members(g *group) (of []*builder) {
 // listPlace is the place of a hive in the list that the note began with; behind it for
 // one that is not there.
 func (r *reader) listPlace(b *builder) int {
-	if at := slices.Index(r.listedFirst, b.hive); at >= 0 {
+	if at := slices.Index(r.atOnce.first, b.hive); at >= 0 {
 		return at
 	}
-	return len(r.listedFirst)
+	return len(r.atOnce.first)
 }
 
 // take adds what was told of several hives to one, where it is not told of it alone.

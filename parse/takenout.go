@@ -16,7 +16,7 @@ func (f *fitting) removeBar() bool {
 		return true
 	case f.whichBar():
 		return true
-	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.cellsSentence == f.sentenceNo):
+	case f.cellsUndergo(), f.has(kCell), f.has(kStage) && f.cellTalk, f.itThem(f.args) && (hasKind(f.pre, kCell) || f.spokeOf.cells == f.sentenceNo):
 		f.d.do = "cut_cells"
 		return true
 	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) || len(f.bars) > 0 && strings.Contains(f.text, " it ")) && (weighs(f.args) || f.toEat()):
@@ -45,7 +45,7 @@ func (f *fitting) whichBar() bool {
 	if bars == nil || len(f.args) > 0 && !f.args[0].any3(kDate, kAnd, kAdv) && !f.args[0].isWord3("out", "away", "altogether") {
 		return false
 	}
-	if f.cellsSentence == f.sentenceNo {
+	if f.spokeOf.cells == f.sentenceNo {
 		f.d.do = "cut_cells"
 		return f.lastCells != nil && f.lastCells.present
 	}

@@ -23,7 +23,7 @@ func (r *reader) temper(c *clause) {
 		score := rule.Value
 		if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used {
 			c.items[i-1].used = true
-			if r.temperSentence == r.sentenceNo {
+			if r.spokeOf.temper == r.sentenceNo {
 				it.used = true // "nervous but not evil"
 				continue
 			}
@@ -41,7 +41,7 @@ func (r *reader) temper(c *clause) {
 			continue
 		}
 		r.cur.put("temper.score", score, w)
-		r.temperSentence = r.sentenceNo
+		r.spokeOf.temper = r.sentenceNo
 	}
 }
 
@@ -49,7 +49,7 @@ func (r *reader) temper(c *clause) {
 // of the day or of people, or belongs to another phrase.
 func (r *reader) notOfTemper(c *clause, i int) bool {
 	it, next := &c.items[i], c.next(i)
-	if it.is(kStrength) && r.barsCounted && r.beesSentence == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
+	if it.is(kStrength) && r.barsCounted && r.spokeOf.bees == r.sentenceNo && (r.calledSo(c, i) || r.judgesBars(c, i)) {
 		return true // "six seams of bees, and I'd call that average"
 	}
 	if i > 0 && r.temperOfBefore(c, i, c.before(i), next) || next.pause == none && r.temperOfNext(c, i, next) {
@@ -168,7 +168,7 @@ func (r *reader) hotForUs(c *clause, i int) bool {
 // milder: "gentle as usual" names one temper in two words; within one sentence
 // the plainer one stands.
 func (r *reader) milder(old, score string) bool {
-	return r.temperSentence == r.sentenceNo && (old == "1" && score == "2" || old == "4" && score == "3")
+	return r.spokeOf.temper == r.sentenceNo && (old == "1" && score == "2" || old == "4" && score == "3")
 }
 
 func (r *reader) deniedTemper(score string) string {
@@ -187,7 +187,7 @@ func (r *reader) standsAlone(c *clause, i int) bool {
 // ofBees reports whether an ambiguous word is said of the bees: they stand in
 // the clause, or the clause holds nothing else.
 func (r *reader) ofBees(c *clause, i int) bool {
-	if r.temperSentence == r.sentenceNo && i+1 < len(c.items) && (i == 0 || c.items[i-1].any4(kBut, kThen, kAdv, kAnd)) && r.isWord(&c.items[i+1], "by", "by the end", "in the end", "at the end", "once", "when", "after", "again") {
+	if r.spokeOf.temper == r.sentenceNo && i+1 < len(c.items) && (i == 0 || c.items[i-1].any4(kBut, kThen, kAdv, kAnd)) && r.isWord(&c.items[i+1], "by", "by the end", "in the end", "at the end", "once", "when", "after", "again") {
 		return true // "grumpy at first, gentle by the end"
 	}
 	for k := max(0, i-3); k < i; k++ {
@@ -289,7 +289,7 @@ var notOfBees = setOf(kWord, kContent, kComb, kQueen, kSky, kWind, kStores, kFix
 // sameStatement: the clause goes on about the bees of the one before: it
 // names nothing else.
 func (r *reader) sameStatement(c *clause) bool {
-	if !c.items[0].any3(kAnd, kThen, kBut) && r.sentenceNo != r.beesSentence {
+	if !c.items[0].any3(kAnd, kThen, kBut) && r.sentenceNo != r.spokeOf.bees {
 		return false
 	}
 	for k := range c.items {
@@ -297,7 +297,7 @@ func (r *reader) sameStatement(c *clause) bool {
 			return false
 		}
 	}
-	return r.sentenceNo == r.beesSentence
+	return r.sentenceNo == r.spokeOf.bees
 }
 
 func (r *reader) onlyAdverbs(c *clause, k, i int, more ...kind) bool {

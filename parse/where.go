@@ -194,7 +194,7 @@ func (s *scan) thereToo(i int) bool {
 
 // takenHolds: what was on bars that are gone can be told behind them.
 func (s *scan) takenHolds(i int) bool {
-	if s.r.deedSentence != s.r.sentenceNo || i+1 >= len(s.c.items) || !s.r.describesBars(s.c.items, i+1) {
+	if s.r.spokeOf.deed != s.r.sentenceNo || i+1 >= len(s.c.items) || !s.r.describesBars(s.c.items, i+1) {
 		return false
 	}
 	_, do, _ := strings.Cut(s.r.lastDeed, ".")
