@@ -10,7 +10,7 @@ import "slices"
 // six and seven there's honey". Bars so named are no hives of that number.
 func (n *bareNumber) risingTold() bool {
 	end, many := risingNumbers(n.items, n.i)
-	if many < 2 || int(n.items[end-1].n.lo-n.items[n.i].n.lo) != many-1 || end+1 >= len(n.items) || n.items[end].pause > comma || n.severalSpoken || len(n.all) > 1 && n.cur.hive != "" && n.cur.hive[0] <= '9' {
+	if many < 2 || int(n.items[end-1].n.lo-n.items[n.i].n.lo) != many-1 || end+1 >= len(n.items) || n.items[end].pause > comma || n.manner.severalHives || len(n.all) > 1 && n.cur.hive != "" && n.cur.hive[0] <= '9' {
 		return false
 	}
 	all, told := &n.items[end], &n.items[end+1]

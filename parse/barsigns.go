@@ -29,7 +29,7 @@ func (r *reader) numberedBar(items []item, i int) bool {
 	if numberOfBar(items, i) {
 		return true
 	}
-	if !r.barsBySign || items[i].text != "number" || i+2 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
+	if !r.manner.barsBySign || items[i].text != "number" || i+2 >= len(items) || !barNumber(&items[i+1]) || items[i+1].pause > none {
 		return false
 	}
 	before := i - 1

@@ -18,7 +18,7 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 		return day{}, i
 	}
 	said := l.text[t.start:t.end]
-	if first, second, _ := strings.Cut(said, "/"); l.ref.monthFirst {
+	if first, second, _ := strings.Cut(said, "/"); l.ref.manner.monthFirst {
 		said = second + "/" + first // one that is no date so is turned back
 	}
 	return slashed(said, l.ref.today, i)

@@ -213,7 +213,7 @@ func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar
 	r.lastFind, r.saidBar, r.combOf = nil, 0, 0
 	r.saidOf.forget()
-	r.sheLast, r.cellTalk, r.miteMethod, r.barsCounted = false, false, "", false
+	r.sheLast, r.cellTalk, r.mites.method, r.barsCounted = false, false, "", false
 	r.heading = asserted
 	r.sameSentence = false
 }

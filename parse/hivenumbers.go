@@ -141,10 +141,10 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if r.numberedBar(items, i) {
 		return false
 	}
-	if r.byNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.' || sign.text == "#") {
+	if r.manner.hivesByNumber && !ofOther && (spelt || labels || r.text[sign.end] == '.' || sign.text == "#") {
 		return true
 	}
-	if r.byNumber && i > 0 && sign.pause == none && r.turnsBack(items, i-1) {
+	if r.manner.hivesByNumber && i > 0 && sign.pause == none && r.turnsBack(items, i-1) {
 		return true // "back to No 1"
 	}
 	if (spelt || r.text[sign.end] == '.') && !ofOther && sign.pause >= stop && behind.is(kBe) && temperTold(items, i+3) {
@@ -153,7 +153,7 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if spelt && r.atNumber(items, i) {
 		return true
 	}
-	several := r.severalSpoken && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
+	several := r.manner.severalHives && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
 	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
 }
 

@@ -6,6 +6,13 @@ import (
 	"strings"
 )
 
+// miteTalk is how mites are being spoken of.
+type miteTalk struct {
+	method  string // by which those of the hive in hand were counted last
+	sampled string // and that of the last sample of bees, in whichever hive
+	here    bool   // this sentence speaks of them
+}
+
 // miteCount reads a count of mites with its method, over what was spoken of
 // together in a sentence.
 func (r *reader) miteCount(c *clause) {
@@ -26,18 +33,18 @@ func (r *reader) miteCount(c *clause) {
 		mite = method // "two mites dropped in a week"
 	}
 	if method < 0 && mite < 0 && !r.named && c.eachSample() {
-		r.beesSampled(c, r.miteMethod, r.why("mites", ""))
+		r.beesSampled(c, r.mites.method, r.why("mites", ""))
 	}
-	if method < 0 && mite < 0 && r.miteMethod == "drop" {
+	if method < 0 && mite < 0 && r.mites.method == "drop" {
 		r.boardLayBehind(c)
 	}
 	if method < 0 && mite < 0 || method >= 0 && hasKind(c.items[:method], kUndone) && !c.counts() {
 		return
 	}
 	if method >= 0 && mite < 0 && r.boardTime(c) && c.onlyTimeBefore(method) {
-		r.miteSentence = true
+		r.mites.here = true
 	}
-	if method >= 0 && mite < 0 && r.miteMethod == "" && !r.miteSentence && !r.miteAhead(c, method) && !r.sampled(c) {
+	if method >= 0 && mite < 0 && r.mites.method == "" && !r.mites.here && !r.miteAhead(c, method) && !r.sampled(c) {
 		if !r.sureMethod(&c.items[method]) && !c.items[method].colon && !r.boardToldOf(c, method) && !c.timeThenCount(method) {
 			return
 		}
@@ -48,15 +55,15 @@ func (r *reader) miteCount(c *clause) {
 	if mite >= 0 && method < 0 && !c.counts() && r.leftUncounted(c, mite) {
 		return
 	}
-	if mite < 0 && r.miteMethod != "" && !c.counts() && !c.has(kNot) {
+	if mite < 0 && r.mites.method != "" && !c.counts() && !c.has(kNot) {
 		return // "a wash would have been more honest"
 	}
 	kindOf := ""
 	if method >= 0 {
 		kindOf = r.value(&c.items[method], kMethod)
-		r.miteMethod = kindOf
+		r.mites.method = kindOf
 		if kindOf == "wash" || kindOf == "sugar" {
-			r.sampleMethod = kindOf
+			r.mites.sampled = kindOf
 		}
 	}
 	r.miteDetails(c, method, mite, kindOf)
@@ -106,7 +113,7 @@ func (r *reader) methodHere(c *clause, i int) bool {
 				return true
 			}
 		}
-		return r.miteMethod != "" || r.miteSentence || r.sampled(c) || i == 0 && c.items[0].colon || c.timeThenCount(i) || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
+		return r.mites.method != "" || r.mites.here || r.sampled(c) || i == 0 && c.items[0].colon || c.timeThenCount(i) || r.boardTime(c) && c.onlyTimeBefore(i) && (c.items[i].colon || c.next(i).any(kNum, kNo, kNot) && !c.next(i).n.article)
 	}
 	return true
 }
@@ -150,11 +157,11 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		count, countItem = c.mitesOfSample()
 	}
 	days := r.boardDays(c)
-	if days == 0 && method < 0 && mite >= 0 && (r.miteMethod == "drop" || r.miteMethod == "" && count != nil) {
+	if days == 0 && method < 0 && mite >= 0 && (r.mites.method == "drop" || r.mites.method == "" && count != nil) {
 		days = r.boardLay(c)
 	}
 	if kindOf == "" {
-		kindOf = r.miteMethod
+		kindOf = r.mites.method
 		if kindOf == "" && count != nil && !c.has(kSeen) && !c.has(kUnseen) {
 			kindOf = r.sampling.method
 		}

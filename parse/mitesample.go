@@ -125,7 +125,7 @@ func (r *reader) sampled(c *clause) bool {
 // sampleGave reads what a sample held where the way of counting was told before the hive: "Mite wash
 // on the garden hive: 5 in 300. The orchard hive: 14 in 300."
 func (r *reader) sampleGave(c *clause) {
-	if r.sampleMethod == "" || c.hasAny(kMethod, kMite) {
+	if r.mites.sampled == "" || c.hasAny(kMethod, kMite) {
 		return
 	}
 	if count, of := c.mitesOfSample(); count != nil {
@@ -141,9 +141,9 @@ func (r *reader) sampleGave(c *clause) {
 			continue
 		}
 		w := r.why("mites", "", count, it)
-		r.cur.put("mites.method", r.sampleMethod, w)
+		r.cur.put("mites.method", r.mites.sampled, w)
 		r.cur.put("mites.count", formatNumber(count.n.lo), w)
-		r.beesSampled(c, r.sampleMethod, w)
+		r.beesSampled(c, r.mites.sampled, w)
 		count.used, it.used = true, true
 	}
 }

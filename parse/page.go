@@ -31,12 +31,12 @@ func (r *reader) read() {
 			r.names = r.properNames(r.toks)
 			r.namedInTable()
 			r.initials = initialsOf(r.names)
-			r.monthFirst = r.tellsMonthFirst(r.toks)
-			r.severalSpoken = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
-			r.byNumber = r.tellsByNumber(r.toks)
-			r.barsBySign = r.tellsBarsBySign(r.toks)
-			r.byOrder = r.tellsByOrder(r.toks)
-			r.listing = r.byOrder
+			r.manner.monthFirst = r.tellsMonthFirst(r.toks)
+			r.manner.severalHives = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
+			r.manner.hivesByNumber = r.tellsByNumber(r.toks)
+			r.manner.barsBySign = r.tellsBarsBySign(r.toks)
+			r.manner.barsByOrder = r.tellsByOrder(r.toks)
+			r.listing = r.manner.barsByOrder
 			r.ones = r.calledOnes(r.toks)
 		}
 		r.sections()
@@ -54,6 +54,15 @@ func (r *reader) read() {
 	r.dropPassing()
 	r.handOut()
 	r.receive()
+}
+
+// manner is how a note names things, as its first page shows.
+type manner struct {
+	severalHives  bool // it speaks of hives, not of one
+	hivesByNumber bool // of which it tells by numbers alone: "No. 4"
+	barsBySign    bool // it tells its bars by "number": "bar number one", then "number two"
+	barsByOrder   bool // or by their order: "the second" may be a bar
+	monthFirst    bool // it writes the month before the day: "5/16"
 }
 
 // front is what stands on the first page: most of what is sought there hangs on a few

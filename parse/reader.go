@@ -21,22 +21,19 @@ type memory struct {
 	text  string      // of it
 	today colony.Date // of the inspection
 
-	all           []*builder // inspections in the order their hives were named
-	byHive        map[string]*builder
-	cur           *builder
-	pre           []entry         // weather said before the first hive, which holds for each
-	sampling      sampling        // told before it too
-	named         bool            // a hive has been named
-	severalSpoken bool            // the note speaks of hives, not of one
-	byNumber      bool            // it tells its hives by numbers alone: "No. 4"
-	barsBySign    bool            // and its bars by "number": "bar number one", then "number two"
-	monthFirst    bool            // it writes the month before the day: "5/16"
-	names         map[string]bool // proper names that the note uses for hives
-	initials      letters         // that they begin with
-	smallNames    bool            // some are written in lower case
-	namesAlone    bool            // some head what is told of a hive from a line of their own
-	ones          []calledOne     // hives that it tells by colour or place
-	pageHives     pageHives       // of the page in hand
+	all        []*builder // inspections in the order their hives were named
+	byHive     map[string]*builder
+	cur        *builder
+	pre        []entry         // weather said before the first hive, which holds for each
+	sampling   sampling        // told before it too
+	named      bool            // a hive has been named
+	manner     manner          // in which the note tells
+	names      map[string]bool // proper names that the note uses for hives
+	initials   letters         // that they begin with
+	smallNames bool            // some are written in lower case
+	namesAlone bool            // some head what is told of a hive from a line of their own
+	ones       []calledOne     // hives that it tells by colour or place
+	pageHives  pageHives       // of the page in hand
 
 	gifts  []gift // of bars from one hive to another
 	atOnce atOnce // of several hives
@@ -50,7 +47,6 @@ type memory struct {
 	falls       bool       // the list of bars read last was a range told from its far end
 	laid        laidOut    // the rows of bars in the line
 	barsCounted bool       // the note counts bars of the hive in hand: "bees on nine bars"
-	byOrder     bool       // the note tells its bars by their order: "the second" may be a bar
 	lastFind    []*finding // what the bar before was said to hold
 	heading     mood       // set by a heading such as "Next time:"
 	headedHere  bool       // that heads what stands on its own line
@@ -75,9 +71,7 @@ type memory struct {
 	spokeOf       spokeOf
 	headedBars    bool // the bars in hand head what is said, not just place one thing
 	cellTalk      bool // queen cells are being spoken of
-	miteMethod    string
-	sampleMethod  string // by which a sample of bees was last looked at for mites, in whichever hive
-	miteSentence  bool   // mites are spoken of in this sentence
+	mites         miteTalk
 	lastFixture   string
 	hereColon     bool // "did the test on it:", the bar in hand goes on
 	wholeSentence bool // the sentence speaks of the colony as a whole

@@ -121,7 +121,7 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 			return nil, i // "two bars between nine and ten"
 		}
 		return r.namedBar(items, i, before)
-	case hashNumber(items, i) && !(r.byNumber && it.pause >= stop) && (r.barLines.listed || r.listing && i > 0):
+	case hashNumber(items, i) && !(r.manner.hivesByNumber && it.pause >= stop) && (r.barLines.listed || r.listing && i > 0):
 		return r.namedBar(items, i, before)
 	case it.is(kNum) && it.n.ordinal && it.n.lo == 1 && i+2 < len(items) && barNumber(&items[i+1]) && items[i+2].is(kBar) && items[i+2].pause == none:
 		return r.merged(items, i, i+3, spread(nil, quantity{lo: 1, hi: items[i+1].n.lo})), i + 3 // "the first three bars"
@@ -129,18 +129,18 @@ func (r *reader) barRef(items []item, i int, before []item) (*item, int) {
 		if i+2 < len(items) && barNumber(&items[i+2]) && items[i+2].pause == none {
 			return nil, i
 		}
-		r.byOrder, r.listing = true, true
+		r.manner.barsByOrder, r.listing = true, true
 		if last, end := r.toOrdinal(items, i+2, int(it.n.lo)); end > 0 {
 			return r.merged(items, i, end, spread(nil, quantity{lo: it.n.lo, hi: float64(last)})), end
 		}
 		return r.merged(items, i, i+2, []int{int(it.n.lo)}), i + 2
 	case it.any(kNum, kDate) && it.n.ordinal && r.ordinalsAhead(items, i) > 0:
 		end := r.ordinalsAhead(items, i)
-		r.byOrder = true
+		r.manner.barsByOrder = true
 		return r.merged(items, i, end, r.ordinalBars(items[i:end])), end
-	case r.byOrder && it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar && besideNth(items, i, before):
+	case r.manner.barsByOrder && it.any(kNum, kDate) && it.n.ordinal && it.n.lo <= maxBar && besideNth(items, i, before):
 		return r.merged(items, i, i+1, []int{int(it.n.lo)}), i + 1
-	case (r.byOrder || r.nextInOrder(items[i], before)) && it.any(kNum, kDate) && it.n.ordinal:
+	case (r.manner.barsByOrder || r.nextInOrder(items[i], before)) && it.any(kNum, kDate) && it.n.ordinal:
 		bars, next := r.nthBars(items, i, before)
 		if len(bars) == 0 {
 			return nil, i

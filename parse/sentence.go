@@ -69,7 +69,7 @@ func (r *reader) sentence(s *sentence) {
 	for i := range list {
 		kinds = kinds.or(list[i].kinds)
 	}
-	r.wholeSentence, r.miteSentence = kinds.has(kBrood), kinds.has(kMite)
+	r.wholeSentence, r.mites.here = kinds.has(kBrood), kinds.has(kMite)
 	r.askedOnly = false
 	if kinds.meet(swaying) || r.heading != asserted || s.told[len(s.told)-1].asked || r.askAll { // else all is asserted
 		r.judge(list)
