@@ -316,7 +316,7 @@ var listNames = [listCount]string{
 	otherMouths:        "other mouths",
 	excepting:          "excepting",
 	rounds:             "rounds",
-	flowerTimes:        "flower times",
+	flowerTimes:        "how plants did",
 	ofAir:              "of the air",
 	thatBar:            "that bar",
 	toCome:             "to come",

@@ -2,8 +2,9 @@ package parse
 
 import "testing"
 
-// runningSpeech are turns of talk at the hive as a recogniser writes it, without stops.
-var runningSpeech = map[string][]saying{
+// turnsOfPhrase are ways of telling in few words, as a recogniser writes them, without stops, and
+// as they are typed.
+var turnsOfPhrase = map[string][]saying{
 	"a day and what it belongs to": {
 		{"no drones now yesterday i gave them a litre of syrup", "drones=no earlier.fed=yes earlier.fed.on=2026-05-13 earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup"},
 		{"no queen cells so far last sunday we fed them", "queen_cells.any=no earlier.fed=yes earlier.fed.on=2026-05-10"},
@@ -110,4 +111,4 @@ var runningSpeech = map[string][]saying{
 	},
 }
 
-func TestRunningSpeechOfOthers(t *testing.T) { readSayings(t, runningSpeech) }
+func TestTurnsOfPhrase(t *testing.T) { readSayings(t, turnsOfPhrase) }
