@@ -65,7 +65,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 // leftBe reports whether a bar among others that were taken was left, with the reason or what it
 // is like behind it: "took 9 and 10, and left 11 because it is only half capped".
 func (n *bareNumber) leftBe() bool {
-	if !n.prev.isWord5("left", "leave", "leaving", "spared", "kept") || n.next == nil || n.items[n.i].n.lo < 2 {
+	if !n.isWord(n.prev, n.wordsOf[sparing]...) || n.next == nil || n.items[n.i].n.lo < 2 {
 		return false
 	}
 	return n.isWord(n.next, "because", "as", "since", "for", "alone", "where", "which", "till", "until", "to")

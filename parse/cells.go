@@ -408,7 +408,7 @@ func (s *scan) countFor(i int) *quantity {
 		return &quantity{lo: 1} // "a little play cup"
 	}
 	if s.num != nil && s.num.article && !s.onlyBetween(s.numAt, i, kStage, kCellKind, kAdv, kPattern, kQueen, kComb, kState) {
-		if s.at(s.numAt+1).isWord5("little", "small", "tiny", "big", "lone") && s.onlyBetween(s.numAt+1, i, kStage, kCellKind, kAdv, kQueen, kState) {
+		if s.r.isWord(s.at(s.numAt+1), s.r.wordsOf[cellSizes]...) && s.onlyBetween(s.numAt+1, i, kStage, kCellKind, kAdv, kQueen, kState) {
 			return s.num // "a tiny queen cup"
 		}
 		return nil // "a row of empty cups"

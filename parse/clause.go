@@ -373,7 +373,7 @@ func (r *reader) sawOn(c *clause) bool {
 	seen := false
 	for k := range c.items {
 		it := &c.items[k]
-		seen = seen || it.is(kSeen) && (it.isWord5("saw", "found", "spotted", "met", "seen") || strings.HasPrefix(it.text, "did "))
+		seen = seen || it.is(kSeen) && (r.isWord(it, r.wordsOf[havingSeen]...) || strings.HasPrefix(it.text, "did "))
 		here := it.is(kSeen) && strings.HasPrefix(it.text, "is ") && !hasKind(c.items[:k], kQueen)
 		if here {
 			return false // "on Sunday my son is here"

@@ -272,9 +272,10 @@ func (f *fitting) treat() bool {
 	if len(f.args) > 0 && f.args[0].isWord5("myself", "ourselves", "yourself", "himself", "herself") {
 		return false // "I treated myself to a cake"
 	}
-	switch f.text {
-	case "hung", "applied", "apply", "dribbled", "dribble", "trickled", "trickle", "trickled in", "dribbled in", "drizzled in", "sprayed", "gassed", "repeat":
+	if slices.Contains(f.wordsOf[applying], f.text) {
 		return f.substanceIn(f.args, "treat") != nil || f.substanceIn(f.pre, "treat") != nil
+	}
+	switch f.text {
 	case "dosed", "dose":
 		return f.substanceIn(f.args, "treat") != nil || f.itThem(f.args) || f.has(kHive) || f.has(kName) // and not "the sheep were dosed"
 	}

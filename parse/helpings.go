@@ -104,7 +104,7 @@ func getsIt(c *clause) bool {
 // behind it tell of: "oxalic acid, 30 ml".
 func (r *reader) measured(c *clause, i int) *deed {
 	at := i + 1
-	if c.next(i).isWord5("given", "fed", "applied", "trickled", "dribbled") {
+	if r.isWord(c.next(i), r.wordsOf[dosing]...) {
 		at++ // "fondant given, 2 kg"
 	}
 	if r.justOn(c, i) {

@@ -138,7 +138,7 @@ func (r *reader) movesOn(items []item) {
 // went over to hive three", "went across to the plum hive".
 func (r *reader) wentOver(items []item, i int) bool {
 	it := &items[i]
-	if !it.isWord6("went over", "went across", "moved over", "moved across", "going over", "going across") {
+	if !r.isWord(it, r.wordsOf[crossingOver]...) {
 		return false
 	}
 	if i == 0 || it.pause >= stop {

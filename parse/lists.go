@@ -94,6 +94,17 @@ const (
 	sizes
 	covering
 	weighing
+	sparing
+	cellSizes
+	havingSeen
+	dosing
+	servedUp
+	crossingOver
+	visitNouns
+	callers
+	hearsay
+	births
+	applying
 	eating
 	plannedHeads
 	topicWords
@@ -262,6 +273,17 @@ var listNames = [listCount]string{
 	sizes:              "sizes",
 	covering:           "covering",
 	weighing:           "weighing",
+	sparing:            "sparing",
+	cellSizes:          "sizes of cells",
+	havingSeen:         "having seen",
+	dosing:             "dosing",
+	servedUp:           "served",
+	crossingOver:       "crossing over",
+	visitNouns:         "visit nouns",
+	callers:            "callers",
+	hearsay:            "hearsay",
+	births:             "births",
+	applying:           "applying",
 	eating:             "eating",
 	plannedHeads:       "planned heads",
 	topicWords:         "topics",

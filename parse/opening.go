@@ -85,7 +85,7 @@ func (r *reader) todaySpelt(c *clause) bool {
 func (r *reader) visitOf(items []item) {
 	for k := 0; k+2 < len(items); k++ {
 		it, link, date := &items[k], &items[k+1], &items[k+2]
-		if it.is(kDo) && link.any(kOf, kOn) && date.is(kDate) && !date.day.ahead && link.pause == none && it.isWord5("visit", "inspection", "examination", "check", "review") &&
+		if it.is(kDo) && link.any(kOf, kOn) && date.is(kDate) && !date.day.ahead && link.pause == none && r.isWord(it, r.wordsOf[visitNouns]...) &&
 			(k == 0 || it.pause > none || items[k-1].is(kName)) && (link.is(kOf) || r.today.Sub(date.day.past) < 30) {
 			it.kinds, it.says = setOf(kWord), senseless
 			return
@@ -151,7 +151,7 @@ func (r *reader) verbal(c *clause) bool {
 			if it.lists.has(visiting) {
 				return false
 			}
-			if strings.HasSuffix(it.text, "ed") || it.isWord5("comes", "arrives", "returns", "visits", "leaves") {
+			if strings.HasSuffix(it.text, "ed") || r.isWord(it, r.wordsOf[callers]...) {
 				return true // "on Saturday my son comes"
 			}
 		}

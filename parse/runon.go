@@ -208,7 +208,7 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 	case it.is(kMethod):
 		return from.next(1).any(kNum, kMeasure) // "follower moved to nine sugar shake half a cup nineteen mites"
 	case it.is(kMeasure):
-		return from.next(1).is(kSubstance) && from.next(2).isWord6("given", "fed", "added", "poured", "supplied", "offered") // "stores light one kilo fondant given"
+		return from.next(1).is(kSubstance) && r.isWord(from.next(2), r.wordsOf[servedUp]...) // "eggs on bar four one kilo fondant given"
 	case it.is(kBrood):
 		return how.is(kPattern) // "brood pattern good"
 	case it.is(kStores):

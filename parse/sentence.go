@@ -212,7 +212,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
+		case it.is(kNum) && r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && r.raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
 		case it.is(kColour) && r.cargo.what != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || c.items[0].text == "which"):
 			r.described(c, r.cargo.what, "colour", kColour, i, len(c.items)-1)
@@ -248,15 +248,11 @@ func (r *reader) justSoMany(c *clause, i int) bool {
 }
 
 // raisedIn reports whether the words before a year tell of a birth: "raised", "bred in".
-func raisedIn(items []item) bool {
+func (r *reader) raisedIn(items []item) bool {
 	if len(items) > 1 && items[0].is(kPron) {
 		items = items[1:] // "the one I raised in 2025"
 	}
-	switch items[0].text {
-	case "raised", "reared", "bred", "born", "hatched", "from":
-		return len(items) == 1 || len(items) == 2 && items[1].is(kOn)
-	}
-	return false
+	return r.isWord(&items[0], r.wordsOf[births]...) && (len(items) == 1 || len(items) == 2 && items[1].is(kOn))
 }
 
 // guesses reports whether nothing but a hedge and little words stand there: "pollen
