@@ -79,39 +79,11 @@ func (r *reader) bringsIt(items []item, k int) bool {
 
 // incoming reads what is carried in, with its plant and colour.
 func (r *reader) incoming(c *clause) {
-	bring := -1
-	for i := range c.items {
-		if rule := r.rule(&c.items[i], kForage); rule != nil && rule.Form == "bring" && !c.items[i].used {
-			bring = i
-			break
-		}
-		if c.items[i].is(kBring) && !c.items[i].used {
-			bring = i
-			break
-		}
-	}
+	bring := r.bringing(c.items)
 	if bring < 0 {
 		return
 	}
-	var cargo []int
-	for i := 0; i < len(c.items); i++ {
-		it := &c.items[i]
-		if it.used {
-			continue
-		}
-		switch v := r.value(it, kContent); {
-		case it.is(kForage), v == "pollen", v == "nectar":
-			cargo = append(cargo, i)
-		case it.is(kBars) && !it.taken:
-			and := broughtApart(c.items, i, bring)
-			if and == 0 && len(cargo) == 0 {
-				return
-			}
-			if and > 0 {
-				cargo, i = cargo[:0], and
-			}
-		}
-	}
+	cargo := r.cargoOf(c.items, bring)
 	if len(cargo) == 0 {
 		return
 	}
@@ -121,20 +93,64 @@ func (r *reader) incoming(c *clause) {
 			from = cargo[n-1] + 1
 		}
 		if n+1 < len(cargo) {
-			to = cargo[n+1]
-			if own := to - 1; own > i+1 && c.items[own].is(kPlant) && c.items[to].pause == none && c.items[own].pause == none && c.items[own-1].any(kAnd, kColour) {
-				to = own // "water and clover nectar"
-			}
-			for c.items[to].pause == none && to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
-				to--
-				if c.items[to].is(kAnd) && c.items[to].pause == comma {
-					break // "pollen coming in, yellow, and water too"
-				}
-			}
+			to = r.cargoEnd(c, i, cargo[n+1])
 		}
 		r.load(c, i, from, to, bring, len(cargo) == 1)
 	}
 	c.items[bring].used = true
+}
+
+// bringing is the first verb of bringing among items, -1 where there is none.
+func (r *reader) bringing(items []item) int {
+	for i := range items {
+		if items[i].used {
+			continue
+		}
+		if rule := r.rule(&items[i], kForage); rule != nil && rule.Form == "bring" || items[i].is(kBring) {
+			return i
+		}
+	}
+	return -1
+}
+
+// cargoOf are the items that name what is brought in, as the verb at an item tells; none where
+// they are what is on bars.
+func (r *reader) cargoOf(items []item, bring int) (cargo []int) {
+	for i := 0; i < len(items); i++ {
+		it := &items[i]
+		if it.used {
+			continue
+		}
+		switch v := r.value(it, kContent); {
+		case it.is(kForage), v == "pollen", v == "nectar":
+			cargo = append(cargo, i)
+		case it.is(kBars) && !it.taken:
+			and := broughtApart(items, i, bring)
+			if and == 0 && len(cargo) == 0 {
+				return nil
+			}
+			if and > 0 {
+				cargo, i = cargo[:0], and
+			}
+		}
+	}
+	return cargo
+}
+
+// cargoEnd is where what is told of the cargo at item i ends, before the next: "water and clover
+// nectar".
+func (r *reader) cargoEnd(c *clause, i, next int) int {
+	to := next
+	if own := to - 1; own > i+1 && c.items[own].is(kPlant) && c.items[to].pause == none && c.items[own].pause == none && c.items[own-1].any(kAnd, kColour) {
+		to = own
+	}
+	for c.items[to].pause == none && to > i+1 && c.items[to-1].any4(kColour, kArt, kAdv, kAnd) && !r.source(c, to-1) {
+		to--
+		if c.items[to].is(kAnd) && c.items[to].pause == comma {
+			break // "pollen coming in, yellow, and water too"
+		}
+	}
+	return to
 }
 
 // broughtApart is the "and" that begins what is brought in behind bars that tell where

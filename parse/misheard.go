@@ -229,55 +229,59 @@ func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
 	if i+1 < len(toks) {
 		second = toks[i+1].id
 	}
-candidates:
 	for _, h := range l.mishearings[toks[i].id].heard {
-		if h.second != idUnknown && h.second != second {
-			continue
+		if (h.second == idUnknown || h.second == second) && h.spelt(toks, i) && l.fitsAround(h.heard, toks, i, before) {
+			return h.heard
 		}
-		n := len(h.words)
-		if i+n > len(toks) {
-			continue
-		}
-		for k := 1; k < n; k++ { // the first is the token's own
-			if toks[i+k].id != h.words[k] || toks[i+k].pause != none {
-				continue candidates
-			}
-		}
-		if h.dotted && !toks[i+n-1].has(respelt) {
-			continue
-		}
-		if h.number && toks[i].pause >= colon && toks[i].has(capital) {
-			continue // "Hive: Tin" is a name
-		}
-		if before != nil && before.end == before.start && toks[i].has(capital) {
-			before = nil // the heading of a column
-		}
-		if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !(h.before.bar && l.numbersBars(toks, i)) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
-			continue
-		}
-		var next *token
-		if i+n < len(toks) {
-			next = &toks[i+n]
-		}
-		if next != nil && next.end == next.start && next.pause >= colon {
-			next = nil // the heading of a column
-		}
-		if h.after != nil && !h.rule.Sure && !h.after.end && !h.after.comma && next != nil && next.pause >= comma && !toks[i+n-1].has(coloned) {
-			continue // "bar 12 is half drawn, brood on five bars" is no drone brood
-		}
-		if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
-			continue
-		}
-		if h.number && (l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) || l.pointsAtBar(toks, i)) {
-			continue
-		}
-		if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {
-			continue
-		}
-		if h.not != nil && next != nil && h.not.fits(l, next, false, false) {
-			continue
-		}
-		return h.heard
 	}
 	return nil
+}
+
+// spelt reports whether the words from token i on are those that a mishearing is of.
+func (h *heard) spelt(toks []token, i int) bool {
+	n := len(h.words)
+	if i+n > len(toks) {
+		return false
+	}
+	for k := 1; k < n; k++ { // the first is the token's own
+		if toks[i+k].id != h.words[k] || toks[i+k].pause != none {
+			return false
+		}
+	}
+	if h.dotted && !toks[i+n-1].has(respelt) {
+		return false
+	}
+	return !(h.number && toks[i].pause >= colon && toks[i].has(capital)) // "Hive: Tin" is a name
+}
+
+// fitsAround reports whether a mishearing fits the words around those of it, which begin at token
+// i.
+func (l *lexicon) fitsAround(h *heard, toks []token, i int, before *token) bool {
+	n := len(h.words)
+	if before != nil && before.end == before.start && toks[i].has(capital) {
+		before = nil // the heading of a column
+	}
+	if h.before != nil && !(h.before.comma && toks[i].pause == comma) && !(h.before.bar && l.numbersBars(toks, i)) && !h.before.fits(l, before, h.before.start, toks[i].pause >= colon) {
+		return false
+	}
+	var next *token
+	if i+n < len(toks) {
+		next = &toks[i+n]
+	}
+	if next != nil && next.end == next.start && next.pause >= colon {
+		next = nil // the heading of a column
+	}
+	if h.after != nil && !h.rule.Sure && !h.after.end && !h.after.comma && next != nil && next.pause >= comma && !toks[i+n-1].has(coloned) {
+		return false // "bar 12 is half drawn, brood on five bars" is no drone brood
+	}
+	if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
+		return false
+	}
+	if h.number && (l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) || l.pointsAtBar(toks, i)) {
+		return false
+	}
+	if h.unless != nil && before != nil && h.unless.fits(l, before, false, false) {
+		return false
+	}
+	return h.not == nil || next == nil || !h.not.fits(l, next, false, false)
 }
