@@ -25,28 +25,11 @@ func plainNest(items []item) {
 func (s *scan) content(i int) {
 	it, r := s.at(i), s.r
 	rule := r.rule(it, kContent)
-	if s.elsewhere(i) || rule.ID == "empty-comb" && (s.lastCell() != nil || s.ofCells(i)) {
-		it.used = it.used || rule.ID == "empty-comb"
+	if s.noContent(i, rule) || s.inCells(i) || it.is(kStage) && s.restage(i) { // "the honey is still uncapped on bar eight"
 		return
 	}
-	if s.inCell(i) {
-		return
-	}
-	if last := s.lastFound(i); it.is(kStage) && last != nil && last.class == ofCells {
-		it.used = true
-		if !s.denies(i) { // "three cups, no eggs in them": a cup is empty unless that is told
-			s.cell(i) // "two queen cells on bar six, larvae in both"
-		}
-		return
-	}
-	if it.is(kStage) && s.restage(i) {
-		return // "the honey is still uncapped on bar eight"
-	}
-	if it.text == "the nest" && !s.c.has(kBars) {
-		return
-	}
-	if it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && (!s.c.has(kBars) || s.toldByStage()) && !countsBars(s.c.items, 1) {
-		r.topic, it.used = "brood", true // a heading, not a finding
+	if s.headsBrood(i, rule) {
+		r.topic, it.used = "brood", true
 		return
 	}
 	if rule.Value == "brood" && s.likeBefore(i) {
@@ -82,6 +65,41 @@ func (s *scan) content(i int) {
 	}
 	s.before = modifiers{}
 	s.num = nil
+}
+
+// noContent reports whether the words for a content at item i tell of none: "never made it to the
+// brood", an empty cell, "the nest".
+func (s *scan) noContent(i int, rule *rule) bool {
+	it := s.at(i)
+	if s.elsewhere(i) || rule.ID == "empty-comb" && (s.lastCell() != nil || s.ofCells(i)) {
+		it.used = it.used || rule.ID == "empty-comb"
+		return true
+	}
+	return it.text == "the nest" && !s.c.has(kBars)
+}
+
+// inCells reports whether the content at item i is that of queen cells, and tells it of them:
+// "two queen cells on bar six, larvae in both". "Three cups, no eggs in them" are empty, as a cup
+// is unless that is told.
+func (s *scan) inCells(i int) bool {
+	if s.inCell(i) {
+		return true
+	}
+	it, last := s.at(i), s.lastFound(i)
+	if !it.is(kStage) || last == nil || last.class != ofCells {
+		return false
+	}
+	it.used = true
+	if !s.denies(i) {
+		s.cell(i)
+	}
+	return true
+}
+
+// headsBrood reports whether "Brood:" at item i is the heading of what follows, and no finding.
+func (s *scan) headsBrood(i int, rule *rule) bool {
+	it := s.at(i)
+	return it.colon && i == 0 && it.pause >= line && rule.Value == "brood" && (!s.c.has(kBars) || s.toldByStage()) && !countsBars(s.c.items, 1)
 }
 
 // likeBefore gives brood of a stage the pattern that is told of brood without one right

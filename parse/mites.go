@@ -145,13 +145,6 @@ func (r *reader) miteAhead(c *clause, i int) bool {
 // miteDetails writes a count of mites: how it was made, of how many bees or days, and
 // what it gave. method and mite are their items, -1 where there is none.
 func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
-	var items []*item
-	if method >= 0 {
-		items = append(items, &c.items[method])
-	}
-	if mite >= 0 {
-		items = append(items, &c.items[mite])
-	}
 	count, countItem := r.mitesCounted(c, mite, method)
 	if count == nil {
 		count, countItem = c.mitesOfSample()
@@ -161,22 +154,9 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 		days = r.boardLay(c)
 	}
 	if kindOf == "" {
-		kindOf = r.mites.method
-		if kindOf == "" && count != nil && !c.has(kSeen) && !c.has(kUnseen) {
-			kindOf = r.sampling.method
-		}
-		switch {
-		case kindOf != "":
-		case days > 0:
-			kindOf = "drop"
-		case c.sample() == nil:
-			kindOf = "seen"
-		}
+		kindOf = r.methodMeant(c, count, days)
 	}
-	w := r.why("mites", "", items...)
-	if c.doubt != "" {
-		w.doubts = append(w.doubts, "hedged: "+c.doubt)
-	}
+	w := r.miteWords(c, method, mite)
 	if kindOf != "" {
 		r.cur.put("mites.method", kindOf, w)
 	}
@@ -200,6 +180,40 @@ func (r *reader) miteDetails(c *clause, method, mite int, kindOf string) {
 	if count != nil && kindOf == r.sampling.method {
 		r.sampledAlike()
 	}
+}
+
+// miteWords are the words that tell of mites, and of the method by which they were counted.
+func (r *reader) miteWords(c *clause, method, mite int) source {
+	var items []*item
+	if method >= 0 {
+		items = append(items, &c.items[method])
+	}
+	if mite >= 0 {
+		items = append(items, &c.items[mite])
+	}
+	w := r.why("mites", "", items...)
+	if c.doubt != "" {
+		w.doubts = append(w.doubts, "hedged: "+c.doubt)
+	}
+	return w
+}
+
+// methodMeant is how mites were counted where the clause does not tell: as was told before, on a
+// board if it lay so many days, or they were only seen; "" where that is not known.
+func (r *reader) methodMeant(c *clause, count *quantity, days int) string {
+	method := r.mites.method
+	if method == "" && count != nil && !c.has(kSeen) && !c.has(kUnseen) {
+		method = r.sampling.method
+	}
+	switch {
+	case method != "":
+		return method
+	case days > 0:
+		return "drop"
+	case c.sample() == nil:
+		return "seen"
+	}
+	return ""
 }
 
 // sugarFor settles of each word for sugar whether bees were rolled in it to count their mites,
