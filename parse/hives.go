@@ -312,23 +312,8 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		text := it.text
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back > 0 && it.any(kSide, kPlace) && !strings.Contains(rest, " ") {
-			if words, n := r.spokenLength(before, append([]string{rest}, words...)); n == back {
-				return strings.Join(words, " "), n // "bearding down the front boathouse hive"
-			}
-			return strings.Join(append([]string{rest}, words...), " "), back + 1 // "the back fence hive"
-		}
-		if rest, ok := strings.CutPrefix(text, "the "); ok && back == 0 && it.any(kSide, kPlace) && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)) {
-			return rest, 1 // "the middle hive"
-		}
-		if back == 0 && k > 0 && before[k-1].text == "the" && it.pause == none && slices.Contains(r.wordsOf[endPlaces], text) {
-			return text, 1 // "into the far hive"
-		}
-		if text == "hand" && k > 0 && r.isWord(&before[k-1], "left", "right") && back == 0 {
-			return before[k-1].text + " hand", 2 // "left-hand hive"
-		}
-		if back == 0 && r.opposed(text) {
-			return text, 1 // "the little hive", and elsewhere "the big hive"
+		if name, n := r.standingName(before, k, words); n > 0 {
+			return name, n
 		}
 		ofPlace := back > 0 && it.has(capital) && before[k+1].has(capital) && before[k+1].lists.has(placesNear) // "the Long Meadow hive"
 		if !r.nameWord(it) || it.lists.has(noNames) && !ofPlace || it.lists.has(softNames) && back == 0 && !r.nameWordBefore(before, k) || strings.ContainsAny(text, "#%°=/'") || !it.has(capital) && adjectival(text) {
@@ -355,6 +340,36 @@ func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 		words, back = r.spokenLength(before, words)
 	}
 	return strings.Join(words, " "), back
+}
+
+// standingName is the name that ends with some words, and how many items it is, where item k, right
+// before them, tells where the hive stands in a row, which of two it is or that it is at the back:
+// "the middle hive", "left-hand hive", "the back fence hive"; 0 where it is none.
+func (r *reader) standingName(before []item, k int, words []string) (string, int) {
+	it := &before[k]
+	if rest, ok := strings.CutPrefix(it.text, "the "); ok && it.any(kSide, kPlace) {
+		switch {
+		case len(words) > 0 && !strings.Contains(rest, " "):
+			if spoken, n := r.spokenLength(before, append([]string{rest}, words...)); n == len(words) {
+				return strings.Join(spoken, " "), n // "bearding down the front boathouse hive"
+			}
+			return strings.Join(append([]string{rest}, words...), " "), len(words) + 1
+		case len(words) == 0 && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)):
+			return rest, 1
+		}
+	}
+	if len(words) > 0 {
+		return "", 0
+	}
+	switch {
+	case k > 0 && before[k-1].text == "the" && it.pause == none && slices.Contains(r.wordsOf[endPlaces], it.text):
+		return it.text, 1 // "into the far hive"
+	case it.text == "hand" && k > 0 && before[k-1].isWord2("left", "right"):
+		return before[k-1].text + " hand", 2
+	case r.opposed(it.text):
+		return it.text, 1 // "the little hive", and elsewhere "the big hive"
+	}
+	return "", 0
 }
 
 // told are the kinds of words that can end what is told of a hive in running speech.

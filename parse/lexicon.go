@@ -43,24 +43,9 @@ type lexicon struct {
 func newLexicon(f ruleFile) (*lexicon, error) {
 	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words, opposites: f.Opposite.Words, strokes: f.Stroke}
 	l.words.addContractions(f.Contraction)
-	l.graph = newGraph(l.words)
-	for i := range l.rules {
-		l.kindOf = append(l.kindOf, l.rules[i].Kind)
-		for _, say := range l.rules[i].Say {
-			if l.kindOf[i] == kPlant {
-				l.longestPlant = max(l.longestPlant, strings.Count(say, " ")+strings.Count(say, "-")+strings.Count(say, "'")+2) // one may be an adverb
-			}
-			if err := l.graph.add(say, int16(i)); err != nil {
-				return nil, fmt.Errorf("rules/%s: rule %q: %w", l.rules[i].file, l.rules[i].ID, err)
-			}
-		}
+	if err := l.addRules(); err != nil {
+		return nil, err
 	}
-	l.sideFront = l.senseNamed("side-front")
-	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
-	l.followerBoard, l.bareComb = l.senseNamed("follower"), l.senseNamed("comb-bare")
-	l.queenCells, l.openBrood, l.cappedBrood = l.senseNamed("queen-cells"), l.senseNamed("larvae"), l.senseNamed("capped-brood")
-	l.harvested, l.fed = l.senseNamed("harvest-done"), l.senseNamed("feed-done")
-	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
 	if err := l.addNumbers(f.Number); err != nil {
 		return nil, err
 	}
@@ -94,6 +79,29 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.words.pack()
 	l.forgetPhrases()
 	return l, nil
+}
+
+// addRules takes the ways of saying of the rules, and names the senses that the code asks for.
+func (l *lexicon) addRules() error {
+	l.graph = newGraph(l.words)
+	for i := range l.rules {
+		l.kindOf = append(l.kindOf, l.rules[i].Kind)
+		for _, say := range l.rules[i].Say {
+			if l.kindOf[i] == kPlant {
+				l.longestPlant = max(l.longestPlant, strings.Count(say, " ")+strings.Count(say, "-")+strings.Count(say, "'")+2) // one may be an adverb
+			}
+			if err := l.graph.add(say, int16(i)); err != nil {
+				return fmt.Errorf("rules/%s: rule %q: %w", l.rules[i].file, l.rules[i].ID, err)
+			}
+		}
+	}
+	l.sideFront = l.senseNamed("side-front")
+	l.followerBoard, l.bareComb = l.senseNamed("follower"), l.senseNamed("comb-bare")
+	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
+	l.queenCells, l.openBrood, l.cappedBrood = l.senseNamed("queen-cells"), l.senseNamed("larvae"), l.senseNamed("capped-brood")
+	l.harvested, l.fed = l.senseNamed("harvest-done"), l.senseNamed("feed-done")
+	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
+	return nil
 }
 
 // numberKindNames are the names of the kinds of number words in the rule files.
