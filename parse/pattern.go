@@ -10,30 +10,19 @@ import (
 func (s *scan) pattern(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kPattern)
-	if !s.headed && (strings.Contains(it.text, "laying pattern") || strings.Contains(it.text, "brood pattern") && s.ofColony(i)) {
-		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it)
+	if s.patternOfColony(i) {
+		s.layingPattern(i, value)
 		return
 	}
-	if laying := s.at(i - 1); !s.headed && laying != nil && it.pause == none && laying.isWord3("laying", "lays", "laid") && s.layerSubject(i) {
-		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it) // "the queen is laying in a good solid pattern"
+	if s.patternOfNext(i) || s.patternAhead(i, value) {
 		return
-	}
-	if next := s.at(i + 1); next != nil && next.pause == none && (next.is(kBrood) || it.lists.has(plainPraise) && (next.is(kPattern) || next.is(kNum) && next.n.share)) {
-		return // "solid laying pattern" is read with its noun, "super spotty" and "a good half" are degrees
-	}
-	if to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull); to != nil && to.is(kContent) && s.broodItem(to) && !(i > 0 && s.at(i-1).isWord4("looks", "look", "looked", "looking") && len(s.found) > 0) {
-		if last := s.lastFound(i); last == nil || last.pattern != "" || !last.brood() || it.pause > none || s.adjacentAnd(last.at, i) || last.at != i-1 {
-			s.before.pattern, s.before.at = value, i
-			s.before.items = append(s.before.items, it)
-			return
-		}
 	}
 	if i > 0 && s.at(i-1).any(kNo, kNot) && it.lists.has(plainPraise) {
 		return // "not good"
 	}
 	last := s.lastFound(i)
 	if last == nil && len(s.found) == 0 && s.r.spokeOf.pattern == s.r.sentenceNo {
-		s.r.leaf("brood_pattern", value, s.r.rule(it, kPattern).ID, "", s.c.doubt, it) // "the brood pattern is not good, it is patchy"
+		s.layingPattern(i, value) // "the brood pattern is not good, it is patchy"
 		return
 	}
 	if last == nil && len(s.found) == 0 {
@@ -62,6 +51,48 @@ func (s *scan) pattern(i int) {
 			f.items = append(f.items, it)
 		}
 	})
+}
+
+// layingPattern writes the pattern at item i as that of the colony.
+func (s *scan) layingPattern(i int, value string) {
+	s.r.leaf("brood_pattern", value, s.r.rule(s.at(i), kPattern).ID, "", s.c.doubt, s.at(i))
+}
+
+// patternOfColony reports whether the pattern at item i is how the queen lays, wherever: "a good
+// laying pattern", "the queen is laying in a good solid pattern".
+func (s *scan) patternOfColony(i int) bool {
+	it, laying := s.at(i), s.at(i-1)
+	if s.headed {
+		return false
+	}
+	if strings.Contains(it.text, "laying pattern") || strings.Contains(it.text, "brood pattern") && s.ofColony(i) {
+		return true
+	}
+	return laying != nil && it.pause == none && laying.isWord3("laying", "lays", "laid") && s.layerSubject(i)
+}
+
+// patternOfNext reports whether the word behind item i takes it up: "solid laying pattern" is read
+// with its noun, and "super spotty" and "a good half" are degrees.
+func (s *scan) patternOfNext(i int) bool {
+	next := s.at(i + 1)
+	return next != nil && next.pause == none && (next.is(kBrood) || s.at(i).lists.has(plainPraise) && (next.is(kPattern) || next.is(kNum) && next.n.share))
+}
+
+// patternAhead keeps the pattern at item i for the brood behind it, "patchy sealed brood", if it is
+// not that of the brood right before.
+func (s *scan) patternAhead(i int, value string) bool {
+	it := s.at(i)
+	to := s.leadsTo(i, kOf, kArt, kAdv, kPattern, kNum, kStage, kAmount, kFull)
+	if to == nil || !to.is(kContent) || !s.broodItem(to) || i > 0 && s.at(i-1).isWord4("looks", "look", "looked", "looking") && len(s.found) > 0 {
+		return false
+	}
+	last := s.lastFound(i)
+	if last != nil && last.pattern == "" && last.brood() && it.pause == none && !s.adjacentAnd(last.at, i) && last.at == i-1 {
+		return false
+	}
+	s.before.pattern, s.before.at = value, i
+	s.before.items = append(s.before.items, it)
+	return true
 }
 
 // ofColony reports whether the brood pattern at item i is told by itself: not of brood of one
