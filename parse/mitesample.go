@@ -130,9 +130,9 @@ func (r *reader) sampleGave(c *clause) {
 	}
 	if count, of := c.mitesOfSample(); count != nil {
 		w := r.why("mites", "", of)
-		r.cur.put("mites.method", r.sampleMethod, w)
+		r.cur.put("mites.method", r.mites.sampled, w)
 		r.cur.put("mites.count", formatNumber(count.lo), w)
-		r.beesSampled(c, r.sampleMethod, w)
+		r.beesSampled(c, r.mites.sampled, w)
 		return // "3/300"
 	}
 	for k := 2; k < len(c.items); k++ {
