@@ -14,6 +14,8 @@
 //	            them (misheard.go)
 //	items       numbers, dates, measures and the ways of saying of the rule
 //	            files, longest first (lexer.go, match.go, number.go, date.go)
+//	rewriting   the items of a line are put as notes put them, by the table of
+//	            rewrites.go, row by row: the next five stages stand in it
 //	statements  parted where they run on without a stroke (runon.go) or are
 //	            complete behind a comma (wholefinding.go)
 //	references  which bars and hives are named, a bare number included
@@ -25,10 +27,11 @@
 //	            fronted.go, turnedabout.go, placefirst.go)
 //	answers     "Queen cells: N", "Eggs - yes" (answers.go), "Did I see her? I did
 //	            not" (selfasked.go)
-//	repairs     "bar five no sorry bar six", "scratch that" (repair.go)
+//	repairs     "bar five no sorry bar six", "scratch that" (repair.go, replace.go)
 //	clauses     where a statement begins, with punctuation or without, and how
 //	            it is meant: asserted, planned, past, or not asserted (begins.go,
-//	            only.go, thenandnow.go, heads.go, clause.go, moodends.go)
+//	            only.go, thenandnow.go, heads.go, leadins.go, placings.go, clause.go,
+//	            moodends.go)
 //	findings    what each clause says: the combs (scan.go and the files it
 //	            leans on), the queen, the colony, mites, weather, deeds
 //	assembly    leaves with their evidence, conflicts flagged, the residue kept
