@@ -176,6 +176,11 @@ const (
 	asBeesFly
 	flownPast
 	weatherNouns
+	joiningClauses
+	colonyVerbs
+	betweenVerbs
+	colonyLinks
+	mapWords
 	wholeOf
 	labelled
 	meals
@@ -360,6 +365,11 @@ var listNames = [listCount]string{
 	asBeesFly:          "as bees fly",
 	flownPast:          "flown past",
 	weatherNouns:       "weather nouns",
+	joiningClauses:     "joining clauses",
+	colonyVerbs:        "colony verbs",
+	betweenVerbs:       "between verbs",
+	colonyLinks:        "colony links",
+	mapWords:           "map words",
 	wholeOf:            "all of",
 }
 

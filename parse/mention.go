@@ -9,6 +9,7 @@ type mention struct {
 	i, end int  // of the run
 	byWord bool // the note names its hives by the word
 	about  bool // the text behind the run is about a hive
+	placed bool // it stands in its sentence where a hive does
 }
 
 // before reports whether the token k places before the run, 1 right before it, is one of
@@ -109,12 +110,15 @@ func (m *mention) weigh() int {
 		return weight
 	}
 	if (m.i == 0 || m.pause() >= colon || m.numberedLine()) && !m.byWord {
-		return m.weighSubject()
+		return max(m.weighSubject(), m.stands())
 	}
 	if weight, found := m.weighBy(cluesWithin[:]); found {
 		return weight
 	}
-	return m.weighLead()
+	if weight := m.weighLead(); weight != 0 {
+		return weight
+	}
+	return m.stands()
 }
 
 func (m *mention) titled() bool {
@@ -230,6 +234,9 @@ func (m *mention) hasStory() bool {
 }
 
 func (m *mention) howItIs() bool {
+	if m.before(1, "is", "are") && m.before(2, "how") {
+		return m.tells(nextSentences)
+	}
 	return m.before(1, "how", "whether") && (m.is() || m.behind(0, "does", "did", "fares", "fared", "goes", "gets", "got"))
 }
 

@@ -127,6 +127,9 @@ func (r *reader) verbOfOne(toks []token, k int) bool {
 // "Juniper is ticking over. No eggs."
 func (r *reader) isHowHivesAre(toks []token, i, end int) bool {
 	k := beFollows(toks, end)
+	if k >= 0 && r.ownsSubject(toks, k) {
+		return false
+	}
 	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && !r.joinedOn(toks, i) && r.talksOfHive(toks, end, nextSentences) {
 		return k >= 0
 	}
@@ -286,11 +289,11 @@ func (r *reader) doesAsKeeper(toks []token, end int) bool {
 // hasHisOwn reports whether it is told of a name what hives of his own have: "Walter has nosema in two
 // of his", "Nora lost three of hers".
 func (r *reader) hasHisOwn(toks []token, end int) bool {
-	if !r.says(toks[end], "has", "had", "'s", "lost", "found", "got") {
+	if !r.says(toks[end], "has", "had", "'s", "lost", "found", "got", "made", "took", "split") {
 		return false
 	}
 	for k := end + 1; k+1 < len(toks) && k < end+8 && toks[k+1].pause == none; k++ {
-		if r.says(toks[k], "of", "in", "with") && r.says(toks[k+1], "his", "hers", "theirs") && (k+2 == len(toks) || toks[k+2].pause > none || !r.says(toks[k+1], "his") || toks[k+2].id == r.hivesID || toks[k+2].id == r.hiveID) {
+		if r.says(toks[k], "of", "in", "with", "from") && r.says(toks[k+1], "his", "hers", "theirs") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "already", "too", "and", "last", "this") || !r.says(toks[k+1], "his") || toks[k+2].id == r.hivesID || toks[k+2].id == r.hiveID) {
 			return true
 		}
 	}

@@ -19,6 +19,8 @@ var leads = [...]lead{
 	{weight: enough, first: []string{"of"}, last: []string{"mine", "ours"}, also: (*mention).setOffAndTold},
 	// "The other, Tansy, …"
 	{weight: enough, first: []string{"the", "my", "our"}, last: []string{"other"}, also: (*mention).setOffAndTold},
+	// "the other one, Tansy, is healthy"
+	{weight: enough, first: []string{"other", "second", "third", "last", "next"}, last: []string{"one"}, also: (*mention).setOffAndTold},
 	// "unite her with Tansy"
 	{weight: enough, last: []string{"with", "into", "onto", "to"}, also: (*mention).united},
 	// "no trouble with Juniper"

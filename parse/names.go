@@ -45,9 +45,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 			n.weight -= 2 * enough
 		}
 		about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
-		r.mention = mention{r, toks, i, end, byWord, about}
+		r.mention = mention{reader: r, toks: toks, i: i, end: end, byWord: byWord, about: about}
 		n.weight += r.mention.weigh()
-		n.hinted = n.hinted || about || !byWord && r.spokenOf(toks, i, end)
+		n.hinted = n.hinted || about || r.mention.placed || !byWord && r.spokenOf(toks, i, end)
 		if !byWord {
 			n.focus = max(n.focus, r.focusOn(toks, i, end))
 			n.amid = n.amid || i > 0 && toks[i].pause < stop
@@ -284,6 +284,9 @@ func (r *reader) properRun(toks []token, i int) int {
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
 		end++
+	}
+	if end == i+1 && i > 0 && end < len(toks) && r.says(toks[i-1], "the") && toks[i].pause == none && toks[end].has(capital) && toks[end].pause == none && toks[end].lists.has(titles) {
+		end++ // "the Tin Lady"
 	}
 	if end == i+1 && r.mayName(toks, i) && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
 		end++ // "Lemon tree: quiet"

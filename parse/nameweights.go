@@ -145,6 +145,9 @@ func (r *reader) flowers(toks []token, k int) bool {
 	if k+1 >= len(toks) || toks[k].pause > none || toks[k+1].pause > none || !r.says(toks[k], "'s", "is", "are", "was", "were") {
 		return false
 	}
+	for k+2 < len(toks) && toks[k+2].pause == none && r.says(toks[k+1], "not", "n't", "nearly", "almost", "just", "only", "still", "now", "fully", "all", "well") {
+		k++ // "Manuka's not out yet"
+	}
 	if k+3 < len(toks) && toks[k+2].pause == none && toks[k+3].pause == none && r.says(toks[k+2], "this") && r.says(toks[k+3], "year", "season", "spring", "summer") {
 		return r.says(toks[k+1], r.wordsOf[flowerTimes]...) // "the lime was poor this year"
 	}
@@ -157,7 +160,7 @@ func (r *reader) flowers(toks []token, k int) bool {
 	if r.says(toks[k+1], "in") {
 		return k+2 < len(toks) && r.says(toks[k+2], "flower", "bloom", "blossom")
 	}
-	return r.says(toks[k+1], "on", "out", "over") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "and", "now", "again"))
+	return r.says(toks[k+1], "on", "out", "over") && (k+2 == len(toks) || toks[k+2].pause > none || toks[k+2].lists.has(standing) || r.says(toks[k+2], "and", "now", "again", "yet", "along", "in", "all", "on", "up", "down"))
 }
 
 // weighSubject weighs a run that begins a sentence: as a heading of its own, or by what is
@@ -189,7 +192,7 @@ func (m *mention) weighSubject() int {
 		return enough // "Juniper received a litre of syrup"
 	}
 	be := beFollows(toks, end)
-	if be < 0 || m.plural(toks, end) && m.says(toks[be], "are", "were") {
+	if be < 0 || m.ownsSubject(toks, be) || m.plural(toks, end) && m.says(toks[be], "are", "were") {
 		return 0 // "Onions are in, and the bees …"
 	}
 	if m.fares(toks, end) {
@@ -210,7 +213,7 @@ func (m *mention) weighHeading() (weight int, found bool) {
 	case m.arrowed() && m.talksOfHive(toks, end, ownSentence):
 		return enough, true // "Maple → eggs on bar 5"
 	case m.coloned() && end-m.i <= 2:
-		if m.listsPeople(toks, end) {
+		if m.listsPeople(toks, end) || m.abstract() {
 			return 0, true // "Stewards: Nora + Piet"
 		}
 		return enough, true

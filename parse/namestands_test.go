@@ -1,0 +1,45 @@
+package parse
+
+import (
+	"strings"
+	"testing"
+
+	"barwise/colony"
+)
+
+// TestStands reads names that nothing but their place in a sentence about a colony tells to be
+// those of hives, and people, places and words of the language in the same places.
+func TestStands(t *testing.T) {
+	for _, c := range [...]struct{ said, hives string }{
+		{"Anvil built two combs this week. Hammer, meanwhile, has not touched the syrup and is down to three seams of bees.", "anvil / hammer"},
+		{"Pelmet threw a swarm at noon. Four cells on bar six.", "pelmet"},
+		{"Clarinet won't stop building. I added three bars.", "clarinet"},
+		{"Behind the shed, Hatstand is on nine bars, and I saw the queen on bar five.", "hatstand"},
+		{"There was robbing going on at Badger this morning. I reduced the entrance.", "badger"},
+		{"Up the hill to Telstar. Bars 3 to 6 brood, queen on 4.", "telstar"},
+		{"Gave Dumpling a litre of syrup. Still light. Bees on five bars.", "dumpling"},
+		{"Queen cells in Hector, two, capped. None in Ajax. Ajax got two bars.", "hector / ajax"},
+		{"Queen on bar four in the first. The other one, Trough, is healthy so far, and capped brood on bar five.", "trough"},
+		{"The Tin Duchess had eggs on bar three. Hefted Saddle: 29 kg.", "tin duchess / saddle"},
+		{"I'll open Crayon's entrance again tomorrow. Stores light.", "crayon"},
+		{"In the Major the queen sits on 5. In the Minor no queen at all, but two cells.", "major / minor"},
+		// and what is none
+		{"Thornley's syrup is dear, so I boiled my own. Bees on six bars.", ""},
+		{"Learned: breathe out. Bees on six bars.", ""},
+		{"Manuka's not out yet. Bees on six bars.", ""},
+		{"Blackthorn is out along the railway. Bees on six bars.", ""},
+		{"Boris has eggs on bar five. They have foulbrood at Sallow Farm, two miles off.", "boris"},
+		{"Boris has eggs on bar five. No queen cells, thanks be to God.", "boris"},
+		{"Boris has eggs on bar five, as Sue is in Madeira, with bees on nine bars.", "boris"},
+		{"Boris has eggs on bar five. Emil made a split from his already and lost it.", "boris"},
+		{"Boris has eggs on bar five. Poppy, who is six, found the queen on bar five.", "boris"},
+	} {
+		var hives []string
+		for _, in := range sharedParser().Parse(&colony.Note{Text: c.said, Given: may14}) {
+			hives = append(hives, in.Hive)
+		}
+		if got := strings.Join(hives, " / "); got != c.hives {
+			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
+		}
+	}
+}
