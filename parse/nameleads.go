@@ -11,14 +11,8 @@ type lead struct {
 
 // leads are asked in order, until one holds.
 var leads = [...]lead{
-	// "of the two, Juniper is the stronger"
-	{weight: enough, last: []string{"two", "three", "four", "pair", "both", "hives", "colonies"}, also: (*mention).faresBehindComma},
 	// "the strongest hive, Juniper, …"
 	{weight: enough, also: (*mention).apposed},
-	// "one of mine, Juniper, was mean"
-	{weight: enough, first: []string{"of"}, last: []string{"mine", "ours"}, also: (*mention).setOffAndTold},
-	// "The other, Tansy, …"
-	{weight: enough, first: []string{"the", "my", "our"}, last: []string{"other"}, also: (*mention).setOffAndTold},
 	// "the other one, Tansy, is healthy"
 	{weight: enough, first: []string{"other", "second", "third", "last", "next"}, last: []string{"one"}, also: (*mention).setOffAndTold},
 	// "unite her with Tansy"
@@ -61,16 +55,10 @@ var leads = [...]lead{
 	{weight: enough - 1, last: []string{"to"}, also: (*mention).walkedTo},
 	// "the first look of the year, and Juniper is alive"
 	{weight: enough - 1, also: (*mention).faresToo},
-	// "no wind, and Juniper was bearding"
-	{weight: enough - 1, also: (*mention).isSaidToo},
 	// "the roof of Juniper"
 	{weight: enough, last: []string{"of"}, also: (*mention).hasPart},
-	// "wasps at Juniper's front door"
-	{weight: enough, last: []string{"at", "on", "round", "around", "outside"}, also: (*mention).hasSign},
 	// "no cells in Juniper"
 	{weight: enough, last: []string{"in"}, also: (*mention).foundIn},
-	// "no such luck in Tansy, queen not seen"
-	{weight: enough - 1, last: []string{"in"}, also: (*mention).toldBehindComma},
 	// "In Juniper all is well"
 	{weight: enough - 1, last: []string{"in"}, also: (*mention).inAtHead},
 	// "and Teak went for me"
@@ -105,8 +93,6 @@ func (m *mention) weighLead() int {
 	}
 	return 0
 }
-
-func (m *mention) faresBehindComma() bool { return m.pause() == comma && m.fares(m.toks, m.end) }
 
 func (m *mention) apposed() bool {
 	if m.pause() == comma && m.i > 0 && m.behindPause(stop) && m.toks[m.i-1].id == m.hiveID {
@@ -162,23 +148,10 @@ func (m *mention) faresToo() bool {
 	return (m.before(1, "and", "so") || m.pause() == comma) && m.fares(m.toks, m.end)
 }
 
-func (m *mention) isSaidToo() bool {
-	said := m.end + 1
-	return (m.before(1, "and") || m.pause() == comma) && m.is() && said < len(m.toks) && m.toks[said].pause == none && m.weighSaid(m.toks, said) > 0
-}
-
 func (m *mention) hasPart() bool { return m.beforeIn(2, hiveParts) }
-
-func (m *mention) hasSign() bool {
-	return m.behind(0, "'s") && m.toldNear(m.toks, m.i-1, setOf(kSign))
-}
 
 func (m *mention) foundIn() bool {
 	return m.i > 1 && m.joined() && (m.toldNear(m.toks, m.i-1, setOf(kSign, kContent, kCell, kQueen, kSeen)) || m.barBeforeIn(m.toks, m.i))
-}
-
-func (m *mention) toldBehindComma() bool {
-	return m.joined() && m.behindPause(comma) && m.startsBefore(m.toks, m.i-1, 4) && m.tells(ownSentence)
 }
 
 func (m *mention) inAtHead() bool {
