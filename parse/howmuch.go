@@ -68,7 +68,7 @@ func (s *scan) ofAll(i int) bool {
 // is of it at item i: "honey on bar four, but only a little". Where it leads elsewhere,
 // lastFound finds nothing.
 func (s *scan) butOnly(at, i int) bool {
-	return hasKind(s.c.items[at:i], kBut) && s.onlyBetween(at, i, kOn, kBars, kArt, kBut, kAdv)
+	return at < i && hasKind(s.c.items[at:i], kBut) && s.onlyBetween(at, i, kOn, kBars, kArt, kBut, kAdv)
 }
 
 // stageSoon reports whether a stage of cells follows from item k on, over the verb and little
@@ -406,7 +406,7 @@ func (s *scan) amountOfElse(i int) bool {
 func (s *scan) elsewhereToo(i int, amount string) bool {
 	on, bars := s.at(i+1), s.at(i+2)
 	f, here := s.r.lastContent, s.r.sameSentence
-	if last := s.lastFound(i); last != nil && last.class == ofComb && (s.headed || hasKind(s.c.items[last.at:i], kBars)) {
+	if last := s.lastFound(i); last != nil && last.at < i && last.class == ofComb && (s.headed || hasKind(s.c.items[last.at:i], kBars)) {
 		f, here = last, true // "honey on bars 3 and 4, lots on 4"
 	}
 	if on == nil || bars == nil || !on.is(kOn) || !bars.is(kBars) || f == nil || !here {
