@@ -193,17 +193,8 @@ func spokenForm(items []item) {
 // wasps no". That the last word is a "no" tells such a list from "no mice no wasps".
 func (r *reader) deniedInTurn(items []item) {
 	for from := 0; from < len(items); {
-		end, pairs, no := from, 0, false
-		for ; end < len(items) && (end == from || items[end].start == items[end-1].end+1 && r.text[items[end-1].end] == ' '); end++ {
-			before := no
-			if no = items[end].is(kNo) && r.bareNo(&items[end]); no == before && no || !no && !items[end].anyOf(formLabels) {
-				break
-			}
-			if no {
-				pairs++
-			}
-		}
-		if pairs > 1 && no && items[from].anyOf(formLabels) {
+		end, denied := r.deniedRun(items, from)
+		if denied > 1 && items[end-1].is(kNo) && items[from].anyOf(formLabels) {
 			for k := from + 1; k < end; k++ {
 				items[k].pause = none
 				if items[k-1].is(kNo) {
@@ -214,6 +205,26 @@ func (r *reader) deniedInTurn(items []item) {
 		}
 		from = max(end, from+1)
 	}
+}
+
+// deniedRun is where the words from an item on end that are said in one breath and are nothing but
+// things and a "no" behind some of them, and how many have one.
+func (r *reader) deniedRun(items []item, from int) (end, denied int) {
+	last := false // whether the word before is a "no"
+	for end = from; end < len(items); end++ {
+		it := &items[end]
+		if end > from && (it.start != items[end-1].end+1 || r.text[items[end-1].end] != ' ') {
+			break
+		}
+		no := it.is(kNo) && r.bareNo(it)
+		if no && last || !no && !it.anyOf(formLabels) {
+			break
+		}
+		if last = no; no {
+			denied++
+		}
+	}
+	return end, denied
 }
 
 // seenOrNot reports whether the answer at item k stands without a sign behind whether the queen

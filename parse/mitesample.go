@@ -129,23 +129,24 @@ func (r *reader) sampleGave(c *clause) {
 		return
 	}
 	if count, of := c.mitesOfSample(); count != nil {
-		w := r.why("mites", "", of)
-		r.cur.put("mites.method", r.mites.sampled, w)
-		r.cur.put("mites.count", formatNumber(count.lo), w)
-		r.beesSampled(c, r.mites.sampled, w)
+		r.sampleHeld(c, count, of)
 		return // "3/300"
 	}
 	for k := 2; k < len(c.items); k++ {
 		it, count := &c.items[k], &c.items[k-2]
-		if !it.is(kNum) || it.n.lo < smallestSample || !r.beesCount(c, k) || !count.is(kNum) || !count.n.whole() || count.n.lo >= it.n.lo {
-			continue
+		if it.is(kNum) && it.n.lo >= smallestSample && r.beesCount(c, k) && count.is(kNum) && count.n.whole() && count.n.lo < it.n.lo {
+			r.sampleHeld(c, &count.n, count, it)
+			count.used, it.used = true, true
 		}
-		w := r.why("mites", "", count, it)
-		r.cur.put("mites.method", r.mites.sampled, w)
-		r.cur.put("mites.count", formatNumber(count.n.lo), w)
-		r.beesSampled(c, r.mites.sampled, w)
-		count.used, it.used = true, true
 	}
+}
+
+// sampleHeld writes how many mites the sample held that some items tell.
+func (r *reader) sampleHeld(c *clause, count *quantity, items ...*item) {
+	w := r.why("mites", "", items...)
+	r.cur.put("mites.method", r.mites.sampled, w)
+	r.cur.put("mites.count", formatNumber(count.lo), w)
+	r.beesSampled(c, r.mites.sampled, w)
 }
 
 // ofSample reads "6/300".
