@@ -10,7 +10,7 @@ const leastInOrder = 3
 
 // tellsByOrder reports whether the note tells what is on bars by their order alone.
 func (r *reader) tellsByOrder(toks []token) bool {
-	if r.manner.severalHives {
+	if r.manner.severalHives || !r.onFront(r.nthIDs...) {
 		return false // "the first has eggs" is a hive
 	}
 	last, run, nths := 0, 0, false

@@ -188,9 +188,6 @@ func (s kinds) without(t kinds) kinds { return kinds{s.low &^ t.low, s.high &^ t
 // meet reports whether two sets have a kind in common.
 func (s kinds) meet(t kinds) bool { return s.low&t.low|s.high&t.high != 0 }
 
-// haveAll reports whether each kind of another set is in the set.
-func (s kinds) haveAll(t kinds) bool { return t.low&^s.low|t.high&^s.high == 0 }
-
 // each goes through the kinds of a set.
 func (s kinds) each() iter.Seq[kind] {
 	return func(yield func(kind) bool) {

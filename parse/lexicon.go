@@ -37,6 +37,7 @@ type lexicon struct {
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID, numberID wordID
+	nthIDs                                                                                          []wordID // of the places in the order, from the first on
 }
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
@@ -161,6 +162,9 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.givenNames = set(givenNames)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.numberID = l.words.add("number")
+	for _, nth := range [...]string{"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"} {
+		l.nthIDs = append(l.nthIDs, l.words.add(nth))
+	}
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
 	for of := givenNames + 1; of < listCount; of++ {

@@ -71,9 +71,9 @@ func ofItems(amend func(items []item)) func(*reader, []item) {
 // rewrite makes the rewrites that a line may need.
 func (r *reader) rewrite(l *lexedRow) []item {
 	items := l.items
-	for due := rewritesDue.due(l.met.kinds) | rewritesAlways; due != 0; due &= due - 1 {
+	for due := rewritesFor.due(l.met.kinds); due != 0; due &= due - 1 {
 		switch w := &rewrites[bits.TrailingZeros64(due)]; {
-		case !w.neededBy(&l.met) || w.when != nil && !w.when(r, l):
+		case w.more != kinds{} && !l.met.kinds.meet(w.more), w.list != 0 && l.met.lists&w.list == 0, w.when != nil && !w.when(r, l):
 		case w.put != nil:
 			items = w.put(r, items)
 		default:
@@ -83,27 +83,29 @@ func (r *reader) rewrite(l *lexedRow) []item {
 	return items
 }
 
-// rewritesDue tells which rewrites have one of the words that they need in a line with words of a
-// kind, and rewritesAlways which need none, a bit each.
-var rewritesDue, rewritesAlways = func() (due *byKind, always uint64) {
-	due = byKindOf(len(rewrites), func(row int) kinds {
-		if w := &rewrites[row]; w.any != (kinds{}) {
-			return w.any
-		}
-		return rewrites[row].all
-	})
+// rewritesFor tells which rewrites lines are looked through for.
+var rewritesFor = func() (f rewriteRows) {
+	f.any = byKindOf(len(rewrites), func(row int) kinds { return rewrites[row].any })
+	f.all = byKindOf(len(rewrites), func(row int) kinds { return rewrites[row].all })
+	f.needed = f.all.all()
 	for row := range rewrites {
-		if w := &rewrites[row]; w.any.or(w.all) == (kinds{}) {
-			always |= 1 << row
+		if rewrites[row].any == (kinds{}) {
+			f.free |= 1 << row
 		}
 	}
-	return due, always
+	return f
 }()
 
-// neededBy reports whether a line has the words that the rewrite is looked for in.
-func (w *rewrite) neededBy(met *gist) bool {
-	return met.kinds.haveAll(w.all) && (w.any == kinds{} || met.kinds.meet(w.any)) &&
-		(w.more == kinds{} || met.kinds.meet(w.more)) && (w.list == 0 || met.lists&w.list != 0)
+// rewriteRows are the rows of a table of rewrites by what they need, a bit each.
+type rewriteRows struct {
+	any, all *byKind // those of which one kind must be there, and each of which must
+	needed   kinds   // of which one must each be there
+	free     uint64  // the rows that need no kind of any
+}
+
+// due are the rows for a line with words of some kinds: those of which it lacks nothing.
+func (f *rewriteRows) due(met kinds) uint64 {
+	return (f.any.due(met) | f.free) &^ f.all.due(f.needed.without(met))
 }
 
 // namesHive reports whether a line may name a hive.
