@@ -107,6 +107,10 @@ var mornings = map[string][]saying{
 		{"bar five all brood six all brood seven i can see her eight eggs", "bars.5.brood=yes bars.5.brood.cover=1 bars.6.brood=yes bars.6.brood.cover=1 bars.8.eggs=yes queen.seen=yes queen.bar=7"},
 		{"bar five brood and on six i saw the queen", "bars.5.brood=yes queen.seen=yes queen.bar=6"},
 	},
+	"her cage": {
+		{"H4 Q cage hung in b5/6", "hive=4"},
+		{"let her out of the queen cage", "actions.release_queen=yes"},
+	},
 	"told shortly": {
 		{"Hive 3 and 4 both calm", "hive=3 temper.score=4 / hive=4 temper.score=4"},
 		{"hive 3 and two cells on bar four", "hive=3 bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2"},
