@@ -13,7 +13,7 @@ func (l *lexer) dayAndMonth(i int) (day, int) {
 	if t.id != idFraction || l.numbers.is(l.toks, i+1, ofWord) {
 		return day{}, i
 	}
-	told := i > 0 && t.pause == none && (l.dates.is(l.toks, i-1, onWord) || l.byWords.has(l.toks[i-1].id) || l.datedDeeds.has(l.toks[i-1].id) && !joined(l.toks, i+1))
+	told := i > 0 && t.pause == none && (l.dates.is(l.toks, i-1, onWord) || l.dates.deadlines.has(l.toks[i-1].id) || l.datedDeeds.has(l.toks[i-1].id) && !joined(l.toks, i+1))
 	if !told && !l.noShare(i) && !l.datesVisit(i) {
 		return day{}, i
 	}

@@ -86,15 +86,12 @@ func (f *fitting) measureGiven() bool {
 	for k := range f.args {
 		if it := &f.args[k]; it.is(kMeasure) {
 			next := at(f.args, k+1)
-			_, mass := it.size.kg()
-			return (mass || volumes[it.size.unit]) && (next == &noItem || next.pause > none || !next.is(kOf))
+			_, length := it.size.mm()
+			return !length && (next == &noItem || next.pause > none || !next.is(kOf))
 		}
 	}
 	return false
 }
-
-// volumes are the units by the measure of which bees are fed.
-var volumes = map[string]bool{"l": true, "ml": true, "pt": true, "qt": true, "gal": true}
 
 // movedItself reports whether it is the brood or the bees that have moved: "the brood has moved back
 // two bars", "they have moved up a bar".

@@ -28,7 +28,7 @@ func (r *reader) isMoved(items []item, i int) bool {
 		return false // "moved the board back under the hive"
 	}
 	return verb >= 0 && items[verb+1].pause == none && r.isWord(&items[verb], r.wordsOf[shifting]...) && next.pause == none &&
-		(next.any(kSide, kAfter) || next.is(kTo) || r.isWord(next, "back", "forward", "forwards", "out", "up", "along", "in", "on"))
+		(next.any3(kSide, kAfter, kTo) || r.isWord(next, "back", "forward", "forwards", "out", "up", "along", "in", "on"))
 }
 
 // standsBehind reports whether it is told from item k on behind which bar something is.

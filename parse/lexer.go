@@ -323,7 +323,7 @@ func (l *lexer) dayOfMonth(i int) (d day, nth quantity, j int) {
 		return day{}, quantity{}, i
 	}
 	planned := l.toks[i-1].id == l.forID // "planned for the twentieth", not "for the first time"
-	if !planned && !l.dates.is(l.toks, i-1, onWord) && !l.byWords.has(l.toks[i-1].id) && !l.nearDays.has(l.toks[i-1].id) {
+	if !planned && !l.dates.is(l.toks, i-1, onWord) && !l.dates.deadlines.has(l.toks[i-1].id) && !l.nearDays.has(l.toks[i-1].id) {
 		return day{}, quantity{}, i
 	}
 	d, nth, j = l.dates.dayOfMonth(l.text, l.toks, i, l.ref.today)

@@ -18,7 +18,6 @@ type lexicon struct {
 	dates         *dates
 	measures      *measures
 	mishearings   []suspects // by first word
-	byWords       wordSet    // by, since: a day may follow
 	nearDays      wordSet    // about, around: "the 20th" may follow, but no share
 	datedDeeds    wordSet    // fed, treated: a day may follow, but no share
 	hiveWords     wordSet    // hive, h: the name of one follows
@@ -37,7 +36,7 @@ type lexicon struct {
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID, numberID wordID
-	nthIDs                                                                                          []wordID // of the places in the order, from the first on
+	nthIDs                                                                                          []wordID // of the places in an order: first, second
 }
 
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
@@ -118,6 +117,9 @@ func (l *lexicon) addNumbers(parts []part) error {
 		id := l.words.add(word)
 		l.numbers.kinds = grown(l.numbers.kinds, id)
 		l.numbers.kinds[id] = numberWord{k, value}
+		if k == ordinalWord {
+			l.nthIDs = append(l.nthIDs, id)
+		}
 		return ok
 	})
 }
@@ -154,17 +156,14 @@ func (l *lexicon) addSets(f *ruleFile) {
 	set := func(of list) wordSet { return l.words.addAll(f.wordsOf(of)...) }
 	l.graph.loose = set(looseWords)
 	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords, l.numbers.combsTold = set(dimensions), set(oneComb), set(countedOff), set(combsTold)
-	l.dates.orders, l.datedDeeds, l.byWords, l.nearDays = set(orders), set(datedDeeds), set(deadlines), set(aboutDays)
-	l.dates.weekly, l.dates.deadlines = set(weekly), l.byWords
+	l.dates.orders, l.datedDeeds, l.nearDays = set(orders), set(datedDeeds), set(aboutDays)
+	l.dates.weekly, l.dates.deadlines = set(weekly), set(deadlines)
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)
 	l.givenNames = set(givenNames)
 	l.hiveID, l.colonyID, l.hID, l.theID, l.forID = l.words.add("hive"), l.words.add("colony"), l.words.add("h"), l.words.add("the"), l.words.add("for")
 	l.numberID = l.words.add("number")
-	for _, nth := range [...]string{"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"} {
-		l.nthIDs = append(l.nthIDs, l.words.add(nth))
-	}
 	l.hvID, l.hivesID, l.coloniesID, l.oneID = l.words.add("hv"), l.words.add("hives"), l.words.add("colonies"), l.words.add("one")
 	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
 	for of := givenNames + 1; of < listCount; of++ {

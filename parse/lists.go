@@ -163,7 +163,7 @@ const (
 	otherMouths
 	excepting
 	rounds
-	flowerTimes
+	plantsDid
 	ofAir
 	thatBar
 	toCome
@@ -343,7 +343,7 @@ var listNames = [listCount]string{
 	otherMouths:        "other mouths",
 	excepting:          "excepting",
 	rounds:             "rounds",
-	flowerTimes:        "how plants did",
+	plantsDid:          "how plants did",
 	ofAir:              "of the air",
 	thatBar:            "that bar",
 	toCome:             "to come",

@@ -149,7 +149,7 @@ func (r *reader) flowers(toks []token, k int) bool {
 		k++ // "Manuka's not out yet"
 	}
 	if k+3 < len(toks) && toks[k+2].pause == none && toks[k+3].pause == none && r.says(toks[k+2], "this") && r.says(toks[k+3], "year", "season", "spring", "summer") {
-		return r.says(toks[k+1], r.wordsOf[flowerTimes]...) // "the lime was poor this year"
+		return r.says(toks[k+1], r.wordsOf[plantsDid]...) // "the lime was poor this year"
 	}
 	if r.says(toks[k], "was", "were") {
 		return false

@@ -68,9 +68,10 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 	case it.is(kNo) && r.bareNo(it) && answeredNo(items, k):
 		items[k+1].pause = items[k-2].pause
 		return slices.Delete(items, k-2, k+1), true
-	case it.is(kNo) && r.bareNo(it) && sawNot(items, k) >= 0:
-		return untold(items, sawNot(items, k), k+3), true
 	case it.is(kNo) && r.bareNo(it):
+		if from := sawNot(items, k); from >= 0 {
+			return untold(items, from, k+3), true
+		}
 		if deed := redone(items, k); deed > 0 {
 			return didInstead(items, k, deed), true
 		}
