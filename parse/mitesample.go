@@ -128,6 +128,9 @@ func (r *reader) sampleGave(c *clause) {
 	if r.mites.sampled == "" || c.hasAny(kMethod, kMite) {
 		return
 	}
+	if _, told := r.cur.get("mites.count"); told {
+		return // a second count is another hive's, named behind it: "12/300 H2. 3/300 H1."
+	}
 	if count, of := c.mitesOfSample(); count != nil {
 		r.sampleHeld(c, count, of)
 		return // "3/300"

@@ -39,6 +39,7 @@ var mornings = map[string][]saying{
 		{"bar six is honey. she's not on it", "bars.6.honey=yes"},
 		{"Marked her. Green, for the year.", "actions.mark_queen=yes queen.marked=yes queen.colour=green"},
 		{"Fed 3 litres on Thursday, all gone. Gave them 2 more.", "actions.feed=yes earlier.fed=yes earlier.fed.amount=3 earlier.fed.unit=l earlier.fed.on=2026-05-07"},
+		{"Sugar shake 12/300 H2. 3/300 H1.", "hive=2 mites.method=sugar mites.count=12 mites.bees=300 / hive=1"},
 		{"Mite wash on the garden hive: 4 in 300.", "hive=garden mites.method=wash mites.count=4 mites.bees=300"},
 		{"Nothing nasty in there, and they are fine for another week.", ""},
 	},
