@@ -16,6 +16,14 @@ import (
 
 var misses = flag.String("misses", "", "print every miss of the gold files whose name contains this")
 
+// leftOutOfShortRuns skips a test that reads thousands of notes.
+func leftOutOfShortRuns(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("many notes, one after the other: left out of short runs")
+	}
+}
+
 // goldCase is one note with the leaves it must become.
 type goldCase struct {
 	id, note string

@@ -9,10 +9,32 @@ import (
 	"barwise/colony"
 )
 
+// TestManyAtOnce holds a parser to what its readers say one after another, while as many
+// of them read as there are cores.
+func TestManyAtOnce(t *testing.T) {
+	p := mustNew(t)
+	notes := readGold(t, "../testdata/notes/typed.gold")
+	alone := make([][]colony.Inspection, len(notes))
+	for i, c := range notes {
+		alone[i] = p.Parse(&colony.Note{Text: c.note, Given: c.at})
+	}
+	beside := make([][]colony.Inspection, 4*len(notes))
+	onEachCore(len(beside), func(i int) {
+		c := notes[i%len(notes)]
+		beside[i] = p.Parse(&colony.Note{Text: c.note, Given: c.at})
+	})
+	for i, got := range beside {
+		if want := alone[i%len(notes)]; !reflect.DeepEqual(got, want) {
+			t.Errorf("%s, read beside others:\n%+v\nalone:\n%+v", notes[i%len(notes)].id, got, want)
+		}
+	}
+}
+
 // TestNothingNeedfulIsPassedBy reads every note of the corpus twice, the second
 // time with every question asked of every clause, and again without its
 // punctuation and capitals: what is passed by must have had nothing to say.
 func TestNothingNeedfulIsPassedBy(t *testing.T) {
+	leftOutOfShortRuns(t)
 	usual, thorough := mustNew(t), mustNew(t)
 	thorough.readers.New = func() any {
 		r := newReader(thorough.lexicon)
