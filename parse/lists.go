@@ -181,6 +181,8 @@ const (
 	betweenVerbs
 	colonyLinks
 	mapWords
+	inSeries
+	takenByColonies
 	wholeOf
 	labelled
 	meals
@@ -370,6 +372,8 @@ var listNames = [listCount]string{
 	betweenVerbs:       "between verbs",
 	colonyLinks:        "colony links",
 	mapWords:           "map words",
+	inSeries:           "in series",
+	takenByColonies:    "taken by colonies",
 	wholeOf:            "all of",
 }
 

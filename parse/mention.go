@@ -61,6 +61,7 @@ var (
 		{4 * enough, (*mention).given},          // "I have called the hive Depot"
 		{-2 * enough, (*mention).titled},        // "Auntie Nora"
 		{-2 * enough, (*mention).ofFeast},       // "St George's Day", "Burns Night"
+		{-2 * enough, (*mention).numbered},      // "Year Six", "the Form Two girls"
 		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
 		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
 		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
@@ -124,7 +125,7 @@ func (m *mention) weigh() int {
 func (m *mention) titled() bool {
 	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0
 	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear")
-	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles)
+	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end)
 }
 
 // ofFeast reports whether the run and a word for a day, with capitals, are the name of a feast.
@@ -134,6 +135,11 @@ func (m *mention) ofFeast() bool {
 		day++
 	}
 	return m.behindPause(none) && day < len(m.toks) && m.toks[day].has(capital) && m.toks[day].pause == none && m.says(m.toks[day], "day", "eve", "night", "week", "sunday", "monday", "tuesday", "fair", "term")
+}
+
+// numbered reports whether the run ends in a word for what has numbers and is no hive: "Year Six".
+func (m *mention) numbered() bool {
+	return m.behindPause(none) && m.isNumber(&m.toks[m.end]) && m.says(m.toks[m.end-1], m.wordsOf[inSeries]...)
 }
 
 func (m *mention) spokenTo() bool {

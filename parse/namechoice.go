@@ -13,6 +13,8 @@ type properName struct {
 	weight int  // of what speaks for it
 	hinted bool // it is spoken of as a hive is where another has a name
 
+	heads bool  // a part of the note begins with it and goes on as about a hive
+	given bool  // it is a name that people have
 	focus focus // the surest of its mentions
 	amid  bool  // it stands amid a sentence, where only names have capitals
 	plant bool  // it is a plant's, which has no capital there
@@ -42,6 +44,7 @@ func (p properNames) hives(byWord bool) map[string]bool {
 			names[name] = true
 		}
 	}
+	p.besides(names)
 	for name, n := range p { // "Lightning was another story", "In Marigold she found nothing", where one hive has a name
 		if len(names) > 0 && n.hinted && n.weight >= 0 {
 			names[name] = true
@@ -61,6 +64,21 @@ func (p properNames) inFocus(names map[string]bool) {
 	}
 	for name, n := range p {
 		if n.weight >= 0 && (n.focus == turnedTo || n.focus == headed && (turns > 1 || n.amid)) {
+			names[name] = true
+		}
+	}
+}
+
+// besides adds the names with which parts of the note begin as those of hives do, where another part
+// is that of a hive whose name is sure: "Alpha is calm … Bravo took losses". People who head a part
+// have names that people have: such a one is taken where another hive has such a name too.
+func (p properNames) besides(names map[string]bool) {
+	sure, people := len(names) > 0, false
+	for name := range names {
+		people = people || p[name].given
+	}
+	for name, n := range p {
+		if sure && n.heads && n.weight >= 0 && (people || !n.given) {
 			names[name] = true
 		}
 	}

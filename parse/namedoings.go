@@ -39,6 +39,20 @@ func (r *reader) ate(toks []token, end int) bool {
 	return false
 }
 
+// tookAsColony reports whether a name took what only a colony takes: "Juniper took a knock", "Juniper
+// took the syrup".
+func (r *reader) tookAsColony(toks []token, end int) bool {
+	if !r.says(toks[end], "took") {
+		return false
+	}
+	for k := end + 1; k < len(toks) && k < end+5 && toks[k].pause == none; k++ {
+		if r.says(toks[k], r.wordsOf[takenByColonies]...) || r.lex.matcher.longest(toks, k, nil).kinds.has(kSubstance) {
+			return true
+		}
+	}
+	return false
+}
+
 // fliesAsBees reports whether it is told of a name how its bees fly or forage: "Juniper flew
 // freely", and not "Concorde flew over".
 func (r *reader) fliesAsBees(toks []token, end int) bool {

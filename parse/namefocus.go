@@ -332,7 +332,7 @@ func (r *reader) hisAre(toks []token, end int) bool {
 // name: "Walter requeened the colony", "Walter has a queen for us".
 func (r *reader) keepsBees(toks []token, end int) bool {
 	last := end + 1
-	if last >= len(toks) || toks[last].pause > none || r.ate(toks, end) {
+	if last >= len(toks) || toks[last].pause > none || r.ate(toks, end) || r.tookAsColony(toks, end) {
 		return false
 	}
 	for _, n := range r.lex.matcher.longest(toks[:last], end, nil).rules {

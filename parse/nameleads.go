@@ -49,6 +49,8 @@ var leads = [...]lead{
 	{weight: enough, first: []string{"next", "then", "last", "first"}, last: []string{"came"}},
 	// "As for Juniper, calm"
 	{weight: enough, first: []string{"as"}, last: []string{"for"}, also: (*mention).toldHere},
+	// "Act two, Juniper. Calm."
+	{weight: enough, also: (*mention).countedAhead},
 	// "as for Juniper"
 	{weight: enough - 1, first: []string{"as"}, last: []string{"for"}},
 	// "walked down to Juniper"
@@ -141,6 +143,14 @@ func (m *mention) knownAs() bool {
 }
 
 func (m *mention) toldHere() bool { return m.tells(ownSentence) }
+
+// countedAhead reports whether a line begins with a thing and its number, and the run behind a comma is
+// what it stands for, of which the talk goes on: "Act two, Juniper. Calm."
+func (m *mention) countedAhead() bool {
+	thing := m.i - 2
+	return thing >= 0 && m.pause() == comma && (thing == 0 || m.toks[thing].pause >= line) && m.toks[thing+1].pause == none && m.isNumber(&m.toks[thing+1]) &&
+		!m.isNumber(&m.toks[thing]) && m.dates.of(m.toks[thing].id).kind == notDate && m.end < len(m.toks) && m.toks[m.end].pause >= comma && m.tells(nextSentences)
+}
 
 func (m *mention) walkedTo() bool { return m.walkedBefore(m.toks, m.i-1) }
 

@@ -49,10 +49,12 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		n.weight += r.mention.weigh()
 		n.hinted = n.hinted || about || r.mention.placed || !byWord && r.spokenOf(toks, i, end)
 		if !byWord {
+			n.heads = n.heads || r.mention.headsPart()
 			n.focus = max(n.focus, r.focusOn(toks, i, end))
 			n.amid = n.amid || i > 0 && toks[i].pause < stop
 			n.plant = n.plant || r.plantAsName(toks, i, end) && r.talksOfHive(toks, max(i-10, 0), nextSentences)
 		}
+		n.given = n.given || end == i+1 && r.givenNames.has(toks[i].id)
 		if found == nil {
 			found = properNames{}
 		}
@@ -276,7 +278,7 @@ func (r *reader) properRun(toks []token, i int) int {
 	if end > i {
 		return end
 	}
-	if r.placeName(toks, i) || r.epithet(toks, i) {
+	if r.placeName(toks, i) || r.epithet(toks, i) || r.monthInName(toks, i) {
 		end = i + 1 // "Top Terrace", "Old Tom"
 		if toks[end].lists.has(placesNear) && !r.mayName(toks, end) {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's

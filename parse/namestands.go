@@ -57,6 +57,27 @@ func (m *mention) abstract() bool {
 // abstractEndings are those of words for what is no thing.
 var abstractEndings = [...]string{"tion", "sion", "ness", "ment", "ship", "hood", "ology", "ing", "ed"}
 
+// headsPart reports whether the run begins a line as the subject of a sentence, and the talk goes on
+// about a hive: "Bravo took losses over the winter. No eggs."
+func (m *mention) headsPart() bool {
+	return m.i > 0 && m.pause() >= line && !m.plural(m.toks, m.end) && !m.commonWord() && m.goesOnAsSubject() && m.tells(nextSentences)
+}
+
+// goesOnAsSubject reports whether a verb stands behind the run that one may be the subject of, over an
+// adverb or an aside: "Tarragon by contrast is a lamb", "Juniper, for once, has behaved".
+func (m *mention) goesOnAsSubject() bool {
+	k := m.end
+	if aside := behindComma(m.toks, k); aside > 0 {
+		k = aside
+	} else if m.behind(0, "by") && m.behind(1, "contrast", "comparison") {
+		k += 2
+	}
+	for k < len(m.toks) && m.toks[k].pause == none && m.says(m.toks[k], m.wordsOf[verdictAdverbs]...) {
+		k++
+	}
+	return k < len(m.toks) && (m.toks[k].pause == none || k > m.end) && !m.ownsSubject(m.toks, k) && (m.isColonyVerb(k) || m.verbOfOne(m.toks, k) || m.toks[k].lists.has(moving))
+}
+
 // headsSentence reports whether the run begins a sentence.
 func (m *mention) headsSentence() bool { return m.i == 0 || m.pause() >= stop }
 

@@ -103,6 +103,15 @@ func (r *reader) placeName(toks []token, i int) bool {
 	return best.end > i
 }
 
+// monthInName reports whether a month begins a name of two: "June Bug is still mean", "requeen June
+// Bug", and not "in June Juniper was weak".
+func (r *reader) monthInName(toks []token, i int) bool {
+	if r.dates.of(toks[i].id).kind != monthWord || i+1 == len(toks) || !toks[i+1].has(capital) || toks[i+1].pause > none || toks[i+1].has(glued) || !r.mayName(toks, i+1) {
+		return false
+	}
+	return i == 0 || toks[i].pause >= stop || r.tended(toks, i) || r.opensBefore(toks, i)
+}
+
 // twinNamed reports whether the name at token k stands behind another of twins too.
 func (r *reader) twinNamed(toks []token, k int) bool {
 	name := r.text[toks[k].start:toks[k].end]
