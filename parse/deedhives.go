@@ -111,7 +111,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case !r.named && prev.is(kFrom) && r.takenBefore(items, k):
 		return false // "we took the honey from the barn hive" opens with that hive
-	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && r.walksOn(items, k-1):
+	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && (r.walksOn(items, k-1) || r.putInPlace(items, k-1)):
 		return false
 	case text == "for" && k > 0 && items[k-1].text == "as" && (k == 1 || items[k-1].pause >= stop):
 		return false // "As for Juniper, calm"
@@ -169,6 +169,13 @@ func (r *reader) walksOn(items []item, k int) bool {
 		}
 	}
 	return true
+}
+
+// putInPlace reports whether what was put somewhere has its place told right before the "over" at item
+// k, so that "to" behind it turns the talk to the next hive: "a bar added after bar nine over to hive
+// five".
+func (r *reader) putInPlace(items []item, k int) bool {
+	return k > 1 && items[k].text == "over" && items[k].pause == none && items[k-1].any(kBar, kBars) && items[k-2].any(kAfter, kFore) && !(k > 2 && items[k-3].is(kFrom))
 }
 
 // compares reports whether a word likens what is told to another hive: "fewer than in

@@ -82,6 +82,38 @@ func (r *reader) tellsByNumber(toks []token) bool {
 	return false
 }
 
+// tellsByCount reports whether two lines or more begin with numbers in words, from one on, that are
+// sentences of their own, and tell of a hive each: "One. Nine bars in use. … Two. Temper fine. …"
+func (r *reader) tellsByCount(toks []token) bool {
+	count := 0
+	for _, row := range r.rows {
+		if row.to-row.from < 2 || toks[row.from+1].pause < stop {
+			continue
+		}
+		number := r.numbers.of(toks[row.from].id)
+		if number.kind == unitWord && number.value == float64(count+1) && r.lineOfHive(toks[row.from+1:row.to]) {
+			count++
+		}
+	}
+	return count > 1
+}
+
+// lineOfHive reports whether a line says of a hive what is not said of a bar.
+func (r *reader) lineOfHive(toks []token) bool {
+	for k := range toks {
+		if r.lex.matcher.longest(toks, k, nil).kinds.meet(ofWhole) {
+			return true
+		}
+	}
+	return false
+}
+
+// countHead reports whether the number at item i is a sentence of its own at the head of a line.
+func (r *reader) countHead(items []item, i int) bool {
+	it := &items[i]
+	return i == 0 && len(items) > 1 && it.is(kNum) && it.has(capital) && it.n.bare && items[1].pause >= stop
+}
+
 // saidOfHive reports whether the sentence that goes on at token k says of a hive's bees what
 // is not said of a bar, or numbers a bar itself.
 func (r *reader) saidOfHive(toks []token, k int) bool {

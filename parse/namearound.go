@@ -9,17 +9,29 @@ func (r *reader) inHiveList(toks []token, i, end int) bool {
 	k := i
 	for k > 0 && i-k < 24 {
 		switch prev := toks[k-1]; {
-		case prev.id == r.hivesID || prev.id == r.coloniesID:
+		case prev.id == r.hivesID || prev.id == r.coloniesID || toks[k].pause == comma && r.countsOwn(toks, k-1):
 			return listed || k < i
 		case toks[k].pause >= stop && !prev.has(coloned):
 			return false
-		case prev.has(capital) || r.says(prev, "and", "on", "the", "site", "here", "in", "all", "are", "namely", "at") || prev.has(coloned) && k < i:
+		case prev.has(capital) || r.says(prev, "and", "on", "the", "site", "here", "in", "all", "are", "namely", "at", "called", "named") || prev.has(coloned) && k < i:
 			k--
 		default:
 			return false
 		}
 	}
 	return false
+}
+
+// countsOwn reports whether token k counts what the writer keeps: "I have just the two, Salt and
+// Pepper", "looked at all three, …".
+func (r *reader) countsOwn(toks []token, k int) bool {
+	if k == 0 || toks[k].pause > none {
+		return false
+	}
+	if r.says(toks[k], "both") {
+		return r.says(toks[k-1], "at", "through", "into")
+	}
+	return r.says(toks[k], "two", "three", "four", "five", "pair") && r.says(toks[k-1], "the", "my", "our", "all")
 }
 
 // toldNear reports whether what is found in a hive or about it, of some kinds, is told

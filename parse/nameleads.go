@@ -119,7 +119,14 @@ func (m *mention) opened() bool {
 	if m.before(1, "old") && m.before(2, "poor", "good", "dear") && m.beforeIn(3, openings) {
 		return true // "opened poor old Juniper"
 	}
-	return m.beforeIn(1, openings) && !(m.beforeIn(1, namings) && m.callsOther(m.i-1)) && !m.calledUp()
+	return m.beforeIn(1, openings) && !(m.beforeIn(1, namings) && m.callsOther(m.i-1)) && !m.calledUp() && !m.ownsOther()
+}
+
+// ownsOther reports whether something that is no hive's is the run's: "over the wall into Hodgson's plum
+// tree".
+func (m *mention) ownsOther() bool {
+	return m.behind(0, "'s") && m.behindPause(none) && m.end+1 < len(m.toks) && m.toks[m.end+1].pause == none &&
+		!m.ownsPartOf(hivesOwn) && !m.saysBees(m.toks[m.end+1]) && !m.behindIn(1, hiveParts)
 }
 
 func (m *mention) calledSo() bool {

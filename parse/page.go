@@ -34,6 +34,7 @@ func (r *reader) read() {
 			r.manner.monthFirst = r.tellsMonthFirst(r.toks)
 			r.manner.severalHives = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
 			r.manner.hivesByNumber = r.tellsByNumber(r.toks)
+			r.manner.hivesByCount = r.tellsByCount(r.toks)
 			r.manner.barsBySign = r.tellsBarsBySign(r.toks)
 			r.manner.barsByOrder = r.tellsByOrder(r.toks)
 			r.listing = r.manner.barsByOrder
@@ -60,6 +61,7 @@ func (r *reader) read() {
 type manner struct {
 	severalHives  bool // it speaks of hives, not of one
 	hivesByNumber bool // of which it tells by numbers alone: "No. 4"
+	hivesByCount  bool // or by numbers that head lines: "One. Nine bars in use."
 	barsBySign    bool // it tells its bars by "number": "bar number one", then "number two"
 	barsByOrder   bool // or by their order: "the second" may be a bar
 	monthFirst    bool // it writes the month before the day: "5/16"

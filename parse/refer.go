@@ -27,7 +27,7 @@ func (r *reader) refer(items []item) []item {
 // most words it cannot.
 func (r *reader) mayRefer(items []item, i int) bool {
 	it := &items[i]
-	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || r.askAll
+	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || i == 0 && r.manner.hivesByCount || r.askAll
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
@@ -66,6 +66,9 @@ func (r *reader) reference(items []item, i int, before []item) (ref *item, back,
 	if r.loneNumber(items, i) {
 		ref = r.merged(items, i, i+2, nil)
 		return r.asHive(ref, formatNumber(items[i+1].n.lo)), 0, i + 2
+	}
+	if r.manner.hivesByCount && r.countHead(items, i) {
+		return r.asHive(r.merged(items, i, i+1, nil), formatNumber(items[i].n.lo)), 0, i + 1
 	}
 	if items[i].is(kHive) {
 		ref, back, next = r.hiveRef(items, i, before)
