@@ -57,6 +57,9 @@ func (r *reader) nameHives(items []item) []item {
 				items[i-1].kinds, items[i-1].says = setOf(kFrom), senseless // "gave it a bar off Juniper"
 			}
 			name := string(r.strings.scratch)
+			if full, short := r.shortNames[name]; short {
+				name = full
+			}
 			items[i] = *r.asHive(r.merged(items, i, i+n, nil), name)
 			items = slices.Delete(items, i+1, i+n)
 			break

@@ -183,6 +183,7 @@ const (
 	mapWords
 	inSeries
 	takenByColonies
+	feelings
 	wholeOf
 	labelled
 	meals
@@ -374,6 +375,7 @@ var listNames = [listCount]string{
 	mapWords:           "map words",
 	inSeries:           "in series",
 	takenByColonies:    "taken by colonies",
+	feelings:           "feelings",
 	wholeOf:            "all of",
 }
 

@@ -69,7 +69,7 @@ var (
 		{0, (*mention).contrasts},               // "Hank has wax moth. None in here."
 		{-2 * enough, (*mention).labels},        // "Known issue: …"
 		{-2 * enough, (*mention).titlesPaper},   // "Commonplace book: bees."
-		{-2 * enough, (*mention).ownsYard},      // "her mother sits in Ivo's yard"
+		{-enough - 1, (*mention).ownsYard},      // "her mother sits in Ivo's yard"
 		{-2 * enough, (*mention).ofMany},        // "the Methodists' bees"
 		{-2 * enough, (*mention).ownsElse},      // "Stan's bees over the road"
 		{-2 * enough, (*mention).beginsName},    // "back to Quince tree hive"
@@ -84,6 +84,7 @@ var (
 		{enough - 1, (*mention).faresOrTended}, // "Medlar is another story", "fed Medlar"
 		{enough - 1, (*mention).behindRight},   // "Right, Juniper, …"
 		{enough - 1, (*mention).theOneTold},    // "The Sundial is weak"
+		{enough - 1, (*mention).theOneFares},   // "The Sundial I opened first", "The Sundial is another story"
 		{1, (*mention).theOne},                 // "The Sundial is late"
 		{enough - 1, (*mention).wentTo},        // "To the Sundial after breakfast", "two bars from the Sundial"
 		{enough, (*mention).comesInTurn},       // "Then Medlar, the new one", "Then Medlar, our youngest. Four seams"
@@ -213,6 +214,12 @@ func (m *mention) behindRight() bool { return m.i == 1 && m.setOff() && m.before
 func (m *mention) theOne() bool { return m.theNamed(m.toks, m.i, m.end) && m.is() }
 
 func (m *mention) theOneTold() bool { return m.theOne() && m.tells(ownSentence) }
+
+// theOneFares reports whether it is told of the one of the run how it does, or what the keeper did with
+// it: "The Sundial is another story", "The Sundial I opened first".
+func (m *mention) theOneFares() bool {
+	return m.theNamed(m.toks, m.i, m.end) && m.behindPause(none) && (m.fares(m.toks, m.end) || m.iDid(m.toks, m.end)) && m.tells(nextSentences)
+}
 
 // wentTo reports whether it is told that something goes to the one of the run, or comes
 // from there.

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // Of the names that may be a hive's, weighed, those are chosen that the words around them
 // speak for.
 
@@ -51,6 +53,29 @@ func (p properNames) hives(byWord bool) map[string]bool {
 		}
 	}
 	return names
+}
+
+// short are the names that the note uses for short, with those that they are short for, and adds them to
+// those of hives: "Old Clunker had ten seams … Clunker can wait".
+func (p properNames) short(names map[string]bool) map[string]string {
+	var full map[string]string
+	for name := range names {
+		last := name[strings.LastIndexByte(name, ' ')+1:]
+		if n, told := p[last]; last == name || !told || n.weight < 0 {
+			continue
+		}
+		if full == nil {
+			full = map[string]string{}
+		}
+		if _, twice := full[last]; twice {
+			return nil // "Top Field" and "Low Field"
+		}
+		full[last] = name
+	}
+	for last := range full {
+		names[last] = true
+	}
+	return full
 }
 
 // inFocus adds the names that the talk turns to: with words that say so, or several of

@@ -244,6 +244,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "I must ask Sarah"
 	case close && said(end, "for") && end+1 < len(toks) && r.says(toks[end+1], r.wordsOf[meals]...):
 		return true // "went round to Walter for tea"
+	case close && r.lostHis(toks, end):
+		return true // "Walter at the road end has lost his to the wasps"
 	case close && r.hasHisOwn(toks, end):
 		return true // "Walter has nosema in two of his"
 	case close && r.isOfMine(toks, end):
@@ -296,6 +298,25 @@ func (r *reader) hasHisOwn(toks []token, end int) bool {
 		if r.says(toks[k], "of", "in", "with", "from") && r.says(toks[k+1], "his", "hers", "theirs") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "already", "too", "and", "last", "this") || !r.says(toks[k+1], "his") || toks[k+2].id == r.hivesID || toks[k+2].id == r.hiveID) {
 			return true
 		}
+	}
+	return false
+}
+
+// lostHis reports whether it is told of a name, over where he lives, that he lost his: "Walter at the
+// road end has lost his to the wasps".
+func (r *reader) lostHis(toks []token, end int) bool {
+	for k := end; k+1 < len(toks) && k < end+8 && (k == end || toks[k].pause == none); k++ {
+		if !r.says(toks[k], "lost", "loses") || toks[k+1].pause > none {
+			continue
+		}
+		his := k + 1
+		if r.says(toks[his], "all", "both", "two", "three", "half") && his+2 < len(toks) {
+			his++
+		}
+		if r.says(toks[his], "of") && his+1 < len(toks) {
+			his++
+		}
+		return r.says(toks[his], "his", "theirs") && (his+1 == len(toks) || toks[his+1].pause > none || r.says(toks[his+1], "to", "in", "over", "last", "this", "already", "as", "and", "bees", "hives", "colonies", "colony"))
 	}
 	return false
 }

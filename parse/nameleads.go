@@ -19,6 +19,10 @@ var leads = [...]lead{
 	{weight: enough, last: []string{"with", "into", "onto", "to"}, also: (*mention).united},
 	// "no trouble with Juniper"
 	{weight: enough, first: []string{"day", "trouble"}, last: []string{"with"}},
+	// "less taken with Juniper", "I'm proud of Juniper"
+	{weight: enough, last: []string{"with", "of", "about", "by", "at", "for"}, also: (*mention).feltAbout},
+	// "next to it is Juniper"
+	{weight: enough - 1, last: []string{"is", "was", "comes", "came", "stands", "sits"}, also: (*mention).placedBefore},
 	// "you asked after Juniper"
 	{weight: enough - 1, first: []string{"asked", "ask", "asking", "asks"}, last: []string{"after", "about"}},
 	// "I went down to see Juniper"
@@ -150,6 +154,27 @@ func (m *mention) knownAs() bool {
 }
 
 func (m *mention) toldHere() bool { return m.tells(ownSentence) }
+
+// feltAbout reports whether the run is what a keeper has feelings about, and the talk goes on about a
+// hive: "I was less taken with Juniper. Three seams of bees."
+func (m *mention) feltAbout() bool {
+	return m.joined() && !m.givenNames.has(m.toks[m.i].id) && m.saidBefore(m.toks, m.i-1, 2, feelings) && m.tells(nextSentences)
+}
+
+// placedBefore reports whether the run ends a sentence that begins with where the next hive is, or
+// whose turn it is: "Next to it is Juniper."
+func (m *mention) placedBefore() bool {
+	if !m.joined() || m.end < len(m.toks) && m.toks[m.end].pause < comma || !m.tells(nextSentences) {
+		return false
+	}
+	for k := m.i - 2; k >= 0 && k >= m.i-9 && m.toks[k+1].pause == none; k-- {
+		if k == 0 || m.toks[k].pause >= stop {
+			m.placed = m.toks[k].lists.has(standing) || m.says(m.toks[k], "next", "then", "last", "first", "second", "third", "in", "after", "finally")
+			return m.placed
+		}
+	}
+	return false
+}
 
 // countedAhead reports whether a line begins with a thing and its number, and the run behind a comma is
 // what it stands for, of which the talk goes on: "Act two, Juniper. Calm."

@@ -10,6 +10,7 @@ import (
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
+	r.shortNames = nil
 	byWord := r.namedByWord(toks)
 	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
@@ -70,6 +71,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		return nil
 	}
 	names := found.hives(byWord)
+	if !byWord {
+		r.shortNames = found.short(names)
+	}
 	if byWord {
 		r.addBesideWord(toks, found, names)
 	}
@@ -311,17 +315,12 @@ func (r *reader) opensBefore(toks []token, i int) bool {
 	return toks[i-1].lists&(1<<openings|1<<namings) != 0
 }
 
-// epithet reports whether "old" or the like begins a sentence and belongs to the name
-// behind it, which stands nowhere without it: "Old Tom was last".
+// epithet reports whether "old" or the like begins a sentence, or is opened or tended, and belongs to the
+// name behind it: "Old Tom was last".
 func (r *reader) epithet(toks []token, i int) bool {
 	k := i + 1
 	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop && !r.tended(toks, i) && !r.opensBefore(toks, i) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
 		return false
-	}
-	for j := range toks {
-		if toks[j].id == toks[k].id && strings.EqualFold(r.text[toks[j].start:toks[j].end], r.text[toks[k].start:toks[k].end]) && (j == 0 || !r.says(toks[j-1], r.text[toks[i].start:toks[i].end])) {
-			return false
-		}
 	}
 	return true
 }

@@ -91,6 +91,9 @@ func (m *mention) tellsOfColony() bool {
 	}
 	clause := head == 0 || m.toks[head].pause >= comma || m.says(m.toks[head-1], m.wordsOf[joiningClauses]...)
 	verb := m.verbBehind(m.end)
+	if clause && m.behindPause(none) && m.behind(0, "got", "gets") && m.givenToBees(m.end+1) {
+		return true // "So Curlew got a litre of syrup"
+	}
 	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not")) && m.saidOfColony(verb)
 }
 
@@ -197,7 +200,7 @@ func (m *mention) workedOn() bool {
 		return false
 	}
 	if m.says(m.toks[k], "gave", "give") {
-		return m.givenToBees()
+		return m.givenToBees(m.end)
 	}
 	if k > 0 && m.says(m.toks[k], "the") && m.toks[k].pause == none {
 		k-- // "In the Major the queen sits on 5"
@@ -231,10 +234,10 @@ func (m *mention) farOff() bool {
 	return false
 }
 
-// givenToBees reports whether what bees are given stands behind the run: "gave Dumpling a litre of
+// givenToBees reports whether what bees are given stands from a token on: "gave Dumpling a litre of
 // syrup".
-func (m *mention) givenToBees() bool {
-	for k := m.end; k < len(m.toks) && k < m.end+6 && m.toks[k].pause == none; k++ {
+func (m *mention) givenToBees(from int) bool {
+	for k := from; k < len(m.toks) && k < from+6 && m.toks[k].pause == none; k++ {
 		if m.lex.matcher.longest(m.toks, k, nil).kinds.meet(setOf(kFixture, kSubstance, kBar, kBars)) {
 			return true
 		}
