@@ -184,6 +184,7 @@ const (
 	inSeries
 	takenByColonies
 	feelings
+	otherKeepers
 	wholeOf
 	labelled
 	meals
@@ -376,6 +377,7 @@ var listNames = [listCount]string{
 	inSeries:           "in series",
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",
+	otherKeepers:       "other keepers",
 	wholeOf:            "all of",
 }
 

@@ -61,8 +61,12 @@ var leads = [...]lead{
 	{weight: enough - 1, last: []string{"to"}, also: (*mention).walkedTo},
 	// "the first look of the year, and Juniper is alive"
 	{weight: enough - 1, also: (*mention).faresToo},
-	// "the roof of Juniper"
+	// "the roof of Juniper", "on bar 2 of Juniper", "the queen of Juniper"
 	{weight: enough, last: []string{"of"}, also: (*mention).hasPart},
+	// "harvested bar eight from Juniper"
+	{weight: enough, last: []string{"from"}, also: (*mention).barsTaken},
+	// "had the afternoon for Juniper", "gave an hour to Juniper"
+	{weight: enough, last: []string{"for", "to"}, also: (*mention).hasTime},
 	// "no cells in Juniper"
 	{weight: enough, last: []string{"in"}, also: (*mention).foundIn},
 	// "In Juniper all is well"
@@ -97,7 +101,26 @@ func (m *mention) weighLead() int {
 			return l.weight
 		}
 	}
+	if m.behindArticle((*mention).dealtWith) {
+		return enough - 1
+	}
 	return 0
+}
+
+// behindArticle asks of a run that has an article what else is asked of one that has none: "fed the
+// Signal Box".
+func (m *mention) behindArticle(ask func(*mention) bool) bool {
+	if !m.joined() || m.i < 2 || !m.before(1, "the") || m.plural(m.toks, m.end) {
+		return false
+	}
+	article := *m
+	article.i--
+	return article.joined() && ask(&article)
+}
+
+// dealtWith reports whether the run is what a keeper tends or turns to.
+func (m *mention) dealtWith() bool {
+	return m.tended(m.toks, m.i) || m.before(1, "to") && m.walkedTo() && m.tells(nextSentences) || m.united()
 }
 
 func (m *mention) apposed() bool {
@@ -190,7 +213,31 @@ func (m *mention) faresToo() bool {
 	return (m.before(1, "and", "so") || m.pause() == comma) && m.fares(m.toks, m.end)
 }
 
-func (m *mention) hasPart() bool { return m.beforeIn(2, hiveParts) }
+func (m *mention) hasPart() bool {
+	if m.beforeIn(2, hiveParts) {
+		return true
+	}
+	bar := m.i > 2 && m.isNumber(&m.toks[m.i-2]) && m.barNouns.has(m.toks[m.i-3].id)
+	return m.joined() && m.tells(ownSentence) && (bar || m.i > 1 && m.lex.matcher.longest(m.toks[:m.i-1], m.i-2, nil).kinds.has(kQueen))
+}
+
+// barsTaken reports whether a bar is told to be taken from the run: "harvested bar eight from Juniper".
+func (m *mention) barsTaken() bool {
+	bar := false
+	for k := m.i - 2; k >= 0 && k >= m.i-8 && m.toks[k+1].pause == none; k-- {
+		bar = bar || m.barNouns.has(m.toks[k].id)
+		if bar && m.lex.matcher.longest(m.toks[:m.i-1], k, nil).kinds.has(kDo) {
+			return m.joined()
+		}
+	}
+	return false
+}
+
+// hasTime reports whether a keeper has time for the run, and the talk goes on about a hive: "I had the
+// afternoon for Juniper. Eight seams of bees."
+func (m *mention) hasTime() bool {
+	return m.joined() && m.i > 1 && m.saidBefore(m.toks, m.i-1, 1, givenTimes) && m.tells(nextSentences)
+}
 
 func (m *mention) foundIn() bool {
 	return m.i > 1 && m.joined() && (m.toldNear(m.toks, m.i-1, setOf(kSign, kContent, kCell, kQueen, kSeen)) || m.barBeforeIn(m.toks, m.i))
@@ -215,7 +262,7 @@ func (m *mention) visited() bool {
 		return false // "began with Juniper", and not "had a look at it with Phil"
 	}
 	for back := 2; back <= 4 && back <= m.i && m.toks[m.i-back+1].pause == none; back++ {
-		if m.beforeIn(back, visits) {
+		if m.beforeIn(back, visits) && !(m.before(1, "in") && m.before(back, "roof", "lid", "front", "back", "took")) {
 			return true
 		}
 	}

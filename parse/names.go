@@ -258,7 +258,14 @@ func (r *reader) isSubject(toks []token, i, end int) bool {
 // beginsWithIn reports whether a sentence begins with "in", "at", "with" or "from" and
 // the run.
 func (r *reader) beginsWithIn(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && (i == 1 || toks[i-1].pause >= stop) && r.says(toks[i-1], "in", "at", "with", "from")
+	k := i - 1
+	if i == 0 || toks[i].pause > none || !r.says(toks[k], "in", "at", "with", "from") {
+		return false
+	}
+	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "over", "across", "down", "up", "back") {
+		k-- // "Over at Juniper it's another tale"
+	}
+	return k == 0 || toks[k].pause >= stop
 }
 
 // beFollows is the index of the verb of being or having behind a name, over an
@@ -288,7 +295,10 @@ func (r *reader) properRun(toks []token, i int) int {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
 		}
 	}
-	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && r.mayName(toks, end) {
+	if end == i && (r.capitalWithin(toks, i) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i)) {
+		end = i + 2 // "fed the Signal Box"
+	}
+	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.capitalWithin(toks, end)) {
 		end++
 	}
 	if end == i+1 && i > 0 && end < len(toks) && r.says(toks[i-1], "the") && toks[i].pause == none && toks[end].has(capital) && toks[end].pause == none && toks[end].lists.has(titles) {
@@ -298,6 +308,34 @@ func (r *reader) properRun(toks []token, i int) int {
 		end++ // "Lemon tree: quiet"
 	}
 	return end
+}
+
+// pairWithin reports whether the two words at token i, which begin a sentence, stand amid another with
+// capitals: "Fair Isle is all colours", and elsewhere "I'll mark Fair Isle's queen".
+func (r *reader) pairWithin(toks []token, i int) bool {
+	if i+1 >= len(toks) || i > 0 && toks[i].pause < stop || !r.capitalWithin(toks, i+1) || toks[i].has(glued) {
+		return false
+	}
+	first, second := r.text[toks[i].start:toks[i].end], r.text[toks[i+1].start:toks[i+1].end]
+	for k := 1; k+1 < len(toks); k++ {
+		if toks[k].id == toks[i].id && r.capitalWithin(toks, k) && r.capitalWithin(toks, k+1) && r.text[toks[k].start:toks[k].end] == first && r.text[toks[k+1].start:toks[k+1].end] == second {
+			return true
+		}
+	}
+	return false
+}
+
+// capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
+// neither a day, a number, an abbreviation nor a word for a hive or a bar: "Petty Cash", "Ward Sister".
+func (r *reader) capitalWithin(toks []token, k int) bool {
+	if k == 0 || k >= len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) {
+		return false
+	}
+	t := toks[k]
+	if r.allCapitals(toks, k, k+1) || t.end-t.start < 3 || r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
+		return false
+	}
+	return true
 }
 
 // opensBefore reports whether a word that stands before the name of a hive is there, "opened", "opened

@@ -205,7 +205,7 @@ func (m *mention) workedOn() bool {
 	if k > 0 && m.says(m.toks[k], "the") && m.toks[k].pause == none {
 		k-- // "In the Major the queen sits on 5"
 	}
-	if !m.says(m.toks[k], m.wordsOf[colonyLinks]...) {
+	if !m.says(m.toks[k], m.wordsOf[colonyLinks]...) || m.ofSomebody(k) {
 		return false
 	}
 	if k > 0 && m.toks[k-1].lists.has(being) && !m.toldNear(m.toks, k-1, setOf(kQueen, kContent, kCell)) {
@@ -218,6 +218,20 @@ func (m *mention) workedOn() bool {
 	}
 	near := m.startsBefore(m.toks, k, 2) || m.startsBefore(m.toks, k, 6) && m.end < len(m.toks) && m.toks[m.end].pause >= stop
 	return near && m.tells(ownSentence)
+}
+
+// ofSomebody reports whether what stands before token k, which says where, is somebody else or his, or
+// over there: "a guy in Worcester had it", "his own bees in Worcester", "Dwayne's bees over in Worcester".
+func (m *mention) ofSomebody(k int) bool {
+	if k > 0 && m.toks[k].pause == none && m.says(m.toks[k-1], "over", "out", "away") {
+		return true
+	}
+	for j := k - 1; j >= 0 && j >= k-4 && m.toks[j+1].pause == none; j-- {
+		if m.says(m.toks[j], m.wordsOf[otherKeepers]...) || m.toks[j].lists.has(kin) {
+			return true
+		}
+	}
+	return false
 }
 
 // farOff reports whether the run is the name of a place on the map, or one that is told to be at a
