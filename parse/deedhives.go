@@ -119,6 +119,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "I gave the afternoon to the west hive"
 	case k > 0 && items[k-1].pause < comma && r.says(r.mended[items[k-1].to-1], r.wordsOf[feelings]...):
 		return false // "I was less taken with Juniper"
+	case text == "of" && k > 0 && items[k-1].pause < stop && r.says(r.mended[items[k-1].to-1], "opposite", "reverse", "equal", "image", "match"):
+		return true // "Tansy is the opposite of Juniper"
 	case r.compares(prev), prev.is(kOn) && k > 0 && r.compares(&items[k-1]):
 		return true
 	case text == "off" && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "split":

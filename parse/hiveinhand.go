@@ -198,6 +198,66 @@ func (r *reader) dropPassing() {
 	r.all = kept
 }
 
+// dropUntold leaves out the hives of names that nothing but the words around them tells to be a hive's,
+// and of which nothing was told but the weather: they may be of anything. What was not read of them stays
+// with the hive before, or the first.
+func (r *reader) dropUntold() {
+	told := func(b *builder) bool { return len(b.entries) > r.weatherOf(b) }
+	if !slices.ContainsFunc(r.all, told) {
+		return
+	}
+	kept := r.all[:0]
+	var left []string
+	for _, b := range r.all {
+		switch {
+		case told(b) || !r.names[b.hive]:
+			b.remarks = append(left, b.remarks...)
+			kept, left = append(kept, b), nil
+		case len(kept) > 0:
+			last := kept[len(kept)-1]
+			last.remarks = append(last.remarks, b.remarks...)
+		default:
+			left = append(left, b.remarks...)
+		}
+	}
+	r.all = kept
+}
+
+// inOrderTold puts the hives of which something is told in the order in which it is: some are named
+// beside another before. A list of them is in their order.
+func (r *reader) inOrderTold() {
+	if r.atOnce.first != nil {
+		return
+	}
+	var told []*builder
+	for _, b := range r.all {
+		if firstTold(b) >= 0 {
+			told = append(told, b)
+		}
+	}
+	slices.SortStableFunc(told, func(a, b *builder) int { return firstTold(a) - firstTold(b) })
+	for i, b := range r.all {
+		if firstTold(b) >= 0 {
+			r.all[i], told = told[0], told[1:]
+		}
+	}
+}
+
+// firstTold is where in the note the first leaf of an inspection is told behind its hive's name, and not of
+// the weather, which may have been told for all; -1 where there is none.
+func firstTold(b *builder) int {
+	named, first := 0, -1
+	if len(b.spans) > 0 {
+		named = b.spans[0][0]
+	}
+	for _, e := range b.entries {
+		if len(e.spans) > 0 && e.spans[0][0] >= named && (first < 0 || e.spans[0][0] < first) && !strings.HasPrefix(e.text, "weather.") {
+			first = e.spans[0][0]
+		}
+	}
+	return first
+}
+
 // weatherOf is how many leaves of an inspection tell of the weather.
 func (r *reader) weatherOf(b *builder) (n int) {
 	for _, e := range b.entries {

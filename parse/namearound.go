@@ -109,8 +109,8 @@ func (r *reader) ownedElsewhere(toks []token, end int) bool {
 	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees", "hives", "own") && toks[end+1].id != r.hiveID {
 		return false
 	}
-	if r.says(toks[end+1], "own") {
-		return true // "the verger's own bees"
+	if r.says(toks[end+1], "own") || r.says(toks[end+2], "over", "across", "down", "up", "out") {
+		return true // "the verger's own bees", "Stan's bees over in Oakham"
 	}
 	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
 		if r.kindOf[n] == kTheirs {

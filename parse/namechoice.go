@@ -15,11 +15,13 @@ type properName struct {
 	weight int  // of what speaks for it
 	hinted bool // it is spoken of as a hive is where another has a name
 
-	heads bool  // a part of the note begins with it and goes on as about a hive
-	given bool  // it is a name that people have
-	focus focus // the surest of its mentions
-	amid  bool  // it stands amid a sentence, where only names have capitals
-	plant bool  // it is a plant's, which has no capital there
+	heads bool // a part of the note begins with it and goes on as about a hive
+	given bool // it is a name that people have
+
+	beside string // the name that it is joined to
+	focus  focus  // the surest of its mentions
+	amid   bool   // it stands amid a sentence, where only names have capitals
+	plant  bool   // it is a plant's, which has no capital there
 }
 
 // hives are the names that are those of hives.
@@ -105,6 +107,11 @@ func (p properNames) besides(names map[string]bool) {
 	for name, n := range p {
 		if sure && n.heads && n.weight >= 0 && (people || !n.given) {
 			names[name] = true
+		}
+	}
+	for name, n := range p {
+		if other := n.beside; other != "" && names[name] != names[other] && min(n.weight, p[other].weight) >= 0 && (people || !n.given && !p[other].given) {
+			names[name], names[other] = true, true // "gave Juniper and Tansy a look"
 		}
 	}
 }

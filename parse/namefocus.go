@@ -221,7 +221,7 @@ func (r *reader) leftAt(toks []token, end int) bool {
 	if r.says(*next, "day", "week") {
 		return false // "on Ascension Day"
 	}
-	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first", "next", "again", "after", "tonight", "together", "there", "all", "i")
+	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first", "next", "again", "after", "before", "by", "tonight", "together", "there", "all", "i")
 }
 
 // isPerson reports whether the words around a name tell that it is a person's.

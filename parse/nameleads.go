@@ -102,6 +102,7 @@ func (m *mention) weighLead() int {
 		}
 	}
 	if m.behindArticle((*mention).dealtWith) {
+		m.placed = true
 		return enough - 1
 	}
 	return 0

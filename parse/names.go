@@ -23,45 +23,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 	lines = append(lines, spoken...)
 	r.smallNames = len(lines) > 0
 	r.namesAlone = r.anyNameAlone(toks)
-	var found properNames
-	for i := 0; i < len(toks); i++ {
-		if !toks[i].has(capital) {
-			continue
-		}
-		end := r.properRun(toks, i)
-		if end == i {
-			continue
-		}
-		name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
-		if i > 0 && toks[i].pause == none && toks[i-1].lists.has(personTitles) {
-			i = end - 1
-			continue // "the late Mr Rowan" does not tell whose name Rowan is elsewhere
-		}
-		if i > 1 && toks[i].pause == none && r.says(toks[i-1], "of") && toks[i-1].pause == none && r.says(toks[i-2], "drop", "bit", "lots", "plenty", "loads", "handful") {
-			i = end - 1
-			continue // "A DROP OF NECK TAR" tells how much there is of it
-		}
-		n := found[name]
-		if r.isPerson(toks, i, end) {
-			n.weight -= 2 * enough
-		}
-		about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
-		r.mention = mention{reader: r, toks: toks, i: i, end: end, byWord: byWord, about: about}
-		n.weight += r.mention.weigh()
-		n.hinted = n.hinted || about || r.mention.placed || !byWord && r.spokenOf(toks, i, end)
-		if !byWord {
-			n.heads = n.heads || r.mention.headsPart()
-			n.focus = max(n.focus, r.focusOn(toks, i, end))
-			n.amid = n.amid || i > 0 && toks[i].pause < stop
-			n.plant = n.plant || r.plantAsName(toks, i, end) && r.talksOfHive(toks, max(i-10, 0), nextSentences)
-		}
-		n.given = n.given || end == i+1 && r.givenNames.has(toks[i].id)
-		if found == nil {
-			found = properNames{}
-		}
-		found[name] = n
-		i = end - 1
-	}
+	found := r.foundNames(toks, byWord)
 	if !byWord {
 		lines = append(lines, r.placeNames(toks, len(found) > 0)...)
 		r.smallNames = len(lines) > 0
@@ -81,6 +43,67 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		names[name] = true
 	}
 	return names
+}
+
+// foundNames are the runs of words that may name a hive, with what speaks for each.
+func (r *reader) foundNames(toks []token, byWord bool) properNames {
+	var found properNames
+	before, first, last := "", 0, 0 // the run before, where it began and ended
+	for i := 0; i < len(toks); i++ {
+		if !toks[i].has(capital) {
+			continue
+		}
+		end := r.properRun(toks, i)
+		if end == i {
+			continue
+		}
+		if !r.namesNoHive(toks, i) {
+			name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
+			if found == nil {
+				found = properNames{}
+			}
+			n := found[name]
+			r.weighRun(&n, toks, i, end, byWord)
+			if i == last+1 && before != name && first > 0 && toks[first].pause == none && toks[last].pause == none && toks[i].pause == none && r.says(toks[last], "and", "or") {
+				n.beside = before // "gave Juniper and Tansy a look"
+			}
+			found[name] = n
+			before, first, last = name, i, end
+		}
+		i = end - 1
+	}
+	return found
+}
+
+// namesNoHive reports whether what stands before the run that begins at token i tells that it names no
+// hive there, and nothing of whose name it is elsewhere: "the late Mr Rowan", "A DROP OF NECK TAR".
+func (r *reader) namesNoHive(toks []token, i int) bool {
+	if i == 0 || toks[i].pause > none {
+		return false
+	}
+	if toks[i-1].lists.has(personTitles) {
+		return true
+	}
+	return i > 1 && r.says(toks[i-1], "of") && toks[i-1].pause == none && r.says(toks[i-2], "drop", "bit", "lots", "plenty", "loads", "handful")
+}
+
+// weighRun adds to a name what speaks for it where it stands.
+func (r *reader) weighRun(n *properName, toks []token, i, end int, byWord bool) {
+	if r.isPerson(toks, i, end) {
+		n.weight -= 2 * enough
+	}
+	about := !byWord && (r.ofMine(toks, i, end) || r.headsParagraph(toks, i, end))
+	r.mention = mention{reader: r, toks: toks, i: i, end: end, byWord: byWord, about: about}
+	n.weight += r.mention.weigh()
+	n.hinted = n.hinted || about || r.mention.placed || !byWord && r.spokenOf(toks, i, end)
+	n.given = n.given || end == i+1 && r.givenNames.has(toks[i].id)
+	if byWord {
+		return
+	}
+	n.heads = n.heads || r.mention.headsPart()
+	n.focus = max(n.focus, r.focusOn(toks, i, end))
+	n.amid = n.amid || i > 0 && toks[i].pause < stop
+	n.plant = n.plant || r.plantAsName(toks, i, end) && r.talksOfHive(toks, max(i-10, 0), nextSentences)
 }
 
 // spokenOf reports whether a name stands where that of a hive does in a note that names

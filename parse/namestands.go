@@ -94,7 +94,7 @@ func (m *mention) tellsOfColony() bool {
 	if clause && m.behindPause(none) && m.behind(0, "got", "gets") && m.givenToBees(m.end+1) {
 		return true // "So Curlew got a litre of syrup"
 	}
-	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not")) && m.saidOfColony(verb)
+	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not", "got")) && m.saidOfColony(verb)
 }
 
 // namedAgain reports whether the note has the run elsewhere too: what heads a sentence and is told of

@@ -295,11 +295,28 @@ func (r *reader) headsParagraph(toks []token, i, end int) bool {
 	return head && r.talksOfHive(toks, end, ownLine)
 }
 
+// isAHive reports whether a name is said to be a hive: "Juniper is the best hive I've ever had",
+// "Juniper's a joy, my only colony".
+func (r *reader) isAHive(toks []token, end int) bool {
+	if beFollows(toks, end) != end {
+		return false
+	}
+	for k := end + 1; k < len(toks) && k < end+8 && toks[k].pause < stop; k++ {
+		if r.says(toks[k], "in", "of", "at", "from", "to", "into", "and", "but") {
+			return false
+		}
+		if k > end+1 && (toks[k].id == r.hiveID || toks[k].id == r.colonyID) {
+			return k+1 == len(toks) || toks[k+1].pause > none || r.says(toks[k+1], "i", "we", "that", "which", "here", "this", "by", "now", "of")
+		}
+	}
+	return false
+}
+
 // calledColony reports whether an aside behind a name says that it is a colony's: "Juno,
 // my one and only colony".
 func (r *reader) calledColony(toks []token, end int) bool {
 	if toks[end].pause != comma {
-		return false
+		return r.isAHive(toks, end)
 	}
 	for k := end; k < len(toks) && k < end+8 && (k == end || toks[k].pause < comma); k++ {
 		if toks[k].id == r.hiveID || toks[k].id == r.colonyID {

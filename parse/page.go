@@ -55,6 +55,8 @@ func (r *reader) read() {
 	r.dropPassing()
 	r.handOut()
 	r.receive()
+	r.dropUntold()
+	r.inOrderTold()
 }
 
 // manner is how a note names things, as its first page shows.
