@@ -40,7 +40,7 @@ func (s *scan) denies(i int) bool {
 			s.no = -1
 			return s.deniedAfter(i)
 		}
-		if joined.is(kAnd) && !s.bareBehind(i) {
+		if joined.is(kAnd) && (!s.bareBehind(i) || withArticle(s.at(i))) {
 			s.no = -1
 			return s.deniedAfter(i)
 		}
@@ -66,6 +66,13 @@ func (s *scan) orAhead(i int) bool {
 		}
 	}
 	return false
+}
+
+// withArticle reports whether what an item names has its article with it: "that queenless roar",
+// "an ant nest".
+func withArticle(it *item) bool {
+	word, _, _ := strings.Cut(it.text, " ")
+	return word == "a" || word == "an" || word == "the" || word == "that"
 }
 
 // tellsOfComb are the kinds of words that go on about a comb named before them.

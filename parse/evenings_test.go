@@ -82,6 +82,9 @@ var evenings = map[string][]saying{
 		{"There were no more drones.", "drones=no"},
 		{"Queen on bar six. Robbing had begun by noon.", "queen.seen=yes queen.bar=6 signs.robbing=yes"},
 		{"I inspect them again on Wednesday.", "plans.inspect=yes plans.inspect.due=2026-05-20"},
+		{"No larvae and an ant nest under the lid.", "contents.open_brood=no signs.ants=yes"},
+		{"No wasps and a queenless moan.", "signs.wasps=no signs.queenless_roar=yes"},
+		{"No ants or a queenless moan.", "signs.ants=no signs.queenless_roar=no"},
 		{"At Fold hive a dozen dead bees lay about.", "hive=fold signs.dead_bees=yes signs.dead_bees.count=12"},
 	},
 }

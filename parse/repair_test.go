@@ -40,6 +40,10 @@ func TestRepairs(t *testing.T) {
 		{"not that but this", "gave them two litres of syrup no not two litres one litre", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
 		{"a belief", "Bar two I thought was nectar but no, it's pollen.", "bars.2.pollen=yes"},
 		{"a belief about the same", "Bar two pollen. Bar three I took for the same but it isn't, it's nectar.", "bars.2.pollen=yes bars.3.nectar=yes"},
+		{"no, nearer", "bar nine half full of honey no nearer three quarters", "bars.9.honey=yes bars.9.honey.cover=0.75"},
+		{"no, call it", "bar nine a quarter drawn no let's call it half", "bars.9.comb.drawn=0.5"},
+		{"no, say", "mite board thirty mites no say thirty three in four days", "mites.method=drop mites.count=33 mites.days=4"},
+		{"hundredths", "bar five capped brood forty percent no i'd say fifty", "bars.5.capped_brood=yes bars.5.capped_brood.cover=0.5"},
 		{"a deed", "i've closed er no reduced the entrance", "actions.reduce_entrance=yes"},
 		{"repeated words", "bar bar four four eggs eggs", "bars.4.eggs=yes"},
 	} {
@@ -81,6 +85,7 @@ func TestNoRepairs(t *testing.T) {
 		{"bar four mean looking bees eggs", "bars.4.eggs=yes"},
 		{"bar four is actually full of nectar", "bars.4.nectar=yes bars.4.nectar.cover=1"},
 		{"no queen cells on bar six no drone brood", "bars.6.queen_cells.any=no bars.6.drone_brood=no"},
+		{"bar five no eggs no call it a day", "bars.5.eggs=no"},
 		{"wait a week then look at bar six", ""},
 		{"made that split last week", "earlier.split=yes"},
 	} {

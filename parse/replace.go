@@ -84,12 +84,19 @@ func (r *reader) inPlaceOf(old *item, fresh item, s kind) (item, kind) {
 	case s == kNum && old.is(kBars):
 		fresh.kinds, fresh.bars = setOf(kBars), spread(nil, fresh.n)
 		return fresh, kBars
+	case s == kNum && old.n.share && isPercentage(old.text) && barNumber(&fresh) && fresh.n.lo >= 10 && fresh.n.lo <= 100:
+		fresh.n.lo, fresh.n.share = fresh.n.lo/100, true // "seventy percent, no, eighty"
 	case s == kNum && old.is(kName):
 		return *r.asHive(&fresh, formatNumber(fresh.n.lo)), kName
 	case s == kStage && old.is(kContent):
 		return r.restaged(*old, r.value(&fresh, kStage)), s
 	}
 	return fresh, s
+}
+
+// isPercentage reports whether a share is told in hundredths: "seventy percent".
+func isPercentage(text string) bool {
+	return strings.HasSuffix(text, "%") || strings.HasSuffix(text, "percent") || strings.HasSuffix(text, "per cent")
 }
 
 // correction is the item that stands for another before the cue, and the slot that it
