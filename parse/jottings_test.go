@@ -10,6 +10,8 @@ func TestJottings(t *testing.T) {
 		{"chk again on Tues", "plans.inspect=yes plans.inspect.due=2026-05-19"},
 		{"chk for eggs in 2 wks", "plans.inspect=yes plans.inspect.due=2026-05-28"},
 		{"willow pollen comin in, nectar goin in too", "incoming.pollen=yes incoming.pollen.plant=willow incoming.nectar=yes"},
+		{"hive 6: strong n gentle, grubs n eggs on b4", "hive=6 bars.4.eggs=yes bars.4.open_brood=yes temper.score=4 strength.word=strong"},
+		{"Eggs N, grubs N, nectar Y", "contents.eggs=no contents.open_brood=no contents.nectar=yes"},
 		// one bar of several
 		{"b2-b4 CB, b3 patchy. b5 E", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.3.capped_brood.pattern=patchy bars.4.capped_brood=yes bars.5.eggs=yes"},
 		// bars without a verb, and bars in hand

@@ -271,7 +271,7 @@ func (l *lexicon) fitsAround(h *heard, toks []token, i int, before *token) bool 
 	if next != nil && next.end == next.start && next.pause >= colon {
 		next = nil // the heading of a column
 	}
-	if h.after != nil && !h.rule.Sure && !h.after.end && !h.after.comma && next != nil && next.pause >= comma && !toks[i+n-1].has(coloned) {
+	if h.after != nil && !h.after.end && !h.after.comma && next != nil && (next.pause == comma || next.pause > comma && !h.rule.Sure) && !toks[i+n-1].has(coloned) {
 		return false // "bar 12 is half drawn, brood on five bars" is no drone brood
 	}
 	if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
