@@ -37,8 +37,19 @@ func (r *reader) onBoth(items []item, and int) int {
 		return 0
 	}
 	opens := first == 1 || items[first-1].pause >= comma
-	if !opens || !barNumber(&items[k+1]) || !items[k+2].isWord2("are", "were") {
+	if !opens || !barNumber(&items[k+1]) {
+		return 0
+	}
+	found := items[k+2].isWord2("are", "were")
+	if first == 1 || items[first-1].pause >= colon {
+		found = found || items[k+2].pause == none && items[k+2].anyOf(foundThere)
+	}
+	if !found {
 		return 0
 	}
 	return k + 1
 }
+
+// foundThere are the kinds of words that begin what is found in a place told before: "it has
+// eggs", "there are two cups", "larvae".
+var foundThere = setOf(kPron, kThere, kContent, kCell, kAmount, kStage)

@@ -41,7 +41,7 @@ func (r *reader) runOn(items []item) {
 // it and behind each of those to its end, of which one is at item i: "on bar two I've got honey
 // on bar three pollen".
 func eachPlaceFirst(items []item, from, i int) bool {
-	if i < from+3 || placeEnd(items, from) == 0 || placeEnd(items, i) == 0 || from > 0 && items[from].pause < colon {
+	if i < max(from+3, placeEnd(items, from)) || placeEnd(items, from) == 0 || placeEnd(items, i) == 0 || from > 0 && items[from].pause < colon {
 		return false
 	}
 	told := false
@@ -58,18 +58,30 @@ func eachPlaceFirst(items []item, from, i int) bool {
 	return told
 }
 
-// placeEnd is where "on bar two", or "on two", that begins at item k ends; 0 where it does not stand
-// there.
+// placeEnd is where "on bar two", "on two", "on bar two and on bar three" or "on bars two and
+// three", that begins at item k, ends; 0 where it does not stand there.
 func placeEnd(items []item, k int) int {
 	if items[k].text != "on" {
 		return 0
 	}
 	n := k + 1
-	if n < len(items) && items[n].is(kBar) && items[n].pause == none {
+	if n < len(items) && items[n].text == "the" && items[n].pause == none {
 		n++
 	}
-	if n >= len(items) || !barNumber(&items[n]) || items[n].pause > none {
+	plural := false
+	if n < len(items) && items[n].is(kBar) && items[n].pause == none {
+		plural = items[n].plural
+		n++
+	}
+	if n >= len(items) || !barNumber(&items[n]) && !(plural && items[n].n.hi > items[n].n.lo) || items[n].pause > none {
 		return 0
+	}
+	and := n+2 < len(items) && items[n+1].text == "and" && items[n+1].pause == none && items[n+2].pause == none
+	if and && plural && barNumber(&items[n+2]) {
+		return n + 3
+	}
+	if and && items[n+2].text == "on" {
+		return placeEnd(items, n+2)
 	}
 	if n+1 < len(items) && items[n+1].pause == none && (items[n+1].anyOf(counted) && !items[n+1].is(kQueen) || items[n+1].any3(kBees, kAnd, kNum)) {
 		return 0 // "on two bars", "on three and four"
@@ -259,6 +271,9 @@ func (r *reader) placeOfOwn(from onward) bool {
 		from.i++ // "capped brood both sides on bar 5"
 	}
 	where, at, behind := from.next(0), from.next(1), from.next(2)
+	if where.is(kOn) && at.text == "the" && behind.is(kBar) {
+		at, behind = behind, from.next(3) // "eggs on the bar four"
+	}
 	switch {
 	case where.is(kOn) && at.is(kBar) && barNumber(behind), where.is(kOn) && barNumber(at) && !behind.any(kBar, kUnit):
 		return true // "eggs on bar 4", "honey on 9", "deformed wings on two bees"
@@ -339,7 +354,8 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 	case last.is(kBar) && last.is(kComb) && items[i].is(kNum):
 		ends = before.any(kComb, kArt) && (countsCells(items, i+1) || i+1 < len(items) && items[i+1].is(kSign)) // "running on the comb one sealed cell on bar 7"
 	case last.is(kBar):
-		ends = barNumber(before) || before.is(kArt) // "added two bars one sealed cell on bar 7"
+		named := items[i].is(kNum) && !countsCells(items, i+1) && !(i+1 < len(items) && items[i+1].anyOf(counted)) // "the bars three to five"
+		ends = (barNumber(before) || before.is(kArt)) && !named                                                    // "added two bars one sealed cell on bar 7"
 	case last.is(kNum):
 		ends = i-2 >= from && (r.placeNumber(items, i-1) || items[i].is(kFixture) && numbersDone(items[from:i]))
 	case last.is(kState):
@@ -395,7 +411,11 @@ func (r *reader) placeNumber(items []item, k int) bool {
 	}
 	listed := at < k
 	if at > 1 && items[at-1].is(kBar) {
-		return (!listed || items[at-1].plural || items[k].n.lo == items[at].n.lo+1) && items[at-2].anyOf(leadToPlace)
+		lead := at - 2
+		if lead > 0 && items[lead].text == "the" {
+			lead-- // "on the bars three to five"
+		}
+		return (!listed || items[at-1].plural || items[k].n.lo == items[at].n.lo+1) && items[lead].anyOf(leadToPlace)
 	}
 	return items[at-1].any5(kOn, kAfter, kTo, kTween, kFore) && (!listed || items[k].n.lo == items[at].n.lo+1)
 }

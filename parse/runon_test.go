@@ -52,6 +52,17 @@ var runOn = map[string][]saying{
 		{"stores are low eight seams of bees", "stores.word=light strength.bars_of_bees=8"},
 		{"put three empty bars in honey on bar nine", "actions.add_bar=yes actions.add_bar.count=3 bars.9.honey=yes"},
 	},
+	"bars with an article": {
+		{"larvae on the bars five to seven sealed brood on eight and nine", "bars.5.open_brood=yes bars.6.open_brood=yes bars.7.open_brood=yes bars.8.capped_brood=yes bars.9.capped_brood=yes"},
+		{"pollen on the bar two larvae on the bar three", "bars.2.pollen=yes bars.3.open_brood=yes"},
+		{"took off the bar one sealed cell on bar 4", "actions.remove_bar=yes bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=1"},
+	},
+	"each place before what is found": {
+		{"on bar three it has little nectar on bar four and on bar five it has larvae", "bars.3.nectar=yes bars.3.nectar.amount=little bars.4.open_brood=yes bars.5.open_brood=yes"},
+		{"on bars two and three it has pollen on bars five to seven it has grubs", "bars.2.pollen=yes bars.3.pollen=yes bars.5.open_brood=yes bars.6.open_brood=yes bars.7.open_brood=yes"},
+		{"on the bar two and on the bar three larvae", "bars.2.open_brood=yes bars.3.open_brood=yes"},
+		{"larvae on bar two and on bar three honey", "bars.2.open_brood=yes bars.3.honey=yes"},
+	},
 	"one statement yet": {
 		{"eggs larvae and sealed brood on bar 4", "bars.4.eggs=yes bars.4.open_brood=yes bars.4.capped_brood=yes"},
 		{"bar 4 solid sealed brood", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid"},

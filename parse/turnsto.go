@@ -70,10 +70,23 @@ func (r *reader) butBegins(items []item, i int) bool {
 	if items[i].pause == none && items[i-1].any(kBut, kAsk) {
 		return false // "but just a small patch"
 	}
-	if it := &items[i]; it.text == "though" && it.pause == none && items[i-1].any(kContent, kCell) && i+2 < len(items) && items[i+1].pause == none && items[i+1].is(kOn) && items[i+2].is(kBars) {
-		return false // "eggs though on bar three"
+	if items[i].text == "though" && behindThough(items, i) {
+		return false
 	}
 	return !r.notOnly(items, i) && !r.onlySo(items, i) && !onlyShare(items, i)
+}
+
+// behindThough reports whether the bars behind "though" at item i are those of what stands before
+// it: "eggs though on bar three", "the queen's there though on bar two".
+func behindThough(items []item, i int) bool {
+	if items[i].pause > none || i+2 >= len(items) || !items[i+1].is(kOn) || !items[i+2].is(kBars) {
+		return false
+	}
+	if items[i-1].any(kContent, kCell) {
+		return items[i+1].pause == none
+	}
+	seen := items[i-1].any5(kSeen, kQueen, kShe, kThere, kSign)
+	return seen && items[i+1].pause <= comma && (i+3 == len(items) || items[i+3].pause > none || !items[i+3].anyOf(foundThere) && !items[i+3].any4(kBe, kHave, kQueen, kNo))
 }
 
 func (r *reader) thenBegins(items []item, i int) bool {

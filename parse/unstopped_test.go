@@ -45,6 +45,11 @@ var unstoppedSayings = map[string][]saying{
 		{"if it turns cold i will feed them need to close the floor on sunday", "plans.close_floor=yes plans.close_floor.due=2026-05-17"},
 		{"my friend says i must feed them on sunday", ""},
 		{"if they swarm i will split them on sunday", ""},
+		{"need to feed them tomorrow if i put it off any longer they'll be dead", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"going to treat them on sunday if we wait any longer there will be mites on every bee", "plans.treat=yes plans.treat.due=2026-05-17"},
+		{"must reduce the entrance on friday if i don't the wasps have them", "plans.reduce_entrance=yes plans.reduce_entrance.due=2026-05-15"},
+		{"must reduce the entrance on friday if the wasps have them", ""},
+		{"feed them tomorrow if it is dry", ""},
 	},
 	"what was done and seen behind hearsay or a question": {
 		{"should i give them more room i saw the queen on bar 4", "queen.seen=yes queen.bar=4"},
