@@ -52,6 +52,8 @@ func TestDictated(t *testing.T) {
 		{"last time our queen was on bar two well today she's on three", "earlier.queen_seen=yes earlier.queen_seen.bar=2 queen.seen=yes queen.bar=3"},
 		{"on saturday i'll close the entrance and tomorrow feed them a kilo of fondant", "plans.close_entrance=yes plans.close_entrance.due=2026-05-16 plans.feed=yes plans.feed.due=2026-05-15 plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant"},
 		{"bar five eggs\nfour no sorry three is bare\nfour is started", "bars.5.eggs=yes bars.3.comb.size=bare bars.4.comb.size=started"},
+		{"bar nine is bear they are calm", "bars.9.comb.size=bare? temper.score=4"},
+		{"bar nine bear with me", ""},
 		// pointed at
 		{"bar three larvae\nthere's the queen on this bar", "bars.3.open_brood=yes queen.seen=yes queen.bar=3"},
 		// deeds

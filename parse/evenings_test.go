@@ -72,6 +72,9 @@ var evenings = map[string][]saying{
 		{"The colony occupies nine bars.", "bars_total=9"},
 		{"They occupy nine bars.", "strength.bars_of_bees=9"},
 		{"They were nervous by the end.", "temper.score=2"},
+		{"Everybody quiet, including the smoker.", "temper.score=4"},
+		{"Everybody in the street was quiet.", ""},
+		{"Those ones were testy.", "temper.score=2"},
 	},
 	// A place, and what was found there, behind what was done on an earlier day.
 	"found there": {
@@ -85,6 +88,13 @@ var evenings = map[string][]saying{
 		{"Our queen is there though on bar three.", "queen.seen=yes queen.bar=3"},
 		{"I spotted her though, on bar three.", "queen.seen=yes queen.bar=3"},
 		{"Queen seen though on bar three there were two cups.", "queen.seen=yes bars.3.queen_cells.cup=yes bars.3.queen_cells.cup.count=2"},
+		{"There was no lack of pollen on bar three.", "bars.3.pollen=yes bars.3.pollen.amount=much"},
+		{"Bar five has brood at the larval stage, bar six brood in the pupal stage.", "bars.5.open_brood=yes bars.6.capped_brood=yes"},
+		{"Bar nine was broken down from the heat, so I took it out.", "bars.9.comb.broken=yes actions.remove_bar=yes actions.remove_bar.bar=9"},
+		{"They swarmed on Monday while I was hanging out the sheets.", "earlier.swarmed=yes earlier.swarmed.on=2026-05-11"},
+		{"The bees were hanging out at the entrance.", "signs.bearding=yes"},
+		{"I marked her, so she is yellow now.", "queen.marked=yes queen.colour=yellow actions.mark_queen=yes"},
+		{"I marked her and she went white with fright.", "queen.marked=yes actions.mark_queen=yes"},
 		{"No larvae and an ant nest under the lid.", "contents.open_brood=no signs.ants=yes"},
 		{"No wasps and a queenless moan.", "signs.wasps=no signs.queenless_roar=yes"},
 		{"No ants or a queenless moan.", "signs.ants=no signs.queenless_roar=no"},

@@ -19,6 +19,7 @@ func (r *reader) queen(c *clause) {
 	}
 	r.markIs(c)
 	r.paintTold(c)
+	r.sheIsNow(c)
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := r.sightings(c, noun)

@@ -38,6 +38,29 @@ func (r *reader) paintTold(c *clause) {
 	}
 }
 
+// sheIsNow reads the colour that she has since she was marked: "we marked her and she's white
+// now".
+func (r *reader) sheIsNow(c *clause) {
+	if !c.has(kColour) || !c.has(kBe) || !c.hasAny(kShe, kQueen) || r.lastDeed != "actions.mark_queen" || r.spokeOf.deed < r.sentenceNo-1 {
+		return
+	}
+	if _, told := r.cur.get("queen.colour"); told || !allOf(c.items, sheIsWords) {
+		return
+	}
+	for k := range c.items {
+		if it := &c.items[k]; it.is(kBe) && !it.isWord4("is", "'s", "was", "being") {
+			return // "she went white with fright"
+		}
+		if it := &c.items[k]; it.is(kColour) && c.before(k).any4(kBe, kAdv, kNow, kArt) && markColours[r.value(it, kColour)] {
+			r.leaf("queen.colour", r.value(it, kColour), "queen-colour", "", c.doubt, it)
+			return
+		}
+	}
+}
+
+// sheIsWords are the kinds of words that tell the colour of her mark as hers.
+var sheIsWords = setOf(kShe, kQueen, kBe, kColour, kNow, kAdv, kAnd, kThen, kArt, kDot)
+
 // onlyAttributes: a clause right behind the queen's that holds nothing but
 // what she carries ("blue dot", "not clipped").
 func (r *reader) onlyAttributes(c *clause) bool {

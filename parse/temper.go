@@ -234,7 +234,9 @@ func (r *reader) besideBees(c *clause, i int) bool {
 			return true // "eight bars of bees, all quiet"
 		case it.is(kBees) && (k < i || k == i+1 || k == i+2):
 			return true
-		case (it.any(kName, kShe) || it.isWord2("mine", "ours")) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
+		case it.isWord2("everyone", "everybody") && k < i && (k == 0 || it.pause > none) && r.onlyAdverbs(c, k, i, kBe):
+			return true // "everyone very calm"
+		case (it.any(kName, kShe) || it.isWord2("mine", "ours") || it.text == "ones" && c.before(k).isWord3("these", "those", "the")) && k < i && k+3 >= i-3 && r.beBetween(c, k, i):
 			return true
 		}
 	}
