@@ -46,7 +46,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.counts():
 		return false
-	case n.fronted(), n.bracketed(), n.sided(), n.ofTold():
+	case n.fronted(), n.bracketed(), n.sided(), n.ofTold(), n.tooTold():
 		return true
 	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly() && !n.pastTheBees()):
 		return false // "capped honey on seven bars, pollen on two"

@@ -28,6 +28,22 @@ var evenings = map[string][]saying{
 		{"Bar 9 is half full of honey, bar 10 a third drawn.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.10.comb.drawn=0.333"},
 		{"Bar 9 half honey half nectar, bar 10 a third.", "bars.9.honey=yes bars.9.honey.cover=0.5 bars.9.nectar=yes bars.9.nectar.cover=0.5"},
 	},
+	// What holds of some bars, and of others too.
+	"and others too": {
+		{"Bars 6 and 7 are full of honey, 8 too.", "bars.6.honey=yes bars.6.honey.cover=1 bars.7.honey=yes bars.7.honey.cover=1 bars.8.honey=yes bars.8.honey.cover=1"},
+		{"Larvae on bar 3, bars 5 and 6 as well.", "bars.3.open_brood=yes bars.5.open_brood=yes bars.6.open_brood=yes"},
+		{"Bar 11 is bare and bar 12 is too.", "bars.11.comb.size=bare bars.12.comb.size=bare"},
+		{"Bars 2 and 3 have pollen. Bar 8 also.", "bars.2.pollen=yes bars.3.pollen=yes bars.8.pollen=yes"},
+		{"Queen on bar 4, bar 5 too small to bother with.", "queen.seen=yes queen.bar=4 bars.5.comb.size=small"},
+		{"Bars 2 and 3 have pollen, two stings too.", "bars.2.pollen=yes bars.3.pollen=yes temper.stings=2"},
+		{"Bars 2 and 3 have pollen, nectar too.", "bars.2.pollen=yes bars.2.nectar=yes bars.3.pollen=yes bars.3.nectar=yes"},
+	},
+	"counted and told": {
+		{"Two of the combs are crooked, seven and eight.", "bars.7.comb.straight=no bars.8.comb.straight=no"},
+		{"Three bars have larvae, 5 to 7.", "bars.5.open_brood=yes bars.6.open_brood=yes bars.7.open_brood=yes"},
+		{"3 of the bars r stuck to the wall: 4, 5 n 9", "bars.4.comb.attached=wall bars.5.comb.attached=wall bars.9.comb.attached=wall"},
+		{"Two bars are bare, nine and ten are full of honey.", "bars.9.honey=yes bars.9.honey.cover=1 bars.10.honey=yes bars.10.honey.cover=1"},
+	},
 	// So many bars of one thing, and another thing on bars that are named.
 	"counted beside named": {
 		{"Five bars of sealed brood and honey on bars 9 and 10.", "contents.capped_brood=yes contents.capped_brood.bars=5 bars.9.honey=yes bars.10.honey=yes"},

@@ -195,6 +195,7 @@ const (
 	givenTimes
 	addressing
 	keepersDo
+	andSo
 	listCount
 )
 
@@ -354,6 +355,7 @@ var listNames = [listCount]string{
 	yards:              "yards",
 	labelled:           "labelled",
 	keepersDo:          "keepers do",
+	andSo:              "and so",
 	addressing:         "addressing",
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",

@@ -25,6 +25,7 @@ var rewrites = []rewrite{
 	{any: referring, amend: (*reader).barNothing},
 	{any: referring, list: 1 << ofTwo, put: (*reader).oneOfTwo},
 	{all: setOf(kOf, kOn), any: referring, put: (*reader).nthOfMany},
+	{all: setOf(kAdv), any: referring, put: (*reader).alsoOn},
 	{any: leadingBack, when: leadsToHive, amend: (*reader).namedAgain},
 	{any: setOf(kBe, kHave), more: setOf(kWord, kPlant), when: hivesHead, amend: (*reader).headedAgain},
 	{all: setOf(kHave, kBar, kFrom), amend: (*reader).gotBars},
