@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -10,6 +11,9 @@ import (
 
 // digitWord takes a word whose first sound is written as a digit: "2day".
 func (s *splitter) digitWord() bool {
+	if s.text[s.at] == '4' && s.beforeThat() {
+		return true
+	}
 	n := 1
 	for isASCIILetter(s.peek(n)) {
 		n++
@@ -25,6 +29,37 @@ func (s *splitter) digitWord() bool {
 	s.emit(e.id, e.lists, s.at-n, s.at, cased)
 	return true
 }
+
+// beforeThat takes the 4 of "b4" for the end of "before", where what it was before stands behind
+// it: "b4 dinner", "b4 the rain", "b4 it got dark".
+func (s *splitter) beforeThat() bool {
+	n := len(s.out) - 1
+	if n <= s.head || s.spaced || s.peek(1) != ' ' || int(s.out[n].end) != s.base+s.at || s.out[n].end-s.out[n].start != 1 || s.text[s.at-1]|0x20 != 'b' || s.out[n].pause > none {
+		return false
+	}
+	if place := s.words.words[s.out[n-1].id]; s.out[n-1].has(digits) || slices.Contains(placesOfBars, place) {
+		return false // "queen on b4 the rain came"
+	}
+	word, rest, _ := strings.Cut(strings.TrimLeft(s.text[s.at+1:], " "), " ")
+	for rest != "" && slices.Contains(beforeWhat, word) {
+		word, rest, _ = strings.Cut(rest, " ")
+	}
+	if !slices.Contains(s.beforeWhich, strings.ToLower(strings.TrimRight(word, ".,;:!?)\r\n"))) {
+		return false
+	}
+	e := s.words.find("before")
+	s.at++
+	s.out[n].id, s.out[n].lists, s.out[n].end = e.id, e.lists, int32(s.base+s.at)
+	s.out[n].flags |= respelt | cased | s.words.marks[e.id]
+	return true
+}
+
+// beforeWhat are the words between "before" and what it was before, placesOfBars those that lead
+// to a bar.
+var (
+	beforeWhat   = []string{"the", "my", "our", "it", "a", "got", "gets", "starts", "started", "we", "i", "go", "went", "going", "to"}
+	placesOfBars = []string{"on", "in", "and", "to", "from", "after", "behind", "between", "of", "at", "bar", "or"}
+)
 
 // number takes 12, 2.5, 1,000, 1/4, 14:30, 2026-05-30 and 3rd as one token.
 func (s *splitter) number() {

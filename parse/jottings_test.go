@@ -12,6 +12,9 @@ func TestJottings(t *testing.T) {
 		{"willow pollen comin in, nectar goin in too", "incoming.pollen=yes incoming.pollen.plant=willow incoming.nectar=yes"},
 		{"hive 6: strong n gentle, grubs n eggs on b4", "hive=6 bars.4.eggs=yes bars.4.open_brood=yes temper.score=4 strength.word=strong"},
 		{"Eggs N, grubs N, nectar Y", "contents.eggs=no contents.open_brood=no contents.nectar=yes"},
+		{"Hive 6 done b4 church, all calm. Eggs b4.", "hive=6 bars.4.eggs=yes temper.score=4"},
+		{"fed hive 6 b4 the match", "hive=6 actions.feed=yes"},
+		{"Larvae on b4, rain coming", "bars.4.open_brood=yes weather.sky=rain"},
 		// one bar of several
 		{"b2-b4 CB, b3 patchy. b5 E", "bars.2.capped_brood=yes bars.3.capped_brood=yes bars.3.capped_brood.pattern=patchy bars.4.capped_brood=yes bars.5.eggs=yes"},
 		// bars without a verb, and bars in hand

@@ -1,6 +1,10 @@
 package parse
 
-import "math/bits"
+import (
+	"math/bits"
+	"slices"
+	"strings"
+)
 
 // leadIn is a rule by which a few words right before a reference to bars tell whether it
 // begins what is said of them.
@@ -27,6 +31,7 @@ var leadIns = [...]leadIn{
 	{setOf(kSame), none, false, barsAt.soAre},
 	{setOf(kBe), none, false, barsAt.asAre},
 	{setOf(kBut), none, false, barsAt.excepted},
+	{setOf(kUnsure), none, true, barsAt.behindUntold},
 }
 
 // leadInsOf tells which of the rules are for an item.
@@ -106,6 +111,15 @@ func (b barsAt) asAre() bool { return asAre(b.items, b.i) }
 
 // excepted: "eggs throughout except bar six".
 func (b barsAt) excepted() bool { return b.exceptAt(b.prev) && b.prev.text != "but" }
+
+// behindUntold: "eggs or maybe it's pollen i couldn't tell bar four larvae".
+func (b barsAt) behindUntold() bool {
+	from := max(0, b.i-12)
+	return b.next(1).pause == none && b.next(1).anyOf(toldOfBar) && kindsOf(b.items[from:b.i]).meet(foundThings) && slices.ContainsFunc(tellVerbs, func(verb string) bool { return strings.HasSuffix(b.prev.text, verb) })
+}
+
+// toldOfBar are the kinds of words that tell of the bar right before them.
+var toldOfBar = foundThings.or(setOf(kBe, kHave, kAmount, kStage, kPattern, kFull, kWord, kNum, kNo))
 
 // hadObject reports whether a verb holds the pronoun that is its object: "straightened it",
 // "cut it free".

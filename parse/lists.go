@@ -196,6 +196,7 @@ const (
 	addressing
 	keepersDo
 	andSo
+	beforeWhich
 	listCount
 )
 
@@ -356,6 +357,7 @@ var listNames = [listCount]string{
 	labelled:           "labelled",
 	keepersDo:          "keepers do",
 	andSo:              "and so",
+	beforeWhich:        "before which",
 	addressing:         "addressing",
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",

@@ -199,10 +199,19 @@ func (r *reader) opensYes(o *opener) verdict {
 }
 
 func (r *reader) opensOnDay(o *opener) verdict {
+	if o.pause == none && r.foodGoes(o.items, o.i) {
+		return unknown
+	}
 	if o.pause == none && o.next(1).any(kDate, kPast) && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
 		return doesOpen
 	}
 	return unknown
+}
+
+// foodGoes reports whether the day behind item i is that on which food or medicine goes on, and
+// not of what follows: "formic acid goes on Friday I saw no queen".
+func (r *reader) foodGoes(items []item, i int) bool {
+	return i > 1 && items[i-2].is(kSubstance) && items[i-1].pause == none && r.isWord(&items[i-1], r.wordsOf[goingOn]...)
 }
 
 func (r *reader) opensState(o *opener) verdict {
@@ -269,7 +278,7 @@ func (r *reader) opensSubject(o *opener) verdict {
 	case r.leadIn(items, i), close && prev.is(kQueen), prev.isWord3("whom", "that", "what"):
 		return doesNot
 	case close && prev.is(kDate) && i > 1 && items[i-2].is(kOn) && prev.pause == none && !r.deedSince(items, i-2):
-		return doesNot
+		return verdictOf(r.foodGoes(items, i-2))
 	case close && (prev.is(kFixture) || prev.is(kAdv) && i > 1 && items[i-2].is(kFixture)) && r.ownDeed(items, i+1):
 		return doesNot // "the entrance I've reduced", "the floor also I have closed"
 	case close && r.value(prev, kFixture) == "follower" && (r.value(o.next(1), kDo) == "move_bar" || o.next(1).is(kHave) && r.value(o.next(2), kDo) == "move_bar"):

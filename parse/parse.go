@@ -88,7 +88,7 @@ func newReader(l *lexicon) *reader {
 	r.paths = newPaths()
 	r.front.words.in = make([]bool, len(l.words.words))
 	r.split.words, r.split.slips, r.split.hives, r.split.numbered = l.words, l.slips, l.hiveWords, l.numberedWords
-	r.split.numbers, r.split.strokes = l.numbers, l.strokes
+	r.split.numbers, r.split.strokes, r.split.beforeWhich = l.numbers, l.strokes, l.wordsOf[beforeWhich]
 	r.split.links, r.split.behindSo, r.split.soID = l.linkWords, l.behindSo, l.numbers.soID
 	r.lex = lexer{lexicon: l, matcher: newMatcher(l.graph, l.kindOf), ref: r}
 	return r

@@ -79,11 +79,14 @@ type splitter struct {
 	links    wordSet // words that join a sentence to the one before it
 	behindSo wordSet // words with which one of those, "so", is another word
 	soID     wordID
-	head     int // index in out of the line's first token
-	lower    []byte
-	before   pause
-	flags    mark
-	spaced   bool
+
+	beforeWhich []string // words behind "b4" where it is "before"
+
+	head   int // index in out of the line's first token
+	lower  []byte
+	before pause
+	flags  mark
+	spaced bool
 }
 
 // tokens appends the tokens of a line to out; base is the offset of the line in

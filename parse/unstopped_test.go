@@ -49,6 +49,10 @@ var unstoppedSayings = map[string][]saying{
 		{"going to treat them on sunday if we wait any longer there will be mites on every bee", "plans.treat=yes plans.treat.due=2026-05-17"},
 		{"must reduce the entrance on friday if i don't the wasps have them", "plans.reduce_entrance=yes plans.reduce_entrance.due=2026-05-15"},
 		{"must reduce the entrance on friday if the wasps have them", ""},
+		{"so thymol goes on friday we looked for eggs and saw none", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-15 contents.eggs=no"},
+		{"oxalic acid goes on friday i fed them a litre of syrup", "plans.treat=yes? plans.treat.what=oxalic acid plans.treat.due=2026-05-15 actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup"},
+		{"bar two nectar or maybe syrup i couldn't say bar three larvae", "bars.3.open_brood=yes"},
+		{"bar two eggs or maybe light hard to tell bar three is bare", "bars.3.comb.size=bare"},
 		{"feed them tomorrow if it is dry", ""},
 	},
 	"what was done and seen behind hearsay or a question": {
