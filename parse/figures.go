@@ -37,7 +37,11 @@ func (s *splitter) beforeThat() bool {
 	if n <= s.head || s.spaced || s.peek(1) != ' ' || int(s.out[n].end) != s.base+s.at || s.out[n].end-s.out[n].start != 1 || s.text[s.at-1]|0x20 != 'b' || s.out[n].pause > none {
 		return false
 	}
-	if place := s.words.words[s.out[n-1].id]; s.out[n-1].has(digits) || slices.Contains(placesOfBars, place) {
+	behind := n - 1
+	if s.out[behind].has(digits) && behind > s.head && !s.hives.has(s.out[behind-1].id) {
+		return false // "b3 b4"
+	}
+	if slices.Contains(placesOfBars, s.words.words[s.out[behind].id]) {
 		return false // "queen on b4 the rain came"
 	}
 	word, rest, _ := strings.Cut(strings.TrimLeft(s.text[s.at+1:], " "), " ")

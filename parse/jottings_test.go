@@ -13,6 +13,7 @@ func TestJottings(t *testing.T) {
 		{"hive 6: strong n gentle, grubs n eggs on b4", "hive=6 bars.4.eggs=yes bars.4.open_brood=yes temper.score=4 strength.word=strong"},
 		{"Eggs N, grubs N, nectar Y", "contents.eggs=no contents.open_brood=no contents.nectar=yes"},
 		{"Hive 6 done b4 church, all calm. Eggs b4.", "hive=6 bars.4.eggs=yes temper.score=4"},
+		{"did hive 6 b4 it got dark. Eggs on b4", "hive=6 bars.4.eggs=yes"},
 		{"fed hive 6 b4 the match", "hive=6 actions.feed=yes"},
 		{"Larvae on b4, rain coming", "bars.4.open_brood=yes weather.sky=rain"},
 		// one bar of several

@@ -17,6 +17,9 @@ func (r *reader) queen(c *clause) {
 	if !c.kinds.meet(ofHer) && r.queenWaits != r.sentenceNo-1 {
 		return
 	}
+	if first := &c.items[0]; first.any(kShe, kQueen) || first.any(kAnd, kArt) && c.next(0).any(kShe, kQueen) {
+		r.spokeOf.she = r.sentenceNo
+	}
 	r.markIs(c)
 	r.paintTold(c)
 	r.sheIsNow(c)
@@ -242,8 +245,12 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 	return true
 }
 
-// seenAgain: "Queen: released today; seen later, bar 5" goes on about her.
+// seenAgain: "Queen: released today; seen later, bar 5" goes on about her, as does "She has settled
+// in. Seen on bar 6."
 func (r *reader) seenAgain(c *clause, i int) bool {
+	if i == 0 && c.items[0].pause >= stop && r.spokeOf.she > 0 && r.spokeOf.she == r.sentenceNo-1 && c.items[0].isWord3("seen", "found", "spotted") {
+		return c.next(0).text == "on" && c.next(1).is(kBars) && !c.hasAny(kContent, kCell, kSign)
+	}
 	return i == 0 && c.items[0].pause >= colon && r.sheLast && r.spokeOf.queen == r.sentenceNo && r.told[0].is(kQueen) && r.told[0].colon && c.items[0].isWord3("seen", "found", "spotted") && !c.hasAny(kContent, kCell, kSign)
 }
 

@@ -99,6 +99,7 @@ type memory struct {
 type spokeOf struct {
 	temper, deed, queen, bees, cells int
 
+	she     int // with her at the head of a clause
 	scale   int // on which the hive stands
 	pattern int // of the brood, which has not been told yet
 	thatBar int // "on that bar", with which it begins
