@@ -177,16 +177,12 @@ func (n *bareNumber) followerBy() bool {
 
 // takesTold: "honey on eleven and twelve, and I harvested twelve for the fair".
 func (n *bareNumber) takesTold() bool {
-	it := &n.items[n.i]
 	if !n.close || !n.prev.is(kDo) || n.ranged() || !traitsOf(n.rule(n.prev, kDo).Value).bars {
 		return false
 	}
 	leaves := n.next != nil && (n.next.is(kBut) || n.next.is(kAnd) && n.i+2 < len(n.items) && n.items[n.i+2].any(kDo, kPron)) // "I straightened nine but left ten"
 	if !n.ends() && !leaves && (n.next.pause > none || !n.next.isWord5("for", "as", "because", "since", "to")) {
 		return false
-	}
-	if slices.Contains(n.bars, int(it.n.lo)) {
-		return len(n.bars) > 1
 	}
 	return n.amongTold()
 }

@@ -119,9 +119,6 @@ func (l *barList) rangeAt(j int) int {
 		return k < len(l.items) && barNumber(&l.items[k])
 	}
 	switch {
-	case l.fromTheTo(l.items, j):
-		l.bars = spread(l.bars, quantity{lo: float64(l.bars[0]), hi: l.items[j+3].n.lo})
-		return j + 4
 	case number(j+1) && strings.HasSuffix(sep.text, " to") && l.items[j+1].pause == none && int(l.items[j+1].n.lo) > near: // "bar two right through to nine"
 		l.bars = spread(l.bars, quantity{lo: float64(near), hi: l.items[j+1].n.lo})
 		return j + 2

@@ -10,19 +10,6 @@ func (r *reader) barWithArticle(items []item, k int) bool {
 		!(k+3 < len(items) && r.isWord(&items[k+3], "is", "has", "was", "had", "holds", "looks", "contains"))
 }
 
-// fromTheTo reports whether the bars between two with articles of their own are meant,
-// the second named behind item j: "from the bar three to the bar seven".
-func (r *reader) fromTheTo(items []item, j int) bool {
-	if j < 3 || j+3 >= len(items) || items[j+1].text != "the" || !items[j+2].is(kBar) || !barNumber(&items[j+3]) {
-		return false
-	}
-	from := &items[j-3]
-	if from.is(kArt) && j > 3 {
-		from = &items[j-4]
-	}
-	return from.is(kFrom) && items[j-2].is(kBar) && items[j+3].n.lo > items[j-1].n.lo
-}
-
 // onBoth is where the second of two bars is named that what follows is on, 0 where it
 // is not: "On bar three and on the bar four are eggs".
 func (r *reader) onBoth(items []item, and int) int {

@@ -396,9 +396,6 @@ func (r *reader) stores(c *clause) {
 			}
 			word := &c.items[k]
 			value := r.rule(word, kStored).Value
-			if k > 0 && c.items[k-1].is(kNo) && k-1 != i && value == "heavy" {
-				value = "light"
-			}
 			r.leaf("stores.word", value, r.rule(word, kStored).ID, "", c.doubt, it, word)
 			break
 		}
@@ -411,9 +408,6 @@ func (r *reader) linked(c *clause, i, k int) bool {
 	lo, hi := min(i, k), max(i, k)
 	for j := lo + 1; j <= hi; j++ {
 		it := &c.items[j]
-		if it.pause > comma && !((c.items[lo].colon || c.items[lo].asked) && j == lo+1) {
-			return false
-		}
 		if j < hi && !it.any(kBe, kAdv, kArt, kHave, kOf, kNo, kNow, kAmount, kFull, kOn, kMaybe, kBut, kThere) {
 			return false
 		}
@@ -423,11 +417,6 @@ func (r *reader) linked(c *clause, i, k int) bool {
 
 // barHere: stores "on bar nine" are that bar's honey.
 func (r *reader) barHere(c *clause, i int) bool {
-	for k := i + 1; k < len(c.items) && k <= i+3; k++ {
-		if c.items[k].is(kBars) && c.items[k-1].is(kOn) {
-			return true
-		}
-	}
 	k := i - 1
 	for k >= 0 && c.items[k].any(kHave, kAdv, kBe, kAmount, kStored, kPattern, kFull, kStage) && c.items[k+1].pause == none {
 		k--

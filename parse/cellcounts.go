@@ -14,10 +14,6 @@ func (r *reader) countedBehind(items []item) []item {
 	cells := false
 	for i := 0; i+1 < len(items); i++ {
 		it := &items[i]
-		if it.is(kBars) && byWord(&items[i+1]) && i+2 < len(items) && items[i+2].is(kNum) && countsCells(items, i+3) {
-			items = slices.Delete(items, i+1, i+2) // "b5 x3 play cups"
-			continue
-		}
 		cells = (cells || it.is(kCell)) && (i == 0 || it.pause < stop)
 		if !cells || !it.is(kBars) || len(it.bars) != 1 {
 			continue

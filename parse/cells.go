@@ -9,11 +9,7 @@ import (
 // cell here: a cell, a kind of cell or another stage stands near, or cells were
 // the last thing named.
 func (s *scan) stageMatters(i int) bool {
-	it := s.at(i)
-	if it.is(kContent) {
-		return false
-	}
-	form := s.r.rule(it, kStage).Form
+	form := s.r.rule(s.at(i), kStage).Form
 	if form == "after" {
 		return s.lastCell() != nil
 	}
@@ -281,8 +277,6 @@ func (s *scan) ofQueens(i int) bool {
 		return false
 	case bare && !staged && !kinded && last == nil && !(counted && (r.cellTalk || s.cellsOnBar(i))) && !deniedAlone:
 		return false
-	case bare && !staged && !kinded && last != nil && s.num == nil:
-		return false
 	case bare && !staged && kinded && last != nil && last.kind == "" && s.num == nil && s.no < 0:
 		last.kind = s.kindAt // "one queen cell, an emergency cell I think"
 		last.items = append(last.items, it)
@@ -319,9 +313,6 @@ func (s *scan) countCells(f *finding, i int) {
 	case next != nil && barNumber(next) && next.pause == none && third != nil && third.is(kOn) && third.pause == none && s.at(i+3) != nil && s.at(i+3).is(kBars) && s.trailsAlone(i+4):
 		f.count, f.hasCount = next.n, true // "queen cells one on bar six capped"
 		next.used = true
-	case third != nil && third.is(kNum) && byWord(next):
-		f.count, f.hasCount = third.n, true // "QC x2"
-		third.used = true
 	}
 }
 

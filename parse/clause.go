@@ -279,9 +279,6 @@ func dayNamed(list []clause) *day {
 // askedParts reports whether a whole sentence is asked, or only a tag behind it: "she was
 // on bar four, wasn't she?"
 func (r *reader) askedParts(list []clause) (whole, tag bool) {
-	if len(list) == 0 {
-		return false, false
-	}
 	switch last := list[len(list)-1].items; {
 	case !last[len(last)-1].asked:
 		return false, false

@@ -91,8 +91,6 @@ func (s *scan) combRule(i int, rule *rule) bool {
 	it, r := s.at(i), s.r
 	name, value, _ := strings.Cut(rule.Value, "=")
 	switch {
-	case rule.Value == "size=bare" && s.emptyPart(i):
-		return true
 	case name == "../placed", s.ofOther(i, rule), s.ofCover(i, rule), s.untouched(i, rule):
 		return false
 	case s.asLargeAs(i):

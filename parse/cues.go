@@ -21,7 +21,6 @@ var cuesBy = [...]struct {
 	{setOf(kWill), (*reader).cueMight},
 	{setOf(kTo), (*reader).cueTo},
 	{setOf(kPlan), (*reader).cuePlan},
-	{setOf(kSeen), (*reader).cueLastSeen},
 	{setOf(kPast), (*reader).cuePast},
 }
 
@@ -289,15 +288,6 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 		return true
 	}
 	return false
-}
-
-// cueLastSeen: "last saw her on bar nine".
-func (r *reader) cueLastSeen(c *clause, k int) bool {
-	if k == 0 || !c.items[k-1].isWord2("last", "last time i") {
-		return false
-	}
-	c.mood, c.cue = past, r.quote(&c.items[k])
-	return true
 }
 
 func (r *reader) cuePast(c *clause, k int) bool {

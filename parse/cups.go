@@ -1,9 +1,6 @@
 package parse
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // "Cup" measures syrup and bees, and names what a queen cell begins with: where it stands tells
 // which.
@@ -35,13 +32,7 @@ func barBeside(items []item, i int) bool {
 	for at > 0 && items[at+1].pause <= comma && items[at].any4(kHave, kThere, kBe, kAdv) {
 		at, told = at-1, told || items[at].any(kHave, kThere)
 	}
-	return behind || at >= 0 && items[at+1].pause <= comma && items[at].is(kBars) && (last || told || at == i-2 && sayingNothing(items, i+1))
-}
-
-// sayingNothing reports whether it is told from item i on that something is in it or not:
-// "one cup nothing in it".
-func sayingNothing(items []item, i int) bool {
-	return i < len(items) && (strings.HasSuffix(items[i].text, " in it") || items[i].text == "empty")
+	return behind || at >= 0 && items[at+1].pause <= comma && items[at].is(kBars) && (last || told)
 }
 
 // foundBeside: "bar 5 has eggs and a cup", where the unit at item i ends a list of what is there.
@@ -86,10 +77,7 @@ func (s *scan) onlyCup(f *finding, i int) {
 	if f.what != "cup" || be < 1 || !told[be].is(kBe) || !told[be-1].isWord4("it", "that", "which", "this") {
 		return
 	}
-	if last := s.lastCell(); last != nil && onlyCell(last) {
-		f.bars, f.located, f.count, f.hasCount = last.bars, last.located, quantity{lo: 1}, true
-		s.found = s.found[:len(s.found)-1]
-	} else if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.spokeOf.cells <= 1 && onlyCell(last) {
+	if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.spokeOf.cells <= 1 && onlyCell(last) {
 		f.bars, f.located, f.count, f.hasCount = last.bars, len(last.bars) > 0, quantity{lo: 1}, true
 		s.r.dropCells(last)
 	}

@@ -382,9 +382,6 @@ func (f *fitting) freeComb() bool {
 }
 
 func (f *fitting) smoke() bool {
-	if f.i > 0 && f.text == "more smoke" && f.c.items[f.i-1].is(kHave) {
-		return false
-	}
 	if f.i > 0 && f.text == "smoke" && f.isWord(&f.c.items[f.i-1], "more", "less", "much", "some", "of", "the", "no") {
 		return false // "with more smoke and more patience"
 	}

@@ -47,9 +47,6 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 	case c.mood == asserted && rule.Form == "todo" && d.due == nil && r.doneNow(c, d):
 		r.write("actions", c, d) // "I harvest bar 12"
 	case rule.Form == "done" || before == kHave || r.twofold(it) || rule.Form == "doing" && d.due == nil && r.asWeSpeak(c, d.at):
-		if d.do == "inspect" {
-			return
-		}
 		r.write("actions", c, d)
 	}
 }
@@ -97,9 +94,8 @@ func (d *deed) dueGoneBy(c *clause) bool {
 	return false
 }
 
-// namedBefore takes the food or medicine, and the day behind it, that the sentence
-// named before it came to the deed: "formic acid's gone in, treated today", "thymol on
-// Wednesday instead, I'll treat them then".
+// namedBefore takes the food or medicine that the sentence named before it came to the
+// deed: "formic acid's gone in, treated today".
 func (r *reader) namedBefore(d *deed) {
 	if d.what != "" || !d.traits().substance {
 		return
@@ -113,10 +109,6 @@ func (r *reader) namedBefore(d *deed) {
 			continue
 		}
 		d.what, d.items = r.substance(it), append(d.items, it)
-		if k+2 < len(r.told) && r.told[k+1].is(kOn) && r.told[k+2].is(kDate) && d.due == nil {
-			d.due = &r.told[k+2].day
-			d.items = append(d.items, &r.told[k+2])
-		}
 		return
 	}
 }

@@ -87,7 +87,7 @@ func (s *scan) bareBehind(i int) bool {
 // beforeDenial are the kinds of words over which a denial reaches back to a finding.
 var beforeDenial = setOf(kBe, kAdv, kOr, kContent, kThere, kAnd, kBut, kAsk)
 
-// deniedAfter: "drone brood none", "eggs not seen", "larvae: no".
+// deniedAfter: "drone brood none", "eggs not seen".
 func (s *scan) deniedAfter(i int) bool {
 	for k := i + 1; k < len(s.c.items) && k <= i+3; k++ {
 		it := s.at(k)
@@ -102,16 +102,6 @@ func (s *scan) deniedAfter(i int) bool {
 			s.noCue = s.r.text[it.start:it.end]
 			s.denier = it
 			return true
-		}
-		if it.is(kNo) && (strings.HasSuffix(it.text, " any") || strings.HasSuffix(it.text, " one")) && (s.at(k+1) == nil || s.at(k+1).pause > none) {
-			it.used = true // "looked for ropy larvae and didn't find any"
-			s.noCue, s.denier = s.r.text[it.start:it.end], it
-			return true
-		}
-		if it.is(kNo) && s.r.bareNo(it) && s.at(i).colon {
-			next := s.at(k + 1)
-			s.denier = it
-			return next == nil || next.pause > none
 		}
 		if !it.anyOf(beforeDenial) && !(it.is(kPron) && k == i+1 && s.r.lookedInVain(s.c.items, k)) {
 			return false

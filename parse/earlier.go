@@ -62,9 +62,6 @@ func (r *reader) toldOfThen(c *clause, event, value, rule string, on *day, items
 	if _, ok := r.cur.get(path); ok && on != nil {
 		if old, dated := r.cur.get(r.paths.under(path, "on")); dated && old != on.past.String() {
 			path = r.cur.deed(first)
-			if path == first {
-				path = r.cur.deed(first)
-			}
 		}
 	}
 	if r.cur.deeds[first] == 0 {

@@ -216,9 +216,6 @@ func (r *reader) frontedBar(items []item, on int) bool {
 	}
 	for k := on - 1; k >= 0; k-- {
 		it := &items[k]
-		if it.is(kBars) && r.heads(items, k) && items[on].pause > none {
-			return true
-		}
 		if it.anyOf(hangsThere) {
 			if it.any3(kContent, kCell, kStage) && items[on].pause == none && r.frontedStyle(items, k) && r.findingBehind(items, on+2) {
 				return true // "on bar three I have eggs on bar four larvae"

@@ -114,9 +114,6 @@ func (r *reader) measured(c *clause, i int) *deed {
 		return nil
 	}
 	rule, size := r.rule(&c.items[i], kSubstance), c.items[at].size
-	if _, length := size.mm(); length {
-		return nil
-	}
 	return &deed{do: rule.Value, at: i, items: []*item{&c.items[i], &c.items[at]}, rule: rule.ID, size: &size, what: r.substance(&c.items[i])}
 }
 

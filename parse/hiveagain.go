@@ -122,12 +122,6 @@ func (r *reader) movesOn(items []item) {
 		if verb == k-1 && !items[verb].isWord3("moving on", "moved on", "move on") || verb < k-1 && !items[verb].isWord3("moving", "move", "moved") {
 			continue
 		}
-		if items[verb].text == "moved" && (verb == 0 || !items[verb-1].is(kPron)) {
-			continue // "bar 4, moved over to hive 3"
-		}
-		if verb > 0 && items[verb].pause < comma && items[verb-1].any6(kBar, kBars, kBe, kFixture, kQueen, kNum) {
-			continue
-		}
 		for ; verb <= k; verb++ {
 			items[verb].kinds, items[verb].says = setOf(kThen), senseless
 		}

@@ -140,9 +140,6 @@ func (r *reader) takenBack(it *item) bool {
 		return false
 	}
 	between := strings.ToLower(r.text[r.cur.spans[0][1]:it.start])
-	if len(between) < 40 && (strings.Contains(between, " sorry") || strings.Contains(between, " i mean") || strings.Contains(between, " wait")) {
-		return true // "hive twelve no sorry eleven hive eleven"
-	}
 	if !strings.Contains(between, " no ") && !strings.Contains(between, " not ") {
 		return false
 	}

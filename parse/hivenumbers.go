@@ -182,25 +182,8 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if (spelt || r.text[sign.end] == '.') && !ofOther && sign.pause >= stop && behind.is(kBe) && temperTold(items, i+3) {
 		return true // "Number four is cross"
 	}
-	if spelt && r.atNumber(items, i) {
-		return true
-	}
 	several := r.manner.severalHives && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
 	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
-}
-
-// atNumber reports whether the speaker is at the number whose sign is item i, with a bar behind it:
-// "we're at number seven bar three eggs", and not "the queen was at number seven".
-func (r *reader) atNumber(items []item, i int) bool {
-	if i == 0 || i+3 >= len(items) || items[i].pause > none || !items[i-1].isWord4("at", "with", "into", "is") {
-		return false
-	}
-	for _, it := range items[max(0, i-4):i] {
-		if it.any3(kQueen, kShe, kBar) {
-			return false
-		}
-	}
-	return items[i+2].is(kBar) && items[i+2].pause == none && barNumber(&items[i+3])
 }
 
 // temperTold reports whether a temper or a strength, which no bar has, is told in the sentence from

@@ -139,7 +139,7 @@ func (s *scan) share(i int, v float64) {
 		s.before = modifiers{extent: extent{cover: v, hasCover: true}, items: s.r.these(it), at: i}
 		return
 	}
-	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && !(next != nil && next.any(kContent, kFull) && next.pause == none && (s.before.set() || s.sharedBefore())) {
+	if last := s.lastFound(i); last != nil && !last.hasCover && last.class == ofComb && !(next != nil && next.any(kContent, kFull) && next.pause == none && s.before.set()) {
 		if !(next != nil && next.is(kFull) && next.pause == none && s.fullLeadsOn(i+1)) {
 			last.cover, last.hasCover = v, true
 			last.items = append(last.items, it)
@@ -243,17 +243,6 @@ func (s *scan) shareOfComb(i int) bool {
 	last.cover, last.hasCover = s.at(i).n.lo, true
 	last.items = append(last.items, s.at(i))
 	return true
-}
-
-// sharedBefore: the clause puts shares before their nouns ("half honey half
-// nectar").
-func (s *scan) sharedBefore() bool {
-	for _, f := range s.found {
-		if f.hasCover && f.form == "before" {
-			return true
-		}
-	}
-	return false
 }
 
 // fullLeadsOn reports whether "full of" leads on to a content.

@@ -261,7 +261,7 @@ func (l *layoutRow) tail(g numberGroup) int {
 	if !told.meet(setOf(kContent, kComb, kState)) {
 		return 0 // "honey on 9, 10 and 11 capped"
 	}
-	if end < len(l.items) && l.items[end].pause == none && (barNumber(&l.items[end]) || l.items[end].is(kOn)) && (told.has(kContent) || !l.risesAt(end, g)) {
+	if end < len(l.items) && l.items[end].pause == none && (barNumber(&l.items[end]) || l.items[end].is(kOn)) && told.has(kContent) {
 		return 0 // "brood 3-8 honey 9-12"
 	}
 	for k := g.end - 1; k > g.at; k-- {
@@ -275,12 +275,6 @@ func (l *layoutRow) tail(g numberGroup) int {
 		}
 	}
 	return 0
-}
-
-// risesAt reports whether the number at an item is the next behind a group: "eleven empty
-// twelve half drawn".
-func (l *layoutRow) risesAt(at int, g numberGroup) bool {
-	return barNumber(&l.items[at]) && int(l.items[at].n.lo) == g.hi+1
 }
 
 // cut is the part of a group before an item.

@@ -247,9 +247,6 @@ func (m *mention) hasStory() bool {
 }
 
 func (m *mention) howItIs() bool {
-	if m.before(1, "is", "are") && m.before(2, "how") {
-		return m.tells(nextSentences)
-	}
 	return m.before(1, "how", "whether") && (m.is() || m.behind(0, "does", "did", "fares", "fared", "goes", "gets", "got"))
 }
 

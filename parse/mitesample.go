@@ -131,10 +131,6 @@ func (r *reader) sampleGave(c *clause) {
 	if _, told := r.cur.get("mites.count"); told {
 		return // a second count is another hive's, named behind it: "12/300 H2. 3/300 H1."
 	}
-	if count, of := c.mitesOfSample(); count != nil {
-		r.sampleHeld(c, count, of)
-		return // "3/300"
-	}
 	for k := 2; k < len(c.items); k++ {
 		it, count := &c.items[k], &c.items[k-2]
 		if it.is(kNum) && it.n.lo >= smallestSample && r.beesCount(c, k) && count.is(kNum) && count.n.whole() && count.n.lo < it.n.lo {

@@ -218,9 +218,6 @@ func (r *reader) leftAt(toks []token, end int) bool {
 		return true
 	}
 	next := &toks[end]
-	if r.says(*next, "day", "week") {
-		return false // "on Ascension Day"
-	}
 	return next.lists.has(being) || r.dates.of(next.id).kind != notDate || r.says(*next, "first", "next", "again", "after", "before", "by", "tonight", "together", "there", "all", "i")
 }
 

@@ -57,7 +57,7 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 		if end == i {
 			continue
 		}
-		if !r.namesNoHive(toks, i) {
+		if !titledRun(toks, i) {
 			name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 			if found == nil {
 				found = properNames{}
@@ -75,16 +75,10 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 	return found
 }
 
-// namesNoHive reports whether what stands before the run that begins at token i tells that it names no
-// hive there, and nothing of whose name it is elsewhere: "the late Mr Rowan", "A DROP OF NECK TAR".
-func (r *reader) namesNoHive(toks []token, i int) bool {
-	if i == 0 || toks[i].pause > none {
-		return false
-	}
-	if toks[i-1].lists.has(personTitles) {
-		return true
-	}
-	return i > 1 && r.says(toks[i-1], "of") && toks[i-1].pause == none && r.says(toks[i-2], "drop", "bit", "lots", "plenty", "loads", "handful")
+// titledRun reports whether the title of a person stands before the run that begins at token i: "the late
+// Mr Rowan" tells nothing of whose name Rowan is elsewhere.
+func titledRun(toks []token, i int) bool {
+	return i > 0 && toks[i].pause == none && toks[i-1].lists.has(personTitles)
 }
 
 // weighRun adds to a name what speaks for it where it stands.

@@ -85,21 +85,12 @@ func (r *reader) placeOf(word string) int {
 	return -1
 }
 
-// goesOnInTurn reports whether "the latter" stands at item i behind a comma, where nothing is
-// told of bars before: "the former is calm, the latter is not".
+// goesOnInTurn reports whether "the latter" stands at item i behind a comma: "the former is calm, the latter is not".
 func goesOnInTurn(items []item, i int) bool {
 	if i > 0 && items[i].text == "the other" && items[i].pause == none && items[i-1].isWord4("that", "while", "whereas", "whilst") {
 		return true // "I remembered that the other one was short of room"
 	}
-	if items[i].text != "the" || i+1 >= len(items) || !items[i+1].isWord2("former", "latter") {
-		return false
-	}
-	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
-		if items[k].is(kBars) && (k == 0 || !items[k-1].is(kOn)) {
-			return false
-		}
-	}
-	return true
+	return items[i].text == "the" && i+1 < len(items) && items[i+1].isWord2("former", "latter")
 }
 
 // headsTurn reports whether item i begins a sentence, at most behind "and" or "but".

@@ -2,7 +2,6 @@ package parse
 
 import (
 	"slices"
-	"strings"
 )
 
 // oneOfTwo reads "the latter" and "the former" as the bars that they stand for: the last or the
@@ -87,7 +86,6 @@ func (r *reader) nthOfThem(items []item, from, i, place int) []item {
 func severalNamed(items []item) []int {
 	for k := len(items) - 1; k >= 0; k-- {
 		switch it := &items[k]; {
-		case it.is(kBars) && len(it.bars) == 1 && strings.HasPrefix(it.text, "the "): // "the first of them"
 		case it.is(kBars):
 			return it.bars
 		case it.anyOf(notBarsOfTwo) || it.any3(kCell, kSign, kSubstance):

@@ -287,8 +287,6 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot // "the entrance I found still reduced"
 	case close && prev.is(kBar) && i > 1 && items[i-2].isWord2("this", "that") && r.ownDeed(items, i+1):
 		return doesNot // "mould on bar 12, and this bar I took away"
-	case close && prev.any3(kCell, kContent, kSign) && r.sawThere(items, i):
-		return doesNot // "sealed brood on bar 4, and eggs I saw on bar 5"
 	case close && r.barsFirst(items, i):
 		return doesNot // "bars eleven and twelve both I have removed"
 	case close && prev.is(kContent) && (o.next(1).is(kBring) || o.next(1).is(kBe) && o.next(2).is(kBring)):
@@ -305,19 +303,6 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesOpen // "the floor was closed i opened it"
 	}
 	return verdictOf(!beside)
-}
-
-// sawThere reports whether "I saw", or the like, and the bars where stand at item i behind
-// what was seen, which begins its phrase.
-func (r *reader) sawThere(items []item, i int) bool {
-	if i+3 >= len(items) || !items[i+1].is(kSeen) || !items[i+2].is(kOn) || !items[i+3].is(kBars) || items[i+1].pause > none || items[i+3].pause > none {
-		return false
-	}
-	k := i - 1
-	for k > 0 && items[k].pause == none && items[k-1].any6(kNum, kArt, kAmount, kStage, kPattern, kAdv) {
-		k--
-	}
-	return k > 0 && (items[k].pause == comma || items[k-1].is(kAnd))
 }
 
 // carrying are the kinds of verbs of what bees bring home.
@@ -441,8 +426,6 @@ func (r *reader) opensBrood(o *opener) verdict {
 		return doesOpen // "I took that one out a bit of brood on bar four"
 	case o.pause > none || !o.prev.any(kSubstance, kDate):
 		return doesNot
-	case o.is(kBrood):
-		return doesOpen
 	}
 	// "I'll treat next week with thymol brood's on bars three to seven"
 	return verdictOf(o.next(1).is(kBe) && o.next(2).any(kOn, kBars) && r.deedSince(o.items, o.i))

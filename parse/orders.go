@@ -12,9 +12,6 @@ func (r *reader) imperative(c *clause, i int) bool {
 			return false // but "on 3 June, add two bars"
 		}
 	}
-	if r.orders(c, i) {
-		return true
-	}
 	if c.when != nil && !c.when.ago && !c.when.today {
 		return true
 	}

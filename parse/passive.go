@@ -274,9 +274,6 @@ func (f *fitting) doneToday(k int) bool {
 			return true
 		}
 	}
-	if f.under == wereDone && k >= 0 && f.pre[k].is(kQueen) {
-		return true // "Done", and below it "queen marked white"
-	}
 	plain, _ := f.cur.get("queen.marked")
 	return f.d.do == "mark_queen" && (f.c.items[f.i].pause >= comma || f.i > 0 && f.pre[f.i-1].is(kNow) && f.pre[f.i-1].pause >= comma) && plain == "no" && f.spokeOf.queen == f.sentenceNo
 }

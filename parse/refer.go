@@ -182,12 +182,6 @@ func (r *reader) namedBar(items []item, i int, before []item) (*item, int) {
 	it := &items[i]
 	short := it.end-it.start == 1
 	j := i + 1
-	if j < len(items) && items[j].is(kWord) && items[j].text == "#" {
-		if items[j].pause >= stop {
-			return nil, i // "strong, ten bars. #2 is weak"
-		}
-		j++
-	}
 	fromTo := j+1 < len(items) && items[j].is(kFrom) && barNumber(&items[j+1]) && (items[j+1].n.hi > items[j+1].n.lo || j+2 < len(items) && r.dashOrTo(&items[j+2]))
 	if fromTo {
 		j++ // "every bar from 3 through 11"

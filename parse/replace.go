@@ -106,9 +106,6 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 	of, to := slots, from
 	if bare {
 		of = sureSlots
-		if to+1 < len(items) && items[to].is(kOn) && cue > 1 && items[cue-2].is(kOn) && items[cue].pause >= comma {
-			from, to = from+1, to+1 // "on seven, no, on eight"
-		}
 		if r.sheIsOn(items, from) {
 			from, to = from+3, to+3 // "the queen's on bar six, no, she's on bar eight"
 		}
@@ -191,8 +188,6 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 		it := &items[at]
 		switch {
 		case at == cue-1 && it.is(kNo) && r.bareNo(it): // "pollen. No, wait, that's nectar"
-		case s == kDo && at < cue-1:
-			return -1
 		case r.fillsSlot(items, at, cue, to, s):
 			return at
 		case bare && passedBack(items, at, cue, to, s):

@@ -11,10 +11,6 @@ import (
 // step moves to the next bar in the direction of travel.
 func (s *scan) step(i int) {
 	it, r := s.at(i), s.r
-	if asAre(s.c.items, i) && !it.used {
-		s.alike(i, s.at(i-1))
-		return
-	}
 	back := it.is(kPrev) == (r.step > 0)
 	if r.last == 0 || back && r.last <= 1 || it.is(kSkip) && r.step < 0 && r.last <= 2 {
 		return // no bar hangs there

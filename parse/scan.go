@@ -151,9 +151,6 @@ func (s *scan) sameAgain(i int) bool {
 // denial puts itself in force: "no eggs".
 func (s *scan) denial(i int) bool {
 	it := s.at(i)
-	if it.any(kContent, kComb) {
-		return false
-	}
 	if s.notThere(i) {
 		return true
 	}

@@ -232,7 +232,7 @@ func (it *item) several() bool { return it.is(kName) && (len(it.hives) > 0 || it
 // such.
 func (r *reader) gather(c *clause) bool {
 	for k := 0; c.has(kName) && c.mood != unasked && k < len(c.items); k++ {
-		if it := &c.items[k]; it.several() && !it.used && !r.amongThem(c) {
+		if it := &c.items[k]; it.several() && !it.used {
 			it.used = true
 			r.together(it)
 			return true
@@ -240,18 +240,6 @@ func (r *reader) gather(c *clause) bool {
 	}
 	if r.atOnce.home != nil && r.atOnce.sentence != r.sentenceNo && (c.has(kBars) || r.atOnce.groups[len(r.atOnce.groups)-1].inferred) {
 		r.apart() // bars are one hive's, and "both" holds for its sentence
-	}
-	return false
-}
-
-// amongThem reports whether the clause tells of what goes from one hive to another.
-func (r *reader) amongThem(c *clause) bool {
-	for k := range c.items {
-		if it := &c.items[k]; it.is(kDo) {
-			if do := r.rule(it, kDo).Value; do == "unite" || do == "move_bar" {
-				return true
-			}
-		}
 	}
 	return false
 }

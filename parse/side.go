@@ -134,9 +134,6 @@ func (s *scan) otherHalf(i int) bool {
 // else "other", which is kept as one side unless the first holds the same.
 func (s *scan) otherSide(i int) {
 	it := s.at(i)
-	if next := s.at(i + 1); next != nil && next.is(kWord) && next.pause == none && next.isWord4("way", "day", "one", "hive") {
-		return // "the other way round"
-	}
 	if s.otherHalf(i) {
 		return // "half capped honey, and the other half pollen"
 	}

@@ -116,9 +116,6 @@ func (f *fitting) itTakenOut() bool {
 		f.d.bars = slices.Clone(f.bars)
 		return true // "bars 10 and 11 were bare and I took both of them out"
 	}
-	if f.text == "take it out" && f.c.mood == planned {
-		return len(f.bars) == 1 && (f.sameSentence || f.inHand == thisLine) // "b1 old comb, take it out next visit"
-	}
 	if f.text != "took it out" || len(f.args) > 0 && !f.args[0].isWord6("for good", "for", "altogether", "too", "today", "again") {
 		return false
 	}

@@ -82,9 +82,6 @@ func (r *reader) denialAhead(s []item) (denial []item, verb *item) {
 	if k == len(s) {
 		return nil, nil
 	}
-	if seen := k + 1; seen+1 < len(s) && s[seen].is(kSeen) && !hasKind(s[seen:min(len(s), seen+4)], kQueen) {
-		unsay(s[seen : seen+1])
-	}
 	return s[:1], &s[k]
 }
 

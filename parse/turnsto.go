@@ -37,9 +37,6 @@ func labelsNext(it, next *item) bool {
 
 func (r *reader) nameBegins(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
-	if prev.is(kOn) && i > 1 && items[i-2].is(kBars) && i+1 < len(items) && items[i+1].any(kBe, kHave) {
-		return false // "bars nine to twelve in Primrose are capped honey"
-	}
 	if it.several() {
 		return it.pause > none || !prev.any5(kDo, kOn, kOf, kTo, kArt)
 	}

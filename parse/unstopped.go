@@ -168,8 +168,8 @@ func (r *reader) cargoAnew(items []item, from, i int) int {
 var leadToCargo = incomplete.or(setOf(kBe, kHave, kSeen, kAnd, kOr, kBut, kThen, kPron, kShe, kThere, kBees, kNum, kIf, kAsk, kPast, kDate, kBring))
 
 // tellsAnew reports whether a clause behind hearsay, a question or what holds in general
-// tells what its speaker did or saw, or how the bees were, where no stop parts the two:
-// "should I give them more room I saw the queen on bar 4 the bees were calm".
+// tells what its speaker did or saw, where no stop parts the two: "should I give them more room
+// I saw the queen on bar 4".
 func (r *reader) tellsAnew(list []clause, i int) bool {
 	c, before := &list[i], &list[i-1]
 	first := &c.items[0]
@@ -180,15 +180,9 @@ func (r *reader) tellsAnew(list []clause, i int) bool {
 	for k < len(c.items) && c.items[k].any(kHave, kAdv) {
 		k++
 	}
-	if k == len(c.items) {
+	if k == len(c.items) || !r.isWord(first, "i", "we") {
 		return false
 	}
 	it := &c.items[k]
-	switch {
-	case r.isWord(first, "i", "we"):
-		return it.is(kDo) && r.rule(it, kDo).Form == "done" || it.is(kSeen) && !r.isWord(it, "see")
-	case first.is(kBees) && !first.any(kPron, kTheirs) && first.text == "the bees":
-		return r.isWord(it, "were", "was", "are") && c.has(kTemper)
-	}
-	return false
+	return it.is(kDo) && r.rule(it, kDo).Form == "done" || it.is(kSeen) && !r.isWord(it, "see")
 }

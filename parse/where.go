@@ -45,18 +45,13 @@ func (s *scan) bar(i int) {
 	}
 }
 
-// barsAlike copies to the bars at item i what was said of others: "as are 7 and 8", "bar six:
-// as bar five".
+// barsAlike copies to the bars at item i what was said of others: "as are 7 and 8".
 func (s *scan) barsAlike(i int) bool {
-	if asAre(s.c.items, i) {
-		s.alike(i, s.at(i-1))
-		return true
+	if !asAre(s.c.items, i) {
+		return false
 	}
-	if as := s.at(i - 1); as != nil && as.text == "as" && s.headed && i >= 2 && s.at(i-2).is(kBars) {
-		s.copyFrom(s.r.saidOf.about(s.at(i).bars[0]), as)
-		return true
-	}
-	return false
+	s.alike(i, s.at(i-1))
+	return true
 }
 
 // headsHere reports whether the bars at item i begin what is said of them; if not, they are
@@ -348,12 +343,8 @@ func (s *scan) pausedBetween(from, to int) bool {
 }
 
 // closes reports whether the reference ends its phrase: a pause, the end, or
-// another reference follows, at most behind how much and where: "capped brood 7
-// and 8 both sides".
+// another reference follows: "capped brood 7 and 8".
 func (s *scan) closes(i int) bool {
-	for next := s.at(i + 1); next != nil && next.pause == none && next.any3(kSide, kPlace, kFull) && !next.any(kContent, kState); next = s.at(i + 1) {
-		i++
-	}
 	next := s.at(i + 1)
 	return next == nil || next.pause >= comma || next.any(kBars, kAnd, kBut, kThen, kColour, kDot, kQueenIs, kQueen)
 }
