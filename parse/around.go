@@ -46,10 +46,6 @@ func hasFixture(r *reader, items []item, what string) bool {
 	return false
 }
 
-func (r *reader) beforeIs(items []item, k kind) bool {
-	return len(items) > 0 && items[len(items)-1].is(k)
-}
-
 // looseBars: bars that are counted, not numbered ("two bars", "a bar", "one
 // more").
 func (r *reader) looseBars(args []item) bool {
@@ -98,25 +94,6 @@ func (r *reader) isWord(it *item, words ...string) bool {
 func (r *reader) wordIn(args []item, words ...string) bool {
 	for k := range args {
 		if r.isWord(&args[k], words...) {
-			return true
-		}
-	}
-	return false
-}
-
-func (r *reader) contentIn(args []item, what string) bool {
-	for k := range args {
-		if r.value(&args[k], kContent) == what {
-			return true
-		}
-	}
-	return false
-}
-
-// onlyToLook: a bar pulled "to look for eggs" goes back in.
-func (r *reader) onlyToLook(args []item) bool {
-	for k := 1; k < len(args); k++ {
-		if args[k].is(kDo) && r.rule(&args[k], kDo).Value == "inspect" && args[k-1].isWord2("to", "and") || args[k].isWord3("show", "see", "look") && args[k-1].text == "to" {
 			return true
 		}
 	}

@@ -25,22 +25,6 @@ func (r *reader) behindAside(items []item, i int) bool {
 	return false
 }
 
-// endsAside reports whether clause i goes on behind an aside, which keeps its mood to
-// itself.
-func (r *reader) endsAside(list []clause, i int) bool {
-	if i == 0 || list[i].items[0].pause != comma {
-		return false
-	}
-	first, aside := &list[i].items[0], r.isWord(&list[i-1].items[0], relatives...)
-	switch {
-	case !aside:
-		return false
-	case first.any(kBe, kHave), nowThere(list[i].items):
-		return true
-	}
-	return first.is(kAnd) && r.weWill(list[i].items, 1)
-}
-
 // whereToBehind takes the hive behind what was on the bars: "moved bar six, eggs both
 // sides, to the top hive".
 func (r *reader) whereToBehind(c *clause, d *deed, end int) {

@@ -196,7 +196,7 @@ func (r *reader) strength(c *clause) {
 		behind := i > 0 && (c.items[i-1].is(kName) || r.barsOfBees(&c.items[i-1])) || i+1 < len(c.items) && r.barsOfBees(&c.items[i+1])
 		behind = behind || r.judgedBy(c, i) || r.judgesBars(c, i)
 		behind = behind || r.calledSo(c, i) && !c.has(kStores) && (r.subject == kBees && r.spokeOf.bees+1 >= r.sentenceNo || it.isWord3("moderate", "middling", "medium") && r.coloniesCalled(c, i))
-		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && !r.strengthNamed(c) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
+		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
 		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) && !(c.items[i-1].text == "too" && c.items[i-1].pause > none) || r.wordIn(c.items[:i], "never") {
@@ -255,17 +255,6 @@ func (r *reader) judgesBars(c *clause, i int) bool {
 
 // notOfBars are the kinds of words behind which what is judged is no longer the bees.
 var notOfBars = setOf(kContent, kStores, kTemper, kSign, kQueen, kShe, kComb, kCell, kDo, kFixture)
-
-// strengthNamed reports whether the clause says that it is about strength.
-func (r *reader) strengthNamed(c *clause) bool {
-	for k := range c.items {
-		text := c.items[k].text
-		if strings.Contains(text, "strength") || strings.Contains(text, "numbers") || strings.Contains(text, "population") || strings.Contains(text, "sized") {
-			return true
-		}
-	}
-	return false
-}
 
 // ofColony reports whether a word that is said of other things as well is said of
 // the colony's size here.

@@ -78,7 +78,7 @@ func (r *reader) runsInto(items []item, i int) bool {
 func (r *reader) beginsBehindComma(items []item, i int) bool {
 	it, prev := &items[i], &items[i-1]
 	switch {
-	case it.is(kBe) && prev.is(kDate) && prev.day.ago || it.anyOf(afterAside) && r.pastAside(items, i):
+	case it.is(kBe) && prev.is(kDate) && prev.day.ago:
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	case r.behindAside(items, i):
 		return true // "bars 12 and 13, which I had meant to take, are half full"
@@ -125,20 +125,6 @@ func (r *reader) pointsBack(items []item, i int) bool {
 		be++
 	}
 	return be+1 < len(items) && items[be].is(kBe) && items[be+1].any3(kContent, kComb, kFull) && items[i].isWord4("these", "those", "this", "that")
-}
-
-// pastAside reports whether "which" or "who" with an earlier day ends right before
-// item i: "hive two, which was split on the third, has eggs".
-func (r *reader) pastAside(items []item, i int) bool {
-	if !items[i-1].any(kDate, kPast) || items[i-1].is(kDate) && (items[i-1].day.today || items[i-1].day.ahead) {
-		return false
-	}
-	for k := i - 2; k >= 0 && items[k+1].pause < comma; k-- {
-		if items[k].isWord3("which", "who", "whom") {
-			return true
-		}
-	}
-	return false
 }
 
 // datedTurn: "and on Thursday I'm going to …", "and come Friday we'll …".

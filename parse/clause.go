@@ -148,7 +148,7 @@ func (r *reader) endsMood(list []clause, i int, carried mood) bool {
 			return true
 		}
 	}
-	return r.endsAside(list, i) || r.resets(&list[i], carried)
+	return r.resets(&list[i], carried)
 }
 
 // ownMood gives clause i the mood that its words tell, or those of the clause behind it:

@@ -294,8 +294,6 @@ func (s *scan) drawn(i int, rule *rule, bars []int, text string) bool {
 		return false // "built down 13 cm"
 	case alone && next != nil && next.is(kComb) && next.pause == none && strings.HasPrefix(r.value(next, kComb), "cross"):
 		return false // "they have built cross comb"
-	case s.sizedBehind(i):
-		return false // "just built a small comb"
 	case next != nil && next.is(kNum) && next.n.share && next.pause == none && alone && !s.fullLeadsOn(i+1):
 		v = next.n.lo
 		items = append(items, next)

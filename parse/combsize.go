@@ -1,18 +1,6 @@
 package parse
 
-import "strings"
-
 // How wide, long or deep a comb is.
-
-// sizedBehind reports whether a comb of some size is what was built.
-func (s *scan) sizedBehind(i int) bool {
-	k := i + 1
-	if art := s.at(k); art != nil && art.is(kArt) && art.pause == none {
-		k++
-	}
-	it := s.at(k)
-	return it != nil && it.pause == none && strings.HasPrefix(s.r.value(it, kComb), "size=")
-}
 
 // length reads the size of a comb: "six by four inches" is width by depth; a
 // single measure is its named direction.

@@ -57,7 +57,7 @@ func (f *fitting) addBar() bool {
 		f.d.do = s.Value
 		return true
 	}
-	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() || f.gaveToSomebody() {
+	if f.has(kFixture) || f.has(kMite) || f.c.placed || f.harvestGave() {
 		return false
 	}
 	if f.moreFood() || f.measureGiven() {
@@ -67,7 +67,7 @@ func (f *fitting) addBar() bool {
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.beforeIs(f.pre, kBar) && f.c.mood == planned
+	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName)
 }
 
 // moreFood reports whether so many more were given of what the bees were fed with, and not of bars:
@@ -138,11 +138,6 @@ func (f *fitting) givenAway() bool {
 	return true
 }
 
-// gaveToSomebody: "gave that bar to Rowan", who is no hive, adds none here.
-func (f *fitting) gaveToSomebody() bool {
-	return len(f.args) > 3 && f.args[0].isWord2("that", "this") && f.args[1].is(kBar) && f.args[2].is(kTo) && f.args[3].is(kWord)
-}
-
 // harvestGave: "we harvested four bars, which gave 7 kg", or "gave me 7 kg".
 func (f *fitting) harvestGave() bool {
 	args := f.args
@@ -210,7 +205,7 @@ func (f *fitting) harvest() bool {
 	if strings.HasPrefix(f.text, "yielded") || strings.HasPrefix(f.text, "surrendered") || strings.HasPrefix(f.text, "parted") {
 		return f.gaveUp()
 	}
-	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey") || f.itBar(f.args) ||
+	return f.honeyTaken() || f.has(kBars) || f.looseBars(f.args) || f.has(kMeasure) || f.itBar(f.args) ||
 		strings.Contains(f.text, "honey") || f.hiveAndDay() || len(f.args) <= 2 && !f.has(kBees) && !f.has(kSign) && f.text != "crushed"
 }
 
@@ -228,7 +223,7 @@ func (f *fitting) gaveUp() bool {
 			return false
 		}
 	}
-	return whose && (f.looseBars(f.args) || f.has(kBars) || weighs(f.args) || f.contentIn(f.args, "honey") || f.contentIn(f.args, "capped_honey"))
+	return whose && (f.looseBars(f.args) || f.has(kBars) || f.has(kContent) || weighs(f.args))
 }
 
 func (f *fitting) isHoney(it *item) bool {

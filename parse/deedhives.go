@@ -109,8 +109,6 @@ func (r *reader) argument(items []item, i int) bool {
 		return true // "I am going to leave Juniper shut and look in on the 3rd", of Juniper
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
-	case !r.named && prev.is(kFrom) && r.takenBefore(items, k):
-		return false // "we took the honey from the barn hive" opens with that hive
 	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && (r.walksOn(items, k-1) || r.putInPlace(items, k-1)):
 		return false
 	case text == "for" && k > 0 && items[k-1].text == "as" && (k == 1 || items[k-1].pause >= stop):
@@ -129,8 +127,6 @@ func (r *reader) argument(items []item, i int) bool {
 		return false // "the side of the plum hive"
 	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
 		return true // "three bars from hive eight went in"
-	case prev.is(kFrom) && r.byHive[items[i].name] != nil && r.planBefore(items, k):
-		return true // "harvest from hive 2 next week", said of hive 3
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
 	}
@@ -190,32 +186,6 @@ func (r *reader) compares(it *item) bool { return it.isWord4("than", "like", "un
 // for its object: "must feed hive 2 on Sunday", said of hive 3.
 func (r *reader) toBeDoneTo(items []item, i int, verb *item) bool {
 	return r.byHive[items[i].name] != nil && r.rule(verb, kDo).Form == "todo" && !r.twofold(verb)
-}
-
-// takenBefore reports whether the verb before item k tells of taking bars or honey.
-func (r *reader) takenBefore(items []item, k int) bool {
-	for k--; k >= 0 && items[k+1].pause == none; k-- {
-		if items[k].is(kDo) {
-			do := r.rule(&items[k], kDo).Value
-			return do == "remove_bar" || do == "harvest"
-		}
-	}
-	return false
-}
-
-// planBefore reports whether a harvest that is to come is told before item k.
-func (r *reader) planBefore(items []item, k int) bool {
-	harvest := false
-	for k--; k >= 0; k-- {
-		harvest = harvest || items[k].is(kDo) && r.rule(&items[k], kDo).Value == "harvest"
-		if items[k].any(kPlan, kWill) {
-			return harvest
-		}
-		if items[k].pause >= stop {
-			return false
-		}
-	}
-	return false
 }
 
 // deedBefore reports whether the hive behind item k is where a deed carries something to

@@ -93,9 +93,6 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		if it.is(kAnd) && k > i+1 && hasStill(c.items[k+1:]) {
 			return k // "gave up five bars and still has four bars of honey"
 		}
-		if k > i+1 && r.newCount(c.items, k) {
-			return k // "follower moved back two, two bars added behind bar nine"
-		}
 		if it.is(kDo) && k == i+1 && strings.HasPrefix(c.items[i].text, "made ") && r.rule(it, kDo).Form == "done" {
 			return k // "made the split moved bars seven and nine"
 		}
@@ -163,18 +160,6 @@ func hasStill(items []item) bool {
 		k++
 	}
 	return k < len(items) && items[k].pause == none && (items[k].text == "has" || items[k].text == "have")
-}
-
-// newCount reports whether bars that are counted behind a comma, and then the verb of what was
-// done to them, begin at item k.
-func (r *reader) newCount(items []item, k int) bool {
-	if items[k].pause != comma || !items[k].is(kNum) || k+2 >= len(items) {
-		return false
-	}
-	if k++; items[k].is(kComb) || r.isWord(&items[k], r.wordsOf[newOnes]...) {
-		k++
-	}
-	return k+1 < len(items) && items[k].is(kBar) && items[k].pause == none && items[k+1].is(kDo) && items[k+1].pause == none && r.rule(&items[k+1], kDo).Form == "done"
 }
 
 // describesBars reports whether what was on the bars just named follows, as in

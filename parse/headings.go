@@ -28,7 +28,7 @@ func (r *reader) headings() {
 			return
 		}
 	}
-	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].has(bullet) && items[0].pause >= line && r.heading != asserted && !r.todoLine(items) {
+	if items[0].pause == blank || items[0].any(kBars, kName) && items[0].pause >= line || !items[0].has(bullet) && items[0].pause >= line && r.heading != asserted {
 		r.heading = asserted
 	}
 	r.headedHere = false
@@ -173,10 +173,6 @@ func (r *reader) nextVisit(items []item) bool {
 	d := &deed{do: "inspect", rule: "inspect-todo", due: &items[date].day, items: []*item{&items[0], &items[date]}}
 	r.write("plans", &c, d)
 	return true
-}
-
-func (r *reader) todoLine(items []item) bool {
-	return items[0].is(kDo)
 }
 
 // allGrammar reports whether only words that hold others together are left.

@@ -95,9 +95,6 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 		ref := r.merged(items, i, end, nil)
 		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
 	}
-	if r.codeAt(items, i+1) {
-		return r.asHive(r.merged(items, i, i+3, nil), strings.ToLower(r.text[items[i+1].start:items[i+2].end])), 0, i + 3
-	}
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
 		if name, ok := r.nameAfter(items, i, word); ok && !r.countsBars(items, i+1, before, it) && !strings.HasPrefix(items[i+1].text, "a ") && !(strings.HasPrefix(it.text, "the ") && (countsBars(items, i+1) || i+2 < len(items) && items[i+2].is(kSign))) {

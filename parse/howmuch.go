@@ -155,7 +155,7 @@ func (s *scan) share(i int, v float64) {
 func (s *scan) judgedAt(i int, v float64, next *item) bool {
 	r := s.r
 	sure := s.tellsExtent(i)
-	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !s.restBehind(i) && !next.isWord6("comb", "it", "side", "face", "each", "each comb") {
+	if len(s.found) > 0 || !s.c.has(kMaybe) && !sure || !r.sameSentence && !sure || len(r.bars) == 0 || next != nil && next.pause == none && !next.isWord6("comb", "it", "side", "face", "each", "each comb") {
 		return false
 	}
 	for _, b := range r.bars {
@@ -173,17 +173,6 @@ func (s *scan) judgedAt(i int, v float64, next *item) bool {
 		r.cur.put(r.paths.under(r.barPath(b, said[len(said)-1].what), "cover"), formatNumber(v), w)
 	}
 	return true
-}
-
-// restBehind reports whether what the rest of the comb holds is told behind the share at item i:
-// "I'd say sixty percent and the rest of it eggs".
-func (s *scan) restBehind(i int) bool {
-	k := i + 1
-	if and := s.at(k); and != nil && and.is(kAnd) {
-		k++
-	}
-	rest := s.at(k)
-	return rest != nil && rest.isWord4("the rest", "the rest of it", "rest", "the remainder")
 }
 
 // tellsExtent reports whether the share at item i is of an area spoken of right before:

@@ -295,8 +295,7 @@ func (l *layoutRow) mark() {
 	}
 }
 
-// convinces reports whether the numbers of a row must be bars: they are ranges and lists,
-// or the single ones go on from those.
+// convinces reports whether the numbers of a row must be bars: they are ranges and lists.
 func (l *layoutRow) convinces() bool {
 	several := 0
 	for i := range l.groups {
@@ -304,29 +303,9 @@ func (l *layoutRow) convinces() bool {
 			several++
 		}
 	}
-	switch {
-	case len(l.groups) == 1:
+	if len(l.groups) == 1 {
 		named := l.items[max(l.groups[0].at-1, 0)].is(kBar)
 		return l.labelled && (several > 0 || named) && (l.end == len(l.items) || l.items[l.end].pause >= comma)
-	case several > 1 || several > 0 && l.listing:
-		return true
 	}
-	return several > 0 && l.goesOn()
-}
-
-// goesOn reports whether each single number stands beside the bars of another group.
-func (l *layoutRow) goesOn() bool {
-	for i, g := range l.groups {
-		if g.several {
-			continue
-		}
-		beside := false
-		for k, other := range l.groups {
-			beside = beside || k != i && other.several && (g.lo == other.lo-1 || g.lo == other.hi+1)
-		}
-		if !beside {
-			return false
-		}
-	}
-	return true
+	return several > 1 || several > 0 && l.listing
 }

@@ -18,13 +18,11 @@ type leadIn struct {
 // leadIns are the rules, of which the first that holds tells.
 var leadIns = [...]leadIn{
 	{everyKind, comma, true, barsAt.isLabel},
-	{setOf(kNum), none, false, barsAt.countedByDeed},
 	{everyKind, none, false, barsAt.excluded},
 	{everyKind, none, false, barsAt.given},
 	{everyKind, none, false, barsAt.cellsOff},
 	{hangsThere, comma, false, barsAt.bracketed},
 	{setOf(kAsk), none, true, barsAt.behindQuestion},
-	{setOf(kDo), none, true, barsAt.behindSmoke},
 	{setOf(kDo), none, true, barsAt.behindObject},
 	{everyKind, anyPause, false, barsAt.likened},
 	{setOf(kSame), none, false, barsAt.copied},
@@ -52,13 +50,6 @@ func (b barsAt) leadIn() *leadIn {
 // isLabel: "queen clipped, bar 3: pollen".
 func (b barsAt) isLabel() bool { return b.next(0).colon }
 
-// countedByDeed: "harvested three bars six seven and eight".
-func (b barsAt) countedByDeed() bool {
-	bars, deed := len(b.next(0).bars), b.before(2)
-	counted := bars > 1 && barNumber(b.prev) && b.prev.pause == none && int(b.prev.n.lo) == bars
-	return counted && deed.is(kDo) && traitsOf(b.rule(deed, kDo).Value).bars
-}
-
 // excluded: "eggs on bars three and four, not five".
 func (b barsAt) excluded() bool {
 	return b.prev.text == "not" && b.i > 1 && (b.before(2).any(kBars, kBut) || b.prev.pause == comma)
@@ -80,11 +71,6 @@ func (b barsAt) bracketed() bool { return b.inBrackets(b.next(0)) }
 // behindQuestion: "brood is there bar seven …".
 func (b barsAt) behindQuestion() bool {
 	return b.prev.text == "shall we" || b.prev.is(kSeen) && b.before(2).any3(kContent, kCell, kQueen)
-}
-
-// behindSmoke: "gave them a puff bar one is honey".
-func (b barsAt) behindSmoke() bool {
-	return b.rule(b.prev, kDo).Value == "smoke" && b.prev.text != "smoke"
 }
 
 // behindObject: "bar 4 curved straightened it bars 5 and 6 cross comb".

@@ -86,11 +86,6 @@ func (r *reader) hiveCodes(toks []token) (names []string) {
 	return names
 }
 
-// codeAt reports whether a code by which the note names a hive stands at item i.
-func (r *reader) codeAt(items []item, i int) bool {
-	return i+1 < len(items) && items[i].has(capital) && len(items[i].text) == 1 && items[i+1].is(kNum) && items[i+1].start == items[i].end && r.names[r.strings.lower(r.text[items[i].start:items[i+1].end])]
-}
-
 // letterHeads are the letters from A on, two or more, that head what is told of a hive each:
 // "A: eggs on 3 … B: eggs on 4". In other letters shorthand has its labels.
 func (r *reader) letterHeads(toks []token) (names []string) {

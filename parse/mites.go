@@ -44,7 +44,7 @@ func (r *reader) miteCount(c *clause) {
 	if method >= 0 && mite < 0 && r.boardTime(c) && c.onlyTimeBefore(method) {
 		r.mites.here = true
 	}
-	if method >= 0 && mite < 0 && r.mites.method == "" && !r.mites.here && !r.miteAhead(c, method) && !r.sampled(c) {
+	if method >= 0 && mite < 0 && r.mites.method == "" && !r.mites.here && !r.sampled(c) {
 		if !r.sureMethod(&c.items[method]) && !c.items[method].colon && !r.boardToldOf(c, method) && !c.timeThenCount(method) {
 			return
 		}
@@ -132,15 +132,6 @@ func (c *clause) timeThenCount(i int) bool {
 // onlyTimeBefore reports whether nothing but a length of time stands before item i: "24h drop:
 // 11", "3 day drop 18".
 func (c *clause) onlyTimeBefore(i int) bool { return allOf(c.items[:i], setOf(kDur, kDate, kAdv)) }
-
-func (r *reader) miteAhead(c *clause, i int) bool {
-	for k := range c.items {
-		if c.items[k].is(kNum) && !c.items[k].n.article || c.items[k].is(kNo) {
-			return r.sureMethod(&c.items[i])
-		}
-	}
-	return false
-}
 
 // miteDetails writes a count of mites: how it was made, of how many bees or days, and
 // what it gave. method and mite are their items, -1 where there is none.

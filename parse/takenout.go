@@ -22,8 +22,6 @@ func (f *fitting) removeBar() bool {
 	case f.honeyBars(f.args), (f.has(kBars) || f.looseBars(f.args) || f.itBar(f.args) || len(f.bars) > 0 && strings.Contains(f.text, " it ")) && (weighs(f.args) || f.toEat()):
 		f.d.do = "harvest"
 		return true
-	case f.onlyToLook(f.args):
-		return false
 	case len(f.pre) > 1 && f.pre[f.i-1].is(kPron) && f.pre[f.i-2].is(kBar) && (len(f.bars) > 0 || hasKind(f.pre, kBars)):
 		return true // "that bar I took away"
 	case f.c.items[f.i].text == "pulled" && !f.wordIn(f.args, "out", "away", "off"):
