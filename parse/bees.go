@@ -331,9 +331,6 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if r.calledSo(c, i) || r.judgedBy(c, i) || r.judgesBars(c, i) {
 		return true
 	}
-	if (next == len(c.items) || c.items[next].pause > none || c.items[next].is(kMaybe)) && i > 0 && r.barsOfBees(&c.items[i-1]) {
-		return true // "bees on six bars, moderate"
-	}
 	if next == len(c.items) || c.items[next].pause > none {
 		return false
 	}

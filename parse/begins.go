@@ -62,8 +62,6 @@ func (r *reader) runsInto(items []item, i int) bool {
 		return true // "larvae on bar six now if you ever see that"
 	case it.is(kAnd) && prev.is(kUnsure) && next.is(kDo) && r.rule(next, kDo).Form == "todo":
 		return true // "queen not looked for and treat these on Friday"
-	case it.is(kFixture) && prev.is(kDo) && strings.HasSuffix(prev.text, " clean") && next.is(kBe):
-		return true // "swept that clean the floor was open"
 	case prev.is(kUndone) && it.is(kDo) && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef"):
 		return true // "two sealed cells left alone inspect again on Sunday"
 	case (it.is(kNow) || it.is(kDate) && it.day.today) && i+2 < len(items) && next.any3(kShe, kPron, kQueen) && items[i+2].is(kBe) && !prev.anyOf(joiners) && r.backToNow(items, i):
@@ -86,8 +84,6 @@ func (r *reader) beginsBehindComma(items []item, i int) bool {
 		return true // "feed again on Friday, feeder empty", "no eggs, cross comb on bar 10"
 	case r.bracketOfThen(items, i):
 		return true // "queen not found (eggs were seen on Monday)"
-	case it.is(kThere) && i+1 < len(items) && items[i+1].text == "being":
-		return true // "I did not look for her, there being eggs on bar four"
 	case it.any(kSubstance, kMeasure) && foodOnDay(items[:i]):
 		return true // "OA Fri, syrup Sat"
 	case it.is(kNum) && i+2 < len(items) && items[i+1].is(kBar) && items[i+2].is(kDo) && items[i+2].pause == none && r.rule(&items[i+2], kDo).Form == "done":

@@ -222,7 +222,6 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 	}
 	it.used = true
 	d.items = append(d.items, it)
-	text := prev.text
 	switch {
 	case r.byHive[it.name] != nil && it.name != r.cur.hive && (d.doneToHive(prev) || prev.is(kDo) && c.next(k).is(kFixture) && c.next(k).pause == none):
 		d.hives = []string{it.name}
@@ -235,10 +234,6 @@ func (r *reader) hiveArgument(c *clause, d *deed, i, k int) {
 		} else {
 			d.toHive = it.name
 		}
-	case prev.is(kTo) || text == "with" || text == "onto":
-		d.toHive = it.name
-	case d.do == "add_bar" && prev.is(kDo):
-		d.toHive = it.name
 	default:
 		d.toHive = it.name
 	}

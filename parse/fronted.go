@@ -32,9 +32,6 @@ func (r *reader) frontedSight(items []item) {
 		}
 		if i > from && items[i].is(kPron) && items[i].isWord2("i", "we") && seenOnBars(items, i+1) && isFinding(items[from:i]) {
 			items[i].kinds, items[i].says, items[i].text = setOf(kBe), senseless, "were"
-			if items[i+1].is(kHave) {
-				items[i+1].kinds, items[i+1].says = setOf(kAdv), senseless
-			}
 			for k := i + 2; k < len(items) && k <= i+3 && !items[k].is(kOn); k++ {
 				if items[k].is(kBut) {
 					items[k].kinds, items[k].says = setOf(kAdv), senseless // "found only on bar 6"

@@ -412,9 +412,6 @@ func (r *reader) headsName(before []item, back int) bool {
 	if before[k].has(capital) && !prev.has(capital) && prev.any(kWord, kDo) {
 		return true // "looked through Nursery hive", "fed Nursery hive"
 	}
-	if !r.named && k <= 10 && back == 1 && prev.is(kWord) && (before[k].is(kPlant) || before[k].lists.has(plantNames)) && !hasKind(before, kBars) && !prev.isWord4("than", "like", "not", "as") {
-		return true // "all right folks willow hive"
-	}
 	if !r.named && k <= 10 && (prev.any6(kPron, kTemper, kAdv, kSky, kWind, kLeaf) || prev.isWord2("for", "with")) {
 		return true // at the head of a note: "let me see you, willow hive"
 	}

@@ -285,9 +285,6 @@ func (l *lexer) plainNumber(i, end int) bool {
 	if next.id < firstWordID {
 		return next.id == idUnknown
 	}
-	if l.dates.of(next.id).kind == weekdayWord && l.numbers.ofBars(l.toks, i) {
-		return true // "add 1 bar from H12 Wed."
-	}
 	if l.mayVerb(end) {
 		return true
 	}

@@ -86,9 +86,6 @@ func (r *reader) opens(items []item, i int, prev *item) bool {
 	if prev.is(kSign) && sawSoMany(items, i) || it.isWord2("it", "them") && r.endsBehind(items, i, offWords) {
 		return false // "wasps, I saw four", "took three combs off it, 11 lb"
 	}
-	if it.is(kNo) && builtNone(items, i) {
-		return false
-	}
 	o := &r.opener
 	o.item, o.items, o.i, o.prev = it, items, i, prev
 	o.needs = it.pause == none && prev.anyOf(incomplete)
@@ -154,8 +151,6 @@ func (r *reader) opensThere(o *opener) verdict {
 	}
 	there := strings.HasPrefix(o.text, "there") && !o.needs
 	switch {
-	case there && o.i > 2 && o.prev.is(kBars) && o.items[o.i-2].is(kOn) && o.items[o.i-3].is(kAnd):
-		return doesNot // of the bar that begins the statement: "and on bar three there's pollen"
 	case there && o.is(kThere) && r.placedAhead(o.items, o.i):
 		return doesOpen // "bar three has pollen there's a few eggs on bar four"
 	case o.is(kNo) && r.bareNo(o.item) && o.next(1).is(kSign) && r.afterOthers(o.items, o.i):
@@ -394,36 +389,10 @@ func (r *reader) opensDay(o *opener) verdict {
 	return verdictOf(o.pause == none && o.day.ahead && r.weWill(o.items, o.i+1) && !o.prev.any(kPlan, kDo))
 }
 
-// behindThatOne reports whether a deed done to "that one" ends before an item, and what was
-// found on bars of its own follows.
-func (r *reader) behindThatOne(o *opener) bool {
-	k := o.i - 1
-	if k > 3 && o.items[k].is(kWord) && o.items[k-1].is(kArt) && o.items[k-2].text == "for" {
-		k -= 3 // "for the bonfire"
-	}
-	if o.items[k].isWord3("out", "away", "off") {
-		k--
-	}
-	if k > 1 && o.items[k].text == "one" && o.items[k-1].is(kArt) {
-		k-- // "that one"
-	}
-	if k < 1 || !o.items[k].is(kDo) && !r.isWord(&o.items[k], "that one", "that", "it", "this", "this one", "them", "those") || !hasKind(o.items[max(0, k-2):k+1], kDo) {
-		return false
-	}
-	for k = o.i; k+1 < len(o.items) && k < o.i+6 && o.items[k].pause == none; k++ {
-		if o.items[k].is(kOn) && o.items[k+1].is(kBars) {
-			return hasKind(o.items[o.i:k], kContent)
-		}
-	}
-	return false
-}
-
 func (r *reader) opensBrood(o *opener) verdict {
 	switch {
 	case o.is(kContent) && o.next(1).is(kOn) && o.prev.is(kPlan) && strings.HasPrefix(o.prev.text, "next ") && r.deedSince(o.items, o.i-1):
 		return doesOpen // "i'll mark her next time eggs on bar six"
-	case o.pause == none && r.behindThatOne(o):
-		return doesOpen // "I took that one out a bit of brood on bar four"
 	case o.pause > none || !o.prev.any(kSubstance, kDate):
 		return doesNot
 	}

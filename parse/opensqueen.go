@@ -10,20 +10,7 @@ func (r *reader) opensQueen(o *opener) verdict {
 	if o.pause == none && o.prev.is(kShe) && o.prev.text == "her" && o.i > 1 && o.items[o.i-2].any3(kSeen, kUnseen, kOf) {
 		return doesNot // "I did not find her queen"
 	}
-	if herBesides(o.items, o.i) {
-		return doesNot
-	}
 	return verdictOf(!o.needs && !o.prev.any5(kNum, kSeen, kBe, kHave, kAdv) && !(o.pause == none && (o.prev.is(kColour) || r.looks(o.prev) || described(o.items, o.i) || givenQueen(o.items, o.i))))
-}
-
-// herBesides reports whether item i calls the queen by another word, right behind her own:
-// "the queen, a glossy madam, …".
-func herBesides(items []item, i int) bool {
-	k := i
-	for k > 1 && i-k <= 3 && items[k].pause == none && items[k].any6(kWord, kStrength, kComb, kQueenIs, kColour, kQueen) {
-		k--
-	}
-	return k > 0 && k < i && items[k].pause == comma && items[k].n.article && items[k-1].is(kQueen)
 }
 
 // givenQueen reports whether an article and unknown words lead from a deed to the queen at

@@ -227,8 +227,6 @@ func (r *reader) tellsOwn(items []item, i int) bool {
 		return how.is(kStored) // "stores light"
 	case it.is(kFixture):
 		return r.fixtureOfOwn(it, how, from.next(is+1))
-	case it.is(kBar) && it.is(kComb) && is == 2:
-		return how.is(kComb) // "comb's broken on bar 8"
 	case it.is(kBring):
 		thing, _ := r.thingsAt(items, i+1)
 		return thing != nil && thing.is(kContent) // "bringing in yellow pollen"
@@ -364,8 +362,6 @@ func (r *reader) wholeBefore(items []item, from, i int) bool {
 		ends = spoken || off || before.is(kFixture) || before.is(kNum) && i-3 >= from && items[i-3].is(kFixture) // "feeder half full"
 	case last.is(kPattern):
 		ends = before.is(kBrood) || before.is(kContent) && r.brooding(before) || r.placeNumber(items, i-2) && !r.brooding(&items[i]) // "capped brood on bar 5 solid eggs on bar 4"
-	case last.is(kBrood):
-		ends = false
 	case last.is(kDot):
 		ends = true
 	case last.is(kDo):

@@ -41,9 +41,6 @@ func (s *scan) step(i int) {
 		f.bars, f.located = r.bars, true
 	}
 	r.inHand = awaiting
-	if len(there) > 0 {
-		r.inHand = thisLine
-	}
 	r.stepped = true
 	s.headed, s.sideFirst = true, ""
 	s.no = -1

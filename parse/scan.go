@@ -219,9 +219,6 @@ func (s *scan) barsTotal(i int) bool {
 // there means the bar in hand, but not in "there is", nor does "here" at the head of a
 // statement.
 func (s *scan) there(i int) {
-	if s.at(i).text == "here" && (i == 0 || s.at(i-1).is(kBut)) {
-		return // "my cousin's had foul smell but here there is none": this hive
-	}
 	if next := s.at(i + 1); s.at(i).text != "there" || next == nil || !next.any3(kBe, kHave, kOn) {
 		s.here = true
 	}

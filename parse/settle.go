@@ -216,9 +216,6 @@ func (s *scan) wholeAt(i int) {
 		return // "bar four has brood but no eggs that I could see"
 	}
 	it.used = true
-	if prev := s.at(i - 1); prev != nil && prev.is(kBrood) {
-		return // "brood on bar four, the pattern as a whole is good"
-	}
 	n := len(s.found)
 	if n > s.bound && s.headed && s.found[n-1].present && it.isWord2("throughout", "all through") {
 		return // "bar 7, sealed brood throughout": of its comb

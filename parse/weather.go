@@ -142,12 +142,6 @@ func (r *reader) foretold(c *clause, i int) bool {
 	return r.wordIn(c.items[k:i], "forecast", "promised", "predicted", "threatened")
 }
 
-// ofHerMark reports whether the phrase in which item i stands tells of the queen or her mark.
-func (r *reader) ofHerMark(c *clause, i int) bool {
-	p := phraseSoFar(c.items, i)
-	return kindsOf(p).hasOne([]kind{kQueen, kDot, kColour, kShe})
-}
-
 // skyHere reports whether a word for the sky tells of today's.
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
@@ -161,7 +155,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if r.foretold(c, i) {
 		return false
 	}
-	if c.hasAny(kDot, kColour) && c.has(kQueen) && (r.inList(ambiguousSkies, text) || r.ofHerMark(c, i)) {
+	if c.hasAny(kDot, kColour) && c.has(kQueen) && r.inList(ambiguousSkies, text) {
 		return false // "her dot still bright", but "queen marked white, sunny"
 	}
 	if !r.inList(ambiguousSkies, text) {

@@ -3,14 +3,13 @@ package parse
 import (
 	"slices"
 	"strconv"
-	"strings"
 )
 
 // bar takes a reference to bars: the head of what follows, or the place of
 // what went before.
 func (s *scan) bar(i int) {
 	it, r := s.at(i), s.r
-	if it.taken && !s.takenHolds(i) {
+	if it.taken {
 		return
 	}
 	it.used = true
@@ -185,15 +184,6 @@ func (s *scan) onOneOf(i int) bool {
 // thereToo: "eggs there and on bar five" places them on the bar in hand as well.
 func (s *scan) thereToo(i int) bool {
 	return i > 2 && s.at(i-1).is(kOn) && s.at(i-2).is(kAnd) && (s.at(i-3).is(kThere) || s.at(i-3).is(kBar) && s.here) && len(s.r.bars) == 1
-}
-
-// takenHolds: what was on bars that are gone can be told behind them.
-func (s *scan) takenHolds(i int) bool {
-	if s.r.spokeOf.deed != s.r.sentenceNo || i+1 >= len(s.c.items) || !s.r.describesBars(s.c.items, i+1) {
-		return false
-	}
-	_, do, _ := strings.Cut(s.r.lastDeed, ".")
-	return do == "harvest" || do == "remove_bar"
 }
 
 // barelyApart reports whether only a comma and little words part two findings
