@@ -140,6 +140,7 @@ var mornings = map[string][]saying{
 		{"dribbled in 35 ml of oxalic acid", "actions.treat=yes actions.treat.amount=35 actions.treat.unit=ml actions.treat.what=oxalic acid"},
 		{"trickled in half a litre of syrup", "actions.feed=yes actions.feed.amount=0.5 actions.feed.unit=l actions.feed.what=syrup"},
 		{"my father cut out every cell he ever saw", ""},
+		{"my uncle cut down every queen cell he could find", ""},
 	},
 	"the people and their mood": {
 		{"the bees were nervous, fair play to them", "temper.score=2"},
@@ -147,6 +148,7 @@ var mornings = map[string][]saying{
 		{"hive two medium and steady leave them to it", "hive=2 strength.word=moderate temper.score=3"},
 		{"hive two is only middling", "hive=2 strength.word=moderate"},
 		{"they were calm and i shut the lid down sharpish", "temper.score=4"},
+		{"i closed up sharpish it was a fierce big job", ""},
 		{"she is still laying a lovely pattern", "brood_pattern=solid"},
 		{"she lays a patchy pattern", "brood_pattern=patchy"},
 		{"her dot has worn right away", "queen.marked=no queen.worn=yes"},
