@@ -40,7 +40,7 @@ var leads = [...]lead{
 	// "gave Juniper half an hour"
 	{weight: enough - 1, last: []string{"gave"}, also: (*mention).givenTime},
 	// "I am sore, for Juniper has paid me back"
-	{weight: enough - 1, last: []string{"for", "because", "since", "but", "and", "though", "although", "while", "so"}, also: (*mention).doneToMeAndTold},
+	{weight: enough - 1, also: (*mention).doneToMeAndTold},
 	// "one colony, namely Juniper"
 	{weight: enough, last: []string{"namely"}},
 	// "Juniper on the label"
@@ -166,7 +166,7 @@ func (m *mention) isAsHivesAre() bool { return m.isHowHivesAre(m.toks, m.i, m.en
 func (m *mention) givenTime() bool { return m.reader.givenTime(m.toks, m.end) }
 
 func (m *mention) doneToMeAndTold() bool {
-	return m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
+	return m.i > 0 && m.says(m.toks[m.i-1], m.wordsOf[joiningClauses]...) && m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
 }
 
 func (m *mention) onLabel() bool {

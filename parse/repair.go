@@ -70,7 +70,7 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 		return slices.Delete(items, k-2, k+1), true
 	case it.is(kNo) && r.bareNo(it):
 		if from := sawNot(items, k); from >= 0 {
-			return untold(items, from, k+3), true
+			return takeOut(items, from, k+3, colon), true
 		}
 		if deed := redone(items, k); deed > 0 {
 			return didInstead(items, k, deed), true
@@ -148,12 +148,13 @@ func sawNot(items []item, k int) int {
 	return -1
 }
 
-// untold takes out the items that a speaker takes back, and lets what follows begin anew.
-func untold(items []item, from, end int) []item {
+// takeOut takes out the items that a speaker takes back. What follows stands behind the pause
+// that they stood behind, and at least behind another: "saw the queen no I didn't".
+func takeOut(items []item, from, end int, least pause) []item {
 	first := items[from].pause
 	items = slices.Delete(items, from, end)
 	if from < len(items) {
-		items[from].pause = max(items[from].pause, first, colon)
+		items[from].pause = max(items[from].pause, first, least)
 	}
 	return items
 }
@@ -217,10 +218,7 @@ func (r *reader) scratch(items []item, k int) []item {
 			return mended
 		}
 	}
-	first := items[from].pause
-	items = slices.Delete(items, from, k+1)
-	if from < len(items) {
-		items[from].pause = max(items[from].pause, first)
+	if items = takeOut(items, from, k+1, none); from < len(items) {
 		items[from].mended = true
 	}
 	return items
