@@ -106,7 +106,7 @@ func (n *bareNumber) pairOpens() bool {
 	if !and.is(kAnd) || !barNumber(other) || other.n.lo <= first || what.pause > none {
 		return false
 	}
-	if what.isWord5("have", "hold", "held", "had", "contain") {
+	if n.isWord(what, pluralVerbs...) {
 		otherHives := n.cur.hive != "" && n.cur.hive[0] <= '9'
 		return !otherHives && n.i+4 < len(n.items) && n.items[n.i+4].any4(kContent, kComb, kFull, kAmount)
 	}

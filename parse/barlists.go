@@ -231,7 +231,7 @@ func (r *reader) pairOfBars(items []item, and int) bool {
 		return false // "eggs on bar four, and bar five had larvae"
 	}
 	if k >= 0 && items[k].any(kOn, kAfter) && and+3 < len(items) && items[and+3].pause == none && items[and+3].any4(kBe, kHave, kContent, kComb) &&
-		!items[and+3].isWord5("are", "have", "were", "hold", "had") {
+		!slices.Contains(pluralVerbs, items[and+3].text) {
 		return false // "on bar 6 and bar 7 are eggs" is of both
 	}
 	return and+2 < len(items) && barNumber(&items[and+2])

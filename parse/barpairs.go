@@ -7,7 +7,7 @@ package parse
 // behind it.
 func (r *reader) barWithArticle(items []item, k int) bool {
 	return k+2 < len(items) && items[k].text == "the" && items[k+1].is(kBar) && items[k+1].pause == none &&
-		!(k+3 < len(items) && r.isWord(&items[k+3], "is", "has", "was", "had", "holds", "looks", "contains"))
+		!(k+3 < len(items) && r.isWord(&items[k+3], singularVerbs...))
 }
 
 // onBoth is where the second of two bars is named that what follows is on, 0 where it

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // denies decides whether the denial in force reaches the finding at i. It
 // does over bare nouns joined by "or", "and" or commas in a list with "or"; a
@@ -114,7 +117,7 @@ func (s *scan) deniedAfter(i int) bool {
 // "beetles hiding under the lid".
 func (s *scan) hidesSomewhere(k int) bool {
 	next := s.at(k + 1)
-	return strings.HasPrefix(s.at(k).text, "hid") && next != nil && next.pause == none && (next.any4(kPlace, kOn, kAfter, kTween) || next.isWord5("under", "beneath", "below", "behind", "inside"))
+	return strings.HasPrefix(s.at(k).text, "hid") && next != nil && next.pause == none && (next.any4(kPlace, kOn, kAfter, kTween) || slices.Contains(prepositionsOfShelter, next.text))
 }
 
 // noneInMine reads what is denied of this hive after it was told of another: "my

@@ -93,12 +93,12 @@ func (r *reader) ownVerb(items []item, i int) bool {
 		return false
 	}
 	if len(items[i].bars) > 1 { // "eggs on bars 4 and 5, and bars 8 and 9 are half honey"
-		return items[i-1].is(kAnd) && items[i-1].pause == comma && r.isWord(&items[next], "are", "were", "have", "had", "hold", "held", "contain")
+		return items[i-1].is(kAnd) && items[i-1].pause == comma && r.isWord(&items[next], pluralVerbs...)
 	}
 	if items[next].is(kFull) && at(items, next+1).is(kOf) || items[next].is(kComb) && r.closed(items, next) {
 		return true // "eggs on bar four and bar seven full of honey"
 	}
-	return r.isWord(&items[next], "is", "was", "'s", "has", "had", "holds", "contains", "looks") || items[i-1].pause == comma && items[next].any(kBe, kHave)
+	return r.isWord(&items[next], singularVerbs...) || items[i-1].pause == comma && items[next].any(kBe, kHave)
 }
 
 // howMuchBehind reports whether nothing but how much and where follows a

@@ -248,7 +248,7 @@ func (r *reader) helping(c *clause, i int, do string, over ...kind) *deed {
 
 func (r *reader) givenWord(c *clause) bool {
 	for k := range c.items {
-		if c.items[k].is(kDo) && !r.isWord(&c.items[k], "given", "had", "got", "fed", "trickled", "dribbled", "applied") {
+		if c.items[k].is(kDo) && !r.isWord(&c.items[k], r.wordsOf[dosing]...) && !c.items[k].isWord2("had", "got") {
 			return false
 		}
 	}

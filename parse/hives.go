@@ -419,7 +419,7 @@ func (r *reader) headsName(before []item, back int) bool {
 	if back == 1 && (prev.anyOf(told) || prev.any(kName, kWhole) || placed) && (r.named || hasKind(before, kName)) && (before[k].is(kPlant) || before[k].lists.has(plantNames) || before[k].lists.has(placesNear)) {
 		return true // "apple hive calm not one sting pear hive snappy", "… no mark on bar 4 gate hive …"
 	}
-	if prev.isWord4("over at the", "in my own", "of my own", "own") || ownName(before, k) && !r.isWord(prev, "than", "like", "not", "as", "another", "every") {
+	if prev.isWord4("over at the", "in my own", "of my own", "own") || ownName(before, k) && !r.isWord(prev, comparing...) {
 		return true // ours, where a hive's name follows; "no lids today garden hive 24.6 kg"
 	}
 	return prev.any(kDate, kYes, kArt, kOn, kOf, kTo, kFrom, kAnd, kThen, kNext, kBe, kHave, kRepair) || prev.is(kNum) && prev.n.article ||

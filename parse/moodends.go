@@ -38,7 +38,7 @@ func (r *reader) endsPast(c *clause) bool {
 		who, verb = second, c.next(1)
 	}
 	switch {
-	case first.pause == comma && first.isWord5("is", "are", "'s", "has", "have"):
+	case first.pause == comma && r.isWord(first, presentVerbs...):
 		return true // "bar 9, which I put in a fortnight ago, is half built"
 	case who.isWord3("it", "they", "that") && verb.isWord4("is", "'s", "are", "'re"):
 		return true // "put it in two weeks ago, and it is about two thirds drawn"

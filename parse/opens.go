@@ -2,6 +2,7 @@ package parse
 
 import (
 	"math/bits"
+	"slices"
 	"strings"
 )
 
@@ -125,7 +126,7 @@ func sawSoMany(items []item, i int) bool {
 	if i+1 == len(items) || !items[i].is(kSeen) || !items[i+1].is(kNum) || items[i+1].n.article || items[i+1].pause > none {
 		return false
 	}
-	return i+2 == len(items) || items[i+2].pause >= comma || items[i+2].any3(kOf, kOn, kPlace) || items[i+2].isWord5("under", "beneath", "below", "inside", "behind")
+	return i+2 == len(items) || items[i+2].pause >= comma || items[i+2].any3(kOf, kOn, kPlace) || slices.Contains(prepositionsOfShelter, items[i+2].text)
 }
 
 func (r *reader) opensAsking(o *opener) verdict {

@@ -1,6 +1,9 @@
 package parse
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+)
 
 // The bar that the queen was seen on.
 
@@ -39,7 +42,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, "on it", "on here", "on there", "on this one", "on that one")) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, onTheBar...)) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}
@@ -55,7 +58,7 @@ func thatSameBar(items []item, k int) bool {
 // "there's the queen on this bar".
 func (r *reader) onThatBar(items []item) bool {
 	for k := range items {
-		if items[k].isWord5("on it", "on here", "on there", "on this one", "on that one") || thatSameBar(items, k) {
+		if slices.Contains(onTheBar, items[k].text) || thatSameBar(items, k) {
 			return true
 		}
 	}

@@ -33,7 +33,7 @@ func (r *reader) relatives(items []item) []item {
 // which used to be honey is sealed brood".
 func usedToBe(items []item, i int) {
 	for k := i + 1; k < len(items) && items[k].pause == none; k++ {
-		if items[k].isWord5("is", "are", "has", "have", "'s") && !items[k-1].is(kThen) {
+		if slices.Contains(presentVerbs, items[k].text) && !items[k-1].is(kThen) {
 			items[k].pause = comma
 			return
 		}

@@ -94,7 +94,7 @@ func (r *reader) namedInTalk(items []item, i int, before []item) (string, int) {
 	if !r.callableAlone(name) || !behind.anyOf(ofNamed) {
 		return "", 0
 	}
-	if k := len(before) - 2; k >= 0 && name.pause == none && (before[k].any3(kArt, kTheirs, kEach) || r.isWord(&before[k], "than", "like", "not", "as", "another", "every")) {
+	if k := len(before) - 2; k >= 0 && name.pause == none && (before[k].any3(kArt, kTheirs, kEach) || r.isWord(&before[k], comparing...)) {
 		return "", 0
 	}
 	return name.text, 1

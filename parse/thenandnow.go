@@ -1,5 +1,7 @@
 package parse
 
+import "slices"
+
 // Where a statement turns from one time to another.
 
 // bracketOfThen reports whether brackets open at item i in which something is told to have
@@ -44,7 +46,7 @@ func isByNow(items []item, i int) bool {
 	if i+1 < len(items) && items[i].isWord4("it", "that", "they", "she") && items[i].pause == none {
 		i++ // "and that's sealed brood now"
 	}
-	if !items[i].isWord6("is", "are", "has", "have", "'s", "'re") || items[i].pause > none {
+	if !slices.Contains(presentVerbs, items[i].text) || items[i].pause > none {
 		return false
 	}
 	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
