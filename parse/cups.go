@@ -8,15 +8,13 @@ import "slices"
 // placedCups takes "cup" for a queen cup where it stands on a bar: "there was one
 // cup on bar six", "queen cells: 1 cup, b6".
 func (r *reader) placedCups(items []item) {
-	cells := false
 	for i := range items {
 		if it := &items[i]; it.is(kUnit) && i > 0 && items[i-1].is(kNum) && items[i-1].n.whole() {
 			onBar := i+2 < len(items) && items[i+1].is(kOn) && items[i+2].is(kBars)
-			if onBar || barBeside(items, i) || foundBeside(items, i) || cells && items[i-1].pause == colon && (i+1 == len(items) || items[i+1].is(kBars) || items[i+1].pause >= comma) {
+			if onBar || barBeside(items, i) || foundBeside(items, i) {
 				r.readCup(it)
 			}
 		}
-		cells = items[i].is(kCell) && items[i].colon || cells && items[i].pause < stop
 	}
 }
 

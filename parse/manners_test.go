@@ -101,6 +101,7 @@ var manners = map[string][]saying{
 	// cells of which one hangs elsewhere, and bees on some of the bars.
 	"another on a bar": {
 		{"A sealed cell on bar 6, another on bar 8.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},
+		{"Two sealed cells on bar 4. Two more on bar 6.", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=2 bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=2"},
 		{"Two charged cells on bar 3, a third on bar 5. Another on bar 7.", "bars.3.queen_cells.charged=yes bars.3.queen_cells.charged.count=2 bars.5.queen_cells.charged=yes bars.5.queen_cells.charged.count=1 bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=1"},
 		{"Two swarm cells on bar 4 and three more on bar 6.", "bars.4.queen_cells.any=yes bars.4.queen_cells.any.count=2 bars.4.queen_cells.any.kind=swarm bars.6.queen_cells.any=yes bars.6.queen_cells.any.count=3 bars.6.queen_cells.any.kind=swarm"},
 		{"Eight of its combs are covered with bees.", "strength.bars_of_bees=8"},

@@ -99,8 +99,7 @@ func (r *reader) titled(items []item) int {
 
 // heardOf reports whether nothing is said but that one has it from others: "…, I hear".
 func (r *reader) heardOf(items []item) bool {
-	return len(items) == 1 && r.isWord(&items[0], r.wordsOf[hearsay]...) ||
-		len(items) == 2 && items[0].isWord2("i", "we") && items[1].isWord2("hear", "gather")
+	return len(items) == 1 && r.isWord(&items[0], r.wordsOf[hearsay]...)
 }
 
 // untold reports whether nothing is said but that one could not tell.
