@@ -12,6 +12,8 @@ func TestHivesInRunningSpeech(t *testing.T) {
 		{"hive two calm then went over to hive three eggs on bar four", "hive=2 temper.score=4 / hive=3 bars.4.eggs=yes"},
 		{"hive two calm we moved on to hive three bar two eggs", "hive=2 temper.score=4 / hive=3 bars.2.eggs=yes"},
 		{"hive two put a bar in behind bar nine over to hive three bar four pollen", "hive=2 actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=9 / hive=3 bars.4.pollen=yes"},
+		{"no queen cells in hive two none in hive three", "hive=2 queen_cells.any=no / hive=3 queen_cells.any=no"},
+		{"chalkbrood in hive two none in hive three no stings", "hive=2 signs.chalkbrood=yes / hive=3 signs.chalkbrood=no temper.stings=0"},
 		{"hive two bar four was moved over to hive three", "hive=2 actions.move_bar=yes actions.move_bar.bar=4 actions.move_bar.to_hive=3"},
 		{"brook hive bar two eggs next one ferry hive calm back to brook queen on bar four", "hive=brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},
 		{"upper brook hive bar two eggs next ferry hive calm back at brook queen on bar four", "hive=upper brook queen.seen=yes queen.bar=4 bars.2.eggs=yes / hive=ferry temper.score=4"},

@@ -195,8 +195,8 @@ func (r *reader) dropPassing() {
 	r.all = kept
 }
 
-// dropUntold leaves out the hives of names that nothing but the words around them tells to be a hive's,
-// and of which nothing was told but the weather: they may be of anything. What was not read of them stays
+// dropUntold leaves out the hives of names for which hardly anything speaks, and of which nothing was told
+// but the weather: they may be of anything. What was not read of them stays
 // with the hive before, or the first.
 func (r *reader) dropUntold() {
 	told := func(b *builder) bool { return len(b.entries) > r.weatherOf(b) }
@@ -207,7 +207,7 @@ func (r *reader) dropUntold() {
 	var left []string
 	for _, b := range r.all {
 		switch {
-		case told(b) || !r.names[b.hive]:
+		case told(b) || !r.unsureNames[b.hive]:
 			b.remarks = append(left, b.remarks...)
 			kept, left = append(kept, b), nil
 		case len(kept) > 0:

@@ -113,3 +113,23 @@ func (r *reader) ofWeather(it *item) bool {
 	rule := r.rule(it, kLeaf)
 	return it.any(kSky, kWind) || rule != nil && strings.HasPrefix(rule.ID, "temperature")
 }
+
+// noneElsewhere puts what was told of one hive behind the "none" that tells of another: "no queen cells
+// in hive two, none in hive three".
+func (r *reader) noneElsewhere(items []item) []item {
+	var thing *item
+	for i := 0; i+2 < len(items); i++ {
+		switch it := &items[i]; {
+		case it.any3(kCell, kSign, kContent):
+			told := *it
+			thing = &told
+		case thing != nil && it.text == "none" && items[i+1].text == "in" && items[i+2].is(kName):
+			it.kinds, it.says, it.pause = setOf(kNo), r.denial, max(it.pause, comma)
+			told := *thing
+			told.pause = none
+			items = slices.Insert(items, i+1, told)
+			i++
+		}
+	}
+	return items
+}

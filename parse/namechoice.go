@@ -80,6 +80,15 @@ func (p properNames) short(names map[string]bool) map[string]string {
 	return full
 }
 
+// unsure are those names of hives for which no more than one clue speaks.
+func (p properNames) unsure(names map[string]bool) map[string]bool {
+	unsure := map[string]bool{}
+	for name := range names {
+		unsure[name] = p[name].weight <= enough
+	}
+	return unsure
+}
+
 // inFocus adds the names that the talk turns to: with words that say so, or several of
 // them at the heads of sentences, or one that stands amid a sentence too.
 func (p properNames) inFocus(names map[string]bool) {

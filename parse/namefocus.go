@@ -26,7 +26,7 @@ func (r *reader) focusOn(toks []token, i, end int) focus {
 		}
 	case !begins && r.saidThat(toks, i) && r.doesAsHive(toks, i, end):
 		turns = headed
-	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end), r.exclaimed(toks, i, end):
+	case !begins && r.ledTo(toks, i) && r.leftAt(toks, end) && !(r.says(toks[i-1], "in") && r.ofSomebody(toks, i-1)), r.exclaimed(toks, i, end):
 		turns = turnedTo
 	}
 	if turns == noFocus || !r.talksOfHive(toks, end, nextSentences) {

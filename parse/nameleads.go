@@ -241,7 +241,7 @@ func (m *mention) hasTime() bool {
 }
 
 func (m *mention) foundIn() bool {
-	return m.i > 1 && m.joined() && (m.toldNear(m.toks, m.i-1, setOf(kSign, kContent, kCell, kQueen, kSeen)) || m.barBeforeIn(m.toks, m.i))
+	return m.i > 1 && m.joined() && !m.ofSomebody(m.toks, m.i-1) && (m.toldNear(m.toks, m.i-1, setOf(kSign, kContent, kCell, kQueen, kSeen)) || m.barBeforeIn(m.toks, m.i))
 }
 
 func (m *mention) inAtHead() bool {

@@ -10,7 +10,7 @@ import (
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
-	r.shortNames = nil
+	r.shortNames, r.unsureNames = nil, nil
 	byWord := r.namedByWord(toks)
 	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
@@ -39,6 +39,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 	if byWord {
 		r.addBesideWord(toks, found, names)
 	}
+	r.unsureNames = found.unsure(names)
 	for _, name := range lines {
 		names[name] = true
 	}

@@ -154,7 +154,7 @@ func TestTurnsToHives(t *testing.T) {
 		{"Edith is in a temper. Eggs on bar five. Nothing is wrong with Cyril, no mites at all.", "edith / cyril"},
 		{"Cold today. Boris came to 19 kilos. Doreen went to 21 kg. No eggs.", "boris / doreen"},
 		{"We went up in the rain. Dad came to 24 kilos of chutney. Eggs on bar four.", ""},
-		{"Cold today. Boris has emptied his feeder. Doreen has eaten every crumb of the fondant. No eggs.", "boris / doreen"},
+		{"Cold today. Boris has emptied his feeder. Bees on six bars. Doreen has eaten every crumb of the fondant. No eggs.", "boris / doreen"},
 		{"Greta troubles me. Her queen was on bar three. Hilde is quite the opposite. Eggs on bar four.", "greta / hilde"},
 		{"Cold today. Greta slumbers. Her stores are short. Hilde has wasps.", "greta / hilde"},
 		{"Boris has eggs on bar five. Two bars went from Boris to Doreen this morning.", "boris"},

@@ -205,7 +205,7 @@ func (m *mention) workedOn() bool {
 	if k > 0 && m.says(m.toks[k], "the") && m.toks[k].pause == none {
 		k-- // "In the Major the queen sits on 5"
 	}
-	if !m.says(m.toks[k], m.wordsOf[colonyLinks]...) || m.ofSomebody(k) {
+	if !m.says(m.toks[k], m.wordsOf[colonyLinks]...) || m.ofSomebody(m.toks, k) {
 		return false
 	}
 	if k > 0 && m.toks[k-1].lists.has(being) && !m.toldNear(m.toks, k-1, setOf(kQueen, kContent, kCell)) {
@@ -222,12 +222,12 @@ func (m *mention) workedOn() bool {
 
 // ofSomebody reports whether what stands before token k, which says where, is somebody else or his, or
 // over there: "a guy in Worcester had it", "his own bees in Worcester", "Dwayne's bees over in Worcester".
-func (m *mention) ofSomebody(k int) bool {
-	if k > 0 && m.toks[k].pause == none && m.says(m.toks[k-1], "over", "out", "away") {
+func (r *reader) ofSomebody(toks []token, k int) bool {
+	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "over", "out") {
 		return true
 	}
-	for j := k - 1; j >= 0 && j >= k-4 && m.toks[j+1].pause == none; j-- {
-		if m.says(m.toks[j], m.wordsOf[otherKeepers]...) || m.toks[j].lists.has(kin) {
+	for j := k - 1; j >= 0 && j >= k-4 && toks[j+1].pause == none; j-- {
+		if r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin) {
 			return true
 		}
 	}

@@ -11,7 +11,7 @@ import (
 // those of hives, and people, places and words of the language in the same places.
 func TestStands(t *testing.T) {
 	for _, c := range [...]struct{ said, hives string }{
-		{"Anvil built two combs this week. Hammer, meanwhile, has not touched the syrup and is down to three seams of bees.", "anvil / hammer"},
+		{"Anvil built two combs this week and has no brood. Hammer, meanwhile, has not touched the syrup and is down to three seams of bees.", "anvil / hammer"},
 		{"Pelmet threw a swarm at noon. Four cells on bar six.", "pelmet"},
 		{"Clarinet won't stop building. I added three bars.", "clarinet"},
 		{"Behind the shed, Hatstand is on nine bars, and I saw the queen on bar five.", "hatstand"},
@@ -49,7 +49,9 @@ func TestStands(t *testing.T) {
 		{"Ladle is calm, eggs on bar two. Next to it is Sieve. No larvae there.", "ladle / sieve"},
 		{"The Marigold I opened first, bees on nine bars. The Gold Crown is another story. No eggs in her.", "marigold / gold crown"},
 		{"Big Clanger had ten seams and eggs on bar four. The Tin Lady is weak. I will feed Clanger on Friday.", "big clanger / tin lady"},
+		{"Ladle was calm, eggs on bar two. Sieve is the opposite of Ladle. She was runny, with brood on three bars.", "ladle / sieve"},
 		// and what is none
+		{"Barrow lay in the shade and watched. Ladle is calm, eggs on bar two.", "ladle"},
 		{"Ladle is calm, eggs on bar two. I am worried about Nigel. Three seams of bees is all he has left.", "ladle"},
 		{"Ladle is calm, eggs on bar two. Her Majesty was on bar four, and Mr Tansy saw her too.", "ladle"},
 		{"Ladle is calm, eggs on bar two. A guy in Oakham had foulbrood. Wendel's bees over in Oakham are mean.", "ladle"},

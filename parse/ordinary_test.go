@@ -122,7 +122,7 @@ var ordinary = map[string][]saying{
 	"a sentence joined to the one before": {
 		{"Bar 4 has eggs and brood. So bar 5 is empty comb. And on 6, a patch of honey.", "bars.4.eggs=yes bars.4.brood=yes bars.5.empty=yes bars.6.honey=yes bars.6.honey.amount=little"},
 		{"Hive 2. So weak, and stores low. And wax moth? None.", "hive=2 strength.word=weak stores.word=light signs.wax_moth=no"},
-		{"Opened Juniper. And Bertha is booming, bees on ten bars.", "hive=juniper / hive=bertha strength.word=strong strength.bars_of_bees=10"},
+		{"Opened Juniper, all calm. And Bertha is booming, bees on ten bars.", "hive=juniper temper.score=4 / hive=bertha strength.word=strong strength.bars_of_bees=10"},
 		{"Juniper was calm, eggs on bar four. And Tim was late. Fed her.", "hive=juniper temper.score=4 bars.4.eggs=yes actions.feed=yes"},
 		{"Hive 2. So did I see the queen? I did not.", "hive=2 queen.seen=no"},
 		{"Bar 5 is full of eggs. So is bar 6.", "bars.5.eggs=yes bars.5.eggs.cover=1 bars.6.eggs=yes? bars.6.eggs.cover=1"},

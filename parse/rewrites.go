@@ -31,6 +31,7 @@ var rewrites = []rewrite{
 	{all: setOf(kHave, kBar, kFrom), amend: (*reader).gotBars},
 	{put: (*reader).several},
 	{when: speaksOfHives, put: (*reader).oneByOne},
+	{all: setOf(kNot), any: setOf(kCell, kSign, kContent), when: namesHive, put: (*reader).noneElsewhere},
 	{put: (*reader).placeHives},
 	{all: setOf(kDo, kTo), amend: (*reader).movesOn},
 	{all: setOf(kBar), list: 1 << going, put: (*reader).barsWent},
