@@ -62,6 +62,8 @@ var (
 		{-2 * enough, (*mention).titled},        // "Auntie Nora"
 		{-2 * enough, (*mention).ofFeast},       // "St George's Day", "Burns Night"
 		{-2 * enough, (*mention).numbered},      // "Year Six", "the Form Two girls"
+		{-2 * enough, (*mention).isADay},        // "Juhannus was yesterday"
+		{-2 * enough, (*mention).hasKin},        // "Tyler's mum"
 		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
 		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
 		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
@@ -136,6 +138,16 @@ func (m *mention) ofFeast() bool {
 		day++
 	}
 	return m.behindPause(none) && day < len(m.toks) && m.toks[day].has(capital) && m.toks[day].pause == none && m.says(m.toks[day], "day", "eve", "night", "week", "sunday", "monday", "tuesday", "fair", "term")
+}
+
+// isADay reports whether the run is said to be a day: "Juhannus was yesterday".
+func (m *mention) isADay() bool {
+	return m.is() && m.end+1 < len(m.toks) && m.toks[m.end+1].pause == none && (m.behind(1, "yesterday", "tomorrow") || m.isCalendarWord(m.toks[m.end+1]))
+}
+
+// hasKin reports whether the run has kin: "Tyler's mum".
+func (m *mention) hasKin() bool {
+	return m.behind(0, "'s") && m.behindPause(none) && m.end+1 < len(m.toks) && m.toks[m.end+1].pause == none && m.toks[m.end+1].lists&(1<<kin|1<<titles) != 0 && !m.toks[m.end+1].has(capital) && !m.behind(1, "old", "young", "little")
 }
 
 // numbered reports whether the run ends in a word for what has numbers and is no hive: "Year Six".

@@ -93,8 +93,8 @@ func (r *reader) namesAThing(toks []token, k int) bool {
 	return which
 }
 
-// givenTime reports whether a while or a look is what a name was given.
-func (r *reader) givenTime(toks []token, end int) bool {
+// givesTime reports whether a while or a look is what a name was given.
+func (r *reader) givesTime(toks []token, end int) bool {
 	for k := end; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
 		if r.says(toks[k], r.wordsOf[givenTimes]...) {
 			return true

@@ -85,6 +85,10 @@ var leads = [...]lead{
 	{weight: enough, last: []string{"at", "on", "outside", "round", "around", "under", "in"}, also: (*mention).ownsPart},
 	// "when I lifted Juniper's roof"
 	{weight: enough, last: []string{"lifted", "raised", "opened", "off", "under", "beneath", "inside", "tapped", "hefted", "shut", "closed"}, also: (*mention).ownsPart},
+	// "worked Juniper from the back"
+	{weight: enough, also: (*mention).goneThrough},
+	// "my one colony is Juniper"
+	{weight: enough, last: []string{"is", "was"}, also: (*mention).myColonyIs},
 	// "had a look in at Juniper"
 	{weight: enough, also: (*mention).visited},
 }
@@ -163,7 +167,7 @@ func (m *mention) calledSo() bool {
 
 func (m *mention) isAsHivesAre() bool { return m.isHowHivesAre(m.toks, m.i, m.end) }
 
-func (m *mention) givenTime() bool { return m.reader.givenTime(m.toks, m.end) }
+func (m *mention) givenTime() bool { return m.givesTime(m.toks, m.end) }
 
 func (m *mention) doneToMeAndTold() bool {
 	return m.i > 0 && m.says(m.toks[m.i-1], m.wordsOf[joiningClauses]...) && m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
@@ -195,6 +199,26 @@ func (m *mention) placedBefore() bool {
 		if k == 0 || m.toks[k].pause >= stop {
 			m.placed = m.toks[k].lists.has(standing) || m.says(m.toks[k], "next", "then", "last", "first", "second", "third", "in", "after", "finally")
 			return m.placed
+		}
+	}
+	return false
+}
+
+// goneThrough reports whether the run is what a keeper goes through from one end: "I worked Juniper from
+// the back".
+func (m *mention) goneThrough() bool {
+	return m.joined() && m.behindPause(none) && m.behind(0, "from") && m.behind(1, "the") && m.behind(2, "back", "front", "far", "entrance") && m.tells(nextSentences)
+}
+
+// myColonyIs reports whether a hive of the writer's is said to be the run: "my one colony is Juniper".
+func (m *mention) myColonyIs() bool {
+	hive := m.i - 2
+	if hive < 1 || !m.joined() || !m.isHiveNoun(hive) {
+		return false
+	}
+	for k := hive - 1; k >= 0 && k >= hive-3 && m.toks[k+1].pause == none; k-- {
+		if m.says(m.toks[k], "my", "our") {
+			return true
 		}
 	}
 	return false

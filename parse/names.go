@@ -350,10 +350,16 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 		return false
 	}
 	t := toks[k]
-	if r.allCapitals(toks, k, k+1) || t.end-t.start < 3 || r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
+	if r.allCapitals(toks, k, k+1) || t.end-t.start < 3 || r.isCalendarWord(t) || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
 		return false
 	}
 	return true
+}
+
+// isCalendarWord reports whether a token is a day of the week or a month.
+func (r *reader) isCalendarWord(t token) bool {
+	kind := r.dates.of(t.id).kind
+	return kind == weekdayWord || kind == monthWord
 }
 
 // opensBefore reports whether a word that stands before the name of a hive is there, "opened", "opened

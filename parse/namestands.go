@@ -91,7 +91,7 @@ func (m *mention) tellsOfColony() bool {
 	}
 	clause := head == 0 || m.toks[head].pause >= comma || m.says(m.toks[head-1], m.wordsOf[joiningClauses]...)
 	verb := m.verbBehind(m.end)
-	if clause && m.behindPause(none) && m.behind(0, "got", "gets") && m.givenToBees(m.end+1) {
+	if clause && m.behindPause(none) && m.behind(0, "got", "gets") && (m.givenToBees(m.end+1) || m.givesTime(m.toks, m.end+1)) {
 		return true // "So Curlew got a litre of syrup"
 	}
 	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not", "got")) && m.saidOfColony(verb)
@@ -227,7 +227,7 @@ func (r *reader) ofSomebody(toks []token, k int) bool {
 		return true
 	}
 	for j := k - 1; j >= 0 && j >= k-4 && toks[j+1].pause == none; j-- {
-		if r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin) {
+		if r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin) || j == k-1 && r.says(toks[j], r.wordsOf[yards]...) {
 			return true
 		}
 	}
@@ -252,7 +252,7 @@ func (m *mention) farOff() bool {
 // syrup".
 func (m *mention) givenToBees(from int) bool {
 	for k := from; k < len(m.toks) && k < from+6 && m.toks[k].pause == none; k++ {
-		if m.lex.matcher.longest(m.toks, k, nil).kinds.meet(setOf(kFixture, kSubstance, kBar, kBars)) {
+		if m.lex.matcher.longest(m.toks, k, nil).kinds.meet(setOf(kFixture, kSubstance, kBar, kBars)) || m.says(m.toks[k], "smoke") {
 			return true
 		}
 	}
