@@ -185,6 +185,7 @@ const (
 	takenByColonies
 	feelings
 	otherKeepers
+	relations
 	wholeOf
 	labelled
 	meals
@@ -382,6 +383,7 @@ var listNames = [listCount]string{
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",
 	otherKeepers:       "other keepers",
+	relations:          "relations",
 	wholeOf:            "all of",
 }
 

@@ -53,6 +53,20 @@ func (r *reader) tookAsColony(toks []token, end int) bool {
 	return false
 }
 
+// droppedMites reports whether it is told of a name how many mites it dropped: "Juniper dropped nine mites
+// in three days".
+func (r *reader) droppedMites(toks []token, end int) bool {
+	if !r.says(toks[end], "dropped", "drops", "shed", "sheds") {
+		return false
+	}
+	for k := end + 1; k < len(toks) && k < end+5 && toks[k].pause == none; k++ {
+		if r.lex.matcher.longest(toks, k, nil).kinds.has(kMite) {
+			return true
+		}
+	}
+	return false
+}
+
 // fliesAsBees reports whether it is told of a name how its bees fly or forage: "Juniper flew
 // freely", and not "Concorde flew over".
 func (r *reader) fliesAsBees(toks []token, end int) bool {

@@ -227,7 +227,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	switch close := end < len(toks) && toks[end].pause == none; {
 	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
 		return !(said(i-1, "neighbour", "neighbor") && said(i-2, "her", "its", "their") && r.isHowHivesAre(toks, i-2, end)) // "my husband Peter", not "her neighbour Tansy is queenless"
-	case close && said(end, "and") && said(end+1, "i") && !(i > 1 && toks[i].pause == none && said(i-2, "i", "we")), said(i-1, "and") && said(i-2, "i", "me"):
+	case close && said(end, "and") && said(end+1, "i") && !r.relates(toks, end+2) && !(i > 1 && toks[i].pause == none && said(i-2, "i", "we")), said(i-1, "and") && said(i-2, "i", "me"):
 		return true // "Sarah and I", and not "I adore Juniper and I fear Tansy"
 	case close && said(end, "was", "got") && said(end+1, "stung"):
 		return true // bees sting people, not hives
@@ -259,6 +259,17 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {
 		if toks[k].lists.has(speaking) {
 			return true // "Vernon from the next plot says"
+		}
+	}
+	return false
+}
+
+// relates reports whether what is told from token k on is how two get on, as is told of a hive in jest:
+// "Juniper and I are no longer on speaking terms".
+func (r *reader) relates(toks []token, k int) bool {
+	for last := k + 9; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+		if r.says(toks[k], r.wordsOf[relations]...) {
+			return r.talksOfHive(toks, k, nextSentences)
 		}
 	}
 	return false
@@ -350,7 +361,7 @@ func (r *reader) hisAre(toks []token, end int) bool {
 // name: "Walter requeened the colony", "Walter has a queen for us".
 func (r *reader) keepsBees(toks []token, end int) bool {
 	last := end + 1
-	if last >= len(toks) || toks[last].pause > none || r.ate(toks, end) || r.tookAsColony(toks, end) {
+	if last >= len(toks) || toks[last].pause > none || r.ate(toks, end) || r.tookAsColony(toks, end) || r.droppedMites(toks, end) {
 		return false
 	}
 	for _, n := range r.lex.matcher.longest(toks[:last], end, nil).rules {

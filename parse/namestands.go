@@ -69,7 +69,7 @@ func (m *mention) goesOnAsSubject() bool {
 	k := m.end
 	if aside := behindComma(m.toks, k); aside > 0 {
 		k = aside
-	} else if m.behind(0, "by") && m.behind(1, "contrast", "comparison") {
+	} else if m.behind(0, "by") && m.behind(1, "contrast", "comparison") || m.behind(0, "and") && m.behind(1, "i") && m.relates(m.toks, k+2) {
 		k += 2
 	}
 	for k < len(m.toks) && m.toks[k].pause == none && m.says(m.toks[k], m.wordsOf[verdictAdverbs]...) {
