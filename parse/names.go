@@ -423,12 +423,30 @@ func (r *reader) mayName(toks []token, i int) bool {
 	if best.end == i {
 		return true
 	}
+	homely := false
 	for _, n := range best.rules {
-		if k := r.kindOf[n]; k != kPlant && k != kColour {
+		if k := r.kindOf[n]; homelyNames.has(k) {
+			homely = true
+		} else if k != kPlant && k != kColour {
 			return false
 		}
 	}
-	return true
+	return !homely || r.capitalWithin(toks, i) || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
+}
+
+// homelyNames are the kinds of words that hives are called by as well, where they have a capital amid a
+// sentence: "started with Sunshine", "Dot", "Mild".
+var homelyNames = setOf(kSky, kTemper, kStrength, kDot, kWind)
+
+// wordWithin reports whether the word at token i, which begins a sentence, has its capital amid another.
+func (r *reader) wordWithin(toks []token, i int) bool {
+	word := r.text[toks[i].start:toks[i].end]
+	for k := range toks {
+		if toks[k].id == toks[i].id && r.text[toks[k].start:toks[k].end] == word && r.capitalWithin(toks, k) {
+			return true
+		}
+	}
+	return false
 }
 
 // says reports whether a token is one of some words.
