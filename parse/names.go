@@ -350,7 +350,7 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 		return false
 	}
 	t := toks[k]
-	if r.allCapitals(toks, k, k+1) || t.end-t.start < 3 || r.isCalendarWord(t) || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
+	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
 		return false
 	}
 	return true
@@ -425,7 +425,7 @@ func (r *reader) mayName(toks []token, i int) bool {
 	}
 	homely := false
 	for _, n := range best.rules {
-		if k := r.kindOf[n]; homelyNames.has(k) {
+		if k := r.kindOf[n]; homelyNames.has(k) || k == kDo && best.kinds.has(kDot) {
 			homely = true
 		} else if k != kPlant && k != kColour {
 			return false
