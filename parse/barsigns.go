@@ -3,11 +3,12 @@ package parse
 // Bars told by their number with the word "number": "bar number one honey, number two pollen".
 
 // tellsBarsBySign reports whether "number" stands behind the word for a bar, before it stands
-// alone: what it numbers then are bars.
+// alone, or what is said of its number is said of combs and of no hive: what it numbers then are bars.
 func (r *reader) tellsBarsBySign(toks []token) bool {
 	if !r.onFront(r.numberID) {
 		return false
 	}
+	combs := false
 	for i := range toks {
 		if toks[i].id != r.numberID || i+1 == len(toks) || toks[i+1].pause > none {
 			continue
@@ -15,12 +16,28 @@ func (r *reader) tellsBarsBySign(toks []token) bool {
 		before := i > 0 && toks[i].pause == none
 		switch {
 		case before && r.barNouns.has(toks[i-1].id):
-			return true
+			return !combs
 		case !before && !(i+2 < len(toks) && r.hiveWords.has(toks[i+2].id)): // but "number one hive"
-			return false
+			if combs = !toks[i+1].has(coloned) && r.saidOfComb(toks, i+2); !combs {
+				return false
+			}
 		}
 	}
-	return false
+	return combs
+}
+
+// saidOfComb reports whether what is found on a comb is told in the sentence that goes on at token k, and
+// nothing of a hive's bees: "Number nine came up heavy with capped honey".
+func (r *reader) saidOfComb(toks []token, k int) bool {
+	found := false
+	for from := k; k < len(toks) && (k == from || toks[k].pause < stop); k++ {
+		kinds := r.lex.matcher.longest(toks, k, nil).kinds
+		if kinds.meet(ofWhole) || toks[k].id == r.numberID {
+			return false
+		}
+		found = found || kinds.meet(setOf(kContent, kStage, kComb))
+	}
+	return found && !r.onFront(r.hivesID, r.coloniesID)
 }
 
 // numberedBar reports whether "number" and a number behind it at item i name a bar, in a note

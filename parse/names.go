@@ -313,7 +313,7 @@ func (r *reader) properRun(toks []token, i int) int {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
 		}
 	}
-	if end == i && (r.capitalWithin(toks, i) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i)) {
+	if end == i && (r.capitalWithin(toks, i) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
 		end = i + 2 // "fed the Signal Box"
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.capitalWithin(toks, end)) {
@@ -341,6 +341,16 @@ func (r *reader) pairWithin(toks []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// titledHead reports whether the title of a person and a name begin a sentence, and neither something that
+// is hers or his nor what people do follows: "Aunt Clara swarmed on Wednesday".
+func (r *reader) titledHead(toks []token, i int) bool {
+	end := i + 2
+	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) {
+		return false
+	}
+	return !r.says(toks[end], "'s") && toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists&(1<<hiveDoings|1<<swarming) != 0)
 }
 
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
@@ -410,7 +420,7 @@ const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 // numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
-	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") {
+	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) && !r.wordWithin(toks, i) || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
 	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {
@@ -442,8 +452,8 @@ var homelyNames = setOf(kSky, kTemper, kStrength, kDot, kWind)
 func (r *reader) wordWithin(toks []token, i int) bool {
 	word := r.text[toks[i].start:toks[i].end]
 	for k := range toks {
-		if toks[k].id == toks[i].id && r.text[toks[k].start:toks[k].end] == word && r.capitalWithin(toks, k) {
-			return true
+		if k > 0 && toks[k].id == toks[i].id && toks[k].pause == none && !toks[k-1].has(capital) && r.text[toks[k].start:toks[k].end] == word {
+			return !r.allCapitals(toks, k, k+1)
 		}
 	}
 	return false

@@ -33,9 +33,9 @@ func (r *reader) read() {
 			r.initials = initialsOf(r.names)
 			r.manner.monthFirst = r.tellsMonthFirst(r.toks)
 			r.manner.severalHives = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
-			r.manner.hivesByNumber = r.tellsByNumber(r.toks)
 			r.manner.hivesByCount = r.tellsByCount(r.toks)
 			r.manner.barsBySign = r.tellsBarsBySign(r.toks)
+			r.manner.hivesByNumber = !r.manner.barsBySign && r.tellsByNumber(r.toks)
 			r.manner.barsByOrder = r.tellsByOrder(r.toks)
 			r.listing = r.manner.barsByOrder
 			r.ones = r.calledOnes(r.toks)
