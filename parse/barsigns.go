@@ -3,12 +3,11 @@ package parse
 // Bars told by their number with the word "number": "bar number one honey, number two pollen".
 
 // tellsBarsBySign reports whether "number" stands behind the word for a bar, before it stands
-// alone, or what is said of its number is said of combs and of no hive: what it numbers then are bars.
+// alone: what it numbers then are bars.
 func (r *reader) tellsBarsBySign(toks []token) bool {
 	if !r.onFront(r.numberID) {
 		return false
 	}
-	combs := false
 	for i := range toks {
 		if toks[i].id != r.numberID || i+1 == len(toks) || toks[i+1].pause > none {
 			continue
@@ -16,12 +15,36 @@ func (r *reader) tellsBarsBySign(toks []token) bool {
 		before := i > 0 && toks[i].pause == none
 		switch {
 		case before && r.barNouns.has(toks[i-1].id):
-			return !combs
+			return true
 		case !before && !(i+2 < len(toks) && r.hiveWords.has(toks[i+2].id)): // but "number one hive"
-			if combs = !toks[i+1].has(coloned) && r.saidOfComb(toks, i+2); !combs {
-				return false
-			}
+			return false
 		}
+	}
+	return false
+}
+
+// tellsCombsByNumber reports whether the note tells combs by "number" alone: what is said of each number is
+// said of combs and of no hive: "Number nine came up heavy with honey. On number five there was brood."
+func (r *reader) tellsCombsByNumber(toks []token) bool {
+	if !r.onFront(r.numberID) || r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID) {
+		return false
+	}
+	combs := false
+	for i := range toks {
+		if i+1 == len(toks) || toks[i+1].pause > none || !r.isNumber(&toks[i+1]) {
+			continue
+		}
+		if r.barNouns.has(toks[i].id) {
+			return false // who says "bar 4" for a bar says something else by "number 4"
+		}
+		if toks[i].id != r.numberID {
+			continue
+		}
+		q, _ := r.numbers.read(r.text, toks, i+1)
+		if q.lo > maxBar || toks[i+1].has(coloned) || i > 0 && toks[i].pause == none && r.numberedWords.has(toks[i-1].id) || !r.saidOfComb(toks, i+2) {
+			return false
+		}
+		combs = true
 	}
 	return combs
 }
@@ -37,7 +60,7 @@ func (r *reader) saidOfComb(toks []token, k int) bool {
 		}
 		found = found || kinds.meet(setOf(kContent, kStage, kComb))
 	}
-	return found && !r.onFront(r.hivesID, r.coloniesID)
+	return found
 }
 
 // numberedBar reports whether "number" and a number behind it at item i name a bar, in a note

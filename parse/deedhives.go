@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // A hive that is named beside a deed is the one that it was done to, one that something
 // came from or went to, or begins what is said of itself.
 
@@ -81,7 +83,7 @@ func (r *reader) gaveFood(items []item, verb, i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(items) && k <= i+4 && items[k].pause == none; k++ {
-		if items[k].any(kMeasure, kSubstance) || k+1 < len(items) && items[k+1].is(kBar) && (!r.named || r.isWord(&items[k], r.wordsOf[newOnes]...)) {
+		if items[k].any(kMeasure, kSubstance) || strings.HasSuffix(items[k].text, "smoke") || k+1 < len(items) && items[k+1].is(kBar) && (!r.named || r.isWord(&items[k], r.wordsOf[newOnes]...)) {
 			return true
 		}
 	}

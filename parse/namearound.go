@@ -9,7 +9,7 @@ func (r *reader) inHiveList(toks []token, i, end int) bool {
 	k := i
 	for k > 0 && i-k < 24 {
 		switch prev := toks[k-1]; {
-		case prev.id == r.hivesID || prev.id == r.coloniesID || toks[k].pause == comma && r.countsOwn(toks, k-1):
+		case prev.id == r.hivesID || prev.id == r.coloniesID || (toks[k].pause == comma || toks[k-1].has(coloned)) && r.countsOwn(toks, k-1):
 			return listed || k < i
 		case toks[k].pause >= stop && !prev.has(coloned):
 			return false
@@ -31,7 +31,7 @@ func (r *reader) countsOwn(toks []token, k int) bool {
 	if r.says(toks[k], "both") {
 		return r.says(toks[k-1], "at", "through", "into")
 	}
-	return r.says(toks[k], "two", "three", "four", "five", "pair") && r.says(toks[k-1], "the", "my", "our", "all")
+	return r.says(toks[k], "two", "three", "four", "five", "pair") && (r.says(toks[k-1], "the", "my", "our", "all") || toks[k].has(coloned) && r.says(toks[k-1], "have", "keep", "run", "are", "got"))
 }
 
 // toldNear reports whether what is found in a hive or about it, of some kinds, is told

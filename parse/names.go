@@ -350,7 +350,7 @@ func (r *reader) titledHead(toks []token, i int) bool {
 	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) {
 		return false
 	}
-	return !r.says(toks[end], "'s") && toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists&(1<<hiveDoings|1<<swarming) != 0)
+	return !r.says(toks[end], "'s") && toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming))
 }
 
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
@@ -441,7 +441,7 @@ func (r *reader) mayName(toks []token, i int) bool {
 			return false
 		}
 	}
-	return !homely || r.capitalWithin(toks, i) || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
+	return !homely || r.capitalWithin(toks, i) || toks[i].pause >= line && beFollows(toks, i+1) >= 0 || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
 }
 
 // homelyNames are the kinds of words that hives are called by as well, where they have a capital amid a

@@ -221,13 +221,17 @@ func (m *mention) workedOn() bool {
 }
 
 // ofSomebody reports whether what stands before token k, which says where, is somebody else or his, or
-// over there: "a guy in Worcester had it", "his own bees in Worcester", "Dwayne's bees over in Worcester".
+// was kept or lost, or is over there: "a guy in Worcester had it", "his own bees in Worcester", "Dwayne's
+// bees over in Worcester", "lost a colony to wax moth at Worcester".
 func (r *reader) ofSomebody(toks []token, k int) bool {
 	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "over", "out") {
 		return true
 	}
-	for j := k - 1; j >= 0 && j >= k-4 && toks[j+1].pause == none; j-- {
-		if r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin) || j == k-1 && r.says(toks[j], r.wordsOf[yards]...) {
+	for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {
+		switch near := j >= k-4; {
+		case j < k-1 && r.says(toks[j], "kept", "keeps", "lost"), j == k-1 && r.says(toks[j], r.wordsOf[yards]...):
+			return true
+		case near && (r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin)):
 			return true
 		}
 	}

@@ -34,8 +34,9 @@ func (r *reader) read() {
 			r.manner.monthFirst = r.tellsMonthFirst(r.toks)
 			r.manner.severalHives = r.front.words.has(r.hivesID) || r.front.words.has(r.coloniesID)
 			r.manner.hivesByCount = r.tellsByCount(r.toks)
-			r.manner.barsBySign = r.tellsBarsBySign(r.toks)
-			r.manner.hivesByNumber = !r.manner.barsBySign && r.tellsByNumber(r.toks)
+			combs := r.tellsCombsByNumber(r.toks)
+			r.manner.barsBySign = combs || r.tellsBarsBySign(r.toks)
+			r.manner.hivesByNumber = !combs && r.tellsByNumber(r.toks)
 			r.manner.barsByOrder = r.tellsByOrder(r.toks)
 			r.listing = r.manner.barsByOrder
 			r.ones = r.calledOnes(r.toks)
