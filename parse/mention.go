@@ -211,7 +211,7 @@ func (m *mention) thankedOrTold() bool {
 	return thanked || m.behind(1, m.wordsOf[papers]...) && m.toks[m.end].id == m.words.ownID
 }
 
-func (m *mention) listedAsHive() bool { return !m.byWord && m.inHiveList(m.toks, m.i, m.end) }
+func (m *mention) listedAsHive() bool { return m.inHiveList(m.toks, m.i, m.end) }
 
 func (m *mention) labelsHive() bool {
 	return m.byWord && m.i > 0 && m.pause() >= line && m.coloned() && m.end-m.i <= 2 && m.end < len(m.toks) && m.hiveLabel(m.toks, m.i) && !m.listsPeople(m.toks, m.end) && m.tells(ownSentence)

@@ -9,7 +9,7 @@ func (r *reader) inHiveList(toks []token, i, end int) bool {
 	k := i
 	for k > 0 && i-k < 24 {
 		switch prev := toks[k-1]; {
-		case prev.id == r.hivesID || prev.id == r.coloniesID || (toks[k].pause == comma || toks[k-1].has(coloned)) && r.countsOwn(toks, k-1):
+		case prev.id == r.hivesID || prev.id == r.coloniesID || (toks[k].pause == comma || prev.has(coloned) || r.says(toks[k], "are")) && r.countsOwn(toks, k-1):
 			return listed || k < i
 		case toks[k].pause >= stop && !prev.has(coloned):
 			return false
