@@ -104,3 +104,17 @@ func (r *reader) lotAt(toks []token, i int) (end int, name string) {
 func (r *reader) placedLot(toks []token, i int) bool {
 	return r.mayName(toks, i+1) && toks[i-1].lists&(1<<standing|1<<visitLinks) != 0
 }
+
+// nameLone gives the one hive of a note, of which something is told and which nothing turned to by its name, the one name of a hive that
+// the note has: "The question is whether Juniper is provided for. Bars eight to ten are full."
+func (r *reader) nameLone() {
+	if r.onlyName == nil || len(r.all) != 1 || r.all[0].hive != "" {
+		return
+	}
+	b := r.all[0]
+	if len(b.entries) == r.weatherOf(b) {
+		return
+	}
+	b.hive, b.spans = r.onlyName.name, append(b.spans, r.onlyName.at)
+	b.flag("hive", "named, and not turned to", "")
+}

@@ -1,6 +1,10 @@
 package parse
 
-import "strings"
+import (
+	"strings"
+
+	"barwise/colony"
+)
 
 // Of the names that may be a hive's, weighed, those are chosen that the words around them
 // speak for.
@@ -18,10 +22,11 @@ type properName struct {
 	heads bool // a part of the note begins with it and goes on as about a hive
 	given bool // it is a name that people have
 
-	beside string // the name that it is joined to
-	focus  focus  // the surest of its mentions
-	amid   bool   // it stands amid a sentence, where only names have capitals
-	plant  bool   // it is a plant's, which has no capital there
+	beside string      // the name that it is joined to
+	at     colony.Span // where it stands first
+	focus  focus       // the surest of its mentions
+	amid   bool        // it stands amid a sentence, where only names have capitals
+	plant  bool        // it is a plant's, which has no capital there
 }
 
 // hives are the names that are those of hives.
@@ -78,6 +83,25 @@ func (p properNames) short(names map[string]bool) map[string]string {
 		names[last] = true
 	}
 	return full
+}
+
+// namedAt is the name of a hive and where it stands first.
+type namedAt struct {
+	name string
+	at   colony.Span
+}
+
+// only is the one name of a hive that there is and for which enough speaks, nil where there are more.
+func (p properNames) only(names map[string]bool) *namedAt {
+	if len(names) != 1 {
+		return nil
+	}
+	for name := range names {
+		if n := p[name]; n.weight >= enough {
+			return &namedAt{name, n.at}
+		}
+	}
+	return nil
 }
 
 // unsure are those names of hives for which no more than one clue speaks.

@@ -241,6 +241,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "I must ask Sarah"
 	case close && said(end, "for") && end+1 < len(toks) && r.says(toks[end+1], r.wordsOf[meals]...):
 		return true // "went round to Walter for tea"
+	case close && r.tellsOfKin(toks, end):
+		return true // "Margaret had us in fits over her brother's bees"
 	case close && r.lostHis(toks, end):
 		return true // "Walter at the road end has lost his to the wasps"
 	case close && r.hasHisOwn(toks, end):
@@ -304,6 +306,17 @@ func (r *reader) hasHisOwn(toks []token, end int) bool {
 	}
 	for k := end + 1; k+1 < len(toks) && k < end+8 && toks[k+1].pause == none; k++ {
 		if r.says(toks[k], "of", "in", "with", "from") && r.says(toks[k+1], "his", "hers", "theirs") && (k+2 == len(toks) || toks[k+2].pause > none || r.says(toks[k+2], "already", "too", "and", "last", "this") || !r.says(toks[k+1], "his") || toks[k+2].id == r.hivesID || toks[k+2].id == r.hiveID) {
+			return true
+		}
+	}
+	return false
+}
+
+// tellsOfKin reports whether kin of the one of a name are told of in the sentence: "Margaret had us in fits
+// over her brother's bees".
+func (r *reader) tellsOfKin(toks []token, end int) bool {
+	for k := end; k+1 < len(toks) && k < end+10 && toks[k].pause == none; k++ {
+		if r.says(toks[k], "her", "his") && toks[k+1].lists.has(kin) && toks[k+1].pause == none {
 			return true
 		}
 	}

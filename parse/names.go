@@ -3,6 +3,8 @@ package parse
 import (
 	"slices"
 	"strings"
+
+	"barwise/colony"
 )
 
 // properNames finds the names that the note's first page gives its hives without
@@ -10,7 +12,7 @@ import (
 // weighed by the words around it; people are told from hives by their titles
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
-	r.shortNames, r.unsureNames = nil, nil
+	r.shortNames, r.unsureNames, r.onlyName = nil, nil, nil
 	byWord := r.namedByWord(toks)
 	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
@@ -40,6 +42,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 		r.addBesideWord(toks, found, names)
 	}
 	r.unsureNames = found.unsure(names)
+	r.onlyName = found.only(names)
 	for _, name := range lines {
 		names[name] = true
 	}
@@ -64,6 +67,9 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 				found = properNames{}
 			}
 			n := found[name]
+			if n.at == (colony.Span{}) {
+				n.at = colony.Span{int(toks[i].start), int(toks[end-1].end)}
+			}
 			r.weighRun(&n, toks, i, end, byWord)
 			if i == last+1 && before != name && first > 0 && toks[first].pause == none && toks[last].pause == none && toks[i].pause == none && r.says(toks[last], "and", "or") {
 				n.beside = before // "gave Juniper and Tansy a look"

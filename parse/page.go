@@ -56,6 +56,7 @@ func (r *reader) read() {
 	r.dropPassing()
 	r.handOut()
 	r.receive()
+	r.nameLone()
 	r.dropUntold()
 	r.inOrderTold()
 }

@@ -30,6 +30,7 @@ type memory struct {
 	manner      manner            // in which the note tells
 	names       map[string]bool   // proper names that the note uses for hives
 	shortNames  map[string]string // which of them are short for which
+	onlyName    *namedAt          // if it has but one
 	unsureNames map[string]bool   // and for which hardly anything speaks
 	initials    letters           // that they begin with
 	smallNames  bool              // some are written in lower case
