@@ -160,15 +160,6 @@ func (r *reader) movedTo(toks []token, i, end int) bool {
 	return false
 }
 
-func anyCapital(toks []token) bool {
-	for i := range toks {
-		if toks[i].has(capital) {
-			return true
-		}
-	}
-	return false
-}
-
 // lineNames are the names in lower case that stand alone on lines which end in a
 // colon, "nettle:", with what is found in a hive below: the first line, or several,
 // since "gear:" may be one.
@@ -247,24 +238,6 @@ func (r *reader) lotTold(toks []token, end int, others bool) bool {
 	return told && r.talksOfHive(toks, next, nextSentences)
 }
 
-// wordNames reports whether a word before "hive" names it.
-func (r *reader) wordNames(t token) bool {
-	if t.lists.has(noNames) || r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
-		return false
-	}
-	return t.id == idUnknown || r.plantOrColour(t) || r.lex.matcher.longest([]token{t}, 0, nil).end == 0
-}
-
-func (r *reader) plantOrColour(t token) bool {
-	best := r.lex.matcher.longest([]token{t}, 0, nil)
-	for _, n := range best.rules {
-		if k := r.kindOf[n]; k == kPlant || k == kColour {
-			return true
-		}
-	}
-	return false
-}
-
 // isSubject reports whether a run begins a sentence and a verb of being
 // follows.
 func (r *reader) isSubject(toks []token, i, end int) bool {
@@ -306,78 +279,6 @@ func beFollows(toks []token, end int) int {
 	return k
 }
 
-// properRun is the end of a run of up to three words that may be a proper
-// name: capitals, and no word of the trade or of grammar.
-func (r *reader) properRun(toks []token, i int) int {
-	end := r.plantName(toks, i)
-	if end > i {
-		return end
-	}
-	if r.placeName(toks, i) || r.epithet(toks, i) || r.monthInName(toks, i) {
-		end = i + 1 // "Top Terrace", "Old Tom"
-		if toks[end].lists.has(placesNear) && !r.mayName(toks, end) {
-			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
-		}
-	}
-	if end == i && (r.capitalWithin(toks, i) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
-		end = i + 2 // "fed the Signal Box"
-	}
-	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.capitalWithin(toks, end)) {
-		end++
-	}
-	if end == i+1 && i > 0 && end < len(toks) && r.says(toks[i-1], "the") && toks[i].pause == none && toks[end].has(capital) && toks[end].pause == none && toks[end].lists.has(titles) {
-		end++ // "the Tin Lady"
-	}
-	if end == i+1 && r.mayName(toks, i) && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
-		end++ // "Lemon tree: quiet"
-	}
-	return end
-}
-
-// pairWithin reports whether the two words at token i, which begin a sentence, stand amid another with
-// capitals: "Fair Isle is all colours", and elsewhere "I'll mark Fair Isle's queen".
-func (r *reader) pairWithin(toks []token, i int) bool {
-	if i+1 >= len(toks) || i > 0 && toks[i].pause < stop || !r.capitalWithin(toks, i+1) || toks[i].has(glued) {
-		return false
-	}
-	first, second := r.text[toks[i].start:toks[i].end], r.text[toks[i+1].start:toks[i+1].end]
-	for k := 1; k+1 < len(toks); k++ {
-		if toks[k].id == toks[i].id && r.capitalWithin(toks, k) && r.capitalWithin(toks, k+1) && r.text[toks[k].start:toks[k].end] == first && r.text[toks[k+1].start:toks[k+1].end] == second {
-			return true
-		}
-	}
-	return false
-}
-
-// titledHead reports whether the title of a person and a name begin a sentence, and neither something that
-// is hers or his nor what people do follows: "Aunt Clara swarmed on Wednesday".
-func (r *reader) titledHead(toks []token, i int) bool {
-	end := i + 2
-	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) {
-		return false
-	}
-	return !r.says(toks[end], "'s") && toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming))
-}
-
-// capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
-// neither a day, a number, an abbreviation nor a word for a hive or a bar: "Petty Cash", "Ward Sister".
-func (r *reader) capitalWithin(toks []token, k int) bool {
-	if k == 0 || k >= len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) {
-		return false
-	}
-	t := toks[k]
-	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
-		return false
-	}
-	return true
-}
-
-// isCalendarWord reports whether a token is a day of the week or a month.
-func (r *reader) isCalendarWord(t token) bool {
-	kind := r.dates.of(t.id).kind
-	return kind == weekdayWord || kind == monthWord
-}
-
 // opensBefore reports whether a word that stands before the name of a hive is there, "opened", "opened
 // up", "I have called the hive".
 func (r *reader) opensBefore(toks []token, i int) bool {
@@ -391,78 +292,6 @@ func (r *reader) opensBefore(toks []token, i int) bool {
 		return true
 	}
 	return toks[i-1].lists&(1<<openings|1<<namings) != 0
-}
-
-// epithet reports whether "old" or the like begins a sentence, or is opened or tended, and belongs to the
-// name behind it: "Old Tom was last".
-func (r *reader) epithet(toks []token, i int) bool {
-	k := i + 1
-	if k == len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || i > 0 && toks[i].pause < stop && !r.tended(toks, i) && !r.opensBefore(toks, i) || !r.says(toks[i], "old", "big", "little", "young", "wee", "auld") || !r.mayName(toks, k) {
-		return false
-	}
-	return true
-}
-
-// plantName is the end of the name of a plant in two words or three, "Sweet William"; i
-// where there is none.
-func (r *reader) plantName(toks []token, i int) int {
-	if !anyCapital(toks[i+1 : min(i+r.longestPlant, len(toks))]) {
-		return i // as behind most words
-	}
-	best := r.lex.matcher.longest(toks, i, nil)
-	if best.end < i+2 || !best.kinds.has(kPlant) || !toks[best.end-1].has(capital) {
-		return i
-	}
-	return best.end
-}
-
-// anyTitle are the lists of words that stand before the names of people.
-const anyTitle = 1<<titles | 1<<personTitles
-
-// unnamed are the lists of words that stand in no name.
-const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
-
-// mayName reports whether a word may stand in a proper name: it is none of the trade, of
-// numbers or of days.
-func (r *reader) mayName(toks []token, i int) bool {
-	t := toks[i]
-	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) && !r.wordWithin(toks, i) || t.end-t.start < 3 && !r.says(t, "st") {
-		return false
-	}
-	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {
-		return false
-	}
-	if t.id == idUnknown {
-		return true
-	}
-	best := r.lex.matcher.longest(toks[:i+1], i, nil)
-	if best.end == i {
-		return true
-	}
-	homely := false
-	for _, n := range best.rules {
-		if k := r.kindOf[n]; homelyNames.has(k) || k == kDo && best.kinds.has(kDot) {
-			homely = true
-		} else if k != kPlant && k != kColour {
-			return false
-		}
-	}
-	return !homely || r.capitalWithin(toks, i) || toks[i].pause >= line && beFollows(toks, i+1) >= 0 || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
-}
-
-// homelyNames are the kinds of words that hives are called by as well, where they have a capital amid a
-// sentence: "started with Sunshine", "Dot", "Mild".
-var homelyNames = setOf(kSky, kTemper, kStrength, kDot, kWind)
-
-// wordWithin reports whether the word at token i, which begins a sentence, has its capital amid another.
-func (r *reader) wordWithin(toks []token, i int) bool {
-	word := r.text[toks[i].start:toks[i].end]
-	for k := range toks {
-		if k > 0 && toks[k].id == toks[i].id && toks[k].pause == none && !toks[k-1].has(capital) && r.text[toks[k].start:toks[k].end] == word {
-			return !r.allCapitals(toks, k, k+1)
-		}
-	}
-	return false
 }
 
 // says reports whether a token is one of some words.
