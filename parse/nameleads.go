@@ -217,7 +217,7 @@ func (m *mention) myColonyIs() bool {
 		return false
 	}
 	for k := hive - 1; k >= 0 && k >= hive-3 && m.toks[k+1].pause == none; k-- {
-		if m.says(m.toks[k], "my", "our") {
+		if m.says(m.toks[k], "my", "our", "name") {
 			return true
 		}
 	}
@@ -228,7 +228,7 @@ func (m *mention) myColonyIs() bool {
 // what it stands for, of which the talk goes on: "Act two, Juniper. Calm."
 func (m *mention) countedAhead() bool {
 	thing := m.i - 2
-	return thing >= 0 && m.pause() == comma && (thing == 0 || m.toks[thing].pause >= line) && m.toks[thing+1].pause == none && m.isNumber(&m.toks[thing+1]) &&
+	return thing >= 0 && m.pause() == comma && (thing == 0 || m.toks[thing].pause >= stop) && m.toks[thing+1].pause == none && m.isNumber(&m.toks[thing+1]) &&
 		!m.isNumber(&m.toks[thing]) && m.dates.of(m.toks[thing].id).kind == notDate && m.end < len(m.toks) && m.toks[m.end].pause >= comma && m.tells(nextSentences)
 }
 

@@ -42,7 +42,7 @@ func (r *reader) properRun(toks []token, i int) int {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
 		}
 	}
-	if end == i && (r.capitalWithin(toks, i) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
+	if end == i && ((r.capitalWithin(toks, i) || r.epithetWithin(toks, i)) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
 		end = i + 2 // "fed the Signal Box"
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.capitalWithin(toks, end)) {
@@ -79,7 +79,10 @@ func (r *reader) titledHead(toks []token, i int) bool {
 	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) {
 		return false
 	}
-	return !r.says(toks[end], "'s") && toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming))
+	if r.says(toks[end], "'s") {
+		return end+1 < len(toks) && toks[end+1].pause == none && r.lex.matcher.longest(toks, end+1, nil).kinds.meet(setOf(kTemper, kStrength)) // "Aunty Pearl's booming"
+	}
+	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming))
 }
 
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
@@ -93,6 +96,12 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 		return false
 	}
 	return true
+}
+
+// epithetWithin reports whether a word that describes has a capital amid a sentence: "gave the First Mate
+// fondant", "then to the Old Manse".
+func (r *reader) epithetWithin(toks []token, k int) bool {
+	return k > 0 && toks[k].has(capital) && toks[k].pause == none && !r.allCapitals(toks, k, k+1) && !toks[k].lists.has(personTitles) && (r.says(toks[k], r.wordsOf[nameEpithets]...) || r.says(toks[k], "first", "second", "last", "new", "good", "best"))
 }
 
 // isCalendarWord reports whether a token is a day of the week or a month.

@@ -229,7 +229,7 @@ func (r *reader) ofSomebody(toks []token, k int) bool {
 	}
 	for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {
 		switch near := j >= k-4; {
-		case j < k-1 && r.says(toks[j], "kept", "keeps", "lost"), j == k-1 && r.says(toks[j], r.wordsOf[yards]...):
+		case j < k-1 && r.says(toks[j], "kept", "keeps", "lost"), j == k-1 && r.says(toks[j], r.wordsOf[yards]...), near && r.says(toks[j], "own"):
 			return true
 		case near && (r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin)):
 			return true
