@@ -228,8 +228,13 @@ func (m *mention) myColonyIs() bool {
 // what it stands for, of which the talk goes on: "Act two, Juniper. Calm."
 func (m *mention) countedAhead() bool {
 	thing := m.i - 2
-	return thing >= 0 && m.pause() == comma && (thing == 0 || m.toks[thing].pause >= stop) && m.toks[thing+1].pause == none && m.isNumber(&m.toks[thing+1]) &&
-		!m.isNumber(&m.toks[thing]) && m.dates.of(m.toks[thing].id).kind == notDate && m.end < len(m.toks) && m.toks[m.end].pause >= comma && m.tells(nextSentences)
+	if m.joined() && m.before(1, "is", "was") {
+		thing-- // "Bed two is Juniper"
+	} else if m.pause() != comma {
+		return false
+	}
+	return thing >= 0 && (thing == 0 || m.toks[thing].pause >= stop) && m.toks[thing+1].pause == none && m.isNumber(&m.toks[thing+1]) &&
+		!m.isNumber(&m.toks[thing]) && m.dates.of(m.toks[thing].id).kind == notDate && m.end < len(m.toks) && (m.toks[m.end].pause >= comma || m.behind(0, "and", "who")) && m.tells(nextSentences)
 }
 
 func (m *mention) walkedTo() bool { return m.walkedBefore(m.toks, m.i-1) }
