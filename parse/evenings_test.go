@@ -120,6 +120,19 @@ var evenings = map[string][]saying{
 		{"No ants or a queenless moan.", "signs.ants=no signs.queenless_roar=no"},
 		{"At Fold hive a dozen dead bees lay about.", "hive=fold signs.dead_bees=yes signs.dead_bees.count=12"},
 	},
+	"both of two things": {
+		{"We found both larvae and eggs on bar three.", "bars.3.eggs=yes bars.3.open_brood=yes"},
+		{"Bar 8 holds both pollen and capped honey.", "bars.8.capped_honey=yes bars.8.pollen=yes"},
+		{"Bar 4 has both a little nectar and some pollen.", "bars.4.nectar=yes bars.4.nectar.amount=little bars.4.pollen=yes"},
+		{"On bar 7 there was pollen and nectar both.", "bars.7.nectar=yes bars.7.pollen=yes"},
+	},
+	"a sign of the hive before a comb": {
+		{"Wasps were at the door, and the comb on bar 6 is crooked.", "bars.6.comb.straight=no signs.wasps=yes"},
+		{"Ants had got into the roof, and there is sealed brood on bar 5.", "bars.5.capped_brood=yes signs.ants=yes"},
+		{"Dead bees on the step, the combs on bars 2 and 3 are broken.", "bars.2.comb.broken=yes bars.3.comb.broken=yes signs.dead_bees=yes"},
+		{"Ants, lots of them, on bar 3.", "signs.ants=yes signs.ants.bar=3"},
+		{"There were mice in the hive and wax moth on bar 9.", "signs.mice=yes signs.wax_moth=yes signs.wax_moth.bar=9"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

@@ -25,6 +25,10 @@ func (s *scan) side(i int) {
 	if next := s.at(i + 1); it.text == "both" && it.pause >= comma && next != nil && next.is(kStage) && next.pause == none && len(s.r.bars) == 2 {
 		return // "bars 3 and 4 are honey, both capped"
 	}
+	if it.text == "both" && s.bothOfTwo(i) {
+		it.used = true
+		return
+	}
 	if prev := s.at(i - 1); it.text == "both" && prev != nil && it.pause == none {
 		if (prev.is(kOn) || prev.isWord4("through", "across", "throughout", "over")) && len(s.r.bars) == 2 {
 			it.used = true
@@ -52,6 +56,33 @@ func (s *scan) side(i int) {
 	}
 	s.sideBehind(last, value, it)
 }
+
+// bothOfTwo reports whether "both" at item i counts two things on a comb, and names no sides of
+// it: "both eggs and larvae", "eggs and larvae both".
+func (s *scan) bothOfTwo(i int) bool {
+	behind := i + 1
+	for ; s.pairs(behind) && !s.at(behind).is(kAnd); behind++ {
+	}
+	if s.pairs(behind) && behind > i+1 && s.at(behind-1).is(kContent) {
+		and := behind
+		for behind++; s.pairs(behind) && !s.at(behind).is(kContent); behind++ {
+		}
+		return s.pairs(behind) && behind > and
+	}
+	last, and, first := s.at(i-1), s.at(i-2), s.at(i-3)
+	next := s.at(i + 1)
+	return first != nil && first.is(kContent) && and.is(kAnd) && last.is(kContent) && s.at(i).pause == none && (next == nil || next.pause >= stop)
+}
+
+// pairs reports whether item k, with no pause before it, is one of those that tell two things:
+// "a little nectar and pollen".
+func (s *scan) pairs(k int) bool {
+	it := s.at(k)
+	return it != nil && it.pause == none && (it.anyOf(pairing) || it.text == "some")
+}
+
+// pairing are the kinds of words that tell two things on a comb.
+var pairing = setOf(kContent, kAnd, kAmount, kArt, kAdv, kStage, kNum, kPattern)
 
 // endsSide reports whether a word that is no side elsewhere is one: it stands right
 // behind a content and ends what is said, as in "eggs front, larvae back".

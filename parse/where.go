@@ -92,9 +92,28 @@ func (s *scan) placeOn(i int, waiting []*finding) {
 		if f.whole && !f.present && !s.onlyBetween(f.at, i, kWhole, kOn, kArt, kAdv) {
 			continue // "not an egg anywhere the queen is on bar three"
 		}
+		if s.partedFrom(f, i) {
+			continue
+		}
 		f.bars, f.located = bars, true
 		f.items = append(f.items, it)
 	}
+}
+
+// partedFrom reports whether a sign about the hive is parted from the bars at item i by a comma
+// and by what those bars are named for: "ants on the stand, and the comb on bar 3 is broken".
+func (s *scan) partedFrom(f *finding, i int) bool {
+	if f.class != ofSign || !f.present || !hiveSigns[f.what] && !offComb[f.what] {
+		return false
+	}
+	named := false
+	for k := i - 1; k > f.at; k-- {
+		named = named || s.at(k).any3(kContent, kBar, kComb)
+		if named && s.at(k).pause >= comma {
+			return true
+		}
+	}
+	return false
 }
 
 // goesOn carries what the sentence began with on to further bars, of which it tells
