@@ -80,7 +80,7 @@ func barsWanted(items []item, i, bar int) int {
 	if opens && bar+1 < len(items) && items[bar+1].pause == none && items[bar+1].isWord4("wanted", "needed", "required", "to go in") {
 		return bar + 1
 	}
-	needs := i > 0 && items[i].pause == none && items[i-1].isWord4("needs", "need", "wants", "want")
+	needs := i > 0 && items[i].pause == none && (items[i-1].isWord4("needs", "need", "wants", "want") || toHave(items, i-1) && hasAhead(items[bar:]))
 	if !needs || bar+1 < len(items) && items[bar+1].pause < comma && !items[bar+1].any4(kDate, kOn, kAnd, kBut) && !items[bar+1].isWord2("by", "in") {
 		return -1 // "needs two bars of honey"
 	}
@@ -89,6 +89,32 @@ func barsWanted(items []item, i, bar int) int {
 		return bar
 	}
 	return -1
+}
+
+// toHave reports whether the words that end with item k tell what somebody is to have: "shall
+// have", "must have", "are to get".
+func toHave(items []item, k int) bool {
+	it := &items[k]
+	if it.isWord5("must have", "is to have", "are to have", "is to get", "are to get") {
+		return !ofUs(items, k-1)
+	}
+	plans := k > 0 && it.pause == none && it.isWord3("have", "get", "receive") && (items[k-1].is(kPlan) || items[k-1].isWord4("shall", "will", "must", "should"))
+	return plans && !ofUs(items, k-1) && !ofUs(items, k-2)
+}
+
+// ofUs reports whether item k names the keeper, alone or with a verb: "I", "we'll".
+func ofUs(items []item, k int) bool {
+	if k < 0 {
+		return false
+	}
+	who, _, _ := strings.Cut(strings.ReplaceAll(items[k].text, "'", " "), " ")
+	return who == "i" || who == "we" || who == "you"
+}
+
+// givesAhead reports whether what somebody is to have behind item k is bars or food, for a day
+// to come: "must have two more bars on Tuesday".
+func givesAhead(c *clause, k int) bool {
+	return hasAhead(c.items[k:]) && !c.hasAny(kContent, kNo, kNot, kDo, kCell) && (c.has(kBar) || c.has(kSubstance))
 }
 
 // inPlace is where "bars in after bar fourteen", "bar in between four and five"

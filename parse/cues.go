@@ -245,8 +245,10 @@ func (r *reader) cueMust(c *clause, k int) bool {
 	return true
 }
 
+// mustBe reports whether "must" at item k tells what is to be done or given: "bar nine must be
+// removed", "they must have syrup on Friday".
 func (r *reader) mustBe(c *clause, k int) bool {
-	return r.toBeDone(c.items, k) && c.items[k].isWord2("must be", "must")
+	return r.toBeDone(c.items, k) && c.items[k].isWord2("must be", "must") || c.items[k].text == "must have" && givesAhead(c, k)
 }
 
 // cueMight: "might split them" is a plan in doubt, "I might read up on it" none.
@@ -280,7 +282,7 @@ func (r *reader) cuePlan(c *clause, k int) bool {
 	switch {
 	case c.mood != asserted:
 		return false
-	case r.hasDeed(c) || it.colon && it.text != "better" || r.foodAhead(c, k) || foodPlanned(c, k) > 0 || foodNeeded(c, k) || r.barsToGoIn(c) && c.next(k).text != "done":
+	case r.hasDeed(c) || it.colon && it.text != "better" || r.foodAhead(c, k) || foodPlanned(c, k) > 0 || foodNeeded(c, k) || r.barsToGoIn(c) && c.next(k).text != "done", (toHave(c.items, k) || c.next(k).pause == none && k+1 < len(c.items) && toHave(c.items, k+1)) && givesAhead(c, k):
 		c.mood, c.cue = planned, r.quote(it)
 		return true
 	case r.sureFuture(it):

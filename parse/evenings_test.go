@@ -133,6 +133,42 @@ var evenings = map[string][]saying{
 		{"Ants, lots of them, on bar 3.", "signs.ants=yes signs.ants.bar=3"},
 		{"There were mice in the hive and wax moth on bar 9.", "signs.mice=yes signs.wax_moth=yes signs.wax_moth.bar=9"},
 	},
+	"what they are to have": {
+		{"Hazel hive. Calm. Hazel shall have two more bars on Sunday.", "hive=hazel temper.score=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-17"},
+		{"They must have another bar on Friday.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-15"},
+		{"They are to have a bit more fondant on Sunday.", "plans.feed=yes plans.feed.what=fondant plans.feed.due=2026-05-17"},
+		{"They must have more syrup on Friday.", "plans.feed=yes plans.feed.what=syrup plans.feed.due=2026-05-15"},
+		{"I'm supposed to add a bar on Sunday.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-17"},
+		{"By Friday they will have two bars of brood.", ""},
+		{"Drones are supposed to leave by autumn. Eggs on bar 4.", "bars.4.eggs=yes"},
+	},
+	"what others hold should be done": {
+		{"Eggs on bar 4. Mabel thinks they should be fed.", "bars.4.eggs=yes"},
+		{"It has been suggested to me by the secretary that I should split them.", ""},
+		{"My sister proposed by letter that we should unite them.", ""},
+		{"Mabel wishes them fed, so I will feed them on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"People at the club will say to treat them now. Bar 5 honey.", "bars.5.honey=yes"},
+		{"I think they should be fed on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"I ought to be able to mark a queen without trembling.", ""},
+		{"Whoever has been feeding them, please stop. Bar 3 pollen.", "bars.3.pollen=yes"},
+	},
+	"how she was seen, and how not": {
+		{"The queen was pointed out by my niece, on bar 4, with a red dot.", "queen.seen=yes queen.bar=4 queen.marked=yes queen.colour=red"},
+		{"Larvae on bar 6, and there she stood, the queen, unmarked.", "bars.6.open_brood=yes queen.seen=yes queen.bar=6 queen.marked=no"},
+		{"The old queen came marching over bar 5.", "queen.seen=yes queen.bar=5"},
+		{"The queen has not shown herself.", "queen.seen=no"},
+		{"I called for the queen but she did not appear.", "queen.seen=no"},
+		{"Of the queen I know nothing, not having looked for her.", ""},
+		{"Never saw the queen, but I only see her when I want a cell.", "queen.seen=no"},
+	},
+	"eggs that prove something": {
+		{"Queen not seen, but with all those eggs I do not mind.", "queen.seen=no"},
+		{"Bar 4 has eggs. No queen seen, but the eggs tell me enough.", "bars.4.eggs=yes queen.seen=no"},
+		{"There is no queen in sight, with brood like that I can wait.", "queen.seen=no"},
+		{"There are eggs and larvae on bar 4, and a virgin does not lay.", "bars.4.eggs=yes bars.4.open_brood=yes"},
+		{"Bars 4 and 5 with eggs.", "bars.4.eggs=yes bars.5.eggs=yes"},
+		{"The stores struck us as plentiful.", "stores.word=heavy"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

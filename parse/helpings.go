@@ -58,7 +58,7 @@ func (r *reader) foodAhead(c *clause, k int) bool {
 			return verb
 		}
 		verb = verb || it.is(kHave) || it.isWord3("get", "receive", "have")
-		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !it.isWord2("get", "receive") {
+		if !it.any5(kHave, kAdv, kArt, kPron, kBees) && !it.isWord4("get", "receive", "more", "some") {
 			return false
 		}
 	}
@@ -163,6 +163,9 @@ func (r *reader) listedToDo(c *clause, i int) bool {
 	}
 	for i > 0 && c.items[i].pause == none && (c.items[i-1].any3(kArt, kAmount, kAdv) || c.items[i-1].isWord2("some", "more")) {
 		i--
+	}
+	if i > 0 && toHave(c.items, i-1) && hasAhead(c.items) {
+		return true // "they shall have more syrup on Tuesday"
 	}
 	before := r.before(c, i)
 	return before.is(kPlan) && (before.colon || r.isWord(before, "needs", "need", "todo", "to do"))
