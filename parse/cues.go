@@ -297,6 +297,9 @@ func (r *reader) cuePast(c *clause, k int) bool {
 	if k > 0 && c.items[k-1].any(kFrom, kOf) && it.pause == none && strings.HasPrefix(it.text, "last ") {
 		return true // "honey from last August"
 	}
+	if it.text == "before that" && hasKind(r.told, kPlan) {
+		return true // "before that, on Tuesday, I must add two bars"
+	}
 	if c.mood == asserted && !r.thisMonth(it) && !r.monthAhead(c, it) && !r.sinceThen(c, k) && !c.next(k).isWord2("'s", "s") {
 		c.mood, c.cue = past, r.quote(it)
 	}

@@ -106,7 +106,7 @@ func (r *reader) earlierFindings(c *clause) {
 		case i == noun && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.queenPlaced(c, noun):
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time the queen was on bar four"
 			r.earlierBar(c, path)
-		case it.is(kShe) && noun < 0 && (hasKind(c.items[:i], kPast) || hasKind(c.items[:i], kDate)) && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.shePlaced(c):
+		case it.is(kShe) && noun < 0 && r.afterDay(c, i) && !c.hasAny(kSeen, kUnseen, kNo, kNot) && r.shePlaced(c):
 			r.sheLast, r.spokeOf.queen = true, r.sentenceNo
 			path := r.earlier(c, "queen_seen", "queen", c.when, it) // "last time she was on bar four"
 			r.earlierBar(c, path)
@@ -125,6 +125,13 @@ func (r *reader) earlierFindings(c *clause) {
 	}
 }
 
+// afterDay reports whether an earlier day stands before item i, in its clause or right before that:
+// "last Sunday | she was on bar four".
+func (r *reader) afterDay(c *clause, i int) bool {
+	return hasKind(c.items[:i], kPast) || hasKind(c.items[:i], kDate) || i == 0 && r.before(c, 0).is(kDate)
+}
+
+// earlierBar writes where she, or what was told, was then.
 func (r *reader) earlierBar(c *clause, path string) {
 	for i := range c.items {
 		if it := &c.items[i]; it.is(kBars) && len(it.bars) == 1 && !it.taken {

@@ -169,6 +169,30 @@ var evenings = map[string][]saying{
 		{"Bars 4 and 5 with eggs.", "bars.4.eggs=yes bars.5.eggs=yes"},
 		{"The stores struck us as plentiful.", "stores.word=heavy"},
 	},
+	"what goes on still": {
+		{"It was still 19 degrees at seven.", "weather.temp_c=19"},
+		{"It is still cloudy.", "weather.sky=cloudy"},
+		{"Twenty degrees, and my asters are still blooming.", "weather.temp_c=20"},
+		{"Sunny and still.", "weather.sky=sunny weather.wind=calm"},
+	},
+	"where she was then": {
+		{"The queen was not seen. Last Sunday she was on bar four.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-10 earlier.queen_seen.bar=4"},
+		{"No queen found; a week ago she was on bar six, unmarked.", "queen.seen=no earlier.queen_seen=yes earlier.queen_seen.on=2026-05-07 earlier.queen_seen.bar=6"},
+	},
+	"how much of a comb": {
+		{"Bar 5 had brood that covers three quarters of the comb.", "bars.5.brood=yes bars.5.brood.cover=0.75"},
+		{"Bar 6 has honey which covers half the comb.", "bars.6.honey=yes bars.6.honey.cover=0.5"},
+		{"Nowt but honey on bar nine.", "bars.9.honey=yes bars.9.honey.cover=1"},
+		{"Bar nine was naught but pollen.", "bars.9.pollen=yes bars.9.pollen.cover=1"},
+	},
+	"words that mean another thing": {
+		{"I shall look in again in a week. Before that, on Friday, I must feed them.", "plans.inspect=yes plans.inspect.due=2026-05-21 plans.feed=yes plans.feed.due=2026-05-15"},
+		{"Wasps were about, and I sat down with one of my books.", "signs.wasps=yes"},
+		{"They need no further treatment.", ""},
+		{"Testy bees, bouncing off my hood.", "temper.score=2"},
+		{"Bouncing bees, eight bars of them.", "strength.word=strong"},
+		{"As quiet as a mouse. No mites seen.", "temper.score=4 mites.method=seen mites.count=0"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

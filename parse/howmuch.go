@@ -220,6 +220,9 @@ func (s *scan) shareOfComb(i int) bool {
 	}
 	if covers-1 > last.at && s.r.isWord(s.at(covers-1), s.r.wordsOf[covering]...) {
 		covers-- // "sealed brood covers perhaps half the comb"
+		if covers-1 > last.at && s.at(covers-1).isWord2("that", "which") {
+			covers-- // "brood that covers half the comb"
+		}
 	}
 	if !s.onlyBetween(last.at, covers, kAdv, kMaybe, kPattern, kSide, kPlace, kBe, kOn) {
 		return false

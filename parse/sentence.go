@@ -210,7 +210,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && it.n.approx && r.lastSign != "" && i <= 2 && it.n.whole():
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && i+1 < len(c.items) && c.items[i+1].is(kOf)):
+		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && c.items[i-1].text != "with" && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && r.raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)

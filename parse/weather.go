@@ -90,6 +90,9 @@ func (r *reader) weather(c *clause) {
 		}
 		if it.is(kWind) && !it.used {
 			rule := r.rule(it, kWind)
+			if it.text == "still" && lasts(c, i) {
+				continue
+			}
 			if rule.Form == "sky" && (!r.weatherNear(c, i) || c.has(kDot) && !r.besideSky(c, i)) {
 				continue
 			}
@@ -99,6 +102,13 @@ func (r *reader) weather(c *clause) {
 			r.leaf("weather.wind", rule.Value, rule.ID, "", c.doubt, it)
 		}
 	}
+}
+
+// lasts reports whether "still" at item i only tells that something goes on: "still 20 degrees",
+// "it was still sunny", "the asters are still out".
+func lasts(c *clause, i int) bool {
+	next := c.next(i)
+	return next.pause == none && next.any4(kLeaf, kSky, kNum, kMeasure) || next.pause == none && next.any(kState, kWord) && c.before(i).is(kBe)
 }
 
 // besideSky: "sunny and calm".
