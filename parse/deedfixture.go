@@ -161,6 +161,7 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 	}
 	chain := c.items[k+1 : i]
 	done := r.wordIn(chain, "then", "accordingly", "therefore", "also", "so") || r.wordIn(chain, "has", "have") && r.wordIn(chain, "been") || c.mood == planned
+	done = done || r.soThen(c, k) && !r.wordIn(chain, "is", "are", "'s")
 	if len(args) > 0 {
 		done = done || args[0].is(kTo) && !r.wordIn(chain, "is", "are", "'s") || r.wordIn(args, "accordingly", "afterwards", "precaution", "immediately", "at once")
 	}
@@ -179,6 +180,16 @@ func (r *reader) fixtureUndergoes(c *clause, i int, args []item) int {
 		return k
 	}
 	return -1
+}
+
+// soThen reports whether what is told from item k on follows from what the sentence told before:
+// "wasps were about, so the entrance was reduced".
+func (r *reader) soThen(c *clause, k int) bool {
+	if k > 0 && c.items[k-1].is(kArt) {
+		k--
+	}
+	lead := r.before(c, k)
+	return r.isWord(lead, "so", "and so", "accordingly", "therefore", "hence") && lead.start > r.told[0].start && lead.pause == comma
 }
 
 // downTo: the entrance closed "down to a finger's width", or "to one bee wide", is reduced.

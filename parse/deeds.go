@@ -61,6 +61,41 @@ func (c *clause) fitFor(i int) bool {
 	return fit > 0 && c.items[fit-1].text == "too" && c.items[fit].pause == none
 }
 
+// spareCells uses up cells of which only is told that none was cut: "cut no cells" does not tell
+// that there are none.
+func spareCells(items []item) {
+	for k := range items {
+		it := &items[k]
+		if it.pause > none && k > 0 || k > 0 && !it.any6(kCell, kCellKind, kStage, kArt, kOf, kAdv) || k == 0 && !it.isWord3("no", "none", "none of") {
+			return
+		}
+		if it.is(kCell) {
+			for j := range items[:k+1] {
+				items[j].used = true
+			}
+			return
+		}
+	}
+}
+
+// noneUnderwent reports whether the verb at item i tells that nothing was done to cells or
+// bars: "no cells were cut out", "none of the cells was taken down".
+func (r *reader) noneUnderwent(c *clause, i int) bool {
+	k := verbChain(c.items, i)
+	if k < 1 || k == i-1 || !c.items[k].any(kCell, kBar) || !passive(c.items[k+1:i]) || r.rule(&c.items[i], kDo).Form != "done" {
+		return false
+	}
+	no := k - 1
+	for no > 0 && c.items[no].any4(kArt, kCellKind, kStage, kOf) {
+		no--
+	}
+	if !c.items[no].any(kNo, kNot) {
+		return false
+	}
+	spareCells(c.items[no : k+1])
+	return true
+}
+
 // senses are the deeds that a verb can stand for, in the order in which they
 // are tried.
 func (r *reader) senses(it *item) iter.Seq[*rule] {
@@ -185,6 +220,13 @@ func (r *reader) deed(c *clause, i int) *deed {
 	isSo := i > 0 && c.items[i].is(kState) && c.items[i-1].any(kBe, kFixture) // "the floor's closed no mice"
 	if end > i+1 && !isSo && (c.items[i+1].isWord6("nothing", "none", "no", "n", "nil", "nowt") || c.items[i+1].is(kNum) && c.items[i+1].n == quantity{bare: true}) {
 		c.items[i].used = true // "fed nothing", "removed 0 bars"
+		if r.value(&c.items[i], kDo) == "cut_cells" && c.before(i).any4(kPron, kAdv, kHave, kAnd) {
+			spareCells(c.items[i+1 : end])
+		}
+		return nil
+	}
+	if r.noneUnderwent(c, i) {
+		c.items[i].used = true // "no cells were cut out"
 		return nil
 	}
 	if i >= 2 && c.items[i-1].is(kBe) && c.items[i-2].isWord3("nothing", "none", "nobody") {

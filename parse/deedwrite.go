@@ -46,7 +46,7 @@ func (r *reader) settleDeed(c *clause, d *deed) {
 		r.write("plans", c, d)
 	case c.mood == asserted && rule.Form == "todo" && d.due == nil && r.doneNow(c, d):
 		r.write("actions", c, d) // "I harvest bar 12"
-	case rule.Form == "done" || before == kHave || r.twofold(it) || rule.Form == "doing" && d.due == nil && r.asWeSpeak(c, d.at):
+	case rule.Form == "done" || before == kHave || r.twofold(it) || rule.Form == "doing" && d.due == nil && (r.asWeSpeak(c, d.at) || r.byDoing(c, d.at)):
 		r.write("actions", c, d)
 	}
 }
@@ -128,6 +128,25 @@ func (r *reader) asWeSpeak(c *clause, at int) bool {
 		at--
 	}
 	return at > 1 && c.mood == asserted && c.when == nil && c.doubt == "" && c.items[at-1].isWord4("'m", "am", "'re", "are") && c.items[at-2].isWord2("i", "we")
+}
+
+// byDoing reports whether a verb tells by what a thing was done: "I made room by adding two bars".
+func (r *reader) byDoing(c *clause, at int) bool {
+	if c.mood != asserted || r.before(c, at).text != "by" {
+		return false
+	}
+	ours := false
+	for k := range r.told {
+		it := &r.told[k]
+		if it.start >= c.items[at].start {
+			break
+		}
+		if it.any4(kWill, kPlan, kSay, kUndone) || it.any(kNo, kIf) || r.isWord(it, r.wordsOf[habits]...) {
+			return false // "one makes room by adding bars"
+		}
+		ours = ours || it.isWord2("i", "we") || k == 0 && it.is(kDo) && r.rule(it, kDo).Form == "done"
+	}
+	return ours
 }
 
 // senseOf is the rule by which a verb was taken for the deed.

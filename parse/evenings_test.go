@@ -193,6 +193,19 @@ var evenings = map[string][]saying{
 		{"Bouncing bees, eight bars of them.", "strength.word=strong"},
 		{"As quiet as a mouse. No mites seen.", "temper.score=4 mites.method=seen mites.count=0"},
 	},
+	"what was done to none, to some, and by what": {
+		{"I cut no queen cells.", ""},
+		{"None of the cells was cut out.", ""},
+		{"No bars were added today.", ""},
+		{"Four sealed cells on bar 6. I took down none of them.", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=4"},
+		{"No queen cells, and I cut out no comb.", "queen_cells.any=no"},
+		{"Five sealed cells on bar 7. Three of the cells were then cut out.", "bars.7.queen_cells.capped=yes bars.7.queen_cells.capped.count=5 actions.cut_cells=yes actions.cut_cells.count=3 actions.cut_cells.bar=7"},
+		{"I gave them room by adding two bars.", "actions.add_bar=yes actions.add_bar.count=2"},
+		{"One keeps them warm by closing the floor.", ""},
+		{"Robbing had begun, so the entrance was closed.", "signs.robbing=yes actions.close_entrance=yes"},
+		{"The nights are cold and therefore the floor was closed.", "floor=closed"},
+		{"It is cold, so the floor is closed.", "floor=closed"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

@@ -134,7 +134,19 @@ func (f *fitting) cellsUndergo() bool {
 	}
 	f.pre[k].used = true
 	f.d.items = append(f.d.items, &f.pre[k])
+	f.soManyOf(k)
 	return true
+}
+
+// soManyOf takes how many of the cells at item k it was: "two of the cells were cut out".
+func (f *fitting) soManyOf(k int) {
+	for k > 1 && f.pre[k-1].any4(kArt, kCellKind, kStage, kNum) && f.pre[k].pause == none {
+		k--
+	}
+	if k > 1 && f.pre[k-1].is(kOf) && barNumber(&f.pre[k-2]) {
+		f.d.count = &f.pre[k-2].n
+		f.d.use(&f.pre[k-2])
+	}
 }
 
 // cellsFirst reports whether the clause is nothing but cells, where they were and a verb
