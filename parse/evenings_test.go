@@ -206,6 +206,19 @@ var evenings = map[string][]saying{
 		{"The nights are cold and therefore the floor was closed.", "floor=closed"},
 		{"It is cold, so the floor is closed.", "floor=closed"},
 	},
+	"where a comb is stuck": {
+		{"Bar nine has grown down to the floor.", "bars.9.comb.attached=floor"},
+		{"The comb on bar three sticks fast to the side wall.", "bars.3.comb.attached=wall"},
+		{"Bar four has grown a bit. Bees were on the floor.", ""},
+	},
+	"the bees on the comb": {
+		{"The bees were running up and down the combs.", "temper.runny=yes"},
+		{"They ran back and forth across the comb.", "temper.runny=yes"},
+		{"There are eggs on bar three, a handful, and pollen on bar four.", "bars.3.eggs=yes bars.3.eggs.amount=little bars.4.pollen=yes"},
+		{"The bees were a handful today.", "temper.score=2"},
+		{"The bars in use are fourteen.", "bars_total=14"},
+		{"The combs in use come to eleven.", "bars_total=11"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

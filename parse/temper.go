@@ -67,6 +67,8 @@ func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
 		return true // "not to chill them"
 	case before.text == "something":
 		return true // "bearding something awful"
+	case it.text == "a handful" && before.any3(kContent, kCell, kBars):
+		return true // "there is capped brood, a handful, on bar two"
 	case close && before.isWord3("nothing", "anything", "everything"):
 		return true // "nothing nasty in there"
 	case before.is(kArt) && next.any(kDur, kDate):
