@@ -219,6 +219,10 @@ var evenings = map[string][]saying{
 		{"The bars in use are fourteen.", "bars_total=14"},
 		{"The combs in use come to eleven.", "bars_total=11"},
 	},
+	"plants told as many": {
+		{"They are carrying in pollen off the willows.", "incoming.pollen=yes incoming.pollen.plant=willow?"},
+		{"They are carrying in pollen from the crocus.", "incoming.pollen=yes incoming.pollen.plant=crocus"},
+	},
 }
 
 func TestEvenings(t *testing.T) { readSayings(t, evenings) }

@@ -237,7 +237,7 @@ func (r *reader) unknownPlant(c *clause, path string, i int) {
 		if it.used || !it.is(kWord) || it.lists.has(noPlants) || it.lists.has(placesNear) || strings.HasSuffix(it.text, "ing") || strings.HasSuffix(it.text, "ed") || len(it.text) < 4 {
 			return
 		}
-		r.leaf(path+".plant", it.text, "plants", "", "", it)
+		r.leaf(path+".plant", onePlant(it.text), "plants", "", "", it)
 		r.cur.flag(path+".plant", "a plant that the list lacks", "")
 	}
 	if i > 0 && c.items[i].pause == none && c.items[i-1].is(kWord) && (i == 1 || c.items[i-1].pause > none || c.items[i-2].any(kOf, kThere, kBe, kHave, kAnd, kBring, kArt, kColour, kNow, kName)) {
