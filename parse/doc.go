@@ -19,9 +19,13 @@
 //	statements  parted where they run on without a stroke (runon.go) or are
 //	            complete behind a comma (wholefinding.go)
 //	references  which bars and hives are named, a bare number included
-//	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go, names.go
-//	            and the files beside it); several hives at once, and one named
-//	            before (severalhives.go, hiveagain.go, letters.go)
+//	            (refer.go, layout.go, barlists.go, barenumber.go, hives.go);
+//	            several hives at once, and one named before (severalhives.go,
+//	            hiveagain.go, letters.go). Which capitals name hives is settled
+//	            over the first page: runs of words that may be a name
+//	            (nameruns.go) are weighed by what stands around them (names.go,
+//	            mention.go, nameleads.go, namestands.go) and chosen together
+//	            (namechoice.go)
 //	turns       what is told with its words turned about: bars that went
 //	            somewhere, what I did to it, a place before its bar (barswent.go,
 //	            fronted.go, turnedabout.go, placefirst.go)

@@ -110,7 +110,7 @@ func (r *reader) ownedElsewhere(toks []token, end int) bool {
 		return false
 	}
 	if r.says(toks[end+1], "own") || r.says(toks[end+2], "over", "across", "down", "up", "out") {
-		return true // "the verger's own bees", "Stan's bees over in Oakham"
+		return true // "the verger's own bees", "Stan's bees over in Ottermere"
 	}
 	for _, n := range r.lex.matcher.longest(toks, end+2, nil).rules {
 		if r.kindOf[n] == kTheirs {

@@ -142,11 +142,19 @@ func (p properNames) besides(names map[string]bool) {
 			names[name] = true
 		}
 	}
+	for p.addBeside(names, people) {
+	}
+}
+
+// addBeside adds the names that are joined to those of hives, "gave Juniper and Tansy a look", and reports
+// whether there was one: it may be joined to another.
+func (p properNames) addBeside(names map[string]bool, people bool) (added bool) {
 	for name, n := range p {
 		if other := n.beside; other != "" && names[name] != names[other] && min(n.weight, p[other].weight) >= 0 && (people || !n.given && !p[other].given) {
-			names[name], names[other] = true, true // "gave Juniper and Tansy a look"
+			names[name], names[other], added = true, true, true
 		}
 	}
+	return added
 }
 
 // onlyPlant is the one name of a plant that stands as a name does and is no person's; ""

@@ -13,11 +13,16 @@ func (m *mention) stands() int {
 	case m.ownsPartOf(setOf(kFixture)):
 		m.placed = true
 		return enough
-	case m.tellsOfColony(), m.isTopic(), m.workedOn(), m.ownsPartOf(hivesOwn):
+	case m.stungMe(), m.tellsOfColony(), m.isTopic(), m.workedOn(), m.ownsPartOf(hivesOwn):
 		m.placed = true
 		return enough - 1
 	}
 	return 0
+}
+
+// stungMe reports whether the run stung the writer, as only bees do: "Juniper stung me twice".
+func (m *mention) stungMe() bool {
+	return m.headsSentence() && m.behindPause(none) && m.behind(0, "stung", "stings") && m.behind(1, "me", "us")
 }
 
 // commonWord reports whether the run may be a word of the language that has its capital from the
@@ -221,8 +226,8 @@ func (m *mention) workedOn() bool {
 }
 
 // ofSomebody reports whether what stands before token k, which says where, is somebody else or his, or
-// was kept or lost, or is over there: "a guy in Worcester had it", "his own bees in Worcester", "Dwayne's
-// bees over in Worcester", "lost a colony to wax moth at Worcester".
+// was kept or lost, or is over there: "a guy in Ottermere had it", "his own bees in Ottermere", "Dwayne's
+// bees over in Ottermere", "lost a colony to wax moth at Ottermere".
 func (r *reader) ofSomebody(toks []token, k int) bool {
 	if k > 0 && toks[k].pause == none && r.says(toks[k-1], "over", "out") {
 		return true
