@@ -5,14 +5,21 @@ import "strings"
 // The names of hives in running speech, which a recogniser writes without capitals and
 // stops: where they begin and end is told by what stands about them alone.
 
-// unmarked reports whether the note is written without capitals, as recognisers do.
-func (r *reader) unmarked() bool { return r.front.marks&capital == 0 }
+// unmarked reports whether a line is written without capitals, as recognisers do.
+func unmarked(line []item) bool {
+	for i := range line {
+		if line[i].has(capital) {
+			return false
+		}
+	}
+	return true
+}
 
 // bareName reports whether the word behind "hive" is a name by where it stands in a text
 // without capitals: no article or adjective comes before "hive", and the word is a plant, or
 // none that the rules know, "hive gannet under attack".
 func (r *reader) bareName(items []item, i int, before []item) bool {
-	if !r.unmarked() || items[i].text != "hive" || i+1 == len(items) {
+	if !unmarked(items) || items[i].text != "hive" || i+1 == len(items) {
 		return false
 	}
 	hive, next := &items[i], &items[i+1]
@@ -72,7 +79,7 @@ func adjectival(word string) bool {
 // pause leads them in; the last alone otherwise, "cold and grey copper hive".
 func (r *reader) spokenLength(before []item, words []string) ([]string, int) {
 	n := len(words)
-	if !r.unmarked() || r.isWord(&before[len(before)-1], r.wordsOf[nameHeads]...) || before[len(before)-1].lists.has(placesNear) {
+	if !unmarked(before) || r.isWord(&before[len(before)-1], r.wordsOf[nameHeads]...) || before[len(before)-1].lists.has(placesNear) {
 		return words, n
 	}
 	if lead := &before[len(before)-n]; n == 2 && (r.isWord(lead, r.wordsOf[nameEpithets]...) || len(before) > n && lead.pause == none && before[len(before)-n-1].is(kArt)) {
@@ -87,7 +94,7 @@ func (r *reader) spokenLength(before []item, words []string) ([]string, int) {
 // namedInTalk reads a name of one word before "hive" in running speech, whatever comes before
 // it, where the talk goes on as behind the name of a hive: "so I can talk thorn hive bar two".
 func (r *reader) namedInTalk(items []item, i int, before []item) (string, int) {
-	if !r.unmarked() || len(before) == 0 || items[i].text != "hive" || items[i].pause > none || i+1 == len(items) {
+	if !unmarked(items) || len(before) == 0 || items[i].text != "hive" || items[i].pause > none || i+1 == len(items) {
 		return "", 0
 	}
 	name, behind := &before[len(before)-1], &items[i+1]
