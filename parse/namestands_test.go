@@ -61,6 +61,7 @@ func TestStands(t *testing.T) {
 		{"Ladle is calm, eggs on bar two. The Old Forge lies across the burn, and the bees there were gentle. I gave the Old Forge a bar.", "ladle / old forge"},
 		{"Ladle is calm, eggs on bar two.\n\nAunty Pearl's booming, bees on thirteen bars.", "ladle / aunty pearl"},
 		{"Bed one, Ladle: calm, eggs on bar two. Bed two is Sieve and Sieve worries me. Two bees there with deformed wings.", "ladle / sieve"},
+		{"Ladle is calm, eggs on bar two. Bed two is Sieve and Sieve worries me. There were two bees with deformed wings.", "ladle / sieve"},
 		{"The name of the hive is Ladle. Eggs on bar two.", "ladle"},
 		{"Ladle is calm, eggs on bar two. Sieve stung me twice before I had the lid off. No eggs there.", "ladle / sieve"},
 		{"Ladle is calm, eggs on bar two. Patience hasn't any eggs at all. She has one sealed cell on bar five.", "ladle / patience"},

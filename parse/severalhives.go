@@ -123,8 +123,8 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 		if next < len(items) && items[next].is(kArt) {
 			next++
 		}
-		if next == len(items) || !items[next].is(kName) || len(items[next].hives) > 0 {
-			return nil, i
+		if next == len(items) || !items[next].is(kName) || len(items[next].hives) > 0 || slices.Contains(names, items[next].name) {
+			return nil, i // "that is Juniper, and Juniper worries me"
 		}
 		names, end = append(names, items[next].name), next+1
 	}
