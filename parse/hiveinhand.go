@@ -170,8 +170,9 @@ func (r *reader) inPassing(it *item) bool {
 	return at > 0 && r.isWord(&r.told[at], r.wordsOf[concerning]...)
 }
 
-// dropPassing leaves out the hives that were only named in passing, where something is told
-// of others. What was not read of them stays with the next.
+// dropPassing leaves out the hives of which nothing is told but the weather, where something is told of
+// others: those that were only named in passing, and those of names for which hardly anything speaks,
+// which may be of anything. What was not read of them stays with the next.
 func (r *reader) dropPassing() {
 	told := slices.ContainsFunc(r.all, func(b *builder) bool { return len(b.entries) > r.weatherOf(b) })
 	if !told || len(r.all) < 2 {
@@ -180,7 +181,7 @@ func (r *reader) dropPassing() {
 	kept := r.all[:0]
 	var left []string
 	for i, b := range r.all {
-		if b.passing && len(b.entries) == r.weatherOf(b) && (i+1 < len(r.all) || len(kept) > 0) {
+		if (b.passing || r.unsureNames[b.hive]) && len(b.entries) == r.weatherOf(b) && (i+1 < len(r.all) || len(kept) > 0) {
 			left = append(left, b.remarks...)
 			delete(r.byHive, b.hive)
 			continue
@@ -191,31 +192,6 @@ func (r *reader) dropPassing() {
 	}
 	if last := kept[len(kept)-1]; len(left) > 0 {
 		last.remarks = append(last.remarks, left...)
-	}
-	r.all = kept
-}
-
-// dropUntold leaves out the hives of names for which hardly anything speaks, and of which nothing was told
-// but the weather: they may be of anything. What was not read of them stays
-// with the hive before, or the first.
-func (r *reader) dropUntold() {
-	told := func(b *builder) bool { return len(b.entries) > r.weatherOf(b) }
-	if !slices.ContainsFunc(r.all, told) {
-		return
-	}
-	kept := r.all[:0]
-	var left []string
-	for _, b := range r.all {
-		switch {
-		case told(b) || !r.unsureNames[b.hive]:
-			b.remarks = append(left, b.remarks...)
-			kept, left = append(kept, b), nil
-		case len(kept) > 0:
-			last := kept[len(kept)-1]
-			last.remarks = append(last.remarks, b.remarks...)
-		default:
-			left = append(left, b.remarks...)
-		}
 	}
 	r.all = kept
 }

@@ -105,8 +105,8 @@ func (r *reader) placedLot(toks []token, i int) bool {
 	return r.mayName(toks, i+1) && toks[i-1].lists&(1<<standing|1<<visitLinks) != 0
 }
 
-// nameLone gives the one hive of a note, of which something is told and which nothing turned to by its name, the one name of a hive that
-// the note has: "The question is whether Juniper is provided for. Bars eight to ten are full."
+// nameLone gives the one hive of a note, of which something is told and which nothing turned to by its
+// name, the one name of a hive that the note has: "The question is whether Juniper is provided for. Bars eight to ten are full."
 func (r *reader) nameLone() {
 	if r.onlyName == nil || len(r.all) != 1 || r.all[0].hive != "" {
 		return

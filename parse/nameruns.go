@@ -143,7 +143,7 @@ const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 // numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
-	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) && !r.wordWithin(toks, i) || t.end-t.start < 3 && !r.says(t, "st") {
+	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") {
 		return false
 	}
 	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {

@@ -53,11 +53,10 @@ func (r *reader) read() {
 			}
 		}
 	}
-	r.dropPassing()
 	r.handOut()
 	r.receive()
 	r.nameLone()
-	r.dropUntold()
+	r.dropPassing()
 	r.inOrderTold()
 }
 
