@@ -182,12 +182,17 @@ func TestTurnsToHives(t *testing.T) {
 		{"Onions are in. Eggs on bar four.", ""},
 		{"The hedge on Ascension Day was white. Eggs on bar four.", ""},
 	} {
-		var hives []string
-		for _, in := range sharedParser().Parse(&colony.Note{Text: c.said, Given: may14}) {
-			hives = append(hives, in.Hive)
-		}
-		if got := strings.Join(hives, " / "); got != c.hives {
+		if got := hivesIn(c.said); got != c.hives {
 			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
 		}
 	}
+}
+
+// hivesIn are the hives of which a text tells, in order.
+func hivesIn(said string) string {
+	var hives []string
+	for _, in := range sharedParser().Parse(&colony.Note{Text: said, Given: may14}) {
+		hives = append(hives, in.Hive)
+	}
+	return strings.Join(hives, " / ")
 }

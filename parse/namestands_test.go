@@ -1,11 +1,6 @@
 package parse
 
-import (
-	"strings"
-	"testing"
-
-	"barwise/colony"
-)
+import "testing"
 
 // TestStands reads names that nothing but their place in a sentence about a colony tells to be
 // those of hives, and people, places and words of the language in the same places.
@@ -100,11 +95,7 @@ func TestStands(t *testing.T) {
 		{"Boris has eggs on bar five. Emil made a split from his already and lost it.", "boris"},
 		{"Boris has eggs on bar five. Poppy, who is six, found the queen on bar five.", "boris"},
 	} {
-		var hives []string
-		for _, in := range sharedParser().Parse(&colony.Note{Text: c.said, Given: may14}) {
-			hives = append(hives, in.Hive)
-		}
-		if got := strings.Join(hives, " / "); got != c.hives {
+		if got := hivesIn(c.said); got != c.hives {
 			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
 		}
 	}
