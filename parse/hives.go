@@ -60,6 +60,9 @@ func (r *reader) nameHives(items []item) []item {
 			if full, short := r.shortNames[name]; short {
 				name = full
 			}
+			if n == 1 && barNumber(&items[i]) {
+				name = formatNumber(items[i].n.lo) // "opened Seventeen"
+			}
 			items[i] = *r.asHive(r.merged(items, i, i+n, nil), name)
 			items = slices.Delete(items, i+1, i+n)
 			break
@@ -91,7 +94,11 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	it := &items[i]
 	word := it.text
 	word = word[strings.LastIndexByte(word, ' ')+1:]
-	if end := r.labelledName(items, i); end > 0 {
+	end := r.labelledName(items, i)
+	if end == 0 {
+		end = r.capitalsBehind(items, i)
+	}
+	if end > 0 {
 		ref := r.merged(items, i, end, nil)
 		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
 	}
@@ -305,6 +312,9 @@ func (r *reader) spokenName(items []item, i int) bool {
 func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	if hive.pause > none || strings.Contains(hive.text, "the ") || strings.HasPrefix(hive.text, "this ") || strings.HasPrefix(hive.text, "my ") || strings.HasPrefix(hive.text, "our ") {
 		return "", 0 // "on the scale the hive has …"
+	}
+	if name, n := r.capitalsBefore(before); n > 0 {
+		return name, n
 	}
 	var words []string
 	back := 0

@@ -133,7 +133,6 @@ const (
 	lying
 	seeking
 	nothingFound
-	twins
 	ofPeople
 	besideCombs
 	hiveMarks
@@ -142,6 +141,8 @@ const (
 	goingOn
 	nameHeads
 	nameEpithets
+	ranks
+	nameAdjectives
 	hiveGear
 	rowPlaces
 	endPlaces
@@ -182,6 +183,7 @@ const (
 	colonyLinks
 	mapWords
 	inSeries
+	peoples
 	takenByColonies
 	feelings
 	otherKeepers
@@ -216,6 +218,8 @@ var listNames = [listCount]string{
 	nameHeads:          "heads of names",
 	hiveGear:           "hive gear",
 	nameEpithets:       "epithets of names",
+	ranks:              "ranks",
+	nameAdjectives:     "adjectives of names",
 	noPlants:           "no plants",
 	ambiguousTempers:   "ambiguous tempers",
 	assent:             "assent",
@@ -324,7 +328,6 @@ var listNames = [listCount]string{
 	lying:              "lying",
 	seeking:            "seeking",
 	nothingFound:       "nothing found",
-	twins:              "twins",
 	ofPeople:           "of people",
 	besideCombs:        "beside combs",
 	hiveMarks:          "hive marks",
@@ -380,6 +383,7 @@ var listNames = [listCount]string{
 	colonyLinks:        "colony links",
 	mapWords:           "map words",
 	inSeries:           "in series",
+	peoples:            "peoples",
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",
 	otherKeepers:       "other keepers",

@@ -184,7 +184,7 @@ func (m *mention) labels() bool { return m.labelsLine(m.toks, m.i, m.end) }
 // bees", "Garden diary, week 20".
 func (m *mention) titlesPaper() bool {
 	last := m.toks[m.end-1]
-	return (m.i == 0 || m.pause() >= line) && m.end > m.i+1 && m.says(last, m.wordsOf[writings]...)
+	return m.i == 0 && m.end > m.i+1 && m.says(last, m.wordsOf[writings]...) && !m.is()
 }
 
 func (m *mention) ownsYard() bool {

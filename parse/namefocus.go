@@ -249,6 +249,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Walter has nosema in two of his"
 	case close && r.isOfMine(toks, end):
 		return true // "Nora is my best friend"
+	case close && said(end, "at") && said(end+1, "number", "no") && end+2 < len(toks) && r.isNumber(&toks[end+2]):
+		return true // "Walter at number 9 has lost two"
 	case close && said(end, "next") && said(end+1, "door"):
 		return true // "Lad next door wraps his in carpet"
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):

@@ -1,5 +1,7 @@
 package parse
 
+import "strings"
+
 // Which words may be a name: capitals, and no words of the trade or of grammar, in runs of up to three.
 
 func anyCapital(toks []token) bool {
@@ -42,14 +44,17 @@ func (r *reader) properRun(toks []token, i int) int {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
 		}
 	}
-	if end == i && ((r.capitalWithin(toks, i) || r.epithetWithin(toks, i)) && r.capitalWithin(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
+	if end == i && ((r.capitalWithin(toks, i) && !r.deedWord(toks, i) || r.epithetWithin(toks, i)) && r.endsPair(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
 		end = i + 2 // "fed the Signal Box"
 	}
-	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.capitalWithin(toks, end)) {
+	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.endsPair(toks, end)) {
 		end++
 	}
 	if end == i+1 && i > 0 && end < len(toks) && r.says(toks[i-1], "the") && toks[i].pause == none && toks[end].has(capital) && toks[end].pause == none && toks[end].lists.has(titles) {
 		end++ // "the Tin Lady"
+	}
+	if of := r.nameOf(toks, i, end); of > 0 {
+		return of
 	}
 	if end == i+1 && r.mayName(toks, i) && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
 		end++ // "Lemon tree: quiet"
@@ -57,11 +62,37 @@ func (r *reader) properRun(toks []token, i int) int {
 	return end
 }
 
+// nameOf is the end of a name of which the run at token i is the first part, "Rose of Sharon", "Bit of
+// Rough"; 0 where it is none, as in "roof of Juniper".
+func (r *reader) nameOf(toks []token, i, end int) int {
+	last := max(end, i+1) + 1
+	if end > i+1 || last >= len(toks) || !r.says(toks[last-1], "of") || toks[last-1].pause > none {
+		return 0
+	}
+	if r.says(toks[last], "the") && last+1 < len(toks) && toks[last].pause == none {
+		last++
+	}
+	first := &toks[i]
+	amid := i > 0 && r.capitalWithin(toks, i)
+	if first.lists&(1<<plainWords|1<<hiveParts|1<<visits) != 0 || r.says(*first, r.wordsOf[visitNouns]...) || r.says(*first, r.wordsOf[writings]...) || !amid && (i > 0 && first.pause < stop || r.deedWord(toks, i)) || !r.endsPair(toks, last) || r.tradeWord(toks, i) || r.tradeWord(toks, last) {
+		return 0
+	}
+	return last + 1
+}
+
+// endsPair reports whether a word with a capital may be the second of a name of two.
+func (r *reader) endsPair(toks []token, k int) bool {
+	return r.capitalWithin(toks, k) && !toks[k].lists.has(plainWords) && !r.says(toks[k], "bee", "bees")
+}
+
 // pairWithin reports whether the two words at token i, which begin a sentence, stand amid another with
 // capitals: "Fair Isle is all colours", and elsewhere "I'll mark Fair Isle's queen".
 func (r *reader) pairWithin(toks []token, i int) bool {
-	if i+1 >= len(toks) || i > 0 && toks[i].pause < stop || !r.capitalWithin(toks, i+1) || toks[i].has(glued) {
+	if i+1 >= len(toks) || i > 0 && toks[i].pause < stop || !r.endsPair(toks, i+1) || toks[i].has(glued) {
 		return false
+	}
+	if r.describes(toks, i) {
+		return true
 	}
 	first, second := r.text[toks[i].start:toks[i].end], r.text[toks[i+1].start:toks[i+1].end]
 	for k := 1; k+1 < len(toks); k++ {
@@ -70,6 +101,22 @@ func (r *reader) pairWithin(toks []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// describes reports whether the word at token i, which begins a sentence, may be the first of a name of two
+// words by its kind, "Night Shift had two litres of syrup", and is none that a sentence begins with before
+// a name, "Opened Juniper", "Poor Juniper".
+func (r *reader) describes(toks []token, i int) bool {
+	t := &toks[i]
+	if r.says(*t, "lost", "second", "last", "first") && t.has(capital) {
+		return toks[i+1].has(coloned) || beFollows(toks, i+2) == i+2 // "Lost Cause is thriving", and not "Lost Juniper to wasps"
+	}
+	plain := t.lists.has(plainWords) && !r.says(*t, r.wordsOf[nameAdjectives]...) || strings.HasSuffix(r.text[t.start:t.end], "ly")
+	if plain || !t.has(capital) || t.lists&(anyTitle|1<<feasts) != 0 || r.isCalendarWord(*t) || r.numbers.of(t.id).kind != notNumber || r.hiveWords.has(t.id) || r.allCapitals(toks, i, i+1) {
+		return false
+	}
+	best := r.lex.matcher.longest(toks[:i+1], i, nil)
+	return !best.kinds.meet(grammarKinds) && !best.kinds.meet(tradeKinds) && !best.kinds.has(kDo)
 }
 
 // titledHead reports whether the title of a person and a name begin a sentence, and neither something that
@@ -88,14 +135,23 @@ func (r *reader) titledHead(toks []token, i int) bool {
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
 // neither a day, a number, an abbreviation nor a word for a hive or a bar: "Petty Cash", "Ward Sister".
 func (r *reader) capitalWithin(toks []token, k int) bool {
-	if k == 0 || k >= len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) {
+	if k == 0 || k >= len(toks) || !toks[k].has(capital) || toks[k].pause > none || toks[k].has(glued) || r.manner.shouted {
 		return false
 	}
 	t := toks[k]
-	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbers.of(t.id).kind != notNumber || t.lists&(1<<feasts|1<<personTitles|1<<noNames|1<<plainWords) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) {
+	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbered(toks, k) || t.lists&(1<<feasts|1<<personTitles) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) || r.says(t, r.wordsOf[peoples]...) {
 		return false
 	}
-	return true
+	return !r.lex.matcher.longest(toks[:k+1], k, nil).kinds.meet(grammarKinds)
+}
+
+// numbered reports whether a number is that of something: "Bar Seven", "Year Six".
+func (r *reader) numbered(toks []token, k int) bool {
+	if r.numbers.of(toks[k].id).kind == notNumber {
+		return false
+	}
+	before := &toks[k-1]
+	return r.says(toks[k], "one") || r.barNouns.has(before.id) || r.hiveWords.has(before.id) || before.has(capital)
 }
 
 // epithetWithin reports whether a word that describes has a capital amid a sentence: "gave the First Mate
@@ -143,7 +199,13 @@ const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 // numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
 	t := toks[i]
-	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") {
+	if r.says(t, r.wordsOf[peoples]...) {
+		return false
+	}
+	if r.capitalByNature(toks, i) {
+		return true
+	}
+	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") && !r.shortName(t) {
 		return false
 	}
 	if r.dates.of(t.id).kind != notDate || r.numbers.of(t.id).kind != notNumber {
@@ -164,8 +226,61 @@ func (r *reader) mayName(toks []token, i int) bool {
 			return false
 		}
 	}
-	return !homely || r.capitalWithin(toks, i) || toks[i].pause >= line && beFollows(toks, i+1) >= 0 || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
+	return !homely || r.capitalWithin(toks, i) && t.lists&(1<<noNames|1<<plainWords) == 0 || toks[i].pause >= line && beFollows(toks, i+1) >= 0 || (i == 0 || toks[i].pause >= stop) && r.wordWithin(toks, i)
 }
+
+// capitalByNature reports whether a word of any kind has a capital amid a sentence, as names have, here
+// or, where it begins one, elsewhere in the note, and is none that keepers write so: "we opened Sugar",
+// "Sugar is calm … fed Sugar".
+func (r *reader) capitalByNature(toks []token, i int) bool {
+	t := &toks[i]
+	if r.rankAlone(toks, i) {
+		return true
+	}
+	if t.end-t.start < 3 || t.lists&(anyTitle|1<<plainWords|1<<plainHeadings) != 0 || (!r.capitalWithin(toks, i) || r.joinsOn(toks, i-1)) && ((i > 0 && t.pause < stop) || !r.wordWithin(toks, i)) {
+		return false
+	}
+	return !r.tradeWord(toks, i)
+}
+
+// tradeWord reports whether a word is one of the trade.
+func (r *reader) tradeWord(toks []token, i int) bool {
+	return r.lex.matcher.longest(toks[:i+1], i, nil).kinds.meet(tradeKinds) || r.says(toks[i], "bee", "bees")
+}
+
+// deedWord reports whether a word is a deed: "in Opened Juniper".
+func (r *reader) deedWord(toks []token, i int) bool {
+	return r.lex.matcher.longest(toks[:i+1], i, nil).kinds.has(kDo)
+}
+
+// shortName reports whether a word of two letters may be a name: one with a capital and a vowel, of which the
+// rules know nothing, "Jo", "Al".
+func (r *reader) shortName(t token) bool {
+	word := r.text[t.start:t.end]
+	return len(word) == 2 && t.has(capital) && word[1] >= 'a' && word[1] <= 'z' && strings.ContainsAny(word, "AEIOUYaeiouy") && (t.id == idUnknown || r.givenNames.has(t.id)) && t.lists == 0
+}
+
+// joinsOn reports whether a word joins the sentence that it begins to the one before, whose head may
+// follow with its capital: "Then Chalkbrood, three mummies".
+func (r *reader) joinsOn(toks []token, k int) bool {
+	if r.says(toks[k], "and") && k > 0 && toks[k].pause == none {
+		k-- // "Oh and"
+	}
+	return (k == 0 || toks[k].pause >= stop) && r.says(toks[k], "then", "also", "and", "oh", "next", "now", "so")
+}
+
+// rankAlone reports whether a rank stands with no name behind it: "Captain is calm", and not "Captain Bell
+// is calm".
+func (r *reader) rankAlone(toks []token, i int) bool {
+	named := i+1 < len(toks) && toks[i+1].pause == none && toks[i+1].has(capital)
+	return toks[i].has(capital) && toks[i].lists.has(titles) && !named && r.says(toks[i], r.wordsOf[ranks]...)
+}
+
+// tradeKinds are the kinds of words of the trade that keepers write with capitals amid a sentence.
+var tradeKinds = setOf(kQueen, kBar, kBars, kHive, kHives, kStage, kCell, kMite, kSign, kStores, kDo)
+
+// grammarKinds are those of words that are no names, "Her Ladyship".
+var grammarKinds = setOf(kNo, kNot, kYes, kPast, kNow, kPlan, kIf, kAsk, kSay, kBe, kHave, kWill, kPron, kShe, kOn, kOf, kTo, kFrom, kAfter, kFore, kTween, kWithX, kThere, kArt, kAnd, kOr, kBut, kThen)
 
 // homelyNames are the kinds of words that hives are called by as well, where they have a capital amid a
 // sentence: "started with Sunshine", "Dot", "Mild".

@@ -79,10 +79,7 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if !r.mayName(toks, i+1) {
 		return toks[i].has(capital) && toks[i+1].lists.has(placesNear) && r.mayName(toks, i) // "Compost Corner"
 	}
-	if r.says(toks[i], r.wordsOf[twins]...) && (toks[i+1].has(coloned) || r.twinNamed(toks, i+1)) {
-		return true
-	}
-	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], r.wordsOf[twins]...) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
+	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
 		return true // "the Long Meadow colony"
 	}
 	if (i == 0 || toks[i].pause >= line) && toks[i].has(capital) && toks[i+1].has(coloned) && r.says(toks[i], r.wordsOf[nameEpithets]...) && r.talksOfHive(toks, i+2, ownSentence) {
@@ -110,17 +107,6 @@ func (r *reader) monthInName(toks []token, i int) bool {
 		return false
 	}
 	return i == 0 || toks[i].pause >= stop || r.tended(toks, i) || r.opensBefore(toks, i)
-}
-
-// twinNamed reports whether the name at token k stands behind another of twins too.
-func (r *reader) twinNamed(toks []token, k int) bool {
-	name := r.text[toks[k].start:toks[k].end]
-	for j := 1; j < len(toks); j++ {
-		if toks[j].pause == none && r.says(toks[j], name) && r.says(toks[j-1], r.wordsOf[twins]...) && toks[j-1].has(capital) && toks[j-1].id != toks[k-1].id {
-			return true
-		}
-	}
-	return false
 }
 
 // ofPlaces are the kinds of words that can begin the name of a place.

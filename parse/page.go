@@ -68,6 +68,7 @@ type manner struct {
 	barsBySign    bool // it tells its bars by "number": "bar number one", then "number two"
 	barsByOrder   bool // or by their order: "the second" may be a bar
 	monthFirst    bool // it writes the month before the day: "5/16"
+	shouted       bool // it is typed with the capitals locked
 }
 
 // front is what stands on the first page: most of what is sought there hangs on a few

@@ -31,7 +31,7 @@ func shouted(note string) bool {
 
 // unshout takes the capitals of a note that has hardly anything else.
 func (r *reader) unshout(t *tidied) {
-	if !shouted(t.text) {
+	if r.manner.shouted = shouted(t.text); !r.manner.shouted {
 		return
 	}
 	out := []byte(t.text)

@@ -248,6 +248,9 @@ var otherNames = []struct {
 	{"men", 424, []string{"Rupert", "Osbert", "Fergus", "Thaddeus", "Igor", "Barnaby"}},
 	{"places", 425, []string{"Dunmore", "Saltash", "Trieste", "Wexcombe", "Ardnagreine", "Bexley"}},
 	{"things", 424, []string{"Biscuit", "Trumpet", "Velvet", "Lantern", "Teapot", "Anvil"}},
+	{"ranks", 420, []string{"Captain", "Professor", "Duchess", "Sergeant", "Bishop", "Admiral"}},
+	{"two words", 382, []string{"Night Shift", "Copper Lantern", "Bright Side", "Slow Coach", "Cold Comfort", "Tin Drum"}},
+	{"short words", 423, []string{"Jo", "Al", "Bo", "Ed", "Mo", "Zia"}},
 	{"coined", 425, []string{"Zorblat", "Quendy", "Ixtil", "Wombo", "Frobish", "Tarquill"}},
 }
 
