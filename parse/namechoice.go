@@ -62,27 +62,40 @@ func (p properNames) hives(byWord bool) map[string]bool {
 	return names
 }
 
-// short are the names that the note uses for short, with those that they are short for, and adds them to
-// those of hives: "Old Clunker had ten seams … Clunker can wait".
+// short are the names that the note uses for short, with those that they are short for, and adds both to
+// those of hives: "Old Clunker had ten seams … Clunker can wait", "Upper Marsh and Lower Marsh … Upper has".
 func (p properNames) short(names map[string]bool) map[string]string {
-	var full map[string]string
-	for name := range names {
-		last := name[strings.LastIndexByte(name, ' ')+1:]
-		if n, told := p[last]; last == name || !told || n.weight < 0 {
+	full := map[string]string{}
+	for name, n := range p {
+		first, last, two := strings.Cut(name, " ")
+		last = last[strings.LastIndexByte(last, ' ')+1:]
+		part := last
+		if two && p.twin(first, last) {
+			part = first
+		}
+		of, told := p[part]
+		if !two || !told || min(n.weight, of.weight) < 0 || !names[name] && (part == last || !names[part]) {
 			continue
 		}
-		if full == nil {
-			full = map[string]string{}
-		}
-		if _, twice := full[last]; twice {
+		if full[part] != "" {
 			return nil // "Top Field" and "Low Field"
 		}
-		full[last] = name
+		full[part] = name
 	}
-	for last := range full {
-		names[last] = true
+	for part, name := range full {
+		names[part], names[name] = true, true
 	}
 	return full
+}
+
+// twin reports whether a name has the last word of another, and another first one.
+func (p properNames) twin(first, last string) bool {
+	for name := range p {
+		if other, end, _ := strings.Cut(name, " "); end == last && other != first {
+			return true
+		}
+	}
+	return false
 }
 
 // namedAt is the name of a hive and where it stands first.

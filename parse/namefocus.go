@@ -227,8 +227,10 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	switch close := end < len(toks) && toks[end].pause == none; {
 	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
 		return !(said(i-1, "neighbour", "neighbor") && said(i-2, "her", "its", "their") && r.isHowHivesAre(toks, i-2, end)) // "my husband Peter", not "her neighbour Tansy is queenless"
-	case close && said(end, "and") && said(end+1, "i") && !r.relates(toks, end+2) && !(i > 1 && toks[i].pause == none && said(i-2, "i", "we")), said(i-1, "and") && said(i-2, "i", "me"):
-		return true // "Sarah and I", and not "I adore Juniper and I fear Tansy"
+	case close && said(end, "and") && said(end+1, "i") && !r.relates(toks, end+2) && !(i > 1 && toks[i].pause == none && (said(i-2, "i", "we") || said(i-1, "was", "is"))), said(i-1, "and") && said(i-2, "i", "me"):
+		return true // "Sarah and I", and not "I adore Juniper and I fear Tansy", "Mine was Juniper and I …"
+	case close && said(end, "writing", "speaking", "typing", "dictating") && (end+1 == len(toks) || toks[end+1].pause > none):
+		return true // "Nora writing."
 	case close && said(end, "was", "got") && said(end+1, "stung"):
 		return true // bees sting people, not hives
 	case close && said(end, "came", "went", "popped", "dropped") && said(end+1, "round", "over", "along", "by"):

@@ -66,7 +66,7 @@ var leads = [...]lead{
 	// "harvested bar eight from Juniper"
 	{weight: enough, last: []string{"from"}, also: (*mention).barsTaken},
 	// "had the afternoon for Juniper", "gave an hour to Juniper"
-	{weight: enough, last: []string{"for", "to"}, also: (*mention).hasTime},
+	{weight: enough, last: []string{"for", "to", "with"}, also: (*mention).hasTime},
 	// "no cells in Juniper"
 	{weight: enough, last: []string{"in"}, also: (*mention).foundIn},
 	// "In Juniper all is well"
@@ -91,6 +91,14 @@ var leads = [...]lead{
 	{weight: enough, last: []string{"is", "was"}, also: (*mention).myColonyIs},
 	// "had a look in at Juniper"
 	{weight: enough, also: (*mention).visited},
+	// "Last of the morning was the Depot. They are packed."
+	{weight: enough - 1, also: (*mention).wasTheOne},
+	// "Mine was Juniper and I drew the short straw"
+	{weight: enough - 1, first: []string{"mine", "ours"}, last: []string{"was", "is"}, also: (*mention).mineWas},
+	// "I took Juniper while she held the smoker"
+	{weight: enough - 1, last: []string{"took", "did"}, also: (*mention).takenInTurn},
+	// "Update on Juniper. Eggs on bar 3."
+	{weight: enough - 1, also: (*mention).titledAbout},
 }
 
 // holds reports whether a lead is there.
@@ -210,6 +218,43 @@ func (m *mention) goneThrough() bool {
 	return m.joined() && m.behindPause(none) && m.behind(0, "from") && m.behind(1, "the") && m.behind(2, "back", "front", "far", "entrance") && m.tells(nextSentences)
 }
 
+// wasTheOne reports whether a sentence ends in whose turn it was, and the talk goes on about a hive: "Last of
+// the morning was the Depot. They are packed."
+func (m *mention) wasTheOne() bool {
+	m.placed = m.joined() && m.before(1, "the") && m.before(2, "was", "is", "came", "comes") && m.end < len(m.toks) && m.toks[m.end].pause >= stop && !m.plural(m.toks, m.end) && m.tells(nextSentences)
+	return m.placed
+}
+
+// takenInTurn reports whether the run is what a keeper took on, and not along: "I took Juniper while Bob
+// held the smoker".
+func (m *mention) takenInTurn() bool {
+	m.placed = m.joined() && !m.givenNames.has(m.toks[m.i].id) && (!m.behindPause(none) || m.behind(0, "while", "first", "next", "myself", "on", "after", "before", "alone", "today", "this", "last", "and")) && m.tells(nextSentences)
+	return m.placed
+}
+
+func (m *mention) mineWas() bool {
+	m.placed = m.joinedAndTold()
+	return m.placed
+}
+
+// titledAbout reports whether the note begins with a few words that end in a name, of which the talk goes on
+// as of a hive: "Update on Juniper. Eggs on bar 3.", "A visit to the Committee, held in the rain".
+func (m *mention) titledAbout() bool {
+	k := m.i - 1
+	if m.before(1, "the") {
+		k--
+	}
+	if k < 1 || k > 5 || m.byWord || m.end == len(m.toks) || m.behindPause(none) || !m.says(m.toks[k], "on", "of", "about", "to", "at", "in") || m.givenNames.has(m.toks[m.i].id) {
+		return false
+	}
+	for j := 1; j <= m.i; j++ {
+		if m.toks[j].pause > none || m.says(m.toks[j], "i", "we") {
+			return false
+		}
+	}
+	return m.tells(nextSentences)
+}
+
 // myColonyIs reports whether a hive of the writer's is said to be the run: "my one colony is Juniper".
 func (m *mention) myColonyIs() bool {
 	hive := m.i - 2
@@ -266,7 +311,7 @@ func (m *mention) barsTaken() bool {
 // hasTime reports whether a keeper has time for the run, and the talk goes on about a hive: "I had the
 // afternoon for Juniper. Eight seams of bees."
 func (m *mention) hasTime() bool {
-	return m.joined() && m.i > 1 && m.saidBefore(m.toks, m.i-1, 1, givenTimes) && m.tells(nextSentences)
+	return m.joined() && m.i > 1 && m.saidBefore(m.toks, m.i-1, 1, givenTimes) && (!m.before(1, "with") || m.startsBefore(m.toks, m.i-2, 3)) && m.tells(nextSentences)
 }
 
 func (m *mention) foundIn() bool {

@@ -147,7 +147,9 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 
 // numbered reports whether a number is that of something: "Bar Seven", "Year Six".
 func (r *reader) numbered(toks []token, k int) bool {
-	if r.numbers.of(toks[k].id).kind == notNumber {
+	switch r.numbers.of(toks[k].id).kind {
+	case unitWord, tensWord, ordinalWord:
+	default:
 		return false
 	}
 	before := &toks[k-1]

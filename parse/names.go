@@ -71,7 +71,7 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 				n.at = colony.Span{int(toks[i].start), int(toks[end-1].end)}
 			}
 			r.weighRun(&n, toks, i, end, byWord)
-			if i == last+1 && before != name && first > 0 && toks[first].pause == none && toks[last].pause == none && toks[i].pause == none && r.says(toks[last], "and", "or") {
+			if i == last+1 && before != name && (first > 0 && toks[first].pause == none || !r.givenNames.has(toks[first].id)) && toks[last].pause == none && toks[i].pause == none && r.says(toks[last], "and", "or") {
 				n.beside = before // "gave Juniper and Tansy a look"
 			}
 			found[name] = n

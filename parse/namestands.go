@@ -16,6 +16,8 @@ func (m *mention) stands() int {
 	case m.stungMe(), m.tellsOfColony(), m.isTopic(), m.workedOn(), m.ownsPartOf(hivesOwn):
 		m.placed = true
 		return enough - 1
+	case !m.givenNames.has(m.toks[m.i].id) && (m.standsAside() || m.wayLeadsTo()):
+		m.placed = true
 	}
 	return 0
 }
@@ -23,6 +25,30 @@ func (m *mention) stands() int {
 // stungMe reports whether the run stung the writer, as only bees do: "Juniper stung me twice".
 func (m *mention) stungMe() bool {
 	return m.headsSentence() && m.behindPause(none) && m.behind(0, "stung", "stings") && m.behind(1, "me", "us")
+}
+
+// standsAside reports whether it is told behind a comma where the one of the run stands, and the talk goes on
+// about a hive: "Larkin, at the far end, wants nothing. Five bars of brood."
+func (m *mention) standsAside() bool {
+	return m.headsSentence() && m.behindPause(comma) && (m.behindIn(0, standing) || m.behind(1, "paces", "yards", "metres", "steps", "doors", "along", "down")) && m.tells(nextSentences)
+}
+
+// wayLeadsTo reports whether the way to the run heads a sentence, and the talk goes on about a hive: "Then
+// over the brook to the Cellar. Queen seen."
+func (m *mention) wayLeadsTo() bool {
+	k := m.i - 1
+	if m.before(1, "the") {
+		k--
+	}
+	if k < 1 || !m.joined() || !m.says(m.toks[k], "to") {
+		return false
+	}
+	for j := k - 1; j >= 0 && j >= k-6 && m.toks[j+1].pause == none; j-- {
+		if m.says(m.toks[j], "over", "across", "down", "up", "along", "through", "past", "round", "back", "on") {
+			return m.startsBefore(m.toks, j, 2) && m.tells(nextSentences)
+		}
+	}
+	return false
 }
 
 // commonWord reports whether the run may be a word of the language that has its capital from the

@@ -305,7 +305,7 @@ func (r *reader) calledColony(toks []token, end int) bool {
 		return r.isAHive(toks, end)
 	}
 	for k := end; k < len(toks) && k < end+8 && (k == end || toks[k].pause < comma); k++ {
-		if toks[k].id == r.hiveID || toks[k].id == r.colonyID {
+		if toks[k].id == r.hiveID || toks[k].id == r.colonyID || r.says(toks[k], "one") && k > end+1 && r.says(toks[k-1], "only") {
 			return true
 		}
 	}
