@@ -16,7 +16,7 @@ type calledOne struct{ words, name string }
 // of a sentence, and going on about what is found in a hive. One alone does not do,
 // unless another hive is named.
 func (r *reader) calledOnes(toks []token) []calledOne {
-	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks) || len(ones) == 1 && r.opposites[ones[0].name] != nil {
+	if ones := r.onesTurnedTo(toks); len(ones) > 1 || len(r.names) > 0 || r.namedByWord(toks, false) || len(ones) == 1 && r.opposites[ones[0].name] != nil {
 		return ones
 	}
 	if one, found := r.loneOne(toks); found {

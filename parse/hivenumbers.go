@@ -6,8 +6,9 @@ package parse
 
 // namedByWord reports whether the note names its hives with the word hive
 // ("hive 3", "H2", "the orchard hive"); then a capital at the head of a
-// sentence is no hive's.
-func (r *reader) namedByWord(toks []token) bool {
+// sentence is no hive's. Besides those whose names with capitals stand before the word, "the Salt Box
+// hive", it asks for others.
+func (r *reader) namedByWord(toks []token, besides bool) bool {
 	if !r.onFront(r.hiveID, r.colonyID, r.hvID, r.hID) {
 		return false
 	}
@@ -18,7 +19,7 @@ func (r *reader) namedByWord(toks []token) bool {
 		}
 		switch t.id {
 		case r.hiveID, r.colonyID:
-			if t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) {
+			if t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) && !(besides && toks[i-1].has(capital)) {
 				return true
 			}
 		case r.hvID:

@@ -100,7 +100,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	}
 	if end > 0 {
 		ref := r.merged(items, i, end, nil)
-		return r.asHive(ref, strings.ToLower(r.text[items[i+1].start:items[end-1].end])), 0, end
+		return r.asHive(ref, strings.TrimPrefix(strings.ToLower(r.text[items[i+1].start:items[end-1].end]), "the ")), 0, end
 	}
 	// of "booming colony, five beetles" the number counts what stands behind it
 	if j := i + 1; j < len(items) && (items[j].pause == none || it.colon && items[j].pause == colon && it.pause >= stop) || word != "h" && i+1 < len(items) && items[i+1].pause == comma && !countsNoun(phraseAt(items, i+1)) {
@@ -236,7 +236,7 @@ func (r *reader) labelledName(items []item, i int) int {
 		switch {
 		case k > i+2 && (k == len(items) || items[k].pause >= comma):
 			return k
-		case k == len(items) || k > i+1 && items[k].pause > none || !items[k].any3(kWord, kPlant, kColour):
+		case k == len(items) || k > i+1 && items[k].pause > none || !items[k].any3(kWord, kPlant, kColour) && !(k == i+1 && items[k].text == "the"):
 			return 0
 		}
 	}

@@ -108,8 +108,27 @@ func (m *mention) weighBy(clues []clue) (weight int, found bool) {
 	return 0, false
 }
 
-// weigh adds up what the words around a run say for a hive's name.
+// weigh adds up what the words around a run say for a hive's name; behind an article, what they say of one
+// without, where the talk goes on about a hive: "The Depot swarmed. No eggs."
 func (m *mention) weigh() int {
+	weight := m.weighAlone()
+	if weight != 0 {
+		return weight
+	}
+	article := m.behindArticle()
+	if article == nil || !m.tells(nextSentences) {
+		return 0
+	}
+	weight = article.weighAlone()
+	if weight == 0 && article.joined() && article.dealtWith() {
+		weight = enough - 1
+	}
+	m.placed = m.placed || weight > 0 || article.placed
+	return max(weight, 0)
+}
+
+// weighAlone is what the words around the run itself say.
+func (m *mention) weighAlone() int {
 	if weight, found := m.weighBy(clues[:]); found {
 		return weight
 	}

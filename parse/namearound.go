@@ -16,6 +16,20 @@ func (r *reader) inHiveList(toks []token, i, end int) bool {
 		case prev.has(capital) || r.says(prev, "and", "on", "the", "site", "here", "in", "all", "are", "namely", "at", "called", "named") || prev.has(coloned) && k < i:
 			k--
 		default:
+			return (listed || k < i) && toks[k].pause == comma && r.hivesSomewhere(toks, k)
+		}
+	}
+	return false
+}
+
+// hivesSomewhere reports whether hives, and where they are, stand before the comma at token k: "two
+// colonies at the edge of the field, Juniper and Tansy".
+func (r *reader) hivesSomewhere(toks []token, k int) bool {
+	for j := k - 1; j >= 0 && j > k-9; j-- {
+		if toks[j].id == r.hivesID || toks[j].id == r.coloniesID {
+			return j > 0 && r.isNumber(&toks[j-1]) || j > 0 && r.says(toks[j-1], "my", "our", "the", "these", "both")
+		}
+		if toks[j].pause > none || toks[j].lists.has(being) || toks[j].has(capital) {
 			return false
 		}
 	}

@@ -62,6 +62,16 @@ func (p properNames) hives(byWord bool) map[string]bool {
 	return names
 }
 
+// addSure adds the names for which enough speaks to those of a note that has hives with the word for them
+// too, "the Salt Box hive", and people.
+func (p properNames) addSure(names map[string]bool) {
+	for name, n := range p {
+		if n.weight >= enough && !n.given {
+			names[name] = true
+		}
+	}
+}
+
 // short are the names that the note uses for short, with those that they are short for, and adds both to
 // those of hives: "Old Clunker had ten seams … Clunker can wait", "Upper Marsh and Lower Marsh … Upper has".
 func (p properNames) short(names map[string]bool) map[string]string {
@@ -74,7 +84,7 @@ func (p properNames) short(names map[string]bool) map[string]string {
 			part = first
 		}
 		of, told := p[part]
-		if !two || !told || min(n.weight, of.weight) < 0 || !names[name] && (part == last || !names[part]) {
+		if !two || !told || first == "other" || of.at[0] < n.at[0] || min(n.weight, of.weight) < 0 || !names[name] && (part == last || !names[part]) {
 			continue
 		}
 		if full[part] != "" {

@@ -187,7 +187,7 @@ func (r *reader) titlesNote(toks []token, end int) bool {
 		if toks[k].id == r.hiveID || toks[k].lists.has(being) && toks[k].id != r.words.ownID || toks[k].lists.has(handles) || r.says(toks[k], "you", "your", "i", "we", "my") {
 			return false
 		}
-		told = told || k > end && toks[k].pause == none && r.isNumber(&toks[k-1]) && r.says(toks[k], "go", "visit", "look", "inspection", "check", "opening", "week", "entry", "time", "session", "attempt")
+		told = told || k > end && toks[k].pause == none && r.isNumber(&toks[k-1]) && r.says(toks[k], "go", "visit", "look", "inspection", "check", "opening", "week", "entry", "time", "session", "attempt", "release", "edition", "instalment", "bulletin", "report", "round", "season")
 		told = told || toks[k].pause == none && k > end && r.isNumber(&toks[k]) && r.says(toks[k-1], "visit", "week", "inspection", "entry", "day", "number", "no", "look")
 	}
 	return false

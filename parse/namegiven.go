@@ -52,13 +52,16 @@ func (m *mention) withinIt(k int) bool {
 }
 
 // callsOther reports whether a verb of naming at token k has something else for its object than a
-// hive: "a dog called Biscuit", "the queen in this hive is called Beatrix".
+// hive: "a dog called Biscuit", "the queen in this hive is called Beatrix", and not "the kids named it
+// Juniper".
 func (m *mention) callsOther(k int) bool {
+	named := k < m.i-1 || m.says(m.toks[k], "call", "calls") // what stands before it names
 	for j := k - 1; j >= 0 && j >= k-8 && m.toks[j+1].pause < stop; j-- {
 		if m.isHiveNoun(j) {
 			return m.withinIt(j)
 		}
-		if m.says(m.toks[j], m.wordsOf[otherMouths]...) || m.lex.matcher.longest(m.toks[:j+1], j, nil).kinds.has(kQueen) {
+		names := named && (j == k-1 || m.says(m.toks[j+1], "voted", "decided", "chose", "all"))
+		if !names && m.says(m.toks[j], m.wordsOf[otherMouths]...) || m.lex.matcher.longest(m.toks[:j+1], j, nil).kinds.has(kQueen) {
 			return true
 		}
 	}

@@ -113,27 +113,23 @@ func (m *mention) weighLead() int {
 			return l.weight
 		}
 	}
-	if m.behindArticle((*mention).dealtWith) {
-		m.placed = true
-		return enough - 1
-	}
 	return 0
 }
 
-// behindArticle asks of a run that has an article what else is asked of one that has none: "fed the
-// Signal Box".
-func (m *mention) behindArticle(ask func(*mention) bool) bool {
-	if !m.joined() || m.i < 2 || !m.before(1, "the") || m.plural(m.toks, m.end) {
-		return false
+// behindArticle is the run with its article, of which may be asked what is asked of one that has none:
+// "fed the Signal Box"; nil where it has none.
+func (m *mention) behindArticle() *mention {
+	if !m.joined() || !m.before(1, "the") || m.plural(m.toks, m.end) || m.byWord {
+		return nil
 	}
 	article := *m
 	article.i--
-	return article.joined() && ask(&article)
+	return &article
 }
 
 // dealtWith reports whether the run is what a keeper tends or turns to.
 func (m *mention) dealtWith() bool {
-	return m.tended(m.toks, m.i) || m.before(1, "to") && m.walkedTo() && m.tells(nextSentences) || m.united()
+	return m.tended(m.toks, m.i) || m.before(1, "to") && m.walkedTo() || m.united()
 }
 
 func (m *mention) apposed() bool {
@@ -205,6 +201,9 @@ func (m *mention) placedBefore() bool {
 	}
 	for k := m.i - 2; k >= 0 && k >= m.i-9 && m.toks[k+1].pause == none; k-- {
 		if k == 0 || m.toks[k].pause >= stop {
+			if m.says(m.toks[k], "the") {
+				k++ // "The first we opened was Juniper"
+			}
 			m.placed = m.toks[k].lists.has(standing) || m.says(m.toks[k], "next", "then", "last", "first", "second", "third", "in", "after", "finally")
 			return m.placed
 		}
@@ -337,7 +336,7 @@ func (m *mention) visited() bool {
 		return false // "began with Juniper", and not "had a look at it with Phil"
 	}
 	for back := 2; back <= 4 && back <= m.i && m.toks[m.i-back+1].pause == none; back++ {
-		if m.beforeIn(back, visits) && !(m.before(1, "in") && m.before(back, "roof", "lid", "front", "back", "took")) {
+		if m.beforeIn(back, visits) && !(m.before(1, "in") && m.before(back, "roof", "lid", "front", "back", "took", "did")) {
 			return true
 		}
 	}

@@ -88,7 +88,7 @@ func (r *reader) endsPair(toks []token, k int) bool {
 // pairWithin reports whether the two words at token i, which begin a sentence, stand amid another with
 // capitals: "Fair Isle is all colours", and elsewhere "I'll mark Fair Isle's queen".
 func (r *reader) pairWithin(toks []token, i int) bool {
-	if i+1 >= len(toks) || i > 0 && toks[i].pause < stop || !r.endsPair(toks, i+1) || toks[i].has(glued) {
+	if i+1 >= len(toks) || i > 0 && toks[i].pause == none || !r.endsPair(toks, i+1) || toks[i].has(glued) {
 		return false
 	}
 	if r.describes(toks, i) {
@@ -108,7 +108,7 @@ func (r *reader) pairWithin(toks []token, i int) bool {
 // a name, "Opened Juniper", "Poor Juniper".
 func (r *reader) describes(toks []token, i int) bool {
 	t := &toks[i]
-	if r.says(*t, "lost", "second", "last", "first") && t.has(capital) {
+	if r.says(*t, "lost", "second", "last", "first", "other") && t.has(capital) {
 		return toks[i+1].has(coloned) || beFollows(toks, i+2) == i+2 // "Lost Cause is thriving", and not "Lost Juniper to wasps"
 	}
 	plain := t.lists.has(plainWords) && !r.says(*t, r.wordsOf[nameAdjectives]...) || strings.HasSuffix(r.text[t.start:t.end], "ly")
@@ -123,13 +123,13 @@ func (r *reader) describes(toks []token, i int) bool {
 // is hers or his nor what people do follows: "Aunt Clara swarmed on Wednesday".
 func (r *reader) titledHead(toks []token, i int) bool {
 	end := i + 2
-	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) {
+	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) && !r.says(toks[end], "i") {
 		return false
 	}
 	if r.says(toks[end], "'s") {
 		return end+1 < len(toks) && toks[end+1].pause == none && r.lex.matcher.longest(toks, end+1, nil).kinds.meet(setOf(kTemper, kStrength)) // "Aunty Pearl's booming"
 	}
-	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming))
+	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming) || r.iDid(toks, end) || r.says(toks[end], "i", "we") && end+1 < len(toks) && r.says(toks[end+1], "opened", "took", "inspected", "visited", "did") || r.lex.matcher.longest(toks, end, nil).kinds.meet(setOf(kTemper, kStrength)))
 }
 
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is

@@ -13,7 +13,7 @@ import (
 // and by what they do.
 func (r *reader) properNames(toks []token) map[string]bool {
 	r.shortNames, r.unsureNames, r.onlyName = nil, nil, nil
-	byWord := r.namedByWord(toks)
+	byWord := r.namedByWord(toks, false)
 	spoken := r.spokenNames(toks, byWord)
 	lines := append(r.lineNames(toks), r.labelNames(toks)...)
 	if lines == nil && spoken == nil && r.front.marks&capital == 0 {
@@ -40,6 +40,9 @@ func (r *reader) properNames(toks []token) map[string]bool {
 	}
 	if byWord {
 		r.addBesideWord(toks, found, names)
+		if !r.namedByWord(toks, true) {
+			r.foundNames(toks, false).addSure(names)
+		}
 	}
 	r.unsureNames = found.unsure(names)
 	r.onlyName = found.only(names)
@@ -103,6 +106,10 @@ func (r *reader) weighRun(n *properName, toks []token, i, end int, byWord bool) 
 	}
 	n.heads = n.heads || r.mention.headsPart()
 	n.focus = max(n.focus, r.focusOn(toks, i, end))
+	if article := r.mention.behindArticle(); article != nil && article.headsSentence() {
+		n.heads = n.heads || article.headsPart()
+		n.focus = max(n.focus, r.focusOn(toks, article.i, end))
+	}
 	n.amid = n.amid || i > 0 && toks[i].pause < stop
 	n.plant = n.plant || r.plantAsName(toks, i, end) && r.talksOfHive(toks, max(i-10, 0), nextSentences)
 }
