@@ -226,13 +226,13 @@ func (r *reader) judgedBy(c *clause, i int) bool {
 	return false
 }
 
-// judgesBars: "five seams of bees, which is middling", "three bars of bees and no more,
+// judgesBars: "five seams of bees, which is middling", "eight seams so middling", "three bars of bees and no more,
 // weak I suppose" judge the bars that the sentence told before the word at item i.
 func (r *reader) judgesBars(c *clause, i int) bool {
 	if k := i; c.items[i].pause == none {
 		for ; k > 0 && c.items[k-1].any3(kBe, kAdv, kMaybe) && c.items[k].pause == none; k-- {
 		}
-		if k > 0 && (c.items[k].pause > none || !c.items[k-1].is(kThen) || c.items[k-1].pause != comma) {
+		if k > 0 && (c.items[k].pause > none || !c.items[k-1].is(kThen) || c.items[k-1].pause != comma && c.items[k-1].text != "so") {
 			return false
 		}
 	}

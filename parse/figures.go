@@ -199,6 +199,10 @@ func (s *splitter) perTime(from int) bool {
 	return true
 }
 
+// behindTimes are words that no number counts, behind how many times something happened: "stung
+// 2x on the wrist", "fed 2x already".
+var behindTimes = []string{"on", "in", "through", "today", "again", "already", "so", "and", "but", "this", "since", "by", "then", "at", "before", "while", "when", "tho", "though"}
+
 // passTimes passes over the sign of multiplication between a number and what it counts:
 // "2 x sealed cells", "3xQC", but not in "22 x 18 cm".
 func (s *splitter) passTimes() {
@@ -221,7 +225,11 @@ func (s *splitter) passTimes() {
 	for isASCIILetter(s.peek(n)) {
 		n++
 	}
-	if e := s.words.find(strings.ToLower(s.text[s.at+at : s.at+n])); n > at && e.id != idUnknown && s.numbers != nil && s.numbers.of(e.id).kind == notNumber {
+	word := strings.ToLower(s.text[s.at+at : s.at+n])
+	if slices.Contains(behindTimes, word) {
+		return
+	}
+	if e := s.words.find(word); n > at && e.id != idUnknown && s.numbers != nil && s.numbers.of(e.id).kind == notNumber {
 		s.at += at
 		s.spaced = true
 	}

@@ -12,11 +12,22 @@ func (s *scan) number(i int) {
 		s.share(i, it.n.lo)
 		return
 	}
+	if s.zeroOf(i) {
+		s.denial(i)
+		return
+	}
 	if s.num != nil && s.numAt == i-1 && it.n.article || s.moreCells(i) || s.soManyOfThem(i) {
 		return
 	}
 	s.num, s.numAt = &it.n, i
 	s.onAsMany(i)
+}
+
+// zeroOf reports whether the number at item i says that there is none of what follows: "0 QCs",
+// "0 sealed cells".
+func (s *scan) zeroOf(i int) bool {
+	it := s.at(i)
+	return it.n.lo == 0 && it.n.hi == 0 && !it.n.article && it.n.whole() && s.leadsTo(i, kStage, kCellKind, kQueen) != nil
 }
 
 // partOfComb: "bar seven half a comb, nectar in it" is half drawn, "half a comb of nectar" half full.

@@ -209,8 +209,22 @@ func (r *reader) herself(c *clause) bool {
 		if next := c.next(i); it.text == "her" && next.any5(kContent, kStage, kAmount, kPattern, kBrood) && next.pause == none {
 			continue // "found her eggs"
 		}
-		if r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
+		if r.callsVirgin(c, i) || r.sheLast || i+1 < len(c.items) && c.items[i+1].any(kSeen, kUnseen) || i > 0 && c.items[i-1].any(kSeen, kUnseen) {
 			return true
+		}
+	}
+	return false
+}
+
+// callsVirgin reports whether it is told of "she" at item i whether she is a virgin, which nobody tells
+// of a hive: "she's a virgin no longer".
+func (r *reader) callsVirgin(c *clause, i int) bool {
+	for i++; i < len(c.items) && c.items[i].pause == none; i++ {
+		if c.items[i].is(kQueenIs) {
+			return strings.HasPrefix(r.value(&c.items[i], kQueenIs), "virgin")
+		}
+		if !c.items[i].any4(kBe, kAdv, kArt, kMaybe) {
+			return false
 		}
 	}
 	return false

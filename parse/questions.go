@@ -29,6 +29,7 @@ var questions = [...][]question{
 		{(*reader).followerNow, setOf(kAfter)},
 		{(*reader).stores, setOf(kStores)},
 		{(*reader).hefted, setOf(kStored)},
+		{(*reader).provided, setOf(kHave)},
 		{(*reader).plainLeaves, setOf(kLeaf)},
 		{(*reader).temper, setOf(kTemper)},
 		{(*reader).strength, setOf(kStrength)},

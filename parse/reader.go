@@ -267,7 +267,7 @@ func dropFillers(items []item) []item {
 	for i := range items {
 		it := &items[i]
 		if it.is(kFill) && !it.is(kSame) && !(it.is(kQueen) && it.has(capital)) {
-			if it.any(kStored, kTemper) && len(out) > 0 && out[len(out)-1].any3(kStores, kBees, kBe) && (it.pause == none || out[len(out)-1].colon) {
+			if it.any(kStored, kTemper) && len(out) > 0 && (out[len(out)-1].any3(kStores, kBees, kBe) || out[len(out)-1].text == "just") && (it.pause == none || out[len(out)-1].colon) {
 				it.kinds = it.kinds.without(setOf(kFill)) // "stores okay"
 				out = append(out, *it)
 				continue

@@ -13,10 +13,10 @@ func (r *reader) temper(c *clause) {
 		if r.notOfTemper(c, i) {
 			continue
 		}
-		if r.inList(assent, text) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c)) {
+		if r.inList(assent, text) && !r.ratherThan(c, i) && !c.has(kBees) && !(r.subject == kBees && r.sameStatement(c)) {
 			continue
 		}
-		if r.inList(ambiguousTempers, text) && !r.ofBees(c, i) {
+		if r.inList(ambiguousTempers, text) && !r.ratherThan(c, i) && !r.ofBees(c, i) {
 			continue
 		}
 		rule := r.rule(it, kTemper)
@@ -36,7 +36,7 @@ func (r *reader) temper(c *clause) {
 		if c.doubt != "" {
 			w.doubts = append(w.doubts, "hedged: "+c.doubt)
 		}
-		if old, ok := r.cur.get("temper.score"); ok && r.milder(old, score) {
+		if old, ok := r.cur.get("temper.score"); ok && !r.ratherThan(c, i) && r.milder(old, score) {
 			it.used = true
 			continue
 		}
@@ -65,6 +65,8 @@ func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
 	switch {
 	case before.text == "to", before.is(kPlan) && strings.HasSuffix(before.text, " to"):
 		return true // "not to chill them"
+	case strings.Contains(it.text, "bother") && r.heldBack(c, i):
+		return true // "was going to feed them but didn't bother"
 	case before.text == "something":
 		return true // "bearding something awful"
 	case it.text == "a handful" && before.any3(kContent, kCell, kBars):
@@ -75,6 +77,41 @@ func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
 		return true // "a bad half hour"
 	}
 	return close && before.is(kArt) && !it.is(kWind) && r.ofTheAir(it) // "a gentle shower came over"
+}
+
+// ratherThan reports whether the word of temper at item i tells what the bees were in place of what
+// was denied of them right before: "not nasty though just fine", "not cross, just a bit busy".
+func (r *reader) ratherThan(c *clause, i int) bool {
+	k := i - 1
+	for k > 0 && (c.items[k].any3(kAdv, kAmount, kArt) || c.items[k].isWord4("bit", "wee", "little", "tad")) && c.items[k].text != "just" {
+		k--
+	}
+	if k < 0 || c.items[k].text != "just" || r.spokeOf.temper != r.sentenceNo {
+		return false
+	}
+	for k := range r.told {
+		if it := &r.told[k]; it.start < c.items[i].start && it.is(kTemper) && (strings.HasPrefix(it.text, "not ") || k > 0 && r.told[k-1].any3(kNo, kNot, kUndone)) {
+			return true
+		}
+	}
+	return false
+}
+
+// heldBack reports whether it is told at item i, behind "but", of something that was meant to be done
+// that nobody troubled to: of bees as what does so nothing is said before.
+func (r *reader) heldBack(c *clause, i int) bool {
+	meant := false
+	for k := range r.told {
+		it := &r.told[k]
+		if it.start >= c.items[i].start {
+			break
+		}
+		if it.is(kBees) && it.text != "them" && it.text != "em" {
+			return false
+		}
+		meant = meant || it.any3(kPlan, kWill, kDo)
+	}
+	return meant && (c.before(i).is(kBut) || c.items[0].is(kBut) && i <= 3)
 }
 
 // temperOfNext reports whether the word close behind a word of temper makes another phrase of

@@ -152,6 +152,17 @@ func (r *reader) foretold(c *clause, i int) bool {
 	return r.wordIn(c.items[k:i], "forecast", "promised", "predicted", "threatened")
 }
 
+// ofDot reports whether a word for the sky tells what the paint of the queen is like: "yellow dot
+// still bright", "the blue mark is quite clear".
+func (r *reader) ofDot(c *clause, i int) bool {
+	for k := 0; k < i; k++ {
+		if c.items[k].is(kDot) && c.items[i].pause == none && r.onlyAdverbs(c, k, i) {
+			return true
+		}
+	}
+	return false
+}
+
 // skyHere reports whether a word for the sky tells of today's.
 func (r *reader) skyHere(c *clause, i int) bool {
 	it := &c.items[i]
@@ -165,7 +176,7 @@ func (r *reader) skyHere(c *clause, i int) bool {
 	if r.foretold(c, i) {
 		return false
 	}
-	if c.hasAny(kDot, kColour) && c.has(kQueen) && r.inList(ambiguousSkies, text) {
+	if c.hasAny(kDot, kColour) && r.inList(ambiguousSkies, text) && (c.has(kQueen) || r.ofDot(c, i)) {
 		return false // "her dot still bright", but "queen marked white, sunny"
 	}
 	if !r.inList(ambiguousSkies, text) {
