@@ -32,6 +32,9 @@ func (d *dates) calendar(text string, toks []token, i, end int, ref colony.Date)
 		}
 		q, k := d.numbers.single(text, toks, j+1)
 		if n := int(q.lo); k > j+1 && q.whole() && !q.article && n >= 1 && n <= 31 && (q.ordinal || k == j+2 || n > 20) {
+			if !q.ordinal && joined(toks, k) && d.counted.has(toks[k].id) {
+				return day{}, i // "since october eleven degrees"
+			}
 			return d.inYear(text, toks, n, d.of(toks[i].id).value, k, i, ref)
 		}
 		return day{}, i

@@ -103,6 +103,7 @@ type dates struct {
 	kinds     []dateWord // by wordID
 	againID   wordID
 	deadlines wordSet // by, since: a day may follow
+	counted   wordSet // degrees, bees: the number before is theirs, behind a month too
 	slashID   wordID
 	orders    wordSet // words that tell what is to be done
 	weekly    wordSet // lunch, market: what a weekday before them only tells the kind of

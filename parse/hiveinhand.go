@@ -143,6 +143,9 @@ func (r *reader) takenBack(it *item) bool {
 	if !strings.Contains(between, " no ") && !strings.Contains(between, " not ") {
 		return false
 	}
+	if slices.ContainsFunc(r.wordsOf[takingBack], func(words string) bool { return strings.Contains(between, " "+words+" ") }) {
+		return true // "hive three, no, that's not right, the swarm went in hive five"
+	}
 	said := strings.TrimSuffix(strings.TrimSpace(between), " the")
 	return slices.ContainsFunc(r.wordsOf[meaning], func(words string) bool { return strings.HasSuffix(said, " "+words) })
 }

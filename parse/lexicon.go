@@ -157,7 +157,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.graph.loose = set(looseWords)
 	l.numbers.dimension, l.numbers.combWords, l.numbers.barWords, l.numbers.combsTold = set(dimensions), set(oneComb), set(countedOff), set(combsTold)
 	l.dates.orders, l.datedDeeds, l.nearDays = set(orders), set(datedDeeds), set(aboutDays)
-	l.dates.weekly, l.dates.deadlines = set(weekly), set(deadlines)
+	l.dates.weekly, l.dates.deadlines, l.dates.counted = set(weekly), set(deadlines), set(countedOfADay)
 	l.linkWords = l.words.addAll("and", "so")
 	l.behindSo = l.words.addAll("far", "that", "long", "many", "much", "is", "are", "was", "were", "has", "have", "does", "do", "did", "will", "too")
 	l.barNouns, l.hiveWords, l.numberedWords = set(barNouns), set(hiveNouns), set(numberedThings)

@@ -73,6 +73,7 @@ const (
 	oneComb
 	countedOff
 	combsTold
+	countedOfADay
 	orders
 	datedDeeds
 	deadlines
@@ -194,6 +195,7 @@ const (
 	earning
 	favourites
 	meaning
+	takingBack
 	numberedPlaces
 	givenTimes
 	addressing
@@ -258,6 +260,8 @@ var listNames = [listCount]string{
 	oneComb:            "one comb",
 	countedOff:         "counted off",
 	combsTold:          "combs told",
+	takingBack:         "taking back",
+	countedOfADay:      "counted behind a month",
 	orders:             "orders",
 	datedDeeds:         "dated deeds",
 	hiveDoings:         "hive doings",

@@ -110,7 +110,7 @@ func (r *reader) openingDay(c *clause) {
 		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
 			return
 		}
-		if it.day.past.Compare(r.today) > 0 {
+		if it.day.past.Compare(r.today) > 0 || c.before(k).text == "since" {
 			return
 		}
 		on := it.day.past
