@@ -67,7 +67,35 @@ func (f *fitting) addBar() bool {
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName)
+	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.soManyBars()
+}
+
+// soManyBars reports whether so many are added of what the sentence spoke of before, bars, and counts
+// them: "I should have added bars by now, so I'm adding two on Wednesday".
+func (f *fitting) soManyBars() bool {
+	if len(f.args) == 0 || !barNumber(&f.args[0]) || f.args[0].any(kBars, kMeasure) || f.args[0].pause > none || f.has(kCell) || f.has(kContent) {
+		return false
+	}
+	if next := at(f.args, 1); next != &noItem && next.pause == none && !next.any6(kDate, kOn, kAfter, kThen, kNow, kAdv) && !next.isWord4("in", "more", "today", "back") {
+		return false
+	}
+	bars := false
+	for k := range f.told {
+		it := &f.told[k]
+		if it.start >= f.c.items[f.i].start {
+			break
+		}
+		if it.any6(kSubstance, kContent, kCell, kMeasure, kFixture, kComb) {
+			bars = false
+		}
+		bars = bars || it.is(kBar) && it.plural && !it.is(kBars)
+	}
+	if bars {
+		count := f.args[0].n
+		f.d.count = &count
+		f.d.use(&f.args[0])
+	}
+	return bars
 }
 
 // moreFood reports whether so many more were given of what the bees were fed with, and not of bars:
@@ -342,8 +370,8 @@ func (f *fitting) cutCells() bool {
 	if len(some) > 0 && some[0].text == "all" {
 		some = some[1:]
 	}
-	if len(some) > 2 && barNumber(&some[0]) && some[1].any(kOn, kFrom) && some[2].is(kBars) {
-		return true // "cut out 2 on b7", "cut all six from bar nine"
+	if len(some) > 2 && barNumber(&some[0]) && (some[1].any(kOn, kFrom) || some[1].text == "off") && some[2].is(kBars) {
+		return true // "cut out 2 on b7", "cut all six from bar nine", "cut two off bar six"
 	}
 	if len(f.args) > 1 && barNumber(&f.args[0]) && f.args[1].is(kHave) && f.args[1].text == "with" && !f.has(kBars) {
 		return true // "I cut out three with a knife that had seen better days"

@@ -60,9 +60,13 @@ func (b barsAt) given() bool {
 	return b.prev.isWord3("up", "us", "me") && b.before(2).text == "gave"
 }
 
-// cellsOff: "cut two cells off bar five".
+// cellsOff: "cut two cells off bar five", "cut two of them off bar five".
 func (b barsAt) cellsOff() bool {
-	return b.prev.text == "off" && b.prev.pause == none && b.before(2).is(kCell)
+	if b.prev.text != "off" || b.prev.pause > none {
+		return false
+	}
+	what := b.before(2)
+	return what.is(kCell) || (what.any(kNum, kEach) || strings.HasSuffix(what.text, "them") || what.isWord2("those", "these")) && hasKind(b.items[max(0, b.i-6):b.i-2], kDo)
 }
 
 // bracketed: "2 charged (b5)".

@@ -124,6 +124,18 @@ var turnsOfPhrase = map[string][]saying{
 		{"three bees with malformed wings", "signs.deformed_wings=yes signs.deformed_wings.count=3"},
 		{"okey dokey orchard hive bar four eggs", "hive=orchard bars.4.eggs=yes"},
 	},
+	"what a word before stands for": {
+		{"meant to add bars but only put in one", "actions.add_bar=yes actions.add_bar.count=1"},
+		{"they could do with bars i'll give them two on friday", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15"},
+		{"bars all full so i added two supers", ""},
+		{"bar six four sealed cells\ni cut two of them off bar six", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=4 actions.cut_cells=yes actions.cut_cells.bar=6 actions.cut_cells.count=2"},
+		{"hive a is it yeah a bar one honey", "hive=a bars.1.honey=yes"},
+		{"opened the hive a bit bar one honey", "bars.1.honey=yes"},
+		{"hive two eggs\nnow hive three no wrong one this here is hive five\nbees on six bars", "hive=2 contents.eggs=yes / hive=5? strength.bars_of_bees=6"},
+		{"hive two eggs\nnow hive three no eggs\nhive five bees on six bars", "hive=2 contents.eggs=yes / hive=3 contents.eggs=no / hive=5 strength.bars_of_bees=6"},
+		{"first look since march ten degrees and cloudy\ngoing to feed them in a week", "weather.temp_c=10 weather.sky=cloudy plans.feed=yes plans.feed.due=2026-05-21"},
+		{"treated on march ten", "earlier.treated=yes earlier.treated.on=2026-03-10"},
+	},
 	"the queen on her way": {
 		{"bar five is eggs and the queen slipped round the side", "bars.5.eggs=yes queen.seen=yes queen.bar=5"},
 		{"on bar six the queen is scurrying about", "queen.seen=yes queen.bar=6"},
