@@ -195,6 +195,7 @@ const (
 	earning
 	favourites
 	meaning
+	waiting
 	takingBack
 	numberedPlaces
 	givenTimes
@@ -370,6 +371,7 @@ var listNames = [listCount]string{
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",
 	meaning:            "meaning",
+	waiting:            "waiting",
 	earning:            "earning",
 	favourites:         "favourites",
 	meals:              "meals",

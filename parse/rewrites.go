@@ -61,6 +61,7 @@ var rewrites = []rewrite{
 	{when: asks, put: (*reader).selfAsked},
 	{when: mayAnswer, put: (*reader).answers},
 	{when: takesBack, put: (*reader).repair},
+	{all: setOf(kDur, kThen, kDo), put: (*reader).lookAfter},
 	{list: 1 << inOrder, put: (*reader).respectively},
 	{any: unstopping, amend: (*reader).unstopped},
 }
