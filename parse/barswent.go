@@ -152,9 +152,7 @@ func barsBefore(items []item, i int) int {
 	case k > 1 && items[k].is(kAnd) && items[k+1].pause == none:
 		k = liftedBefore(items, k)
 	}
-	for k > 1 && items[k].any(kName, kContent) && items[k-1].any(kFrom, kOf) {
-		k -= 2
-	}
+	k = behindBars(items, k)
 	if k < 0 || !items[k].any(kBars, kBar) || k > 0 && items[k-1].any4(kOn, kFrom, kAfter, kDo) && !(items[k].is(kBars) && hasItsObject(&items[k-1])) {
 		return -1
 	}

@@ -52,7 +52,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 			d.count = &quantity{lo: 1} // "an empty bar was put in"
 			it.used = true
 			d.items = append(d.items, it)
-		case it.is(kName) && k > 0 && c.items[k-1].is(kFrom) && d.do == "add_bar" && it.name != r.cur.hive:
+		case it.is(kName) && k > 0 && (c.items[k-1].is(kFrom) || k > 1 && c.items[k-1].is(kArt) && c.items[k-2].is(kFrom)) && d.do == "add_bar" && it.name != r.cur.hive:
 			d.fromHive = it.name // "a bar from hive two was put in"
 			it.used = true
 			d.items = append(d.items, it)
@@ -64,7 +64,7 @@ func (r *reader) argue(c *clause, d *deed, i, end int) {
 
 // ofBarsDone are the kinds of words between a number of bars or cells and the verb that
 // tells what was done to them.
-var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars))
+var ofBarsDone = helping.or(setOf(kBar, kComb, kOf, kContent, kName, kFrom, kThen, kCell, kStage, kCellKind, kOn, kBars, kArt))
 
 // barsAhead reports whether a number's bars, with what they hold, and a helping verb
 // at most stand between it and the verb: "three new bars were added", "two more

@@ -177,7 +177,7 @@ func (f *fitting) harvestGave() bool {
 
 // barsDone: "three bars added", "three bars added at the back".
 func (f *fitting) barsDone() bool {
-	n := len(f.pre)
+	n := behindBars(f.pre, len(f.pre)-1) + 1
 	return n > 1 && f.rule.Form == "done" && f.pre[n-1].is(kBar) && (f.pre[n-2].any(kNum, kComb) || f.isWord(&f.pre[n-2], f.wordsOf[newOnes]...)) && f.c.items[f.i].pause == none && !hasKind(f.pre, kPron) && !f.has(kContent)
 }
 

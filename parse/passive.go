@@ -40,10 +40,24 @@ func (r *reader) barsAdded(c *clause, i int) bool {
 	if k == i-1 || !passive(c.items[k+1:i]) {
 		return false
 	}
-	for k > 1 && c.items[k].any(kName, kContent) && c.items[k-1].any(kFrom, kOf) {
-		k -= 2
-	}
+	k = behindBars(c.items, k)
 	return k >= 0 && (c.items[k].is(kBar) || r.emptyBar(&c.items[k]))
+}
+
+// behindBars is the last item before it is told, up to item k, what bars hold or which hive they come
+// from: "a bar | of honey from the plum hive".
+func behindBars(items []item, k int) int {
+	for k > 1 && items[k].any(kName, kContent) {
+		link := k - 1
+		if items[k].is(kName) && items[link].is(kArt) && items[k].pause == none && link > 1 {
+			link--
+		}
+		if !items[link].any(kFrom, kOf) {
+			break
+		}
+		k = link - 1
+	}
+	return k
 }
 
 // verbChain is the last item before the helping verbs of the verb at item i: the

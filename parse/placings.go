@@ -30,6 +30,7 @@ var placings = [...]placing{
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kStage, kCellKind), none, barsAt.endsCells},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
+	{setOf(kShe), none, barsAt.whereSheWas},
 	{setOf(kComb), none, barsAt.endsComb},
 	{setOf(kPattern), comma, barsAt.endsPattern},
 	{setOf(kContent, kCell), none, barsAt.shortAndLast},
@@ -75,6 +76,11 @@ func (b barsAt) areTheNest() bool {
 // endsComb: "cross comb 8+9".
 func (b barsAt) endsComb() bool {
 	return strings.HasSuffix(b.prev.text, " comb") && (b.i == 1 || b.prev.pause >= comma) && b.endsAnew()
+}
+
+// whereSheWas: "found her b4, white dot".
+func (b barsAt) whereSheWas() bool {
+	return b.prev.text == "her" && b.prev.pause == none && b.before(2).is(kSeen) && b.ends()
 }
 
 // ends: "queen still there, bar five, white mark".

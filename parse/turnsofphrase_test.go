@@ -136,6 +136,14 @@ var turnsOfPhrase = map[string][]saying{
 		{"first look since march ten degrees and cloudy\ngoing to feed them in a week", "weather.temp_c=10 weather.sky=cloudy plans.feed=yes plans.feed.due=2026-05-21"},
 		{"treated on march ten", "earlier.treated=yes earlier.treated.on=2026-03-10"},
 	},
+	"what comes from a hive, and how long one is let be": {
+		{"Ash hive. Two bars from the fern hive put in after bar 3.", "hive=ash actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.from_hive=fern actions.add_bar.to=3"},
+		{"Ash hive. A bar from the fern hive went in.", "hive=ash actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.from_hive=fern"},
+		{"Ash hive. Two bars from the fern hive were crooked.", "hive=ash"},
+		{"don't touch them for ten days then check", "plans.inspect=yes plans.inspect.due=2026-05-24"},
+		{"left them for a week then looked again", ""},
+		{"leave them for a week then look again on friday", "plans.inspect=yes plans.inspect.due=2026-05-15"},
+	},
 	"the queen on her way": {
 		{"bar five is eggs and the queen slipped round the side", "bars.5.eggs=yes queen.seen=yes queen.bar=5"},
 		{"on bar six the queen is scurrying about", "queen.seen=yes queen.bar=6"},
