@@ -19,6 +19,9 @@ func (r *reader) temper(c *clause) {
 		if r.inList(ambiguousTempers, text) && !r.ratherThan(c, i) && !r.ofBees(c, i) {
 			continue
 		}
+		if it.is(kWind) && r.rule(it, kWind).Form != "sky" && !r.beesBefore(c, i) {
+			continue // "dead calm out there", but "they're dead calm"
+		}
 		rule := r.rule(it, kTemper)
 		score := rule.Value
 		if i > 0 && c.items[i-1].is(kNo) && !c.items[i-1].used {

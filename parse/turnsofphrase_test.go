@@ -144,6 +144,12 @@ var turnsOfPhrase = map[string][]saying{
 		{"left them for a week then looked again", ""},
 		{"leave them for a week then look again on friday", "plans.inspect=yes plans.inspect.due=2026-05-15"},
 	},
+	"calm bees and calm air": {
+		{"a bit breezy, and on bar four they're dead calm", "temper.score=4 weather.wind=breezy"},
+		{"it was dead calm in the garden", "weather.wind=calm"},
+		{"spotted her b3, green dot", "queen.seen=yes queen.marked=yes queen.colour=green queen.bar=3"},
+		{"saw her bar five eggs", "queen.seen=yes bars.5.eggs=yes"},
+	},
 	"the queen on her way": {
 		{"bar five is eggs and the queen slipped round the side", "bars.5.eggs=yes queen.seen=yes queen.bar=5"},
 		{"on bar six the queen is scurrying about", "queen.seen=yes queen.bar=6"},
