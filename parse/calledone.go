@@ -39,7 +39,7 @@ func (r *reader) onesTurnedTo(toks []token) (ones []calledOne) {
 			continue
 		}
 		turned := r.onIt(toks, i) || i == 0 || toks[i].pause >= stop || r.says(toks[i-1], "then", "now", "next", "and") || r.turnsHere(toks, i) || toks[i].pause == none && toks[i-1].lists.has(openings)
-		if !turned || !r.talksOfHive(toks, end, nextSentences) {
+		if !turned || !r.talksOfHive(toks, end, nextSentences) && !slices.Contains(r.hivesOfPage().before, name) {
 			continue
 		}
 		one := calledOne{strings.ToLower(r.text[toks[i].start:toks[end-1].end]), name}
@@ -79,6 +79,9 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 	if r.says(toks[i+2], "one") && (r.plantOrColour(toks[i+1]) || toks[i+1].lists.has(plantNames) || r.says(toks[i+1], r.wordsOf[rowPlaces]...) || toks[i+1].lists.has(placesNear) || r.opposed(r.strings.lower(r.text[toks[i+1].start:toks[i+1].end])) || toks[i+1].has(capital) && r.mayName(toks, i+1)) {
 		return i + 3, strings.ToLower(r.text[toks[i+1].start:toks[i+1].end])
 	}
+	if i+4 <= len(toks) && r.handed(toks, i+1) && toks[i+3].pause == none && r.says(toks[i+3], "one") {
+		return i + 4, strings.ToLower(r.text[toks[i+1].start:toks[i+2].end]) // "the right-hand one"
+	}
 	hive := toks[i+1].id == r.hiveID && !r.says(toks[i+2], "at", "above", "below")
 	if !hive && !r.says(toks[i+1], "one") || !toks[i+2].lists.has(standing) {
 		return i, ""
@@ -101,6 +104,11 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 		return i, ""
 	}
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
+}
+
+// handed reports whether "left-hand" or "right hand" stands at token i.
+func (r *reader) handed(toks []token, i int) bool {
+	return r.says(toks[i], "left", "right") && r.says(toks[i+1], "hand") && toks[i+1].pause == none
 }
 
 // namedBehind reports whether a hive that was told by its place is told by its name in the words

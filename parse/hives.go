@@ -372,9 +372,9 @@ func (r *reader) standingName(before []item, k int, words []string) (string, int
 			if spoken, n := r.spokenLength(before, append([]string{rest}, words...)); n == len(words) {
 				return strings.Join(spoken, " "), n // "bearding down the front boathouse hive"
 			}
-			return strings.Join(append([]string{rest}, words...), " "), len(words) + 1
+			return r.spelling(it, &before[len(before)-1], len("the ")), len(words) + 1
 		case len(words) == 0 && (slices.Contains(r.wordsOf[rowPlaces], rest) || slices.Contains(r.wordsOf[endPlaces], rest)):
-			return rest, 1
+			return r.spelling(it, it, len("the ")), 1
 		}
 	}
 	if len(words) > 0 {
@@ -382,13 +382,19 @@ func (r *reader) standingName(before []item, k int, words []string) (string, int
 	}
 	switch {
 	case k > 0 && before[k-1].text == "the" && it.pause == none && slices.Contains(r.wordsOf[endPlaces], it.text):
-		return it.text, 1 // "into the far hive"
+		return r.spelling(it, it, 0), 1 // "into the far hive"
 	case it.text == "hand" && k > 0 && before[k-1].isWord2("left", "right"):
-		return before[k-1].text + " hand", 2
+		return r.spelling(&before[k-1], it, 0), 2
 	case r.opposed(it.text):
 		return it.text, 1 // "the little hive", and elsewhere "the big hive"
 	}
 	return "", 0
+}
+
+// spelling is how items are written, but for capitals and without so many letters of the first:
+// "left-hand", whose text is "left hand".
+func (r *reader) spelling(first, last *item, without int) string {
+	return r.strings.lower(r.text[int(first.start)+without : last.end])
 }
 
 // told are the kinds of words that can end what is told of a hive in running speech.

@@ -109,6 +109,9 @@ func (l *lexer) shortened(best match, i int, before *item) match {
 	if best.end == i+2 && best.kinds.has(kPlace) && l.topBar(i, before) {
 		best = l.matcher.longest(l.toks[:i+1], i, l) // "eggs on top bar 3"
 	}
+	if best.end > i+2 && best.kinds.meet(places) && (l.toks[i].pause >= comma || before.any(kAnd, kBut)) && l.hiveStands(best.end) {
+		best = l.matcher.longest(l.toks[:i+1], i, l) // "in the bottom hive eggs on bar 3"
+	}
 	if alone := l.stateOf(before, i, best); alone.end > i {
 		return alone
 	}
@@ -156,6 +159,24 @@ func (l *lexer) numeric(it *item, i, end int) int {
 		it.details = l.detail(&details{dur: alt.dur, size: alt.size, day: alt.day})
 	}
 	return j
+}
+
+// places are the kinds of words for a place on a comb, by which a hive may be told as well.
+var places = setOf(kPlace, kSide, kFixture)
+
+// hiveStands reports whether the word for a hive, or "one" where the note calls its hives so, stands at
+// token i, behind the place that it is told by: "in the bottom hive", not "at the bottom hive 3 eggs".
+func (l *lexer) hiveStands(i int) bool {
+	if !joined(l.toks, i) {
+		return false
+	}
+	switch l.toks[i].id {
+	case l.hiveID, l.colonyID:
+		return i+1 == len(l.toks) || !l.toks[i+1].has(numeral)
+	case l.oneID:
+		return len(l.ref.ones) > 0
+	}
+	return false
 }
 
 // combNumbered reports whether token i is a word for bars with a number of its own.
