@@ -78,6 +78,54 @@ func (r *reader) headedAgain(items []item) {
 	}
 }
 
+// labelledAgain makes references of the names of hives that the page tells with the word for one,
+// where they label what is told or it is their turn: "the pink hive and the grey hive. Pink first,
+// calm. Grey: no eggs".
+func (r *reader) labelledAgain(items []item) []item {
+	for i := 0; i < len(items); i++ {
+		from := i
+		if items[i].text == "the" && i+1 < len(items) && items[i+1].pause == none {
+			from++ // "The grey: …"
+		}
+		it := &items[from]
+		if i > 0 && items[i].pause < stop || it.is(kName) || !it.any6(kWord, kPlant, kColour, kPlace, kSide, kFixture) || it.lists.has(noNames) {
+			continue
+		}
+		end := r.turnEnd(items, from)
+		if end == from || it.any3(kPlace, kSide, kFixture) && !(i == 0 && items[end-1].colon) {
+			continue // "Bar 4. Top: honey. Bottom: brood."
+		}
+		name := r.strings.lower(r.text[it.start:items[end-1].end])
+		if !r.hiveTold(items[:i], name) && !(end == i+1 && slices.Contains(r.hivesOfPage().before, name)) {
+			continue
+		}
+		colon := items[end-1].colon
+		items[i] = *r.asHive(r.merged(items, i, end, nil), name)
+		items[i].colon = colon
+		items = slices.Delete(items, i+1, end)
+	}
+	return items
+}
+
+// turnEnd is the end of a label of up to three words at item i, before a colon or a word of its
+// turn, "Grey:", "Pear tree next."; i where there is none.
+func (r *reader) turnEnd(items []item, i int) int {
+	for k := i; k < len(items) && k < i+3 && (k == i || items[k].pause == none && items[k].any3(kWord, kPlant, kColour)); k++ {
+		if items[k].colon {
+			return k + 1
+		}
+		if k+1 < len(items) && items[k+1].pause == none && items[k+1].isWord3("first", "next", "last") && (k+2 == len(items) || items[k+2].pause > none) {
+			return k + 1
+		}
+	}
+	return i
+}
+
+// hiveTold reports whether a hive of a name was told before some items or in them.
+func (r *reader) hiveTold(items []item, name string) bool {
+	return r.byHive[name] != nil || slices.ContainsFunc(items, func(it item) bool { return it.is(kName) && it.name == name })
+}
+
 // faresAs reports whether words behind "is" or "has" tell of a hive; of a plant only what no
 // plant is or has.
 func (r *reader) faresAs(items []item, plant bool) bool {

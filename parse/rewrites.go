@@ -28,6 +28,7 @@ var rewrites = []rewrite{
 	{all: setOf(kAdv), any: referring, put: (*reader).alsoOn},
 	{any: leadingBack, when: leadsToHive, amend: (*reader).namedAgain},
 	{any: setOf(kBe, kHave), more: setOf(kWord, kPlant), when: hivesHead, amend: (*reader).headedAgain},
+	{when: hivesHead, put: (*reader).labelledAgain},
 	{all: setOf(kHave, kBar, kFrom), amend: (*reader).gotBars},
 	{put: (*reader).several},
 	{when: speaksOfHives, put: (*reader).oneByOne},
