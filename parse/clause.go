@@ -135,6 +135,9 @@ func (r *reader) endsMood(list []clause, i int, carried mood) bool {
 	first := &list[i].items[0]
 	switch carried {
 	case past:
+		if r.foundOnOpening(list, i) {
+			return true
+		}
 		aside := i > 0 && first.pause == comma && first.anyOf(afterAside) && list[i-1].items[0].isWord3("which", "who", "whom")
 		if aside || r.pastDeedTold(list, i) {
 			return true
@@ -228,6 +231,9 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 	if !own && first.is(kDate) && first.day.ahead {
 		own = r.weWill(c.items, 1)
 	}
+	if !own && first.is(kOn) && c.next(0).is(kDate) && !c.next(0).day.ago {
+		own = r.weWill(c.items, 2)
+	}
 	lead := first
 	if first.is(kThen) && len(c.items) > 1 {
 		lead = &c.items[1] // "Dad says feed them so remind me to do it on Friday"
@@ -236,6 +242,9 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 	mine := own && r.wordIn(c.items, "this lot", "this", "these", "mine", "ours")
 	if mine && first.pause == none && !c.has(kIf) && r.hasDeed(c) {
 		return true // "my neighbour's are calm I need to requeen this lot"
+	}
+	if own && first.pause == colon && !c.has(kIf) && c.has(kDate) && r.hasDeed(c) && r.saidOut(list[:i]) {
+		return true // "my uncle would kill such a colony; on Friday I will unite it"
 	}
 	if first.pause > none || !own && !(first.is(kPlan) && first.isWord6("need to", "must", "shall", "will", "i'll", "we'll")) || c.has(kIf) || !c.has(kDate) || !r.hasDeed(c) {
 		return false
@@ -250,6 +259,18 @@ func (r *reader) plansAnew(list []clause, i int) bool {
 		}
 	}
 	return len(list[i-1].items) > 2
+}
+
+// saidOut reports whether what some clauses tell of what others say or would do is told before they
+// end, and nothing stands under a condition: not in "he told me: I will feed them on Friday".
+func (r *reader) saidOut(list []clause) bool {
+	for k := range list {
+		if list[k].has(kIf) {
+			return false
+		}
+	}
+	last := list[len(list)-1].items
+	return !last[len(last)-1].is(kSay)
 }
 
 // doneBehindDay reports whether what was done begins a clause behind a plan that ends with

@@ -67,7 +67,7 @@ func (f *fitting) addBar() bool {
 	if f.text == "received" {
 		return f.looseBars(f.args) // "it received two bars from hive 2"
 	}
-	return f.givenAway() || f.looseBars(f.args) || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.soManyBars()
+	return f.givenAway() || f.looseBars(f.args) || f.soManyBehind() || f.whichBars() || f.barsAdded(f.c, f.i) || f.barsDone() || f.has(kBars) && f.has(kName) || f.soManyBars()
 }
 
 // soManyBars reports whether so many are added of what the sentence spoke of before, bars, and counts
@@ -173,6 +173,28 @@ func (f *fitting) harvestGave() bool {
 		args = args[1:]
 	}
 	return len(args) > 0 && args[0].is(kMeasure) && f.c.items[0].isWord3("which", "they", "it") && strings.HasPrefix(f.lastDeed, "actions.harvest")
+}
+
+// soManyBehind reports whether so many, of what is not said, were put behind a bar, which are bars:
+// "so I hung one, behind bar 10", "put two in after 9".
+func (f *fitting) soManyBehind() bool {
+	args := f.args
+	if len(args) > 0 && args[0].isWord2("in", "them") {
+		args = args[1:]
+	}
+	if len(args) < 3 || args[0].pause > none || hasKind(f.told, kFixture) || hasKind(f.told, kQueen) || args[0].text != "another" && !(args[0].is(kNum) && args[0].n.whole() && args[0].n.lo < manyBars) {
+		return false
+	}
+	k := 1
+	for k < len(args) && args[k].isWord3("in", "more", "one") && args[k].pause == none {
+		k++
+	}
+	if k+1 >= len(args) || !args[k].is(kAfter) || args[k].pause > comma || !args[k+1].is(kBars) || args[k+1].pause > none {
+		return false
+	}
+	f.d.count = &quantity{lo: max(args[0].n.lo, 1)}
+	args[0].used = true
+	return true
 }
 
 // barsDone: "three bars added", "three bars added at the back".

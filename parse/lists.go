@@ -184,6 +184,7 @@ const (
 	colonyLinks
 	mapWords
 	inSeries
+	liftingLids
 	peoples
 	takenByColonies
 	feelings
@@ -389,6 +390,7 @@ var listNames = [listCount]string{
 	colonyLinks:        "colony links",
 	mapWords:           "map words",
 	inSeries:           "in series",
+	liftingLids:        "lifting lids",
 	peoples:            "peoples",
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",

@@ -110,6 +110,9 @@ func (r *reader) endsUnasked(c *clause) bool {
 			return true // "what you taught me, and made the split this morning"
 		}
 	}
+	if first.text == "and so" && c.next(0).isWord2("i", "we") && r.hasDeed(c) && !c.hasAny(kIf, kPlan, kWill) {
+		return true // "my father would have hung another, and so I hung one"
+	}
 	if first.text == "so" && (c.next(0).isWord4("i", "we", "we'll", "i'll") || r.weWill(c.items, 1)) && !c.has(kIf) {
 		return true // "he says they want room, so I am going to add a bar"
 	}
@@ -129,4 +132,14 @@ func nowThere(items []item) bool {
 		text += " " + items[1].text
 	}
 	return strings.HasPrefix(text, "there's") || strings.HasPrefix(text, "there is") || strings.HasPrefix(text, "there are") || strings.HasPrefix(text, "there 's")
+}
+
+// foundOnOpening reports whether clause i, behind a deed of an earlier day, tells how a part of the hive
+// was when it was opened, which is today: "last week I fed a litre, and the feeder was empty when I
+// lifted the lid".
+func (r *reader) foundOnOpening(list []clause, i int) bool {
+	if i == 0 || i+1 >= len(list) || !r.hasDeed(&list[i-1]) || !list[i].has(kFixture) || !list[i].items[0].any3(kAnd, kBut, kFixture) {
+		return false
+	}
+	return r.onOpening(list[i+1].items)
 }

@@ -109,8 +109,29 @@ func (r *reader) andBegins(items []item, i int) bool {
 		return true
 	case isByNow(items, i+1), thereUpon(items, i+1) && r.deedDoneThen(items[:i]):
 		return true
+	case hasDay(items[:i]) && r.deedDoneThen(items[:i]) && r.foundWhenOpened(items[i+1:]):
+		return true
 	case it.pause == comma && (queenTurn(items, i) || nowThere(items[i+1:]) && hasDay(items[:i])):
 		return true
 	}
 	return (next.is(kNow) || next.is(kDate) && next.day.today) && r.backToNow(items, i+1)
+}
+
+// foundWhenOpened reports whether how a part of the hive was is told, and behind it that it was opened:
+// "the feeder was empty when I lifted the lid".
+func (r *reader) foundWhenOpened(items []item) bool {
+	if len(items) < 6 || !items[0].is(kFixture) || !items[1].is(kBe) {
+		return false
+	}
+	for k := 2; k+2 < len(items) && k < 6 && items[k].pause == none; k++ {
+		if r.onOpening(items[k:]) {
+			return true
+		}
+	}
+	return false
+}
+
+// onOpening reports whether "when I opened up" begins some items.
+func (r *reader) onOpening(items []item) bool {
+	return len(items) > 2 && items[0].text == "when" && items[0].pause == none && items[1].isWord2("i", "we") && r.isWord(&items[2], r.wordsOf[liftingLids]...)
 }

@@ -1,0 +1,36 @@
+package parse
+
+import "testing"
+
+// firesides are sentences as people write them by the fire, of others' ways and of what was found.
+var firesides = map[string][]saying{
+	"what was found on opening": {
+		{"Last time I fed a litre of syrup, and the feeder was empty when I opened up.", "earlier.fed=yes earlier.fed.amount=1 earlier.fed.unit=l earlier.fed.what=syrup feeder=empty"},
+		{"Last week I gave them two litres, but the feeder was half full when I looked.", "earlier.fed=yes earlier.fed.amount=2 earlier.fed.unit=l feeder=part"},
+		{"Last time I fed them and the feeder was empty when I left.", "earlier.fed=yes"},
+		{"Last time the feeder was empty when I looked.", ""},
+	},
+	"what others would do": {
+		{"My uncle would kill such a colony, I try better: on Friday I will feed it.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"My neighbour says they are doomed; I will feed them on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"He told me: on Friday I will feed them.", ""},
+		{"Dad would split it if he could; on Sunday I will feed.", ""},
+		{"Dad says they want room, and so I put a bar in.", "actions.add_bar=yes actions.add_bar.count=1"},
+	},
+	"so many behind a bar": {
+		{"They had nine bars, so I added two, behind bar 9.", "actions.add_bar=yes actions.add_bar.count=2 actions.add_bar.to=9"},
+		{"I put another in after bar nine.", "actions.add_bar=yes actions.add_bar.count=1 actions.add_bar.to=9"},
+		{"They have no room, I must hang one behind bar 10 on Friday.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.to=10 plans.add_bar.due=2026-05-15"},
+		{"I had two feeders and put one behind bar 10.", ""},
+	},
+	"how many they are": {
+		{"Bees moderate in number.", "strength.word=moderate"},
+		{"Bees few in number.", "strength.word=weak"},
+		{"The colony is strong in numbers.", "strength.word=strong"},
+		{"Combs in use: 12.", "bars_total=12"},
+		{"Her laying is patchy.", "brood_pattern=patchy"},
+		{"I saw the laying worker. Her laying slowed.", "signs.laying_worker=yes"},
+	},
+}
+
+func TestFiresides(t *testing.T) { readSayings(t, firesides) }
