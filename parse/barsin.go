@@ -61,6 +61,32 @@ func (r *reader) barsIn(c *clause) {
 	}
 }
 
+// barsToGo puts "to be added" for what counted bars are there for: "I've a bar to put in on Wednesday",
+// "two bars to go in next week".
+func (r *reader) barsToGo(items []item) {
+	for i := 2; i+1 < len(items); i++ {
+		to, verb, bar := &items[i], &items[i+1], i-1
+		if items[bar].is(kBe) && items[bar].pause == none {
+			bar--
+		}
+		if to.text != "to" || to.pause > none || verb.pause > none || !items[bar].is(kBar) || items[bar].is(kBars) || bar == 0 || !items[bar-1].any(kNum, kComb) && items[bar-1].text != "another" && !r.isWord(&items[bar-1], r.wordsOf[newOnes]...) {
+			continue
+		}
+		end := i + 2
+		if verb.text == "go" && end < len(items) && items[end].pause == none && items[end].isWord2("in", "on") {
+			end++
+		}
+		if end == i+2 && !r.isWord(verb, r.wordsOf[goingIn]...) || end < len(items) && items[end].pause == none && (items[end].is(kArt) || items[end].any(kFrom, kTo)) {
+			continue // "two bars to go in the freezer", "two bars to add to hive 4"
+		}
+		to.kinds, to.says, to.text = setOf(kPlan), r.planning, "to be"
+		verb.kinds, verb.says, verb.text = setOf(kDo), r.added, "added"
+		if end > i+2 {
+			items[i+2].kinds, items[i+2].says, items[i+2].text = setOf(kWord), senseless, "in"
+		}
+	}
+}
+
 // inAlone reports whether "two new bars in", with the number at item i, the word for a bar at
 // item bar, is all that is told: "H4: calm, 2 bars in", "2 bars in today".
 func inAlone(items []item, i, bar int) bool {

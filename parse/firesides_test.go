@@ -23,6 +23,22 @@ var firesides = map[string][]saying{
 		{"They have no room, I must hang one behind bar 10 on Friday.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.to=10 plans.add_bar.due=2026-05-15"},
 		{"I had two feeders and put one behind bar 10.", ""},
 	},
+	"the weather of a visit": {
+		{"A, B and C today, cloudy and 16 degrees.\n\nA has eggs on bar 4. A was docile.\n\nB has no eggs. B was cross.\n\nC is calm.", "hive=a bars.4.eggs=yes temper.score=4 weather.sky=cloudy weather.temp_c=16 / hive=b contents.eggs=no temper.score=2 weather.sky=cloudy weather.temp_c=16 / hive=c temper.score=4 weather.sky=cloudy weather.temp_c=16"},
+		{"Hive 2 and then hive 3, with a rest between. 16 degrees. Hive 2 has eggs. Hive 3 is calm.", "hive=2 contents.eggs=yes weather.temp_c=16 / hive=3 temper.score=4 weather.temp_c=16"},
+		{"Hive 2: calm, sunny. Hive 3: 16 degrees, eggs.", "hive=2 temper.score=4 weather.sky=sunny / hive=3 contents.eggs=yes weather.temp_c=16"},
+	},
+	"bars that are there for something": {
+		{"I've a bar to put in on Saturday, and I must not forget it.", "plans.add_bar=yes plans.add_bar.count=1 plans.add_bar.due=2026-05-16"},
+		{"Plan: two new bars to go in next week.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-21"},
+		{"Two bars are to go on at the weekend.", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"Two bars to go in the freezer.", ""},
+		{"I have ten bars to go through.", ""},
+	},
+	"a queen who comes out": {
+		{"The queen was good enough to show herself.", "queen.seen=yes"},
+		{"He was kind enough to show me round.", ""},
+	},
 	"how many they are": {
 		{"Bees moderate in number.", "strength.word=moderate"},
 		{"Bees few in number.", "strength.word=weak"},

@@ -244,6 +244,32 @@ func (r *reader) weatherOf(b *builder) (n int) {
 	return n
 }
 
+// weatherOfVisit gives every hive the weather that is told behind the names of the first two, where one
+// sentence names both and nothing is told of any before: "Walnut, then Medlar, before lunch. Cloudy."
+func (r *reader) weatherOfVisit() {
+	if len(r.all) < 2 || r.all[0].named == 0 || r.all[0].named != r.all[1].named || len(r.all[1].spans) == 0 {
+		return
+	}
+	named, told := r.all[1].spans[0][0], len(r.text)
+	for _, b := range r.all {
+		for _, e := range b.entries {
+			if len(e.spans) > 0 && e.text != "hive" && !strings.HasPrefix(e.text, "weather.") {
+				told = min(told, e.spans[0][0])
+			}
+		}
+	}
+	for _, e := range r.all[1].entries {
+		if !strings.HasPrefix(e.text, "weather.") || len(e.spans) == 0 || e.spans[0][0] < named || e.spans[0][0] > told {
+			continue
+		}
+		for _, b := range r.all {
+			if b.find(b.paths.of(e.text)) == nil {
+				b.put(e.text, e.value, source{spans: e.spans, rule: e.rule})
+			}
+		}
+	}
+}
+
 // leaveBars forgets the bars in hand when the talk goes to another hive.
 func (r *reader) leaveBars() {
 	r.bars, r.last, r.step, r.inHand = nil, 0, r.outset, noBar

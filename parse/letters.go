@@ -128,10 +128,39 @@ func (r *reader) letterAlone(items []item, i int) bool {
 	if i+1 < len(items) && items[i+1].is(kNum) && items[i+1].start == it.end {
 		return false // "B4" is a bar
 	}
+	if r.letterList(items, i) {
+		return true // "A, B and C today"
+	}
 	heads := it.pause >= line && (i+1 == len(items) || items[i+1].pause > none)
 	if r.shortLetter(it.text) && i > 0 && it.pause < stop && !items[i-1].any4(kTo, kFrom, kAnd, kDo) && !r.isWord(&items[i-1], "with", "in", "into", "at", "but", "so", "than") {
 		return false // "b5 E"
 	}
 	listed := i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].text == "b" && items[i+2].has(capital)
 	return it.has(capital) && (it.text != "a" || it.colon || heads || listed || i+1 < len(items) && items[i+1].pause == none && items[i+1].any(kBe, kHave) || i > 0 && it.pause == none && items[i-1].any(kTo, kFrom))
+}
+
+// letterList reports whether item i stands in a list of letters from A on, by which hives are named,
+// at the head of a sentence: "A, B and C today, in that order".
+func (r *reader) letterList(items []item, i int) bool {
+	for i > 0 && items[i].pause < stop && (items[i-1].end-items[i-1].start == 1 || items[i-1].is(kAnd)) {
+		i--
+	}
+	for n, closed := byte(0), false; i < len(items); n++ {
+		if it := &items[i]; it.end-it.start != 1 || r.text[it.start] != 'A'+n || n == 0 && i > 0 && it.pause < stop {
+			return false
+		}
+		if i++; closed {
+			return true
+		}
+		switch {
+		case i == len(items):
+			return false
+		case items[i].is(kAnd) && items[i].pause <= comma:
+			closed = true
+			i++
+		case items[i].pause != comma:
+			return false
+		}
+	}
+	return false
 }

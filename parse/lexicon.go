@@ -33,7 +33,7 @@ type lexicon struct {
 	leadIns, opposites map[string][]string // the word tables of these names
 	strokes            strokes
 
-	denial, seen, queenCups, queenCells, openBrood, cappedBrood, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
+	denial, seen, queenCups, queenCells, openBrood, cappedBrood, planning, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 
 	hiveID, colonyID, hivesID, coloniesID, hID, hvID, theID, forID, oneID, nucID, splitID, numberID wordID
 	nthIDs                                                                                          []wordID // of the places in an order: first, second
@@ -100,7 +100,7 @@ func (l *lexicon) addRules() error {
 	l.denial, l.seen, l.queenCups = l.senseNamed("denial"), l.senseNamed("seen"), l.senseNamed("queen-cups")
 	l.queenCells, l.openBrood, l.cappedBrood = l.senseNamed("queen-cells"), l.senseNamed("larvae"), l.senseNamed("capped-brood")
 	l.harvested, l.fed = l.senseNamed("harvest-done"), l.senseNamed("feed-done")
-	l.added, l.moved = l.senseNamed("add-done"), l.senseNamed("move-done")
+	l.added, l.moved, l.planning = l.senseNamed("add-done"), l.senseNamed("move-done"), l.senseNamed("plan")
 	return nil
 }
 

@@ -185,6 +185,7 @@ const (
 	mapWords
 	inSeries
 	liftingLids
+	goingIn
 	peoples
 	takenByColonies
 	feelings
@@ -391,6 +392,7 @@ var listNames = [listCount]string{
 	mapWords:           "map words",
 	inSeries:           "in series",
 	liftingLids:        "lifting lids",
+	goingIn:            "going in",
 	peoples:            "peoples",
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",

@@ -53,6 +53,7 @@ func (r *reader) read() {
 			}
 		}
 	}
+	r.weatherOfVisit()
 	r.handOut()
 	r.receive()
 	r.nameLone()

@@ -36,6 +36,7 @@ var rewrites = []rewrite{
 	{put: (*reader).placeHives},
 	{all: setOf(kDo, kTo), amend: (*reader).movesOn},
 	{all: setOf(kBar), list: 1 << going, put: (*reader).barsWent},
+	{all: setOf(kTo, kBar), amend: (*reader).barsToGo},
 	{all: setOf(kTo, kBar), when: namesHive, put: (*reader).barsTo},
 	{all: setOf(kPron, kDo), any: thing, amend: (*reader).fronted},
 	{all: setOf(kPron, kSeen), amend: (*reader).frontedSight},
