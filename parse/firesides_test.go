@@ -39,6 +39,19 @@ var firesides = map[string][]saying{
 		{"The queen was good enough to show herself.", "queen.seen=yes"},
 		{"He was kind enough to show me round.", ""},
 	},
+	"what the glass said": {
+		{"The sky was clear and the thermometer on the shed stood at seventeen.", "weather.sky=sunny weather.temp_c=17"},
+		{"The mercury stood at 15 and the sky was blue.", "weather.sky=sunny weather.temp_c=15"},
+		{"I broke the glass at 4.", ""},
+	},
+	"as it had been": {
+		{"I opened the entrance, which had been reduced since October.", "actions.open_entrance=yes entrance=reduced"},
+		{"Entrance reduced. I went to the shed, which was open.", "entrance=reduced"},
+		{"Dead bees, forty by my count.", "signs.dead_bees=yes signs.dead_bees.count=40"},
+		{"I shall go back to it in a fortnight.", "plans.inspect=yes plans.inspect.due=2026-05-28"},
+		{"I went back to it.", ""},
+		{"The bees were on six bars.", "strength.bars_of_bees=6"},
+	},
 	"how many they are": {
 		{"Bees moderate in number.", "strength.word=moderate"},
 		{"Bees few in number.", "strength.word=weak"},

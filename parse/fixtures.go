@@ -14,7 +14,7 @@ func (r *reader) fixtures(c *clause) {
 			r.follower(c, i) // "I meant to move the follower but left it where it was, behind 9"
 			continue
 		}
-		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && c.items[i-1].isWord4("left", "leaving", "found", "kept") || r.lastFixture != "" && r.stillSo(c, i)
+		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && c.items[i-1].isWord4("left", "leaving", "found", "kept") || r.lastFixture != "" && (r.stillSo(c, i) || i == 0 && r.whichWasSo(c))
 		if !leftSo && !it.is(kFixture) || it.used {
 			continue
 		}
@@ -43,6 +43,23 @@ func (r *reader) fixtures(c *clause) {
 // was spoken of.
 func (r *reader) stillSo(c *clause, i int) bool {
 	return c.items[i].isWord2("it", "that") && c.next(i).is(kBe) && (strings.HasPrefix(c.next(i+1).text, "still ") && c.next(i+1).is(kState) || c.next(i+1).text == "still" && c.next(i+2).is(kState))
+}
+
+// whichWasSo: "I opened the entrance, which had been reduced since October" tells how the fixture right
+// before it was found.
+func (r *reader) whichWasSo(c *clause) bool {
+	if !c.items[0].isWord2("which", "that") || !c.next(0).any(kBe, kHave) {
+		return false
+	}
+	k := 2
+	for k < len(c.items) && c.items[k].any(kBe, kAdv) && !c.items[k].is(kState) {
+		k++
+	}
+	if k >= len(c.items) || !c.items[k].is(kState) {
+		return false
+	}
+	which := slices.IndexFunc(r.told, func(it item) bool { return it.start == c.items[0].start })
+	return which > 0 && r.told[which-1].is(kFixture)
 }
 
 var fixtureStates = map[string][]string{
