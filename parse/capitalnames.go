@@ -41,15 +41,19 @@ func (r *reader) capitalsBehind(items []item, i int) int {
 	if r.manner.shouted {
 		return 0
 	}
-	end := i + 1
-	for ; end < len(items) && end < i+4; end++ {
+	first := i + 1
+	if items[i].colon && first < len(items) && items[first].text == "the" {
+		first++ // "Hive: The Old Forge"
+	}
+	end := first
+	for ; end < len(items) && end < first+3; end++ {
 		it := &items[end]
 		labelled := end == i+1 && items[i].colon
 		if it.pause > none && !labelled || !inCapitals(r.text[it.start:it.end]) || it.anyOf(untitled) || r.cardinal(it) {
 			break
 		}
 	}
-	if end < i+3 {
+	if end == first || !strings.Contains(r.text[items[first].start:items[end-1].end], " ") {
 		return 0
 	}
 	return end

@@ -171,7 +171,13 @@ func (m *mention) hasKin() bool {
 
 // numbered reports whether the run ends in a word for what has numbers and is no hive: "Year Six".
 func (m *mention) numbered() bool {
-	return m.behindPause(none) && m.isNumber(&m.toks[m.end]) && m.says(m.toks[m.end-1], m.wordsOf[inSeries]...)
+	return m.behindPause(none) && m.countsPlace(m.end) && m.says(m.toks[m.end-1], m.wordsOf[inSeries]...)
+}
+
+// countsPlace reports whether token k is a number that may be one of a series: "Two", "7".
+func (m *mention) countsPlace(k int) bool {
+	kind := m.numbers.of(m.toks[k].id).kind
+	return m.toks[k].has(digits) || kind == unitWord || kind == tensWord
 }
 
 func (m *mention) spokenTo() bool {

@@ -239,10 +239,29 @@ func (r *reader) capitalByNature(toks []token, i int) bool {
 	if r.rankAlone(toks, i) {
 		return true
 	}
-	if t.end-t.start < 3 || t.lists&(anyTitle|1<<plainWords|1<<plainHeadings) != 0 || (!r.capitalWithin(toks, i) || r.joinsOn(toks, i-1)) && ((i > 0 && t.pause < stop) || !r.wordWithin(toks, i)) {
+	if t.end-t.start < 3 || t.lists&anyTitle != 0 || r.tradeWord(toks, i) {
 		return false
 	}
-	return !r.tradeWord(toks, i)
+	if t.lists&(1<<plainWords|1<<plainHeadings) != 0 {
+		return r.reached(toks, i) || (i == 0 || t.pause >= stop) && r.reachedElsewhere(toks, i)
+	}
+	return r.capitalWithin(toks, i) && !r.joinsOn(toks, i-1) || (i == 0 || t.pause >= stop) && r.wordWithin(toks, i)
+}
+
+// reached reports whether a word with a capital stands where a hive does that something is done to or
+// comes to: "fed Sunny", "went into Sunny".
+func (r *reader) reached(toks []token, i int) bool {
+	return r.capitalWithin(toks, i) && (r.tended(toks, i) || r.opensBefore(toks, i) || r.says(toks[i-1], "in", "into", "of", "with", "from", "for", "at") && !toks[i-1].has(capital))
+}
+
+// reachedElsewhere reports whether the word at token i, which begins a sentence, is so reached in another.
+func (r *reader) reachedElsewhere(toks []token, i int) bool {
+	for k := range toks {
+		if k > 0 && toks[k].id == toks[i].id && toks[k].pause == none && toks[k].has(capital) && r.reached(toks, k) {
+			return true
+		}
+	}
+	return false
 }
 
 // tradeWord reports whether a word is one of the trade.
