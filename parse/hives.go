@@ -42,11 +42,11 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		if !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[items[i].start]) {
+		if !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[r.nameStart(&items[i])]) {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
-			r.strings.scratch = lowerCase(r.strings.scratch, r.text[items[i].start:items[i+n-1].end])
+			r.strings.scratch = lowerCase(r.strings.scratch, r.text[r.nameStart(&items[i]):items[i+n-1].end])
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
@@ -69,6 +69,15 @@ func (r *reader) nameHives(items []item) []item {
 		}
 	}
 	return items
+}
+
+// nameStart is where a name would begin in an item: behind the article that some words are told with, "the
+// other", "the first".
+func (r *reader) nameStart(it *item) int {
+	if it.to-it.from == 2 && strings.HasPrefix(it.text, "the ") {
+		return int(r.toks[it.from+1].start)
+	}
+	return int(it.start)
 }
 
 // smallName reports whether a hive's name in lower case stands where no plant does:

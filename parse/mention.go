@@ -146,7 +146,7 @@ func (m *mention) weighAlone() int {
 
 func (m *mention) titled() bool {
 	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0
-	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear")
+	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear") || m.before(1, "little") && !m.toks[m.i-1].has(capital) && !m.givenNames.has(m.toks[m.i].id)
 	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end)
 }
 
@@ -261,7 +261,7 @@ func (m *mention) theOneFares() bool {
 // wentTo reports whether it is told that something goes to the one of the run, or comes
 // from there.
 func (m *mention) wentTo() bool {
-	if !m.before(1, "the") || m.plural(m.toks, m.end) {
+	if !m.before(1, "the") || m.plural(m.toks, m.end) || m.allCapitals(m.toks, m.i, m.end) {
 		return false
 	}
 	to := m.before(2, "to") && (m.i == 2 || m.toks[m.i-2].pause >= stop) && !m.behindPause(comma)

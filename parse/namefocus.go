@@ -262,7 +262,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):
 		return true // "Pauline's lot"
 	}
-	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {
+	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !(said(k, "and") && i > 0 && toks[i].pause == none) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {
 		if toks[k].lists.has(speaking) {
 			return true // "Vernon from the next plot says"
 		}

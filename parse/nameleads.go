@@ -15,6 +15,8 @@ var leads = [...]lead{
 	{weight: enough, also: (*mention).apposed},
 	// "the other one, Tansy, is healthy"
 	{weight: enough, first: []string{"other", "second", "third", "last", "next"}, last: []string{"one"}, also: (*mention).setOffAndTold},
+	// "The second, Tansy, I requeened"
+	{weight: enough, also: (*mention).apposedToPlace},
 	// "unite her with Tansy"
 	{weight: enough, last: []string{"with", "into", "onto", "to"}, also: (*mention).united},
 	// "no trouble with Juniper"
@@ -63,6 +65,8 @@ var leads = [...]lead{
 	{weight: enough - 1, also: (*mention).faresToo},
 	// "the roof of Juniper", "on bar 2 of Juniper", "the queen of Juniper"
 	{weight: enough, last: []string{"of"}, also: (*mention).hasPart},
+	// "added one bar to Juniper"
+	{weight: enough, last: []string{"to"}, also: (*mention).barsGiven},
 	// "harvested bar eight from Juniper"
 	{weight: enough, last: []string{"from"}, also: (*mention).barsTaken},
 	// "had the afternoon for Juniper", "gave an hour to Juniper"
@@ -96,7 +100,7 @@ var leads = [...]lead{
 	// "Mine was Juniper and I drew the short straw"
 	{weight: enough - 1, first: []string{"mine", "ours"}, last: []string{"was", "is"}, also: (*mention).mineWas},
 	// "I took Juniper while she held the smoker"
-	{weight: enough - 1, last: []string{"took", "did"}, also: (*mention).takenInTurn},
+	{weight: enough - 1, last: []string{"took", "did", "do", "doing"}, also: (*mention).takenInTurn},
 	// "Update on Juniper. Eggs on bar 3."
 	{weight: enough - 1, also: (*mention).titledAbout},
 }
@@ -137,6 +141,13 @@ func (m *mention) apposed() bool {
 		return true // "the one hive, Juniper."
 	}
 	return m.pause() == comma && (m.end >= len(m.toks) || m.setOff()) && m.hiveBefore(m.toks, m.i)
+}
+
+// apposedToPlace reports whether the run is said behind a comma of whose place in a round a sentence begins
+// with: "The second, Tansy, I requeened".
+func (m *mention) apposedToPlace() bool {
+	the := m.i - 2
+	return m.setOff() && the >= 0 && m.says(m.toks[the], "the") && (the == 0 || m.toks[the].pause >= stop) && m.before(1, "first", "second", "third", "fourth", "fifth", "last", "next", "other") && m.tells(nextSentences)
 }
 
 func (m *mention) setOffAndTold() bool { return m.setOff() && m.tells(nextSentences) }
@@ -190,7 +201,7 @@ func (m *mention) toldHere() bool { return m.tells(ownSentence) }
 // feltAbout reports whether the run is what a keeper has feelings about, and the talk goes on about a
 // hive: "I was less taken with Juniper. Three seams of bees."
 func (m *mention) feltAbout() bool {
-	return m.joined() && !m.givenNames.has(m.toks[m.i].id) && m.saidBefore(m.toks, m.i-1, 2, feelings) && m.tells(nextSentences)
+	return m.joined() && !m.givenName() && m.saidBefore(m.toks, m.i-1, 2, feelings) && m.tells(nextSentences)
 }
 
 // placedBefore reports whether the run ends a sentence that begins with where the next hive is, or
@@ -227,7 +238,7 @@ func (m *mention) wasTheOne() bool {
 // takenInTurn reports whether the run is what a keeper took on, and not along: "I took Juniper while Bob
 // held the smoker".
 func (m *mention) takenInTurn() bool {
-	m.placed = m.joined() && !m.givenNames.has(m.toks[m.i].id) && (!m.behindPause(none) || m.behind(0, "while", "first", "next", "myself", "on", "after", "before", "alone", "today", "this", "last", "and")) && m.tells(nextSentences)
+	m.placed = m.joined() && !m.givenName() && (!m.behindPause(none) || m.behind(0, "while", "first", "next", "myself", "on", "after", "before", "alone", "today", "this", "last", "and")) && m.tells(nextSentences)
 	return m.placed
 }
 
@@ -236,6 +247,9 @@ func (m *mention) mineWas() bool {
 	return m.placed
 }
 
+// givenName reports whether the run is a name that people have.
+func (m *mention) givenName() bool { return m.end == m.i+1 && m.givenNames.has(m.toks[m.i].id) }
+
 // titledAbout reports whether the note begins with a few words that end in a name, of which the talk goes on
 // as of a hive: "Update on Juniper. Eggs on bar 3.", "A visit to the Committee, held in the rain".
 func (m *mention) titledAbout() bool {
@@ -243,7 +257,7 @@ func (m *mention) titledAbout() bool {
 	if m.before(1, "the") {
 		k--
 	}
-	if k < 1 || k > 5 || m.byWord || m.end == len(m.toks) || m.behindPause(none) || !m.says(m.toks[k], "on", "of", "about", "to", "at", "in") || m.givenNames.has(m.toks[m.i].id) {
+	if k < 1 || k > 5 || m.byWord || m.end == len(m.toks) || m.behindPause(none) && !m.behind(0, "this", "today", "on", "at", "in", "as", "for", "from") || !m.says(m.toks[k], "on", "of", "about", "to", "at", "in") || m.givenName() {
 		return false
 	}
 	for j := 1; j <= m.i; j++ {
@@ -302,6 +316,20 @@ func (m *mention) barsTaken() bool {
 		bar = bar || m.barNouns.has(m.toks[k].id)
 		if bar && m.lex.matcher.longest(m.toks[:m.i-1], k, nil).kinds.has(kDo) {
 			return m.joined()
+		}
+	}
+	return false
+}
+
+// barsGiven reports whether so many bars are told to be added to the run: "added one bar to Juniper".
+func (m *mention) barsGiven() bool {
+	bar := m.i - 2
+	if bar < 2 || !m.joined() || !m.barNouns.has(m.toks[bar].id) || m.givenName() {
+		return false
+	}
+	for k := bar - 1; k >= 0 && k >= bar-4 && m.toks[k+1].pause == none; k-- {
+		if m.says(m.toks[k], "added", "gave", "put", "moved", "add", "give", "move") {
+			return true
 		}
 	}
 	return false

@@ -63,10 +63,13 @@ func (r *reader) properRun(toks []token, i int) int {
 }
 
 // nameOf is the end of a name of which the run at token i is the first part, "Rose of Sharon", "Bit of
-// Rough"; 0 where it is none, as in "roof of Juniper".
+// Rough", "Attila the Hen", "the Parson's Nose"; 0 where it is none, as in "roof of Juniper".
 func (r *reader) nameOf(toks []token, i, end int) int {
 	last := max(end, i+1) + 1
-	if end > i+1 || last >= len(toks) || !r.says(toks[last-1], "of") || toks[last-1].pause > none {
+	if end > i+1 || last >= len(toks) || !r.says(toks[last-1], "of", "the", "'s") || toks[last-1].pause > none || toks[last].pause > none {
+		return 0
+	}
+	if owner := r.says(toks[last-1], "'s"); owner && (i == 0 || !r.says(toks[i-1], "the") || !r.endsPair(toks, last)) || !owner && toks[last-1].has(capital) || r.says(toks[last-1], "the") && !r.mayName(toks, i) {
 		return 0
 	}
 	if r.says(toks[last], "the") && last+1 < len(toks) && toks[last].pause == none {
@@ -159,7 +162,7 @@ func (r *reader) numbered(toks []token, k int) bool {
 // epithetWithin reports whether a word that describes has a capital amid a sentence: "gave the First Mate
 // fondant", "then to the Old Manse".
 func (r *reader) epithetWithin(toks []token, k int) bool {
-	return k > 0 && toks[k].has(capital) && toks[k].pause == none && !r.allCapitals(toks, k, k+1) && !toks[k].lists.has(personTitles) && (r.says(toks[k], r.wordsOf[nameEpithets]...) || r.says(toks[k], "first", "second", "last", "new", "good", "best"))
+	return k > 0 && toks[k].has(capital) && toks[k].pause == none && !r.allCapitals(toks, k, k+1) && !toks[k].lists.has(personTitles) && (r.says(toks[k], r.wordsOf[nameEpithets]...) || r.says(toks[k], "first", "second", "last", "new", "good", "best", "other"))
 }
 
 // isCalendarWord reports whether a token is a day of the week or a month.

@@ -16,7 +16,7 @@ func (m *mention) stands() int {
 	case m.stungMe(), m.tellsOfColony(), m.isTopic(), m.workedOn(), m.ownsPartOf(hivesOwn):
 		m.placed = true
 		return enough - 1
-	case !m.givenNames.has(m.toks[m.i].id) && (m.standsAside() || m.wayLeadsTo()):
+	case !m.givenName() && (m.standsAside() || m.wayLeadsTo()):
 		m.placed = true
 	}
 	return 0
@@ -58,7 +58,7 @@ func (m *mention) commonWord() bool {
 	if m.says(m.toks[m.i], m.wordsOf[weatherNouns]...) {
 		return true
 	}
-	if m.end > m.i+1 || !m.headsSentence() || m.plantOrColour(m.toks[m.i]) || m.givenNames.has(m.toks[m.i].id) {
+	if m.end > m.i+1 || !m.headsSentence() || m.plantOrColour(m.toks[m.i]) || m.givenName() {
 		return false
 	}
 	if m.abstract() {
@@ -79,7 +79,7 @@ func (m *mention) abstract() bool {
 	word := m.strings.lower(m.text[m.toks[m.i].start:m.toks[m.i].end])
 	for _, ending := range abstractEndings {
 		if len(word) > len(ending)+2 && strings.HasSuffix(word, ending) {
-			return m.end == m.i+1 && !m.givenNames.has(m.toks[m.i].id)
+			return m.end == m.i+1 && !m.givenName()
 		}
 	}
 	return false
@@ -122,7 +122,11 @@ func (m *mention) tellsOfColony() bool {
 	}
 	clause := head == 0 || m.toks[head].pause >= comma || m.says(m.toks[head-1], m.wordsOf[joiningClauses]...)
 	verb := m.verbBehind(m.end)
-	if clause && m.behindPause(none) && m.behind(0, "got", "gets") && (m.givenToBees(m.end+1) || m.givesTime(m.toks, m.end+1)) {
+	getting := m.end
+	if m.behind(0, "is", "'s", "was") {
+		getting++ // "Curlew is getting a pint of syrup"
+	}
+	if clause && m.behindPause(none) && getting < len(m.toks) && m.says(m.toks[getting], "got", "gets", "getting") && (m.givenToBees(getting+1) || m.givesTime(m.toks, m.end+1)) {
 		return true // "So Curlew got a litre of syrup"
 	}
 	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not", "got")) && m.saidOfColony(verb)

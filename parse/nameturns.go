@@ -28,11 +28,14 @@ func (r *reader) thenComes(toks []token, i, end int) bool {
 	if i > 0 && r.says(toks[i-1], "then") && toks[i-1].pause == comma && (end >= len(toks) || toks[end].pause >= stop) {
 		return true // "Quarry first, then Larch."
 	}
-	if i == 0 || i > 1 && toks[i-1].pause < stop && !(r.says(toks[i-1], "the") && toks[i-2].pause >= stop) && !r.says(toks[i-1], "left", "leaves") || end < len(toks) && toks[end].pause != comma && toks[end].pause < stop && beFollows(toks, end) != end {
+	if i == 0 || i > 1 && toks[i-1].pause < stop && !(r.says(toks[i-1], "the") && toks[i-2].pause >= stop) && !r.says(toks[i-1], "left", "leaves", "all") || end < len(toks) && toks[end].pause != comma && toks[end].pause < stop && beFollows(toks, end) != end {
 		return false
 	}
 	if k := i - 1; r.says(toks[k], "the") && k > 0 && toks[i].pause == none && !r.plural(toks, end) {
 		i = k // "Then the Endeavour, where …"
+	}
+	if k := i - 3; k >= 0 && (k == 0 || toks[k].pause >= stop) && r.says(toks[k], "last", "first") && r.says(toks[k+1], "of") && r.says(toks[k+2], "all") && toks[i].pause <= comma {
+		return true // "Last of all Juniper, who …"
 	}
 	if k := i - 1; r.says(toks[k], "left", "leaves") && k > 0 && r.says(toks[k-1], "which", "that") && toks[i].pause == none {
 		return k == 1 || toks[k-1].pause >= stop // "Which left Juniper."

@@ -277,7 +277,8 @@ func dropFillers(items []item) []item {
 				out = append(out, *it)
 				continue
 			}
-			if i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive) {
+			named := i > 0 && it.pause == none && it.has(capital) && items[i-1].has(capital) && it.end-it.start > 2 // "the First Mate"
+			if !named && (i == 0 || i+1 >= len(items) || !items[i-1].is(kArt) || !items[i+1].is(kHive)) {
 				dropped = max(dropped, it.pause)
 				continue
 			}
