@@ -66,6 +66,7 @@ var (
 		{-2 * enough, (*mention).hasKin},        // "Tyler's mum"
 		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
 		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
+		{enough - 1, (*mention).labelledSo},     // "Favourite: Juniper. Calm as always."
 		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
 		{enough, (*mention).bearsBars},          // "two bars went from Juniper to Tansy", "Juniper came to 24 kilos"
 		{0, (*mention).contrasts},               // "Hank has wax moth. None in here."

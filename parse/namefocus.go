@@ -97,13 +97,22 @@ func (r *reader) doesAsHive(toks []token, i, end int) bool {
 		return false
 	case next.pause > none:
 		dashed := next.pause == comma && strings.ContainsAny(r.text[toks[end-1].end:next.start], "-–—") && r.talksOfHive(toks, end, ownSentence)
-		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) && (next.pause >= line || r.talksOfHive(toks, end, ownLine)) || toks[end-1].has(coloned) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
+		return dashed || r.headline(toks, i, end) || next.pause >= stop && (i == 0 || toks[i].pause >= line) && (next.pause >= line || r.talksOfHive(toks, end, ownLine)) || toks[end-1].has(coloned) && !r.ranksName(toks, i, end) || next.pause == comma && (r.dates.of(next.id).kind != notDate || next.has(digits))
 	case next.lists.has(being):
 		return r.isHowHivesAre(toks, i, end) || r.ate(toks, end) || r.ownsParts(toks, end)
 	case next.lists.has(hiveDoings), next.lists.has(moving), r.ate(toks, end), r.ownsParts(toks, end):
 		return true
 	}
 	return r.says(*next, "first", "next", "again", "after", "i", "we") || i > 0 && toks[i].pause == blank && r.verbOfOne(toks, end)
+}
+
+// ranksName reports whether a run is a label of its rank for the name behind it: "Favourite: Juniper."
+func (r *reader) ranksName(toks []token, i, end int) bool {
+	if r.says(toks[end], "the") && end+1 < len(toks) && toks[end+1].pause == none {
+		end++
+	}
+	named := r.properRun(toks, end)
+	return end == i+1 && named > end && (named == len(toks) || toks[named].pause >= stop) && r.says(toks[i], r.wordsOf[favourites]...)
 }
 
 // verbOfOne reports whether a token may be a verb of which one is the subject, by its ending,

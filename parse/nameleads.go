@@ -247,6 +247,21 @@ func (m *mention) mineWas() bool {
 	return m.placed
 }
 
+// labelledSo reports whether the run is what a label of its rank names, and the talk goes on about a hive:
+// "Favourite: Juniper. Calm as always."
+func (m *mention) labelledSo() bool {
+	label := m.i - 1
+	if m.before(1, "the") && m.joined() {
+		label--
+	}
+	if label < 0 || !m.toks[label].has(coloned) || m.end == len(m.toks) || m.toks[m.end].pause < comma || m.givenName() {
+		return false
+	}
+	word := m.toks[label]
+	m.placed = (m.says(word, m.wordsOf[favourites]...) || word.lists.has(verdicts) || m.says(word, "first", "second", "third", "next", "last", "then", "finally")) && m.tells(nextSentences)
+	return m.placed
+}
+
 // givenName reports whether the run is a name that people have.
 func (m *mention) givenName() bool { return m.end == m.i+1 && m.givenNames.has(m.toks[m.i].id) }
 

@@ -55,7 +55,7 @@ func (r *reader) properNames(toks []token) map[string]bool {
 // foundNames are the runs of words that may name a hive, with what speaks for each.
 func (r *reader) foundNames(toks []token, byWord bool) properNames {
 	var found properNames
-	before, first, last := "", 0, 0 // the run before, where it began and ended
+	before, first, last := "", -1, 0 // the run before, where it began and ended
 	for i := 0; i < len(toks); i++ {
 		if !toks[i].has(capital) {
 			continue
@@ -74,8 +74,8 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 				n.at = colony.Span{int(toks[i].start), int(toks[end-1].end)}
 			}
 			r.weighRun(&n, toks, i, end, byWord)
-			if i == last+1 && before != name && (first > 0 && toks[first].pause == none || !r.givenNames.has(toks[first].id)) && toks[last].pause == none && toks[i].pause == none && r.says(toks[last], "and", "or") {
-				n.beside = before // "gave Juniper and Tansy a look"
+			if before != name && first >= 0 && r.besideRun(toks, first, last, i) {
+				n.beside = before
 			}
 			found[name] = n
 			before, first, last = name, i, end
@@ -83,6 +83,17 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 		i = end - 1
 	}
 	return found
+}
+
+// besideRun reports whether the run at token i is joined to the one of the tokens before: "gave Juniper and
+// Tansy a look", "Juniper, the Depot".
+func (r *reader) besideRun(toks []token, first, last, i int) bool {
+	if i == last+1 && r.says(toks[last], "and", "or") {
+		within := first > 0 && toks[first].pause == none || !r.givenNames.has(toks[first].id)
+		return within && toks[last].pause == none && toks[i].pause == none
+	}
+	listed := i == last && toks[i].pause == comma || i == last+1 && toks[last].pause == comma && r.says(toks[last], "the") && toks[i].pause == none
+	return listed && first > 0 && toks[first].pause < stop
 }
 
 // titledRun reports whether the title of a person stands before the run that begins at token i: "the late
