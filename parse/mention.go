@@ -59,12 +59,16 @@ type clue struct {
 var (
 	clues = [...]clue{
 		{4 * enough, (*mention).given},          // "I have called the hive Depot"
+		{enough, (*mention).openedBy},           // "Juniper opened by Huw"
 		{-2 * enough, (*mention).titled},        // "Auntie Nora"
 		{-2 * enough, (*mention).ofFeast},       // "St George's Day", "Burns Night"
 		{-2 * enough, (*mention).numbered},      // "Year Six", "the Form Two girls"
 		{-2 * enough, (*mention).isADay},        // "Juhannus was yesterday"
 		{-2 * enough, (*mention).hasKin},        // "Tyler's mum"
 		{-2 * enough, (*mention).spokenTo},      // "Well Nora.", who is spoken to
+		{-2 * enough, (*mention).placeOfColony}, // "the calmest colony in Murree"
+		{enough, (*mention).takenFrom},          // "From Juniper I took 300 bees"
+		{enough, (*mention).behindItsPlace},     // "By the gate, Juniper: heavy"
 		{-2 * enough, (*mention).inFlower},      // "Ironbark's out and the nectar is pouring in"
 		{enough - 1, (*mention).labelledSo},     // "Favourite: Juniper. Calm as always."
 		{enough, (*mention).headsLine},          // "The Duchess: 31 kg, honey on eight bars"
@@ -189,6 +193,51 @@ func (m *mention) inFlower() bool { return m.flowers(m.toks, m.end) }
 
 func (m *mention) headsLine() bool {
 	return !m.byWord && m.i > 0 && m.toks[m.i-1].pause >= line && m.joined() && m.before(1, "the") && m.coloned() && m.end < len(m.toks) && m.tells(ownSentence)
+}
+
+// placeOfColony reports whether the run is where a colony is said to be: "the calmest colony in Murree".
+func (m *mention) placeOfColony() bool {
+	return m.joined() && m.before(1, "in", "at", "from") && m.i > 1 && (m.toks[m.i-2].id == m.colonyID || m.toks[m.i-2].id == m.coloniesID) && m.toks[m.i-1].pause == none
+}
+
+// openedBy reports whether it is told who opened the run: "Juniper opened by Huw. Eggs on bar three."
+func (m *mention) openedBy() bool {
+	verb := 0
+	if m.behind(0, "was", "were") {
+		verb++
+	}
+	return m.headsSentence() && m.behindPause(none) && m.behind(verb, "opened", "inspected", "checked", "visited", "tackled") && m.behind(verb+1, "by") && m.tells(nextSentences)
+}
+
+// takenFrom reports whether a sentence begins with the run as what bees or bars were taken from: "From
+// Juniper I took 300 bees".
+func (m *mention) takenFrom() bool {
+	if !m.before(1, "from") || !m.startsBefore(m.toks, m.i-1, 1) || !m.joined() || !m.behind(0, "i", "we") {
+		return false
+	}
+	for k := m.end + 1; k < len(m.toks) && k < m.end+8 && m.toks[k].pause < stop; k++ {
+		if m.barNouns.has(m.toks[k].id) || m.says(m.toks[k], "bees", "bars", "combs", "frames") {
+			return true
+		}
+	}
+	return false
+}
+
+// behindItsPlace reports whether a line begins with where a hive stands, and the run behind a comma is what
+// the talk goes on about: "By the gate, Juniper: heavy, ten seams".
+func (m *mention) behindItsPlace() bool {
+	if m.pause() != comma || !m.coloned() || m.end == len(m.toks) || !m.tells(nextSentences) {
+		return false
+	}
+	for k := m.i - 1; k >= 0 && k >= m.i-8; k-- {
+		if k == 0 || m.toks[k].pause >= stop {
+			return m.toks[k].lists.has(standing) || m.says(m.toks[k], "in", "on", "over", "across", "nearest", "furthest")
+		}
+		if m.toks[k].pause > none {
+			return false
+		}
+	}
+	return false
 }
 
 // coloned reports whether a colon ends the run.

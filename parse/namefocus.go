@@ -262,6 +262,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Nora is my best friend"
 	case close && said(end, "at") && said(end+1, "number", "no") && end+2 < len(toks) && r.isNumber(&toks[end+2]):
 		return true // "Walter at number 9 has lost two"
+	case close && said(end, "'s", "is", "was") && said(end+1, "sorting", "getting", "finding", "sending", "bringing", "lending", "giving") && said(end+2, "me", "us"):
+		return true // "Dara's sorting me a queen"
 	case close && said(end, "next") && said(end+1, "door"):
 		return true // "Lad next door wraps his in carpet"
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
@@ -350,6 +352,9 @@ func (r *reader) lostHis(toks []token, end int) bool {
 		if r.says(toks[his], "of") && his+1 < len(toks) {
 			his++
 		}
+		if his > k+1 && (toks[his].id == r.hivesID || toks[his].id == r.coloniesID) {
+			return true // "Dara lost two colonies to the heat"
+		}
 		return r.says(toks[his], "his", "theirs") && (his+1 == len(toks) || toks[his+1].pause > none || r.says(toks[his+1], "to", "in", "over", "last", "this", "already", "as", "and", "bees", "hives", "colonies", "colony"))
 	}
 	return false
@@ -391,7 +396,7 @@ func (r *reader) keepsBees(toks []token, end int) bool {
 		return false
 	}
 	for _, n := range r.lex.matcher.longest(toks[:last], end, nil).rules {
-		if r.kindOf[n] == kDo && (!toks[end].lists.has(hiveDoings) || r.says(toks[end], "requeened")) && !toks[end].lists.has(being) && (r.says(toks[last], "the", "my", "our", "them", "it", "both") || r.isNumber(&toks[last]) && !r.says(toks[last], "to", "for", "and")) {
+		if r.kindOf[n] == kDo && (!toks[end].lists.has(hiveDoings) || r.says(toks[end], "requeened")) && !toks[end].lists.has(being) && (r.says(toks[last], "the", "my", "our", "them", "it", "both") || r.isNumber(&toks[last]) && !r.says(toks[last], "to", "for", "and", "by")) {
 			return true
 		}
 	}

@@ -114,7 +114,7 @@ func (r *reader) describes(toks []token, i int) bool {
 	if r.says(*t, "lost", "second", "last", "first", "other") && t.has(capital) {
 		return toks[i+1].has(coloned) || beFollows(toks, i+2) == i+2 // "Lost Cause is thriving", and not "Lost Juniper to wasps"
 	}
-	plain := t.lists.has(plainWords) && !r.says(*t, r.wordsOf[nameAdjectives]...) || strings.HasSuffix(r.text[t.start:t.end], "ly")
+	plain := t.lists.has(plainWords) && !r.says(*t, r.wordsOf[nameAdjectives]...) || strings.HasSuffix(r.text[t.start:t.end], "ly") || r.says(*t, r.wordsOf[concerning]...)
 	if plain || !t.has(capital) || t.lists&(anyTitle|1<<feasts) != 0 || r.isCalendarWord(*t) || r.numbers.of(t.id).kind != notNumber || r.hiveWords.has(t.id) || r.allCapitals(toks, i, i+1) {
 		return false
 	}

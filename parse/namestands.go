@@ -106,7 +106,20 @@ func (m *mention) goesOnAsSubject() bool {
 	for k < len(m.toks) && m.toks[k].pause == none && m.says(m.toks[k], m.wordsOf[verdictAdverbs]...) {
 		k++
 	}
+	if k == m.end && m.verbless(k) {
+		return true
+	}
 	return k < len(m.toks) && (m.toks[k].pause == none || k > m.end) && !m.ownsSubject(m.toks, k) && (m.isColonyVerb(k) || m.verbOfOne(m.toks, k) || m.toks[k].lists.has(moving))
+}
+
+// verbless reports whether what is told of the run at the head of a line has no verb of its own: "Juniper on
+// top form", "Juniper living up to the name".
+func (m *mention) verbless(k int) bool {
+	if k+1 >= len(m.toks) || m.toks[k].pause > none || m.toks[k].has(capital) {
+		return false
+	}
+	word := m.text[m.toks[k].start:m.toks[k].end]
+	return m.says(m.toks[k], "on") && m.says(m.toks[k+1], "top", "good", "great", "fine", "fair", "its", "her", "his", "the") || len(word) > 5 && strings.HasSuffix(word, "ing") && !m.says(m.toks[k], "during", "nothing", "something", "everything", "evening", "morning", "writing")
 }
 
 // headsSentence reports whether the run begins a sentence.
@@ -153,7 +166,7 @@ func (m *mention) isTopic() bool {
 		if m.behind(0, "i", "we") {
 			until = comma // "Edith, I fear, flew at me"
 		}
-		return (!m.toks[m.end].has(capital) || m.says(m.toks[m.end], "i")) && !m.says(m.toks[m.end], "you", "your", "and", "or", "who", "whose", "our", "my", "the", "a", "they", "she", "he", "it", "this", "that", "these", "there", "bees") && m.tells(stretch{words: 14, pause: until, pauses: 1})
+		return (!m.toks[m.end].has(capital) || m.says(m.toks[m.end], "i")) && !m.says(m.toks[m.end], "you", "your", "and", "or", "who", "whose", "our", "my", "the", "a", "they", "she", "he", "it", "this", "that", "these", "there", "bees", "how") && m.tells(stretch{words: 14, pause: until, pauses: 1})
 	}
 	return m.before(1, "the") && m.joined() && m.end < len(m.toks) && m.toks[m.end].pause >= stop && (m.i == 1 || m.toks[m.i-1].pause >= line) && m.tells(nextSentences)
 }
