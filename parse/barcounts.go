@@ -97,3 +97,35 @@ func barsCountedBehind(items []item) {
 		i, behind = n, true
 	}
 }
+
+// measuredBehind reports whether the bars that the bees cover are counted right behind the size at
+// item i, and nothing but the colony is called that: "it is weak, three seams, brood but no
+// eggs", "heaving, with bees on nine bars and lots of honey".
+func (r *reader) measuredBehind(c *clause, i int) bool {
+	for k := range c.items[:i] {
+		if it := &c.items[k]; !it.anyOf(leadsToSize) || it.any3(kQueen, kContent, kCell) {
+			return false
+		}
+	}
+	words := 0
+	for k := range r.told {
+		it := &r.told[k]
+		switch {
+		case it.start <= c.items[i].start:
+		case r.barsOfBees(it):
+			return true
+		case words == 4 || it.pause > colon || !it.anyOf(leadsToCount) || it.any4(kContent, kCell, kQueen, kSign):
+			return false
+		default:
+			words++
+		}
+	}
+	return false
+}
+
+var (
+	// leadsToSize are the kinds of words between the colony and its size: "the colony is still very".
+	leadsToSize = setOf(kArt, kBe, kAdv, kAnd, kBut, kThen, kMaybe, kBees, kName, kHive, kPron, kShe, kNow)
+	// leadsToCount are those between its size and the bars that it covers: "still, with only".
+	leadsToCount = setOf(kAdv, kMaybe, kWithX, kHave, kBe, kThere, kPron, kArt, kThen, kAnd, kNow, kBees)
+)

@@ -328,7 +328,7 @@ func (r *reader) plainlyColony(c *clause, i int) bool {
 	if i > 1 && c.items[i-1].is(kBe) && c.items[i-2].is(kBees) && it.pause == none && !r.isWord(it, r.wordsOf[sizes]...) {
 		return true
 	}
-	if r.calledSo(c, i) || r.judgedBy(c, i) || r.judgesBars(c, i) {
+	if r.calledSo(c, i) || r.judgedBy(c, i) || r.judgesBars(c, i) || r.measuredBehind(c, i) {
 		return true
 	}
 	if next == len(c.items) || c.items[next].pause > none {

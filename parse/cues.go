@@ -119,6 +119,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 	switch {
 	case it.is(kSay) && k > 0 && c.items[k-1].is(kBe) && it.pause == none && strings.HasPrefix(it.text, "a "):
 		return true // "it is a strong colony with plenty of brood" speaks of this one
+	case it.is(kSay) && it.is(kStrength) && it.pause >= stop && r.onlyHas(it):
+		return true // "A weak colony with chalkbrood."
 	case it.is(kSay) && it.pause < stop && it.text == "thanks to":
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
@@ -140,6 +142,29 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 	it.used = false
 	return true
 }
+
+// onlyHas reports whether what stands behind "a strong colony with" only names what it has, up to the
+// next pause: nothing is told of such colonies at large.
+func (r *reader) onlyHas(colony *item) bool {
+	named := false
+	for k := range r.told {
+		it := &r.told[k]
+		if it.start <= colony.start {
+			continue
+		}
+		if named && it.pause > none {
+			return true
+		}
+		if !it.anyOf(had) || it.is(kDo) && !it.any4(kContent, kCell, kStage, kQueenIs) {
+			return false
+		}
+		named = true
+	}
+	return named
+}
+
+// had are the kinds of words that name what a colony has.
+var had = setOf(kContent, kCell, kCellKind, kStage, kSign, kQueen, kQueenIs, kAmount, kPattern, kNum, kArt, kNo, kOf, kAnd, kOn, kBars, kBar, kLeaf, kAdv, kColour, kDot)
 
 // hersByName reports whether "her bees" are those of a hive called by a name, with no person
 // in the line whose they could be.

@@ -219,6 +219,20 @@ var evenings = map[string][]saying{
 		{"The bars in use are fourteen.", "bars_total=14"},
 		{"The combs in use come to eleven.", "bars_total=11"},
 	},
+	// How big a colony is, measured in bars right behind, and what else such a one has.
+	"sizes with their measure": {
+		{"It is weak, three seams, brood but no eggs.", "strength.word=weak strength.bars_of_bees=3 contents.brood=yes contents.eggs=no"},
+		{"Heaving, with bees on twelve bars and lots of sealed brood.", "strength.word=strong strength.bars_of_bees=12 contents.capped_brood=yes contents.capped_brood.amount=much"},
+		{"It is small still, four seams of bees and sealed brood on two bars.", "strength.word=weak strength.bars_of_bees=4 contents.capped_brood=yes contents.capped_brood.bars=2"},
+		{"The queen is huge, nine seams of bees, eggs.", "strength.bars_of_bees=9 contents.eggs=yes"},
+		{"A small patch of brood, three seams of bees.", "strength.bars_of_bees=3 contents.brood=yes contents.brood.amount=little"},
+		{"The entrance was packed, nine seams of bees and eggs.", "strength.bars_of_bees=9 contents.eggs=yes"},
+		{"Packed to the rafters. No stings.", "strength.word=strong temper.stings=0"},
+		{"It is a small colony with a sealed cell on bar 6.", "strength.word=weak bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1"},
+		{"A strong colony with three swarm cells.", "strength.word=strong queen_cells.any=yes queen_cells.any.count=3 queen_cells.any.kind=swarm"},
+		{"A strong colony with sealed queen cells will swarm.", ""},
+		{"A weak colony with wax moth is soon lost.", ""},
+	},
 	"plants told as many": {
 		{"They are carrying in pollen off the willows.", "incoming.pollen=yes incoming.pollen.plant=willow?"},
 		{"They are carrying in pollen from the crocus.", "incoming.pollen=yes incoming.pollen.plant=crocus"},
