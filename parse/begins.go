@@ -156,8 +156,12 @@ func hasDay(items []item) bool {
 // ofDays are the kinds of words that tell of a day.
 var ofDays = setOf(kDate, kPast)
 
-// placedTurn: "and on bar four I counted …", "and on bar three there's a little brood".
+// placedTurn: "and on bar four I counted …", "and on bar three there's a little brood", "and, on bar
+// five, the queen".
 func placedTurn(items []item, i int) bool {
+	if herThere(items, i) {
+		return true
+	}
 	if i+2 >= len(items) || !items[i].is(kOn) || !items[i+1].is(kBars) || items[i+1].pause > none || items[i+2].pause > none {
 		return false
 	}

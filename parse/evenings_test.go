@@ -233,6 +233,22 @@ var evenings = map[string][]saying{
 		{"A strong colony with sealed queen cells will swarm.", ""},
 		{"A weak colony with wax moth is soon lost.", ""},
 	},
+	// The queen behind the bar that she is on, and what else is there.
+	"the bar, then the queen": {
+		{"Bar 4: eggs, and the queen.", "bars.4.eggs=yes queen.seen=yes queen.bar=4"},
+		{"On six, larvae on both sides, and the queen, unmarked.", "bars.6.open_brood=yes bars.6.open_brood.side=both queen.seen=yes queen.bar=6 queen.marked=no"},
+		{"On bar 4 the queen and eggs.", "bars.4.eggs=yes queen.seen=yes queen.bar=4"},
+		{"Honey on 3 and 4, and on 8 a queen with no mark on her.", "bars.3.honey=yes bars.4.honey=yes queen.seen=yes queen.bar=8 queen.marked=no"},
+		{"Brood on bars 4 to 6, and, on bar 5, the queen herself with her red dot.", "bars.4.brood=yes bars.5.brood=yes bars.6.brood=yes queen.seen=yes queen.bar=5 queen.marked=yes queen.colour=red"},
+		{"Bar 3 has eggs. On that comb the queen, marked white.", "bars.3.eggs=yes queen.seen=yes queen.bar=3 queen.marked=yes queen.colour=white"},
+		{"I saw a virgin queen cross bar 3.", "queen.seen=yes queen.bar=3 queen.virgin=yes"},
+		{"The queen went over bar four.", "queen.seen=yes queen.bar=4"},
+		{"Big old girl on bar 7, clipped.", "queen.seen=yes queen.bar=7 queen.clipped=yes"},
+		{"Brood on bars 4 to 6 and on bar 5 queen cells.", "bars.4.brood=yes bars.5.brood=yes bars.6.brood=yes bars.5.queen_cells.any=yes"},
+		{"On bar 4 eggs, and the queen, which I did not see, is laying.", "bars.4.eggs=yes queen.seen=no"},
+		{"On bar 8 eggs, queen not seen.", "bars.8.eggs=yes queen.seen=no"},
+		{"On bar 8, eggs, the queen is on bar 9.", "bars.8.eggs=yes queen.seen=yes queen.bar=9"},
+	},
 	"plants told as many": {
 		{"They are carrying in pollen off the willows.", "incoming.pollen=yes incoming.pollen.plant=willow?"},
 		{"They are carrying in pollen from the crocus.", "incoming.pollen=yes incoming.pollen.plant=crocus"},

@@ -341,42 +341,13 @@ func (r *reader) missedBehind(c *clause) bool {
 	return false
 }
 
-// onBars: "on bar five the queen", "bar four brood and the queen" and no more.
-func (r *reader) onBars(c *clause, noun int) bool {
-	k := noun - 1
-	for k > 0 && c.items[k].any5(kArt, kThere, kBe, kAnd, kContent) && c.items[k+1].pause == none {
-		k--
-	}
-	return k >= 0 && (k <= 2 || k == 3 && c.items[0].is(kAnd)) && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && endsOnHer(c, noun)
-}
-
-// endsOnHer reports whether nothing but what she carries goes on behind the queen.
-func endsOnHer(c *clause, noun int) bool {
-	return noun+1 == len(c.items) || c.items[noun+1].pause >= comma || c.items[noun+1].any3(kQueenIs, kDot, kColour) || withMark(c.items, noun+1) > 0
-}
-
-// withMark is the end of "with a blue dot" or the like at item i; 0 where none stands there.
-func withMark(items []item, i int) int {
-	if i >= len(items) || items[i].pause > none || !items[i].isWord4("with", "wearing", "bearing", "sporting") {
-		return 0
-	}
-	for k := i + 1; k < len(items) && k < i+7 && items[k].pause == none; k++ {
-		if items[k].is(kDot) {
-			return k + 1
-		}
-		if !items[k].any6(kArt, kNum, kColour, kAdv, kQueenIs, kShe) && !items[k].any(kComb, kWord) {
-			return 0
-		}
-	}
-	return 0
-}
-
-// alsoHer: "comb 4 eggs and queen, unmarked", "Bar 5: eggs; queen, green dot".
+// alsoHer: "comb 4 eggs and queen, unmarked", "Bar 5: eggs; queen, green dot", "On six eggs, and the
+// queen".
 func (r *reader) alsoHer(c *clause, noun int) bool {
-	if !r.headedBars || !r.sameSentence || len(r.bars) != 1 || !endsOnHer(c, noun) {
+	if !r.headedBars && !r.placeFirst() || !r.sameSentence || len(r.bars) != 1 || !endsOnHer(c.items, noun) {
 		return false
 	}
-	return noun == 1 && c.items[0].is(kAnd) || noun == 0 && !c.items[0].colon && c.items[0].pause <= colon && carriedOnly(c.items[1:])
+	return noun > 0 && noun <= 2 && c.items[0].any(kAnd, kArt) && allOf(c.items[:noun], setOf(kAnd, kArt)) || noun == 0 && !c.items[0].colon && c.items[0].pause <= colon && carriedOnly(c.items[1:])
 }
 
 func (r *reader) closesHere(c *clause, k int) bool {

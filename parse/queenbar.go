@@ -79,10 +79,76 @@ func (r *reader) sheIsHere(c *clause) bool {
 	return false
 }
 
+// herThere reports whether a bar and the queen on it, with what she carries at most, are told at item
+// i: "and on bar 8 a queen with no mark", "on bar 9, behold, the new queen".
+func herThere(items []item, i int) bool {
+	if i+2 >= len(items) || !items[i].is(kOn) || !items[i+1].is(kBars) || len(items[i+1].bars) != 1 || items[i+1].pause > none {
+		return false
+	}
+	k := i + 2
+	for k < len(items) && k < i+7 && items[k].pause <= comma && items[k].anyOf(leadsToHer) && !items[k].is(kQueen) {
+		k++
+	}
+	return k < len(items) && items[k].is(kQueen) && items[k].pause <= comma && endsOnHer(items, k)
+}
+
+// leadsToHer are the kinds of words between a bar and the queen on it: "was the fine old".
+var leadsToHer = setOf(kArt, kAdv, kFill, kBe, kThere, kWord)
+
+// onBars: "on bar five the queen", "bar four brood and the queen" and no more, "on bar six, eggs,
+// and the queen".
+func (r *reader) onBars(c *clause, noun int) bool {
+	if herThere(c.items, 0) || herThere(c.items, 1) || r.onThatBar(c.items[:noun]) && endsOnHer(c.items, noun) {
+		return true // "and on that comb the queen"
+	}
+	if r.missedBehind(c) {
+		return false
+	}
+	k := noun - 1
+	for k > 0 && c.items[k].anyOf(besideHer) && c.items[k+1].pause <= colon {
+		k--
+	}
+	return k >= 0 && (k <= 2 || k == 3 && c.items[0].is(kAnd)) && c.items[k].is(kBars) && len(c.items[k].bars) == 1 && endsOnHer(c.items, noun)
+}
+
+// besideHer are the kinds of words between a bar and the queen that say what else is on it.
+var besideHer = setOf(kArt, kThere, kBe, kAnd, kContent, kStage, kAmount, kPattern, kSide)
+
+// endsOnHer reports whether nothing but what she carries, or what else is there, goes on behind the
+// queen at item i: "the queen and eggs".
+func endsOnHer(items []item, i int) bool {
+	if i+2 < len(items) && items[i+1].is(kAnd) && items[i+2].is(kContent) && items[i+2].pause == none {
+		return i+3 == len(items) || items[i+3].pause >= comma
+	}
+	return i+1 == len(items) || items[i+1].pause >= comma || items[i+1].any3(kQueenIs, kDot, kColour) || withMark(items, i+1) > 0
+}
+
+// withMark is the end of "with a blue dot", "with no mark" or the like at item i; 0 where none
+// stands there.
+func withMark(items []item, i int) int {
+	if i >= len(items) || items[i].pause > none || !items[i].isWord4("with", "wearing", "bearing", "sporting") {
+		return 0
+	}
+	for k := i + 1; k < len(items) && k < i+7 && items[k].pause == none; k++ {
+		if items[k].is(kDot) || items[k].is(kQueenIs) && k == i+1 {
+			return k + 1
+		}
+		if !items[k].any6(kArt, kNum, kColour, kAdv, kQueenIs, kShe) && !items[k].any(kComb, kWord) {
+			return 0
+		}
+	}
+	return 0
+}
+
+// placeFirst reports whether the sentence begins with the bar on which all that follows is.
+func (r *reader) placeFirst() bool {
+	return len(r.told) > 2 && r.told[0].is(kOn) && r.told[1].is(kBars) && len(r.told[1].bars) == 1
+}
+
 // crossesBar puts the queen who walks over a bar on it: "the queen crossed bar 7".
 func (r *reader) crossesBar(items []item) {
 	for i := 1; i+1 < len(items); i++ {
-		if it := &items[i]; it.is(kWord) && r.isWord(it, r.wordsOf[roaming]...) && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].any(kBar, kBars) && items[i+1].pause == none {
+		if it := &items[i]; it.any4(kWord, kDo, kTemper, kComb) && r.isWord(it, r.wordsOf[roaming]...) && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].any(kBar, kBars) && items[i+1].pause == none {
 			it.kinds, it.says, it.text = setOf(kOn), senseless, "on"
 		}
 	}
