@@ -14,7 +14,7 @@ func (r *reader) queen(c *clause) {
 		r.leaf("queen.seen", "no", "queen", "", c.doubt, &c.items[1])
 		return
 	}
-	if !c.kinds.meet(ofHer) && r.queenWaits != r.sentenceNo-1 {
+	if !c.kinds.meet(ofHer) && (r.queenWaits == 0 || r.queenWaits < r.sentenceNo-1) {
 		return
 	}
 	if first := &c.items[0]; first.any(kShe, kQueen) || first.any(kAnd, kArt) && c.next(0).any(kShe, kQueen) {
@@ -26,7 +26,7 @@ func (r *reader) queen(c *clause) {
 	r.markLast = c.kinds.meet(two(kDot, kQueenIs))
 	noun, named := r.queenNoun(c)
 	seen, unseen := r.sightings(c, noun)
-	if noun < 0 && r.queenWaits > 0 && r.queenWaits == r.sentenceNo-1 && r.placesHer(c) {
+	if noun < 0 && r.queenWaits > 0 && (r.queenWaits == r.sentenceNo-1 && r.placesHer(c) || r.queenWaits == r.sentenceNo && placedByColon(c)) {
 		r.wasSeen(c, -1, 0) // "and the queen! On bar four"
 	}
 	if noun >= 0 && seen < 0 && unseen < 0 && len(c.items) <= 4 {

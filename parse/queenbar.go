@@ -42,7 +42,7 @@ func (r *reader) queenBar(c *clause, from int) {
 		r.cur.put("queen.bar", strconv.Itoa(ref.bars[0]), source{spans: r.spanOf(ref), rule: "queen"})
 		return
 	}
-	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, onTheBar...)) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
+	if len(r.bars) == 1 && (r.inHand == thisLine && (r.sameSentence || r.headedBars && r.saysHere(c, from) || r.wordIn(c.items, onTheBar...) || thereToo(c.items)) || (r.inHand == thisText || r.inHand == thisLine) && r.onThatBar(c.items) || r.inHand == awaiting) {
 		if _, ok := r.cur.get("queen.bar"); !ok {
 			r.cur.put("queen.bar", strconv.Itoa(r.bars[0]), source{spans: r.spanOf(&c.items[max(from, 0)]), rule: "queen"})
 		}
@@ -138,6 +138,31 @@ func withMark(items []item, i int) int {
 		}
 	}
 	return 0
+}
+
+// placedByColon reports whether a clause behind a colon is her bar and no more than what she carries: "found
+// her: bar 5, no dot".
+func placedByColon(c *clause) bool {
+	first := &c.items[0]
+	return first.is(kBars) && first.pause == colon && len(first.bars) == 1 && (len(c.items) == 1 || c.items[1].pause >= comma || carriedOnly(c.items[1:]))
+}
+
+// thereToo reports whether she is told to be where something was found before: "I saw the queen there",
+// "she was there too".
+func thereToo(items []item) bool {
+	for k := 1; k < len(items); k++ {
+		if items[k].text != "there" || items[k].pause > none {
+			continue
+		}
+		ends := k+1 == len(items) || items[k+1].pause > none
+		if items[k-1].any(kQueen, kShe) && hasKind(items[:k-1], kSeen) && (ends || items[k+1].isWord4("too", "as well", "also", "again")) {
+			return true
+		}
+		if items[k-1].is(kBe) && !ends && items[k+1].isWord3("too", "as well", "also") {
+			return true
+		}
+	}
+	return false
 }
 
 // placeFirst reports whether the sentence begins with the bar on which all that follows is.
