@@ -34,7 +34,7 @@ func (r *reader) seesHer(items []item, i int) bool {
 // orderAt: "check them on the twenty-eighth" is an order to oneself where a day
 // ahead or "again" follows.
 func (r *reader) orderAt(items []item, i int) bool {
-	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) || r.headsNote(items, i) {
+	if r.rule(&items[i], kDo).Form != "todo" || r.twofold(&items[i]) || r.headsNote(items, i) || anotherLook(items[i].text) {
 		return false
 	}
 	if i > 0 && items[i-1].is(kBe) || items[i].any(kState, kStage) {

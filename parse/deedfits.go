@@ -449,14 +449,14 @@ func (f *fitting) inspect() bool {
 		return false // "I will look at it after all", now
 	case f.text == "come back" && f.comesToDo():
 		return false // "I'll come back on Friday and harvest bar 9"
-	case f.isNoun():
-		return false // "need a sanity check"
+	case f.isNoun(), anotherLook(f.text) && (f.c.mood != planned || f.i == 0) && (f.i > 0 || !ahead):
+		return false // "need a sanity check", "another visit from the wasps"
 	case f.rule.Form == "doing" && hasKind(f.pre, kQueen):
 		return false // "another new queen going in on Thursday"
 	case f.rule.Form == "doing" && ahead, f.rule.Form == "todo" && f.c.when != nil && f.c.when.ahead:
 		return true
-	case f.rule.Form == "todo" && ahead && f.i > 0 && f.pre[f.i-1].isWord2("i", "we") && f.c.items[f.i].pause == none && f.wordIn(f.args, "again", "once more"):
-		return true // "I inspect them again on Wednesday"
+	case f.rule.Form == "todo" && ahead && f.i > 0 && f.pre[f.i-1].isWord2("i", "we") && f.c.items[f.i].pause == none && (f.wordIn(f.args, "again", "once more") || strings.HasSuffix(f.text, " again") || f.text == "inspect" && f.i == 1 && hasKind(f.args, kDate)):
+		return true // "I inspect them again on Wednesday", "we inspect on Friday"
 	}
 	return f.c.mood == planned || f.imperative(f.c, f.i)
 }
@@ -473,19 +473,3 @@ func (f *fitting) comesToDo() bool {
 
 // ofTheHive are the kinds of words for what is looked at in a hive.
 var ofTheHive = setOf(kHive, kHives, kName, kPron, kBees, kShe, kBars, kBar, kQueen, kContent, kCell, kFixture, kBrood, kStores, kOther)
-
-// isNoun reports whether the verb is a noun here: that of a heading, or one with an
-// article and an unknown word right before it.
-func (f *fitting) isNoun() bool {
-	n := len(f.pre)
-	return f.headsNote(f.c.items, f.i) ||
-		n > 1 && f.pre[n-1].is(kNext) && f.pre[n-2].isWord3("at", "by", "before") || // "at the next visit we must reduce the entrance"
-		n > 1 && f.pre[n-1].is(kWord) && f.pre[n-2].is(kArt) && f.c.items[f.i].pause == none && f.pre[n-1].pause == none
-}
-
-// headsNote reports whether the item is the noun of a heading: "Field visit 28
-// January".
-func (r *reader) headsNote(items []item, i int) bool {
-	return i == 1 && items[0].is(kWord) && items[0].has(capital) && items[0].pause >= stop && items[1].pause == none &&
-		items[1].isWord4("visit", "inspection", "check", "review")
-}

@@ -21,11 +21,21 @@ func (r *reader) lookedAt(items []item, i int) bool {
 	if k < 0 || !items[k].is(kDo) || r.rule(&items[k], kDo).Form != "todo" {
 		return false
 	}
-	return k < i-1 || k > 0 && items[i].pause == none && items[k-1].any(kWill, kPlan) && dayEnds(items, i+1)
+	if k < i-1 {
+		return true
+	}
+	if k == 0 && items[i].pause == none && !items[0].is(kState) {
+		return dayEnds(items, i+1) && hasAhead(items[i+1:min(len(items), i+4)]) // "Feed hive three tomorrow"
+	}
+	return k > 0 && items[i].pause == none && items[k-1].any(kWill, kPlan) && dayEnds(items, i+1)
 }
 
-// dayEnds reports whether a day follows, or nothing: "I'll inspect hive five on Friday".
+// dayEnds reports whether a day follows, or nothing: "I'll inspect hive five on Friday", "… hive five
+// again on Friday".
 func dayEnds(items []item, i int) bool {
+	if i+1 < len(items) && items[i].isWord2("again", "once more") && items[i].pause == none {
+		i++
+	}
 	if i+1 < len(items) && items[i].is(kOn) && items[i].pause == none {
 		i++
 	}

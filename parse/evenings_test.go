@@ -249,6 +249,21 @@ var evenings = map[string][]saying{
 		{"On bar 8 eggs, queen not seen.", "bars.8.eggs=yes queen.seen=no"},
 		{"On bar 8, eggs, the queen is on bar 9.", "bars.8.eggs=yes queen.seen=yes queen.bar=9"},
 	},
+	// The day on which a hive is looked at or tended again.
+	"the next look": {
+		{"Hive 3: inspect on Friday.", "hive=3 plans.inspect=yes plans.inspect.due=2026-05-15"},
+		{"Hive 1 calm. Hive 2: check again Friday.", "hive=1 temper.score=4 / hive=2 plans.inspect=yes plans.inspect.due=2026-05-15"},
+		{"We inspect again on 17 May.", "plans.inspect=yes plans.inspect.due=2026-05-17"},
+		{"I'll check hive 3 again on Tuesday.", "hive=3 plans.inspect=yes plans.inspect.due=2026-05-19"},
+		{"Feed hive 3 tomorrow.", "hive=3 plans.feed=yes plans.feed.due=2026-05-15"},
+		{"Check hive 3. Eggs on bar 4.", "hive=3 bars.4.eggs=yes"},
+		{"Hive 6 gets another inspection in ten days.", "hive=6 plans.inspect=yes plans.inspect.due=2026-05-24"},
+		{"Calm. They are due another inspection on Friday.", "temper.score=4 plans.inspect=yes plans.inspect.due=2026-05-15"},
+		{"They are due a feed on Friday.", "plans.feed=yes plans.feed.due=2026-05-15"},
+		{"We gave them another look on Friday.", ""},
+		{"Another visit from the wasps.", "signs.wasps=yes"},
+		{"Hive: Tin\nEggs: yes\nOutstanding: unite with Iron next week", "hive=tin contents.eggs=yes plans.unite=yes plans.unite.to_hive=iron plans.unite.due=2026-05-21"},
+	},
 	"plants told as many": {
 		{"They are carrying in pollen off the willows.", "incoming.pollen=yes incoming.pollen.plant=willow?"},
 		{"They are carrying in pollen from the crocus.", "incoming.pollen=yes incoming.pollen.plant=crocus"},
