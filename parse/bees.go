@@ -184,11 +184,8 @@ func (r *reader) strength(c *clause) {
 		if r.inList(ambiguousStrengths, text) && !r.ofColony(c, i) {
 			continue
 		}
-		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && r.wordIn(c.items[i+1:min(len(c.items), i+3)], "flying", "fanning", "out", "foraging", "about") {
-			continue // "a handful of bees were flying"
-		}
-		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && c.next(i).pause == none && (c.next(i).is(kSign) || c.next(i).isWord3("with", "showing", "that") && hasKind(c.items[i+1:min(len(c.items), i+4)], kSign)) {
-			continue // "a few bees with deformed wings"
+		if strings.HasSuffix(text, "bees") && rule.Value == "weak" && r.onlySome(c, i) {
+			continue
 		}
 		if strings.Contains(text, "numbers") && hasKind(c.items[:i], kSign) {
 			continue // "wasps in great numbers"
@@ -199,11 +196,38 @@ func (r *reader) strength(c *clause) {
 		if rule.Value == "moderate" && !behind && it.any3(kTemper, kStored, kFull) && (it.is(kTemper) || c.has(kStores) || !c.has(kBees)) {
 			continue
 		}
-		if i > 0 && c.items[i-1].is(kNo) || hasKind(c.items[:i], kUndone) && !(c.items[i-1].text == "too" && c.items[i-1].pause > none) || r.wordIn(c.items[:i], "never") {
+		if i > 0 && c.items[i-1].is(kNo) || r.denierOf(c, i) != nil || hasKind(c.items[:i], kUndone) && !(c.items[i-1].text == "too" && c.items[i-1].pause > none) || r.wordIn(c.items[:i], "never") {
 			continue
 		}
 		r.leaf("strength.word", rule.Value, rule.ID, "", c.doubt, it)
 	}
+}
+
+// onlySome reports whether item i, which counts bees as few, tells of some among them and not of
+// how many the colony has: "a handful of bees were flying", "a few bees with deformed wings",
+// "a few bees ran up my sleeve".
+func (r *reader) onlySome(c *clause, i int) bool {
+	if r.wordIn(c.items[i+1:min(len(c.items), i+3)], "flying", "fanning", "out", "foraging", "about", "dead") {
+		return true
+	}
+	next := c.next(i)
+	if next.pause > none {
+		return false
+	}
+	if next.is(kSign) || next.isWord3("with", "showing", "that") && hasKind(c.items[i+1:min(len(c.items), i+4)], kSign) {
+		return true
+	}
+	few := strings.Contains(c.items[i].text, "few bees") || strings.HasSuffix(c.items[i].text, " of bees")
+	return few && next.any(kWord, kTemper) && !r.isWord(next, r.wordsOf[stayingBehind]...)
+}
+
+// denierOf is the denial before a word of degree right before item i: "it isn't so strong", "they
+// aren't particularly calm"; nil for none.
+func (r *reader) denierOf(c *clause, i int) *item {
+	if i < 2 || c.items[i].pause > none || c.items[i-1].pause > none || !r.isWord(&c.items[i-1], r.wordsOf[degreesDenied]...) || !c.items[i-2].is(kNo) {
+		return nil
+	}
+	return &c.items[i-2]
 }
 
 // judgedBy: "medium I think, bees on seven bars" gives the bars that the word at item i

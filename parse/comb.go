@@ -52,11 +52,14 @@ func (s *scan) comb(i int) bool {
 		}
 		return true
 	}
-	taken := false
+	taken, denied := false, s.no >= 0
 	for _, n := range it.says.rules {
 		rule := &r.rules[n]
 		if rule.Kind == kComb && !(rule.Value == "drawn=1" && s.shared(i)) {
 			taken = s.combRule(i, rule) || taken
+		}
+		if denied && taken && s.no < 0 {
+			break // "not yet drawn" is so in all its senses
 		}
 	}
 	return taken

@@ -346,6 +346,9 @@ func (s *scan) isState(i int) bool {
 func (s *scan) amount(i int) {
 	it := s.at(i)
 	value := s.r.value(it, kAmount)
+	if value == "much" && s.notSoMuch(i) {
+		value = "little"
+	}
 	if to := s.leadsTo(i, kColour, kAdv); to != nil && it.text == "little" && (s.r.value(to, kContent) == "open_brood" || s.r.value(to, kContent) == "eggs") {
 		return // "little white grubs" are small, not few
 	}
@@ -374,6 +377,21 @@ func (s *scan) amount(i int) {
 		last.amount = value
 		last.items = append(last.items, it)
 	}
+}
+
+// notSoMuch reports whether a denial is of the amount at item i alone, and ends it: "bar four hasn't
+// got much honey" has a little.
+func (s *scan) notSoMuch(i int) bool {
+	k := i - 1
+	for k >= 0 && s.at(k+1).pause == none && (s.at(k).any3(kAdv, kHave, kArt) || s.at(k).isWord2("got", "so")) {
+		k--
+	}
+	if k < 0 || s.at(k+1).pause > none || !s.at(k).any(kNo, kNot) || !strings.Contains(s.at(k).text, "not") && !strings.Contains(s.at(k).text, "n't") {
+		return false
+	}
+	s.at(k).used = true
+	s.no = -1
+	return true
 }
 
 // limits reports whether the amount at item i is said to be all that there is: "just a patch", "and

@@ -124,6 +124,9 @@ const (
 	gettingIn
 	likenesses
 	degreesOfTemper
+	degreesDenied
+	comingThrough
+	stayingBehind
 	weatherTimes
 	reckoning
 	detecting
@@ -325,6 +328,9 @@ var listNames = [listCount]string{
 	gettingIn:          "getting in",
 	likenesses:         "likenesses",
 	degreesOfTemper:    "degrees of temper",
+	degreesDenied:      "degrees denied",
+	comingThrough:      "coming through",
+	stayingBehind:      "staying behind",
 	weatherTimes:       "times of weather",
 	reckoning:          "reckoning",
 	detecting:          "detecting",

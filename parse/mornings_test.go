@@ -154,6 +154,28 @@ var mornings = map[string][]saying{
 		{"her dot has worn right away", "queen.marked=no queen.worn=yes"},
 		{"three charged cells, fat grubs in every one", "queen_cells.charged=yes queen_cells.charged.count=3"},
 	},
+	"denied, or denied in part": {
+		{"Hive 2. She was on bar four and she ain't clipped. Ain't seen no beetles.", "hive=2 queen.seen=yes queen.bar=4 queen.clipped=no signs.small_hive_beetle=no"},
+		{"Bar six ain't got no brood, bar seven ain't got nothing but nectar.", "bars.6.brood=no bars.7.nectar=yes bars.7.nectar.cover=1"},
+		{"Bar two hasn't got much pollen.", "bars.2.pollen=yes bars.2.pollen.amount=little"},
+		{"Bar two hasn't pollen.", "bars.2.pollen=no"},
+		{"There isn't much food in there.", "stores.word=light"},
+		{"Hive 2 is not so strong, bees on four bars.", "hive=2 strength.bars_of_bees=4"},
+		{"They weren't exactly quiet.", "temper.score=2"},
+		{"They aren't too grumpy today.", "temper.score=3"},
+		{"Bar nine hasn't been drawn yet.", "bars.9.comb.size=bare"},
+		{"Bar nine isn't yet drawn.", ""},
+		{"Bar five larvae on one side, bee bread on t'other.", "bars.5.open_brood=yes bars.5.open_brood.side=one bars.5.pollen=yes bars.5.pollen.side=one"},
+	},
+	"how they fared, and some of them": {
+		{"They've come through fine, haven't they. Touchy today.", "temper.score=2"},
+		{"The bees have been busy, bar ten is nectar.", "bars.10.nectar=yes"},
+		{"They were a bit busy at the door.", "temper.score=3"},
+		{"A handful of bees crawled into my boot. Strong hive.", "strength.word=strong"},
+		{"Just a handful of bees clinging on.", "strength.word=weak"},
+		{"Saturday's gale took the roof. Sunny today.", "weather.sky=sunny"},
+		{"Windy, with last week's snow still lying.", "weather.wind=windy"},
+	},
 }
 
 func TestMornings(t *testing.T) { readSayings(t, mornings) }

@@ -107,6 +107,9 @@ func (r *reader) openingDay(c *clause) {
 		if r.hasDeed(c) && !r.onlyVisits(c) || c.hasAny(kSeen, kContent, kBars) || c.has(kPast) || c.has(kPlan) {
 			return
 		}
+		if own := c.next(k); own.text == "'s" && it.day.ago && own.pause == none && !c.next(k+1).is(kDo) && !c.next(k+1).lists.has(visiting) && !r.isWord(c.next(k+1), r.wordsOf[visitNouns]...) {
+			return // "yesterday's gale", but "yesterday's visit"
+		}
 		if it.day.ago && r.sentenceNo > 2 || r.verbal(c) {
 			return
 		}

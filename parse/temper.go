@@ -32,6 +32,10 @@ func (r *reader) temper(c *clause) {
 			}
 			score = r.deniedTemper(score)
 		}
+		if no := r.denierOf(c, i); no != nil && !no.used {
+			no.used = true
+			score = r.hardlySo(score)
+		}
 		if text == "no problem" && i+1 < len(c.items) && c.items[i+1].pause == none && (c.items[i+1].any3(kSeen, kWord, kDo) || c.hasAny(kQueen, kContent, kCell, kComb)) {
 			continue
 		}
@@ -72,6 +76,8 @@ func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
 		return true // "was going to feed them but didn't bother"
 	case before.text == "something":
 		return true // "bearding something awful"
+	case close && it.is(kTemper) && r.isWord(before, r.wordsOf[comingThrough]...) && r.rule(it, kTemper).Value == "3":
+		return true // "they've come through all right", "they wintered fine"
 	case it.text == "a handful" && before.any3(kContent, kCell, kBars):
 		return true // "there is capped brood, a handful, on bar two"
 	case close && before.isWord3("nothing", "anything", "everything"):
@@ -147,6 +153,9 @@ func (r *reader) otherSense(c *clause, i int, next *item) bool {
 	case "never mind":
 		return !c.has(kBees)
 	case "busy":
+		if before.text == "been" && close && i > 1 && c.items[i-2].any(kHave, kBees) && !c.next(i).is(kDate) {
+			return true // "they have been busy, bars eight and nine are capped"
+		}
 		return i > 1 && before.any(kBees, kPron) && strings.HasPrefix(c.items[i-2].text, "keep") // "gave them syrup to keep them busy"
 	case "hot":
 		return r.hotBecause(c, i) || r.dayBefore(c, i) || r.hotForUs(c, i)
@@ -219,6 +228,15 @@ func (r *reader) deniedTemper(score string) string {
 		return "2"
 	}
 	return "4"
+}
+
+// hardlySo is the temper that is left where no more than a degree of one is denied: "they aren't too
+// grumpy" are acceptable.
+func (r *reader) hardlySo(score string) string {
+	if score == "1" || score == "2" {
+		return "3"
+	}
+	return r.deniedTemper(score)
 }
 
 // standsAlone reports whether nothing but pauses is beside an item.

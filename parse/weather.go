@@ -82,7 +82,7 @@ func (r *reader) weather(c *clause) {
 	r.degreesAmid(c)
 	for i := range c.items {
 		it := &c.items[i]
-		if it.used {
+		if it.used || it.any(kSky, kWind) && ofOtherDay(c, i) {
 			continue
 		}
 		if it.is(kSky) && r.skyHere(c, i) {
@@ -104,10 +104,22 @@ func (r *reader) weather(c *clause) {
 	}
 }
 
+// ofOtherDay reports whether a day gone by stands before item i as whose it is: "yesterday's gale
+// brought a branch down", "after last night's rain".
+func ofOtherDay(c *clause, i int) bool {
+	for i > 1 && c.items[i-1].any3(kAdv, kSky, kWind) {
+		i--
+	}
+	return i > 1 && c.items[i-1].text == "'s" && c.items[i-2].is(kDate) && !c.items[i-2].day.today && !c.items[i-2].day.ahead
+}
+
 // lasts reports whether "still" at item i only tells that something goes on: "still 20 degrees",
-// "it was still sunny", "the asters are still out".
+// "it was still sunny", "the asters are still out", "snow still lying".
 func lasts(c *clause, i int) bool {
 	next := c.next(i)
+	if next.pause == none && next.is(kWord) && strings.HasSuffix(next.text, "ing") && c.before(i).is(kWord) {
+		return true
+	}
 	return next.pause == none && next.any4(kLeaf, kSky, kNum, kMeasure) || next.pause == none && next.any(kState, kWord) && c.before(i).is(kBe)
 }
 
