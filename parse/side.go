@@ -168,6 +168,9 @@ func (s *scan) otherSide(i int) {
 	if s.otherHalf(i) {
 		return // "half capped honey, and the other half pollen"
 	}
+	if next := s.at(i + 1); next != nil && next.pause == none && next.any(kBar, kHive) {
+		return // "eggs on bar three, and the other bars honey"
+	}
 	it.used = true
 	side := "other"
 	for k := len(s.found) - 1; k >= 0; k-- {

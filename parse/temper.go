@@ -30,7 +30,9 @@ func (r *reader) temper(c *clause) {
 				it.used = true // "nervous but not evil"
 				continue
 			}
-			score = r.deniedTemper(score)
+			if score = r.deniedTemper(score); text == "bad" {
+				score = "3" // "they aren't bad"
+			}
 		}
 		if no := r.denierOf(c, i); no != nil && !no.used {
 			no.used = true
