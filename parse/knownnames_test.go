@@ -44,6 +44,7 @@ func TestKnownNames(t *testing.T) {
 		{"Lost Juniper to wasps. No bees.", "juniper"},
 		{"Bar Seven was full of honey. Eggs on Bar Three.", ""},
 		{"INSPECTION OF HIVE SEVEN. I FED THEM AND PUT THE ROOF ON BELOW THE OAK.", "7"},
+		{"Hive: Tin\nEggs: yes\nAgenda: unite with Iron next week", "tin"},
 		{"Then Her Ladyship was seen on bar three.", ""},
 		{"Juniper has eggs on bar three. Jo at number 9 has lost two.", "juniper"},
 	} {

@@ -259,8 +259,9 @@ func (r *reader) reached(toks []token, i int) bool {
 
 // reachedElsewhere reports whether the word at token i, which begins a sentence, is so reached in another.
 func (r *reader) reachedElsewhere(toks []token, i int) bool {
+	word := r.text[toks[i].start:toks[i].end]
 	for k := range toks {
-		if k > 0 && toks[k].id == toks[i].id && toks[k].pause == none && toks[k].has(capital) && r.reached(toks, k) {
+		if k > 0 && toks[k].pause == none && r.text[toks[k].start:toks[k].end] == word && r.reached(toks, k) {
 			return true
 		}
 	}
