@@ -56,7 +56,7 @@ var questions = [...][]question{
 		{(*reader).deeds, setOf(kDo, kMeasure, kSubstance)},
 	},
 	unasked: {
-		{(*reader).noneInMine, setOf(kSign)},
+		{(*reader).noneInMine, setOf(kSign, kWhole, kThere)},
 		{(*reader).barsOnly, setOf(kBars)},
 	},
 }
