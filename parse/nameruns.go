@@ -98,8 +98,8 @@ func (r *reader) pairWithin(toks []token, i int) bool {
 		return true
 	}
 	first, second := r.text[toks[i].start:toks[i].end], r.text[toks[i+1].start:toks[i+1].end]
-	for k := 1; k+1 < len(toks); k++ {
-		if toks[k].id == toks[i].id && r.capitalWithin(toks, k) && r.capitalWithin(toks, k+1) && r.text[toks[k].start:toks[k].end] == first && r.text[toks[k+1].start:toks[k+1].end] == second {
+	for _, k := range r.amid(toks) {
+		if k+1 < len(toks) && r.text[toks[k].start:toks[k].end] == first && r.text[toks[k+1].start:toks[k+1].end] == second && r.capitalWithin(toks, k) && r.capitalWithin(toks, k+1) {
 			return true
 		}
 	}
@@ -123,16 +123,37 @@ func (r *reader) describes(toks []token, i int) bool {
 }
 
 // titledHead reports whether the title of a person and a name begin a sentence, and neither something that
-// is hers or his nor what people do follows: "Aunt Clara swarmed on Wednesday".
+// is hers or his nor what people do follows: "Aunt Clara swarmed on Wednesday". Of a lady or a gentleman
+// what only colonies are must be told: "Mrs Tiggy, poor old thing, is dwindling".
 func (r *reader) titledHead(toks []token, i int) bool {
 	end := i + 2
-	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].pause > none || toks[end].has(capital) && !r.says(toks[end], "i") {
+	if i > 0 && toks[i].pause < stop || end >= len(toks) || toks[i].lists&anyTitle == 0 || !r.capitalWithin(toks, i+1) || toks[end].has(capital) && !r.says(toks[end], "i") {
+		return false
+	}
+	if toks[i].lists.has(personTitles) && !toks[i+1].has(coloned) {
+		verb := beFollows(toks, end)
+		return verb >= 0 && (r.isAsColonies(toks, verb+1) || r.fares(toks, end) || r.inTurn(toks, end))
+	}
+	if toks[end].pause > none {
 		return false
 	}
 	if r.says(toks[end], "'s") {
 		return end+1 < len(toks) && toks[end+1].pause == none && r.lex.matcher.longest(toks, end+1, nil).kinds.meet(setOf(kTemper, kStrength)) // "Aunty Pearl's booming"
 	}
-	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (beFollows(toks, end) == end || toks[end].lists.has(swarming) || r.iDid(toks, end) || r.says(toks[end], "i", "we") && end+1 < len(toks) && r.says(toks[end+1], "opened", "took", "inspected", "visited", "did") || r.lex.matcher.longest(toks, end, nil).kinds.meet(setOf(kTemper, kStrength)))
+	did := r.iDid(toks, end) || r.says(toks[end], "i", "we") && end+1 < len(toks) && r.says(toks[end+1], "opened", "took", "inspected", "visited", "did")
+	fares := beFollows(toks, end) == end || toks[end].lists.has(swarming) || r.lex.matcher.longest(toks, end, nil).kinds.meet(setOf(kTemper, kStrength))
+	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (did || fares)
+}
+
+// isAsColonies reports whether what is told up to the end of a sentence is what colonies are or have, or
+// whose turn it was to be opened.
+func (r *reader) isAsColonies(toks []token, k int) bool {
+	for last := k + 8; k < len(toks) && k < last && toks[k].pause < stop; k++ {
+		if r.lex.matcher.longest(toks, k, nil).kinds.meet(setOf(kStrength, kTemper, kStores, kStored, kContent, kCell)) || r.says(toks[k], "first", "last", "lid", "roof", "opened") || r.says(toks[k], "come") && k+1 < len(toks) && r.says(toks[k+1], "on", "through") {
+			return true
+		}
+	}
+	return false
 }
 
 // capitalWithin reports whether a word has a capital amid a sentence, where only names have one, and is
@@ -260,8 +281,8 @@ func (r *reader) reached(toks []token, i int) bool {
 // reachedElsewhere reports whether the word at token i, which begins a sentence, is so reached in another.
 func (r *reader) reachedElsewhere(toks []token, i int) bool {
 	word := r.text[toks[i].start:toks[i].end]
-	for k := range toks {
-		if k > 0 && toks[k].pause == none && r.text[toks[k].start:toks[k].end] == word && r.reached(toks, k) {
+	for _, k := range r.amid(toks) {
+		if r.text[toks[k].start:toks[k].end] == word && r.reached(toks, k) {
 			return true
 		}
 	}
@@ -314,10 +335,29 @@ var homelyNames = setOf(kSky, kTemper, kStrength, kDot, kWind)
 // wordWithin reports whether the word at token i, which begins a sentence, has its capital amid another.
 func (r *reader) wordWithin(toks []token, i int) bool {
 	word := r.text[toks[i].start:toks[i].end]
-	for k := range toks {
-		if k > 0 && toks[k].id == toks[i].id && toks[k].pause == none && !toks[k-1].has(capital) && r.text[toks[k].start:toks[k].end] == word {
+	for _, k := range r.amid(toks) {
+		if !toks[k-1].has(capital) && r.text[toks[k].start:toks[k].end] == word {
 			return !r.allCapitals(toks, k, k+1)
 		}
 	}
 	return false
+}
+
+// amidPage are the words of a page that have a capital amid a sentence, few of so many tokens.
+type amidPage struct {
+	of     int // tokens, as far as the page was cut
+	tokens []int
+}
+
+// amid are those words of the page in hand, by their tokens.
+func (r *reader) amid(toks []token) []int {
+	if p := &r.capitals; p.of != len(toks) {
+		p.of, p.tokens = len(toks), p.tokens[:0]
+		for k := 1; k < len(toks); k++ {
+			if toks[k].pause == none && toks[k].has(capital) {
+				p.tokens = append(p.tokens, k)
+			}
+		}
+	}
+	return r.capitals.tokens
 }

@@ -108,7 +108,10 @@ func TestStands(t *testing.T) {
 		{"Ladle is calm, eggs on bar two.\nBy the gate, Sieve: heavy with stores already, ten seams.", "ladle / sieve"},
 		{"Ladle is calm, eggs on bar two.\nSieve on top form. Bees on nine bars.\nWhisk living up to the name: light on stores.", "ladle / sieve / whisk"},
 		{"Favourite: Ladle. Calm as always, eggs on bar two.\nLeast favourite: Sieve. No eggs.", "ladle / sieve"},
+		{"Ladle is calm, eggs on bar two. Mrs Tiggy, poor old thing, is dwindling: three seams of bees.", "ladle / mrs tiggy"},
 		// and what is none
+		{"Ladle is calm. Mrs Oates was late again. No eggs.", "ladle"},
+		{"Ladle is calm. Mrs Oates is worried about the wasps. Two stings.", "ladle"},
 		{"Ladle is the calmest colony in Murree. Eggs on bar two.", "ladle"},
 		{"Ladle is calm, eggs on bar two.\nDara's sorting me a queen. Dara lost two colonies to the heat.", "ladle"},
 		{"To the Committee, and for the notice board. The bees are calm, eggs on bar two.", ""},

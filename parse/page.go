@@ -22,7 +22,7 @@ func (r *reader) read() {
 	first := blank
 	for at := 0; at < len(r.text); {
 		top := at
-		r.toks, r.rows, r.pageHives.sought = r.toks[:0], r.rows[:0], false
+		r.toks, r.rows, r.pageHives.sought, r.capitals.of = r.toks[:0], r.rows[:0], false, 0
 		for at < min(top+pageSize, len(r.text)) {
 			at, first = r.cutRow(at, first)
 		}

@@ -122,21 +122,22 @@ func (r *reader) justSaid(m mentioned) bool { return m.what != "" && m.sentence 
 
 // desk is what a reader works with and keeps from note to note.
 type desk struct {
-	lex    lexer
-	split  splitter
-	toks   []token // of the page
-	front  front
-	rows   []row
-	parted []separator // that stand in the note
-	lexed  []lexedRow  // some of them
-	lexing []item      // theirs
-	room   []token     // for their tokens that are not as they were heard
-	mended []token     // of the line in hand
-	items  []item
-	ref    item       // the reference read last
-	cuts   [][2]int   // its sentences
-	heard  []sentence // they themselves
-	list   []clause   // of them
+	lex      lexer
+	split    splitter
+	toks     []token // of the page
+	front    front
+	capitals amidPage
+	rows     []row
+	parted   []separator // that stand in the note
+	lexed    []lexedRow  // some of them
+	lexing   []item      // theirs
+	room     []token     // for their tokens that are not as they were heard
+	mended   []token     // of the line in hand
+	items    []item
+	ref      item       // the reference read last
+	cuts     [][2]int   // its sentences
+	heard    []sentence // they themselves
+	list     []clause   // of them
 
 	spans    arena[colony.Span]
 	refs     arena[*item]
