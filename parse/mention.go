@@ -150,9 +150,15 @@ func (m *mention) weighAlone() int {
 }
 
 func (m *mention) titled() bool {
-	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0
+	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0 && !m.isHerSister()
 	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear") || m.before(1, "little") && !m.toks[m.i-1].has(capital) && !m.givenNames.has(m.toks[m.i].id)
 	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end)
+}
+
+// isHerSister reports whether a hive beside another is told so: "Her sister Juniper, under the pear, has no
+// eggs".
+func (m *mention) isHerSister() bool {
+	return m.before(1, "sister", "daughter", "mother") && m.before(2, "her", "its", "their") && !m.toks[m.i-1].has(capital) && (m.behindPause(comma) || m.is()) && m.tells(ownSentence)
 }
 
 // ofFeast reports whether the run and a word for a day, with capitals, are the name of a feast.

@@ -235,7 +235,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 	said := func(k int, words ...string) bool { return k >= 0 && k < len(toks) && r.says(toks[k], words...) }
 	switch close := end < len(toks) && toks[end].pause == none; {
 	case i > 0 && toks[i].pause == none && toks[i-1].lists.has(kin):
-		return !(said(i-1, "neighbour", "neighbor") && said(i-2, "her", "its", "their") && r.isHowHivesAre(toks, i-2, end)) // "my husband Peter", not "her neighbour Tansy is queenless"
+		return !(said(i-1, "neighbour", "neighbor", "sister", "daughter") && said(i-2, "her", "its", "their") && r.isHowHivesAre(toks, i-2, end)) // "my husband Peter", not "her neighbour Tansy is queenless"
 	case close && said(end, "and") && said(end+1, "i") && !r.relates(toks, end+2) && !(i > 1 && toks[i].pause == none && (said(i-2, "i", "we") || said(i-1, "was", "is"))), said(i-1, "and") && said(i-2, "i", "me"):
 		return true // "Sarah and I", and not "I adore Juniper and I fear Tansy", "Mine was Juniper and I …"
 	case close && said(end, "writing", "speaking", "typing", "dictating") && (end+1 == len(toks) || toks[end+1].pause > none):
@@ -270,7 +270,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Sandy Lane Bee Group"
 	case end+1 < len(toks) && toks[end].pause == comma && strings.HasSuffix(r.text[:toks[end].start], "(") && said(end, "plot", "flat", "allotment") && r.isNumber(&toks[end+1]):
 		return true // "Walter (plot 12) has lost his"
-	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot"):
+	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot") && (r.givenNames.has(toks[i].id) || end+2 == len(toks) || !toks[end+2].lists.has(being)):
 		return true // "Pauline's lot"
 	}
 	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !(said(k, "and") && i > 0 && toks[i].pause == none) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {

@@ -38,7 +38,7 @@ var leads = [...]lead{
 	// "we call her Juniper"
 	{weight: enough, also: (*mention).calledSo},
 	// "her neighbour Tansy is queenless"
-	{weight: enough, first: []string{"her", "its", "their"}, last: []string{"neighbour", "neighbor"}, also: (*mention).isAsHivesAre},
+	{weight: enough, first: []string{"her", "its", "their"}, last: []string{"neighbour", "neighbor", "sister", "daughter"}, also: (*mention).isAsHivesAre},
 	// "gave Juniper half an hour"
 	{weight: enough - 1, last: []string{"gave"}, also: (*mention).givenTime},
 	// "I am sore, for Juniper has paid me back"
@@ -377,6 +377,9 @@ func (m *mention) ownsPart() bool { return m.behind(0, "'s") && m.behindIn(1, hi
 func (m *mention) visited() bool {
 	if !m.beforeIn(1, visitLinks) || m.before(1, "with") && !m.before(2, m.wordsOf[settingOut]...) {
 		return false // "began with Juniper", and not "had a look at it with Phil"
+	}
+	if m.before(1, "in", "with") && m.i > 4 && m.before(2, "back", "front", "entrance") && m.before(3, "the") && m.before(4, "from", "at") && m.beforeIn(5, visits) {
+		return true // "Started from the back in Juniper"
 	}
 	for back := 2; back <= 4 && back <= m.i && m.toks[m.i-back+1].pause == none; back++ {
 		if m.beforeIn(back, visits) && !(m.before(1, "in") && m.before(back, "roof", "lid", "front", "back", "took", "did")) {

@@ -16,7 +16,7 @@ func (m *mention) stands() int {
 	case m.stungMe(), m.tellsOfColony(), m.isTopic(), m.workedOn(), m.ownsPartOf(hivesOwn):
 		m.placed = true
 		return enough - 1
-	case !m.givenName() && (m.standsAside() || m.wayLeadsTo()):
+	case !m.givenName() && (m.standsAside() || m.wayLeadsTo() || m.isSuchAOne()):
 		m.placed = true
 	}
 	return 0
@@ -31,6 +31,20 @@ func (m *mention) stungMe() bool {
 // about a hive: "Larkin, at the far end, wants nothing. Five bars of brood."
 func (m *mention) standsAside() bool {
 	return m.headsSentence() && m.behindPause(comma) && (m.behindIn(0, standing) || m.behind(1, "paces", "yards", "metres", "steps", "doors", "along", "down")) && m.tells(nextSentences)
+}
+
+// isSuchAOne reports whether the run is said to be the one of some look, and the talk goes on about a hive:
+// "Dauntless is the green one with the leaky lid. She has thirteen bars in use."
+func (m *mention) isSuchAOne() bool {
+	if !m.headsSentence() || !m.is() || !m.behind(1, "the") {
+		return false
+	}
+	for k := m.end + 2; k < len(m.toks) && k < m.end+5 && m.toks[k].pause == none; k++ {
+		if m.says(m.toks[k], "one") {
+			return m.tells(nextSentences)
+		}
+	}
+	return false
 }
 
 // wayLeadsTo reports whether the way to the run heads a sentence, and the talk goes on about a hive: "Then

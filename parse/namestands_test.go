@@ -109,7 +109,12 @@ func TestStands(t *testing.T) {
 		{"Ladle is calm, eggs on bar two.\nSieve on top form. Bees on nine bars.\nWhisk living up to the name: light on stores.", "ladle / sieve / whisk"},
 		{"Favourite: Ladle. Calm as always, eggs on bar two.\nLeast favourite: Sieve. No eggs.", "ladle / sieve"},
 		{"Ladle is calm, eggs on bar two. Mrs Tiggy, poor old thing, is dwindling: three seams of bees.", "ladle / mrs tiggy"},
+		{"Ladle is calm, eggs on bar two. Whisk's lot were flying hard and carrying in pollen. No eggs.", "ladle / whisk"},
+		{"Ladle is calm, eggs on bar two.\nSieve is the green one with the leaky lid. She has thirteen bars in use.", "ladle / sieve"},
+		{"Ladle is calm, eggs on bar two. Her sister Sieve, under the pear, has no eggs.", "ladle / sieve"},
+		{"Ladle is calm, eggs on bar two. Started from the back in Sieve. Bar fifteen was bare.", "ladle / sieve"},
 		// and what is none
+		{"Ladle is calm, eggs on bar two. Wendel's lot in the quarry were robbed by a badger.", "ladle"},
 		{"Ladle is calm. Mrs Oates was late again. No eggs.", "ladle"},
 		{"Ladle is calm. Mrs Oates is worried about the wasps. Two stings.", "ladle"},
 		{"Ladle is the calmest colony in Murree. Eggs on bar two.", "ladle"},
