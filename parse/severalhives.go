@@ -34,7 +34,7 @@ const anyNumber = -1
 
 // pointers are words for hives that were named before, and how many of them.
 var pointers = map[string]int{
-	"both": 2, "both of them": 2, "either": 2, "either of them": 2, "neither": 2, "neither of them": 2,
+	"both": 2, "both of them": 2, "they both": 2, "either": 2, "either of them": 2, "neither": 2, "neither of them": 2,
 	"all three": 3, "all three of them": 3, "all four": 4, "all four of them": 4, "all five": 5, "all five of them": 5,
 	"neither of the two": 2, "none of the three": 3, "none of the four": 4, "none of the five": 5,
 	"each": anyNumber, "each of them": anyNumber, "any of them": anyNumber, "none of them": anyNumber,
@@ -128,6 +128,7 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 		}
 		names, end = append(names, items[next].name), next+1
 	}
+	closed = closed || len(names) > 2 && (end == len(items) || items[end].pause >= colon) // "Ada, Ivy, Maud."
 	if !closed || end < len(items) && items[end].pause == none && items[end].isWord5("is", "has", "was", "'s", "had") {
 		return nil, i // "eggs in Juniper and Tansy is weak"
 	}
@@ -138,7 +139,7 @@ func (r *reader) namedTogether(items []item, i int) ([]string, int) {
 // word of place.
 func (r *reader) mayPoint(it *item) bool {
 	toks := r.mended[it.from:]
-	return toks[0].lists.has(pointing) || len(toks) > 1 && toks[0].end-toks[0].start == int32(len("in")) && toks[1].lists.has(pointing)
+	return toks[0].lists.has(pointing) || len(toks) > 1 && toks[1].lists.has(pointing) && (toks[0].end-toks[0].start == int32(len("in")) || r.says(toks[0], "they"))
 }
 
 // pointer reads words for hives named before, where they stand as the subject of a

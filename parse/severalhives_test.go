@@ -21,6 +21,8 @@ func TestSeveralHives(t *testing.T) {
 			"hive=tansy contents.eggs=yes signs.mice=no / hive=borage contents.eggs=no signs.mice=no / hive=fennel contents.eggs=yes signs.mice=no"},
 		{"Fennel is calm. It is intended to requeen Fennel on Friday.", "hive=fennel temper.score=4 plans.requeen=yes plans.requeen.due=2026-05-15"},
 		{"Juniper is calm. Tansy has enough stores, and no treatment either. Mice were in.", "hive=juniper temper.score=4 / hive=tansy stores.word=fair signs.mice=yes"},
+		{"I did the lane tonight. Ladle, Sieve, Whisk. They all had eggs. Ladle was strong. Sieve was calm. Whisk was angry.", "hive=ladle contents.eggs=yes strength.word=strong / hive=sieve contents.eggs=yes temper.score=4 / hive=whisk contents.eggs=yes temper.score=1"},
+		{"Ladle is strong. Sieve is calm. They both had eggs.", "hive=ladle strength.word=strong contents.eggs=yes? / hive=sieve temper.score=4 contents.eggs=yes?"},
 		// bars, not hives
 		{"Hive 1 is calm. Hive 2 is calm. Bars 3 and 4 have eggs. Both are full of honey.",
 			"hive=1 temper.score=4 / hive=2 temper.score=4 bars.3.eggs=yes bars.3.honey=yes bars.3.honey.cover=1 bars.4.eggs=yes bars.4.honey=yes bars.4.honey.cover=1"},
