@@ -224,13 +224,12 @@ const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 // mayName reports whether a word may stand in a proper name: it is none of the trade, of
 // numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
+	return (r.capitalByNature(toks, i) || r.mayNameByKind(toks, i)) && !r.says(toks[i], r.wordsOf[peoples]...)
+}
+
+// mayNameByKind reports the same of a word whose capital alone does not tell it.
+func (r *reader) mayNameByKind(toks []token, i int) bool {
 	t := toks[i]
-	if r.says(t, r.wordsOf[peoples]...) {
-		return false
-	}
-	if r.capitalByNature(toks, i) {
-		return true
-	}
 	if t.lists&unnamed != 0 || t.lists.has(plainWords) && (i == 0 || t.pause > comma) || t.end-t.start < 3 && !r.says(t, "st") && !r.shortName(t) {
 		return false
 	}
@@ -263,13 +262,16 @@ func (r *reader) capitalByNature(toks []token, i int) bool {
 	if r.rankAlone(toks, i) {
 		return true
 	}
-	if t.end-t.start < 3 || t.lists&anyTitle != 0 || r.tradeWord(toks, i) {
+	if t.end-t.start < 3 || t.lists&anyTitle != 0 {
 		return false
 	}
+	within, begins := false, i == 0 || t.pause >= stop
 	if t.lists&(1<<plainWords|1<<plainHeadings) != 0 {
-		return r.reached(toks, i) || (i == 0 || t.pause >= stop) && r.reachedElsewhere(toks, i)
+		within = r.reached(toks, i) || begins && r.reachedElsewhere(toks, i)
+	} else {
+		within = r.capitalWithin(toks, i) && !r.joinsOn(toks, i-1) || begins && r.wordWithin(toks, i)
 	}
-	return r.capitalWithin(toks, i) && !r.joinsOn(toks, i-1) || (i == 0 || t.pause >= stop) && r.wordWithin(toks, i)
+	return within && !r.tradeWord(toks, i)
 }
 
 // reached reports whether a word with a capital stands where a hive does that something is done to or
