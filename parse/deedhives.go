@@ -123,6 +123,8 @@ func (r *reader) argument(items []item, i int) bool {
 		return false
 	case text == "back to" || k > 0 && items[k-1].text == "back", text == "to" && (r.walksOn(items, k-1) || r.putInPlace(items, k-1)):
 		return false
+	case text == "took" && (i+1 == len(items) || items[i+1].pause > none || items[i+1].isWord5("last", "first", "next", "while", "myself")):
+		return false // "I took Juniper last: light on stores"
 	case text == "for" && k > 0 && items[k-1].text == "as" && (k == 1 || items[k-1].pause >= stop):
 		return false // "As for Juniper, calm"
 	case prev.is(kTo) && r.timeGiven(items, k):

@@ -68,6 +68,7 @@ func TestStands(t *testing.T) {
 		// whose turn it is, where it stands, how the keeper got there
 		{"Ladle is calm, eggs on bar two. Last call of the day was the Sieve. They are packed, bees on nine bars.", "ladle / sieve"},
 		{"I took Ladle while Bob held the smoker. Eggs on bar two. His was Sieve. Mine was Whisk and I drew the short straw. No eggs on bar five.", "ladle / whisk"},
+		{"Ladle is calm, eggs on bar two. I took Sieve last: light on stores, no eggs.", "ladle / sieve"},
 		{"Update on Ladle, as promised. Eggs on bar two.", "ladle"},
 		{"A visit to the Ladle, held in the rain. Eggs on bar two.", "ladle"},
 		{"Ladle is calm, eggs on bar two. Sieve, at the far end, wants nothing. Five bars of brood.", "ladle / sieve"},
