@@ -13,7 +13,7 @@ func (r *reader) capitalsBefore(before []item) (string, int) {
 	for k := len(before) - 1; k >= 0 && back < 3; k-- {
 		it := &before[k]
 		of := back > 0 && it.text == "of" && it.pause == none && k > 0 && before[k-1].has(capital)
-		if !of && (!inCapitals(r.text[it.start:it.end]) || it.anyOf(grammarKinds) || it.any(kName, kHive) || r.cardinal(it) || r.isCalendarWord(r.toks[it.from])) {
+		if !of && (!inCapitals(r.text[it.start:it.end]) || it.anyOf(grammarKinds) || it.any(kName, kHive) || r.cardinal(it) || r.isCalendarWord(r.mended[it.from])) {
 			break
 		}
 		back++

@@ -75,7 +75,7 @@ func (r *reader) nameHives(items []item) []item {
 // other", "the first".
 func (r *reader) nameStart(it *item) int {
 	if it.to-it.from == 2 && strings.HasPrefix(it.text, "the ") {
-		return int(r.toks[it.from+1].start)
+		return int(r.mended[it.from+1].start)
 	}
 	return int(it.start)
 }

@@ -33,6 +33,9 @@ func TestKnownNames(t *testing.T) {
 		{"The Duke of Quern hive is calm.", "duke of quern"},
 		{"Hive Fig Queen seen on bar three.", "fig"},
 		{"Top Bar Hive inspection. Calm.", ""},
+		// on a line behind others
+		{"A dry day, 18 degrees, no wind.\nLadle was calm, eggs on bar two.\nThe Other Ladle was fed. I fed the Other Ladle a pint of syrup.", "ladle / other ladle"},
+		{"A dry day, 18 degrees, no wind.\nOn Monday Juniper hive was calm. No eggs.", "juniper"},
 		// no hives
 		{"I read Latin first. Eggs on bar three.", ""},
 		{"Calm lot. Then Overcast, 18 degrees. Eggs on bar three.", ""},
