@@ -139,7 +139,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return true // "this one was split off hive 2"
 	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
 		return false // "the side of the plum hive"
-	case r.named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
+	case (r.named || hasKind(items[:k], kName)) && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
 		return true // "three bars from hive eight went in"
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)

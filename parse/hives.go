@@ -42,7 +42,8 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		if !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[r.nameStart(&items[i])]) {
+		known := r.knownHere[int32(r.nameStart(&items[i]))]
+		if known == "" && !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[r.nameStart(&items[i])]) {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
@@ -50,7 +51,11 @@ func (r *reader) nameHives(items []item) []item {
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}
-			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !items[i].has(capital) && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && items[i-1].lists.has(personTitles) {
+			called := known == string(r.strings.scratch)
+			if r.onlyKnown[string(r.strings.scratch)] && !called {
+				continue
+			}
+			if n == 1 && len(items[i].text) == 1 && !r.letterAlone(items, i) || !called && !items[i].has(capital) && !r.smallName(items, i, i+n) || i > 0 && items[i].pause == none && items[i-1].lists.has(personTitles) {
 				continue
 			}
 			if i > 1 && items[i-1].text == "off" && items[i-1].pause == none && items[i-2].any(kBar, kBars) {
@@ -330,6 +335,9 @@ func (r *reader) spokenName(items []item, i int) bool {
 func (r *reader) nameBefore(before []item, hive *item) (string, int) {
 	if hive.pause > none || strings.Contains(hive.text, "the ") || strings.HasPrefix(hive.text, "this ") || strings.HasPrefix(hive.text, "my ") || strings.HasPrefix(hive.text, "our ") {
 		return "", 0 // "on the scale the hive has …"
+	}
+	if name, n := r.knownBefore(before); n > 0 {
+		return name, n
 	}
 	if name, n := r.capitalsBefore(before); n > 0 {
 		return name, n

@@ -32,6 +32,7 @@ type lexicon struct {
 	wordsOf            [listCount][]string // of the lists behind givenNames
 	leadIns, opposites map[string][]string // the word tables of these names
 	strokes            strokes
+	known              knownHives
 
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, planning, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 

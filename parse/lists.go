@@ -142,6 +142,7 @@ const (
 	hiveMarks
 	verdictAdverbs
 	turnWords
+	beforeDays
 	goingOn
 	nameHeads
 	nameEpithets
@@ -346,6 +347,7 @@ var listNames = [listCount]string{
 	hiveMarks:          "hive marks",
 	verdictAdverbs:     "verdict adverbs",
 	turnWords:          "turn words",
+	beforeDays:         "before days",
 	rowPlaces:          "row places",
 	endPlaces:          "end places",
 	writings:           "writings",

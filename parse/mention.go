@@ -216,9 +216,9 @@ func (m *mention) openedBy() bool {
 }
 
 // takenFrom reports whether a sentence begins with the run as what bees or bars were taken from: "From
-// Juniper I took 300 bees".
+// Juniper I took 300 bees", "Off Juniper I had two bars".
 func (m *mention) takenFrom() bool {
-	if !m.before(1, "from") || !m.startsBefore(m.toks, m.i-1, 1) || !m.joined() || !m.behind(0, "i", "we") {
+	if !m.before(1, "from", "off") || !m.startsBefore(m.toks, m.i-1, 1) || !m.joined() || !m.behind(0, "i", "we") {
 		return false
 	}
 	for k := m.end + 1; k < len(m.toks) && k < m.end+8 && m.toks[k].pause < stop; k++ {

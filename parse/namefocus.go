@@ -264,8 +264,8 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Walter at number 9 has lost two"
 	case close && said(end, "'s", "is", "was") && said(end+1, "sorting", "getting", "finding", "sending", "bringing", "lending", "giving") && said(end+2, "me", "us"):
 		return true // "Dara's sorting me a queen"
-	case close && said(end, "next") && said(end+1, "door"):
-		return true // "Lad next door wraps his in carpet"
+	case close && said(end, "next") && said(end+1, "door"), close && said(end, "from") && said(end+1, "next") && said(end+2, "door"):
+		return true // "Lad next door wraps his in carpet", "Nora from next door"
 	case close && toks[end].has(capital) && said(end, "bee", "beekeepers", "group", "club", "society", "association"):
 		return true // "Sandy Lane Bee Group"
 	case end+1 < len(toks) && toks[end].pause == comma && strings.HasSuffix(r.text[:toks[end].start], "(") && said(end, "plot", "flat", "allotment") && r.isNumber(&toks[end+1]):

@@ -26,9 +26,11 @@ func (r *reader) read() {
 		for at < min(top+pageSize, len(r.text)) {
 			at, first = r.cutRow(at, first)
 		}
+		r.seekKnown(r.toks)
 		if top == 0 {
 			r.front.take(r.toks, r.givenNames)
 			r.names = r.properNames(r.toks)
+			r.addKnown()
 			r.namedInTable()
 			r.initials = initialsOf(r.names)
 			r.manner.monthFirst = r.tellsMonthFirst(r.toks)

@@ -34,6 +34,7 @@ func New(own colony.OwnWords) (*Parser, error) {
 	if err != nil {
 		return nil, err
 	}
+	l.known = newKnownHives(own.Hives)
 	p := &Parser{lexicon: l}
 	p.readers.New = func() any { return newReader(l) }
 	return p, nil

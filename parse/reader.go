@@ -31,6 +31,8 @@ type memory struct {
 	names       map[string]bool   // proper names that the note uses for hives
 	shortNames  map[string]string // which of them are short for which
 	onlyName    *namedAt          // if it has but one
+	knownHere   map[int32]string  // the keeper's hives that the page tells of, by where their names begin
+	onlyKnown   map[string]bool   // which of the names are told by those alone
 	unsureNames map[string]bool   // and for which hardly anything speaks
 	initials    letters           // that they begin with
 	smallNames  bool              // some are written in lower case

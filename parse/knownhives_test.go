@@ -1,0 +1,69 @@
+package parse
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"barwise/colony"
+)
+
+// knowing is the parser of a keeper whose hives have these names.
+func knowing(p *Parser, hives ...string) *Parser {
+	return parserOf(p.lexicon, func(l *lexicon) { l.known = newKnownHives(hives) })
+}
+
+// TestKnownHives reads notes of a keeper whose hives are known: their names are hives wherever they are
+// meant so, and everyday words elsewhere.
+func TestKnownHives(t *testing.T) {
+	p := knowing(mustNew(t), "juniper", "june", "friday", "sunny", "willow", "Grumpy", "the Old Mill", "nora", "brindle", "honey", "b2")
+	for _, c := range [...]struct{ said, hives string }{
+		// dictated, without capitals and stops
+		{"okay brindle eggs on bar three now juniper capped brood on bar five", "brindle / juniper"},
+		{"june's on six bars of bees eggs on bar four\nnow friday\nfriday's short of food", "june / friday"},
+		{"so that was willow done eggs on bar four then grumpy grumpy has no eggs", "grumpy"},
+		{"here's juniper hive no eggs they had one bar from brindle today and they're a bit edgy", "juniper"},
+		{"nora has eggs on bar three fed the old mill a litre of syrup", "nora / old mill"},
+		{"harvested two bars off june and eggs on bar three in june", "june"},
+		{"quick juniper hive eggs on bar three", "juniper"},
+		// typed
+		{"Grumpy: eggs on bar 3.\nSunny: calm.\nThe Old Mill, four seams.", "grumpy / sunny / old mill"},
+		{"Brindle, now, that one is hot. Brindle has eggs on bar 3.", "brindle"},
+		{"I opened June on Sunday. June has eggs on bar three.", "june"},
+		{"Willow is strong, bees on nine bars.", "willow"},
+		// in their everyday sense
+		{"hive 4 sunny and dry eggs on bar three", "4"},
+		{"hive 4 eggs on bar three look again in june or on friday", "4"},
+		{"Hive 4. Sunny, no wind, 24 degrees. Eggs on bar three, 11 June.", "4"},
+		{"hive 4 yellow pollen coming in from the willow eggs on bar three", "4"},
+		{"hive 4 the willow is out willow pollen coming in", "4"},
+		{"hive 4 a bit grumpy today eggs on bar three", "4"},
+		{"hive 4 honey on bar three honey is capped b2 has eggs", "4"},
+		{"Hive 4. The June gap is here. Mrs Nora came to help. Eggs on bar three.", "4"},
+		{"hive 4 nora from next door came to help eggs on bar three", "4"},
+	} {
+		var hives []string
+		for _, ins := range p.Parse(&colony.Note{Text: c.said, Given: may14}) {
+			hives = append(hives, ins.Hive)
+		}
+		if got := strings.Join(hives, " / "); got != c.hives {
+			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
+		}
+	}
+}
+
+// TestOwnHives holds that the names that a keeper taught are known, and that a parser without them does not
+// know them.
+func TestOwnHives(t *testing.T) {
+	note := &colony.Note{Text: "grumpy has eggs on bar three", Given: time.Date(2026, 6, 7, 10, 0, 0, 0, time.UTC)}
+	taught, err := New(colony.OwnWords{Hives: []string{"Grumpy"}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := taught.Parse(note)[0].Hive; got != "grumpy" {
+		t.Errorf("the hive is %q, want grumpy", got)
+	}
+	if got := mustNew(t).Parse(note)[0].Hive; got != "" {
+		t.Errorf("untaught, the hive is %q, want none", got)
+	}
+}
