@@ -219,7 +219,7 @@ func (m *machine) check(t *rapid.T) {
 		}
 	}
 	listed := map[string]bool{}
-	hives := map[string]bool{}
+	hives, known := map[string]bool{}, map[string]bool{}
 	for r, err := range m.store.Records(index.Filter{}) {
 		if err != nil {
 			t.Fatal(err)
@@ -230,12 +230,18 @@ func (m *machine) check(t *rapid.T) {
 		}
 		ins := r.Inspection()
 		hives[ins.Hive] = true
+		if r.State == colony.Confirmed {
+			known[ins.Hive] = true
+		}
 	}
 	if len(listed) != len(m.model.records) {
 		t.Fatalf("%d records listed, %d kept", len(listed), len(m.model.records))
 	}
 	if got, err := m.store.Hives(); err != nil || !slices.Equal(got, slices.Sorted(maps.Keys(hives))) {
 		t.Fatalf("hives %v, %v, want %v", got, err, hives)
+	}
+	if got, err := m.store.KnownHives(); err != nil || !slices.Equal(got, slices.Sorted(maps.Keys(known))) {
+		t.Fatalf("known hives %v, %v, want %v", got, err, known)
 	}
 	for id, want := range m.model.history {
 		got, err := m.store.History(id)

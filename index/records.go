@@ -209,6 +209,31 @@ func (s *Store) Hives() (names []string, err error) {
 	return names, err
 }
 
+// KnownHives lists the names of the hives that a confirmed record is about, in order: a person vouched for
+// them.
+func (s *Store) KnownHives() (names []string, err error) {
+	err = s.view(func(tx *bolt.Tx) error {
+		confirmed := textKey(string(colony.Confirmed))
+		byState := tx.Bucket(bucketByState)
+		c := tx.Bucket(bucketByHive).Cursor()
+		for k, _ := c.First(); k != nil; {
+			name := hiveOf(k)
+			prefix := textKey(name)
+			for ; bytes.HasPrefix(k, prefix); k, _ = c.Next() {
+				// both lists go on with the time and the ID
+				if name != "" && byState.Get(append(bytes.Clone(confirmed), k[len(prefix):]...)) != nil {
+					names = append(names, name)
+					k, _ = c.Seek(append(prefix, 0xff))
+					break
+				}
+			}
+		}
+		return nil
+	})
+	slices.Sort(names)
+	return names, err
+}
+
 // Counts are how many records stand where.
 type Counts struct{ Notes, Waiting, Confirmed, SetAside int }
 

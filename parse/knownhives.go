@@ -18,12 +18,10 @@ type knownHives struct {
 // newKnownHives makes ready the names of a keeper's hives.
 func newKnownHives(names []string) (known knownHives) {
 	for _, name := range names {
-		name = strings.TrimPrefix(strings.Join(strings.Fields(strings.ToLower(name)), " "), "the ")
-		if len(name) < 2 || name[0] < 'a' || !strings.Contains(name, " ") && strings.ContainsAny(name, "0123456789") {
-			continue
+		if name = knowable(name); name != "" {
+			known.names = append(known.names, name)
+			known.initials |= 1 << (name[0] & 31)
 		}
-		known.names = append(known.names, name)
-		known.initials |= 1 << (name[0] & 31)
 	}
 	slices.SortFunc(known.names, func(a, b string) int {
 		if len(a) != len(b) {
@@ -33,6 +31,22 @@ func newKnownHives(names []string) (known knownHives) {
 	})
 	known.names = slices.Compact(known.names)
 	return known
+}
+
+// knowable is the name of a hive as it is known; "" for one that is not.
+func knowable(name string) string {
+	name = strings.TrimPrefix(strings.Join(strings.Fields(strings.ToLower(name)), " "), "the ")
+	if len(name) < 2 || name[0] < 'a' || !strings.Contains(name, " ") && strings.ContainsAny(name, "0123456789") {
+		return ""
+	}
+	return name
+}
+
+// Knows reports whether a hive's name is among those that the parser was made with, or none that it can be
+// made with: a number, a letter.
+func (p *Parser) Knows(hive string) bool {
+	name := knowable(hive)
+	return name == "" || slices.Contains(p.lexicon.known.names, name)
 }
 
 // seekKnown finds where the page tells of known hives.

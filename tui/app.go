@@ -205,6 +205,8 @@ func (a *app) bring(msg tea.Msg) tea.Cmd {
 		a.goTo(onPast)
 	case effectsMsg:
 		a.showEffects(msg)
+	case metMsg:
+		return a.showMet(msg)
 	case undoneMsg:
 		a.list.put(msg.rec)
 		a.say("%s", msg.what)

@@ -71,13 +71,16 @@ func (a *app) confirmBatch() tea.Cmd {
 	b := a.batch
 	a.batch = nil
 	var cmds []tea.Cmd
+	var hives []string
 	for i := range a.list.items {
 		if r := a.list.items[i].Record; slices.Contains(b.right, r.ID) && r.State == colony.Waiting {
 			r = stand(r, colony.Confirmed, a.desk.now())
 			a.list.put(r)
 			cmds = append(cmds, a.queue.add(a.saveJob(r)))
+			ins := r.Inspection()
+			hives = append(hives, ins.Hive)
 		}
 	}
 	a.say("%s confirmed", plural(len(b.right), "inspection is", "inspections are"))
-	return tea.Batch(cmds...)
+	return tea.Batch(append(cmds, a.meet(hives...))...)
 }

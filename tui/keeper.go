@@ -54,7 +54,8 @@ type Effect struct {
 	Will string // empty: nothing will stand there
 }
 
-// Teacher remembers what a recogniser or a typist writes for a word.
+// Teacher remembers what a recogniser or a typist writes for a word, and the
+// names of hives.
 type Teacher interface {
 	// Preview tells what the alias would change, and changes nothing.
 	Preview(heard, said string) ([]Effect, error)
@@ -64,6 +65,10 @@ type Teacher interface {
 	// Teach remembers the alias; from then on the Reader knows it. Notes that
 	// wait are read again by the review.
 	Teach(heard, said string) error
+	// Meet tells that a person confirmed inspections of these hives, and reports
+	// which of them the Reader did not know by name; it does from then on. Notes
+	// that wait are read again by the review.
+	Meet(hives []string) (news []string, err error)
 }
 
 // Drafts keeps unfinished text, so that closing the terminal loses none. An

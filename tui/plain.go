@@ -258,9 +258,24 @@ func (p *plain) answerQuestion(o *opened, answer string) error {
 
 func (p *plain) answerEnd(o *opened, answer string) error {
 	if answer == "" {
-		return p.keep(o, stand(o.rec, colony.Confirmed, p.desk.now()), "confirmed")
+		if err := p.keep(o, stand(o.rec, colony.Confirmed, p.desk.now()), "confirmed"); err != nil {
+			return err
+		}
+		return p.meet(o.ins.Hive)
 	}
 	return p.choose(o, p.desk.addChoices(o, answer, nil), "no leaf can be made of that")
+}
+
+// meet makes the hive of an inspection that was confirmed known.
+func (p *plain) meet(hive string) error {
+	if p.desk.opts.Teacher == nil {
+		return nil
+	}
+	news, again, err := p.desk.meet([]string{hive})
+	if again > 0 {
+		p.say("%s.", knownNow(news, again))
+	}
+	return err
 }
 
 // choose takes the only meaning of what was typed, or asks which is meant.

@@ -90,7 +90,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.SheetAside):
 		cmd := a.step(stand(s.rec, colony.SetAside, a.desk.now()), "")
 		a.say("%s is set aside", hiveName(s.ins.Hive))
-		return tea.Batch(cmd, a.goOn())
+		return tea.Batch(cmd, a.meet(s.ins.Hive), a.goOn())
 	case key.Matches(msg, k.SheetOlder):
 		return a.lookUp(s.ins.Hive, s.rec.ID)
 	case key.Matches(msg, k.Teach):
@@ -165,7 +165,7 @@ func (a *app) confirm() tea.Cmd {
 	}
 	cmd := a.step(stand(s.rec, colony.Confirmed, a.desk.now()), "")
 	a.say("%s is confirmed; %s brings it back", hiveName(s.ins.Hive), a.keys.Undo.Help().Key)
-	return tea.Batch(cmd, a.goOn())
+	return tea.Batch(cmd, a.meet(s.ins.Hive), a.goOn())
 }
 
 // goOn opens the next inspection that waits, of the clean ones while those are

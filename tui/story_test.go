@@ -124,6 +124,7 @@ type fakeTeacher struct {
 	fakeReader
 	heard, said string
 	slips       int
+	met         []string
 }
 
 func (f *fakeTeacher) Slip(string, string) (int, error) {
@@ -136,7 +137,22 @@ func (f *fakeTeacher) Parse(note *colony.Note) []colony.Inspection {
 	if f.heard != "" {
 		as.Text = strings.ReplaceAll(as.Text, f.heard, f.said)
 	}
+	for _, hive := range f.met {
+		if strings.HasPrefix(as.Text, hive) {
+			as.Hive = hive
+		}
+	}
 	return f.fakeReader.Parse(&as)
+}
+
+// Meet knows the numbers of all hives, and of names those that it has met.
+func (f *fakeTeacher) Meet(hives []string) (news []string, err error) {
+	for _, hive := range hives {
+		if hive != "" && hive[0] > '9' && !slices.Contains(f.met, hive) {
+			f.met, news = append(f.met, hive), append(news, hive)
+		}
+	}
+	return news, nil
 }
 
 func (f *fakeTeacher) Preview(heard, said string) ([]Effect, error) {
@@ -163,6 +179,19 @@ func TestStoryMishearingIsRemembered(t *testing.T) {
 	s.press("enter").waits("remembered: “hunny” is “honey”").leaves()
 	if got := leaf(t, k, "r002", "bars.2.honey"); got != "yes" {
 		t.Errorf("the other note that waits has %q", got)
+	}
+}
+
+func TestStoryHiveThatIsConfirmedIsKnown(t *testing.T) {
+	k := take(t, "Hive grumpy. Bar 7 honey.", "grumpy. Bar 2 honey.", "Hive 7. Bar 3 honey.")
+	o := options(k)
+	teacher := &fakeTeacher{}
+	o.Teacher = teacher
+	s := tell(t, k, teacher, o).waits("3 inspections wait")
+	s.press("enter").waits("Nothing left to check").press("enter").waits("known from now on: grumpy; 1 note that waits is read again")
+	s.leaves()
+	if got := leaf(t, k, "r002", "hive"); got != "grumpy" {
+		t.Errorf("the note that waits is of the hive %q, want grumpy", got)
 	}
 }
 

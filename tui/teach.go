@@ -2,6 +2,7 @@ package tui
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -141,9 +142,63 @@ func (d *desk) teach(heard, said string) error {
 	if err := d.opts.Teacher.Teach(heard, said); err != nil {
 		return err
 	}
+	_, err := d.readAgain([]string{heard})
+	return err
+}
+
+// meet makes the hives of inspections that were confirmed known, and reads what
+// waits again where one of them is named that was not.
+func (a *app) meet(hives ...string) tea.Cmd {
+	if a.desk.opts.Teacher == nil {
+		return nil
+	}
+	return a.queue.add(job{what: "remember the hive", looked: true, run: func() (tea.Msg, error) {
+		news, again, err := a.desk.meet(hives)
+		return metMsg{news, again}, err
+	}})
+}
+
+// metMsg tells which hives are known from now on, and how many notes that wait
+// were read again for it.
+type metMsg struct {
+	news  []string
+	again int
+}
+
+// showMet says what was read again, and loads the list anew.
+func (a *app) showMet(m metMsg) tea.Cmd {
+	if m.again == 0 {
+		return nil
+	}
+	a.say("%s", knownNow(m.news, m.again))
+	return a.loadWaiting()
+}
+
+// knownNow says that hives are known, and how many notes were read again for it.
+func knownNow(hives []string, again int) string {
+	names := make([]string, len(hives))
+	for i, hive := range hives {
+		names[i] = clean(hive)
+	}
+	return fmt.Sprintf("known from now on: %s; %s again", strings.Join(names, ", "), plural(again, "note that waits is read", "notes that wait are read"))
+}
+
+// meet tells the teacher of hives that were confirmed, and returns those that are
+// news and how many notes were read again.
+func (d *desk) meet(hives []string) (news []string, again int, err error) {
+	if news, err = d.opts.Teacher.Meet(hives); err != nil || len(news) == 0 {
+		return nil, 0, err
+	}
+	again, err = d.readAgain(news)
+	return news, again, err
+}
+
+// readAgain reads the notes that wait once more where some words occur, and
+// returns how many there are.
+func (d *desk) readAgain(words []string) (n int, err error) {
 	waiting, err := d.keeper.Waiting()
 	if err != nil {
-		return err
+		return 0, err
 	}
 	done := map[string]bool{}
 	for _, r := range waiting {
@@ -153,14 +208,16 @@ func (d *desk) teach(heard, said string) error {
 		done[r.NoteHash] = true
 		note, err := d.keeper.Note(r.NoteHash)
 		if err != nil {
-			return err
+			return n, err
 		}
-		if !strings.Contains(strings.ToLower(note.Text), strings.ToLower(heard)) {
+		text := strings.ToLower(note.Text)
+		if !slices.ContainsFunc(words, func(w string) bool { return strings.Contains(text, strings.ToLower(w)) }) {
 			continue
 		}
 		if err := d.keeper.EditAndSave(note.Hash, note.Text, d.reader.Parse(&note), nil, nil); err != nil {
-			return err
+			return n, err
 		}
+		n++
 	}
-	return nil
+	return n, nil
 }

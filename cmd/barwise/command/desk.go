@@ -65,6 +65,24 @@ func (d *desk) Teach(heard, said string) error {
 	return d.store.SetSetting(slipsSetting, slips)
 }
 
+// Meet makes a parser that knows the hives, where one of them is news.
+func (d *desk) Meet(hives []string) (news []string, err error) {
+	for _, hive := range hives {
+		if !d.parser.Knows(hive) {
+			news = append(news, hive)
+		}
+	}
+	if len(news) == 0 {
+		return nil, nil
+	}
+	parser, err := parserFor(d.store)
+	if err != nil {
+		return nil, err
+	}
+	d.parser = parser
+	return news, nil
+}
+
 // slipsSetting holds how often which mishearing was corrected.
 const slipsSetting = "slips"
 
@@ -100,7 +118,11 @@ func (d *desk) with(heard, said string) (colony.OwnWords, *parse.Parser, error) 
 		}
 	}
 	own.Aliases = aliases
-	parser, err := parse.New(own)
+	known, err := d.store.KnownHives()
+	if err != nil {
+		return own, nil, err
+	}
+	parser, err := parse.New(withHives(own, known))
 	if err != nil {
 		return own, nil, fmt.Errorf("%q cannot be remembered for %q: %w", clean(said), clean(heard), err)
 	}

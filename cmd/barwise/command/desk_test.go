@@ -1,6 +1,7 @@
 package command
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -26,6 +27,48 @@ func TestMishearingsAreCountedUntilTaught(t *testing.T) {
 		t.Fatal(err)
 	}
 	corrected(1)
+}
+
+// TestConfirmedHiveIsKnown holds that a hive's name is known as soon as a person confirmed an inspection of it.
+func TestConfirmedHiveIsKnown(t *testing.T) {
+	s := indextest.MustOpen(t)
+	parser, err := parserFor(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, later := indextest.NoteOf("brindle hive, bar four eggs"), indextest.NoteOf("brindle has eggs on bar five")
+	records, err := s.Take(first, readNote(parser, &first))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := &desk{store: s, parser: parser, now: time.Now}
+	if news, err := d.Meet([]string{"4", "b", ""}); len(news) > 0 || err != nil {
+		t.Errorf("numbers and letters are news: %q, %v", news, err)
+	}
+	if got := d.Parse(&later)[0].Hive; got != "" {
+		t.Errorf("before anybody confirmed it the hive is %q", got)
+	}
+	records[0].State = colony.Confirmed
+	if err := s.Save(records[0]); err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range [][]string{{"brindle"}, nil} {
+		if news, err := d.Meet([]string{"brindle"}); !slices.Equal(news, want) || err != nil {
+			t.Errorf("news are %q, %v; want %q", news, err, want)
+		}
+	}
+	if got := d.Parse(&later)[0].Hive; got != "brindle" {
+		t.Errorf("the hive is %q, want brindle", got)
+	}
+	if err := d.Teach("hunny", "honey"); err != nil {
+		t.Fatal(err)
+	}
+	if got := d.Parse(&later)[0].Hive; got != "brindle" {
+		t.Errorf("with one alias more the hive is %q, want brindle", got)
+	}
+	if own, err := s.OwnWords(); err != nil || len(own.Hives) > 0 {
+		t.Errorf("what was only confirmed is kept among the own words: %q, %v", own.Hives, err)
+	}
 }
 
 func TestReviewFindsAsTheCommandDoes(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 	"unicode"
@@ -14,6 +15,7 @@ import (
 	"github.com/charmbracelet/x/term"
 	"github.com/spf13/cobra"
 
+	"barwise/colony"
 	"barwise/index"
 	"barwise/parse"
 )
@@ -64,13 +66,29 @@ func (a *app) hasStore() bool {
 	return !errors.Is(err, fs.ErrNotExist)
 }
 
-// parserFor makes a parser that knows the keeper's own words.
+// parserFor makes a parser that knows the keeper's own words and hives.
 func parserFor(store *index.Store) (*parse.Parser, error) {
-	own, err := store.OwnWords()
+	own, err := wordsOf(store)
 	if err != nil {
 		return nil, err
 	}
 	return parse.New(own)
+}
+
+// wordsOf are the keeper's own words, with the hives that a confirmed record is about beside those that were
+// taught.
+func wordsOf(store *index.Store) (own colony.OwnWords, err error) {
+	if own, err = store.OwnWords(); err != nil {
+		return own, err
+	}
+	known, err := store.KnownHives()
+	return withHives(own, known), err
+}
+
+// withHives are own words with more names of hives.
+func withHives(own colony.OwnWords, names []string) colony.OwnWords {
+	own.Hives = append(slices.Clone(own.Hives), names...)
+	return own
 }
 
 // hiveNames completes the name of a hive from those in the store. A person who

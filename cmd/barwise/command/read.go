@@ -122,7 +122,7 @@ func (a *app) runRead(ctx context.Context, files []string, o readOptions) error 
 	return nil
 }
 
-// parserForReading knows the keeper's own words where there is a store that can
+// parserForReading knows the keeper's own words and hives where there is a store that can
 // be opened. Reading a note must not depend on one, so any other store is
 // passed over with a word.
 func (a *app) parserForReading() (*parse.Parser, error) {
@@ -131,7 +131,7 @@ func (a *app) parserForReading() (*parse.Parser, error) {
 		return parse.New(own)
 	}
 	err := a.withStore(func(s *index.Store) (err error) {
-		own, err = s.OwnWords()
+		own, err = wordsOf(s)
 		return err
 	}, index.ReadOnly(), index.LockWait(200*time.Millisecond))
 	if err != nil {
