@@ -44,7 +44,7 @@ func (r *reader) weighSaid(toks []token, k int) int {
 		switch r.kindOf[n] {
 		case kTemper, kStrength, kStores, kBees, kDo, kSign:
 			return enough
-		case kQueen, kContent, kMite:
+		case kQueen, kContent, kMite, kCell:
 			return enough - 1
 		case kLeaf:
 			if id := r.rules[n].ID; id != "stung-once" && id != "stung-twice" && id != "no-stings" && id != "drones" {

@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"maps"
 	"slices"
 	"strings"
 )
@@ -55,16 +56,41 @@ func (r *reader) seekKnown(toks []token) {
 	if len(r.known.names) == 0 {
 		return
 	}
+	var doubtful []int
+	inCapitals := false
 	for i := 0; i < len(toks); i++ {
 		name, end := r.knownAt(toks, i)
-		if end == 0 || !r.meantAsHive(toks, i, end) {
-			continue
+		switch {
+		case end == 0:
+		case !r.meantAsHive(toks, i, end):
+			doubtful = append(doubtful, i)
+		default:
+			if r.knownHere == nil {
+				r.knownHere = map[int32]string{}
+			}
+			r.knownHere[toks[i].start] = name
+			inCapitals = inCapitals || toks[i].has(capital) && i > 0 && toks[i].pause == none && !r.manner.shouted
+			i = end - 1
 		}
-		if r.knownHere == nil {
-			r.knownHere = map[int32]string{}
+	}
+	r.byOtherMentions(toks, doubtful, inCapitals)
+}
+
+// byOtherMentions settles mentions of known hives by those that are sure: a name that begins a sentence with a
+// capital is the hive's if it is one elsewhere, and who writes one name with a capital writes all so: "It takes
+// patience, but Mercy is coming on".
+func (r *reader) byOtherMentions(toks []token, doubtful []int, inCapitals bool) {
+	sure := map[string]bool{}
+	for _, name := range r.knownHere {
+		sure[name] = true
+	}
+	for _, i := range doubtful {
+		if name, end := r.knownAt(toks, i); sure[name] && toks[i].has(capital) && (i == 0 || toks[i].pause >= stop) && !titledRun(toks, i) && !r.isPerson(toks, i, end) && !r.meantAsWord(toks, i, end) {
+			r.knownHere[toks[i].start] = name
 		}
-		r.knownHere[toks[i].start] = name
-		i = end - 1
+	}
+	if inCapitals {
+		maps.DeleteFunc(r.knownHere, func(at int32, _ string) bool { return r.text[at] >= 'a' && r.text[at] <= 'z' })
 	}
 }
 
@@ -154,10 +180,11 @@ func (r *reader) meantAsHive(toks []token, i, end int) bool {
 // toldOfHives are the kinds of words that are told of a hive in every note: "honey" in small letters is no hive.
 var toldOfHives = tradeKinds.or(grammarKinds).or(setOf(kContent, kSubstance, kComb, kNum))
 
-// meansNoMore reports whether a word means nothing but a name: the rules know nothing of it.
+// meansNoMore reports whether a word means nothing but a name: the rules know nothing of it, or took it for
+// another that was typed amiss.
 func (r *reader) meansNoMore(toks []token, i int) bool {
 	t := &toks[i]
-	return t.id == idUnknown && t.lists == 0
+	return t.id == idUnknown && t.lists == 0 || t.has(misspelt)
 }
 
 // meantAsWord reports whether the words around a hive's name that is an everyday word too tell that it is
@@ -222,37 +249,58 @@ func (r *reader) broughtFrom(toks []token, i int) bool {
 // or has it where a hive is: "now friday", "june's on six bars", "two bars off june".
 func (r *reader) takenUp(toks []token, i, end int) bool {
 	alone := end == len(toks) || toks[end].pause >= comma
-	var behind token
-	if !alone {
-		behind = toks[end]
-	}
 	within := ownSentence
-	if alone {
+	if alone || i == 0 {
 		within = nextSentences
 	}
-	told := r.talksOfHive(toks, end, within)
-	head := i == 0 || toks[i].pause >= line
-	turned := !head && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[turnWords]...) && (i == 1 || toks[i-1].pause >= stop || !r.says(toks[i-1], "and", "so"))
-	switch {
-	case !told:
-	case alone && (head || turned), behind.lists.has(being) || r.says(behind, "'s", "first", "next", "now", "again"):
-		return true
-	case (head || turned) && r.text[behind.start:behind.end] == r.text[toks[i].start:toks[i].end]: // "then june june is"
-		return true
-	case (head || turned) && r.namesAtOnce(toks, i, end):
-		return true
-	}
-	if i == 0 || toks[i].pause > none {
+	if !r.talksOfHive(toks, end, within) {
 		return false
 	}
-	return r.tended(toks, i) || r.opensBefore(toks, i) || r.barsBefore(toks, i)
+	head := i == 0 || toks[i].pause >= line
+	if head || r.turnedTo(toks, i) || r.plantSetOff(toks, i, end) {
+		if alone || r.headsTalk(toks, i, end) {
+			return true
+		}
+	}
+	if !alone && (toks[end].lists.has(being) || r.says(toks[end], "'s", "first", "next", "now", "again")) {
+		return true
+	}
+	return i > 0 && toks[i].pause == none && (r.tended(toks, i) || r.opensBefore(toks, i) || r.barsBefore(toks, i))
 }
 
-// namesAtOnce reports whether what is found in a hive is told right behind a name, with no more between them:
-// "juniper eggs on bar three", and not "willow pollen", "sunny calm and dry".
-func (r *reader) namesAtOnce(toks []token, i, end int) bool {
-	own := r.isCalendarWord(toks[i]) || r.lex.matcher.longest(toks[:end], i, nil).kinds.meet(weatherKinds)
-	return !own && r.toldAtOnce(toks, end) && !r.says(toks[end], "pollen", "nectar", "honey", "is", "flow")
+// plantSetOff reports whether the name of a plant at token i stands by itself amid running speech, with nothing
+// before it that would lead in a plant: "uh borage to begin with bees on six bars".
+func (r *reader) plantSetOff(toks []token, i, end int) bool {
+	if i == 0 || !r.lex.matcher.longest(toks[:end], i, nil).kinds.has(kPlant) {
+		return false
+	}
+	return !r.lex.matcher.longest(toks[:i], i-1, nil).kinds.meet(leadingPlants)
+}
+
+// leadingPlants are the kinds of words that lead in the name of a plant, "on the willow", "willow and hazel".
+var leadingPlants = setOf(kArt, kOn, kOf, kFrom, kTo, kAnd, kOr, kBring, kForage, kPlant, kColour, kPron, kBe, kHave, kNo, kNum)
+
+// turnedTo reports whether a word that turns to the next hive stands before the name at token i; one that joins
+// clauses as well does so only at the head of a sentence.
+func (r *reader) turnedTo(toks []token, i int) bool {
+	if i == 0 || toks[i].pause > none || !r.says(toks[i-1], r.wordsOf[turnWords]...) {
+		return false
+	}
+	return i == 1 || toks[i-1].pause >= stop || !r.says(toks[i-1], "and", "so")
+}
+
+// headsTalk reports whether the talk goes on behind a name at the head of a line as about a hive, and neither
+// about a day, the weather nor what plants bring: "juniper two sealed cells on bar three".
+func (r *reader) headsTalk(toks []token, i, end int) bool {
+	if r.isCalendarWord(toks[i]) || r.lex.matcher.longest(toks[:end], i, nil).kinds.meet(weatherKinds) {
+		return r.text[toks[end].start:toks[end].end] == r.text[toks[i].start:toks[i].end] // "june june is on six bars"
+	}
+	for k := end; k < len(toks) && k < end+4 && toks[k].pause < stop; k++ {
+		if r.says(toks[k], "pollen", "nectar", "honey", "flow", "berries", "flower", "bloom") {
+			return false
+		}
+	}
+	return true
 }
 
 // barsBefore reports whether bars are told to be those of the name at token i, or to go there: "the bar broke in june",
