@@ -26,6 +26,7 @@ func leftOutOfShortRuns(t *testing.T) {
 
 // goldCase is one note with the leaves it must become.
 type goldCase struct {
+	hives    []string // that the keeper has, where that is told
 	id, note string
 	at       time.Time
 	want     []map[string]string
@@ -40,10 +41,14 @@ func readGold(t testing.TB, path string) []goldCase {
 	var out []goldCase
 	part := ""
 	at := "2026-05-14T16:00:00Z"
+	var hives []string // of the keeper, where a comment tells them
 	for n, line := range strings.Split(string(data), "\n") {
 		switch {
+		case strings.HasPrefix(line, "# apiary "):
+			_, names, _ := strings.Cut(line, ": ")
+			hives = strings.Split(names, ", ")
 		case strings.HasPrefix(line, "== id "):
-			out = append(out, goldCase{id: strings.TrimSpace(line[6:])})
+			out = append(out, goldCase{id: strings.TrimSpace(line[6:]), hives: hives})
 			part, at = "", "2026-05-14T16:00:00Z"
 		case len(out) == 0:
 		case part == "" && strings.HasPrefix(line, "at "):

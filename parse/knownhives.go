@@ -180,11 +180,14 @@ func (r *reader) meantAsHive(toks []token, i, end int) bool {
 // toldOfHives are the kinds of words that are told of a hive in every note: "honey" in small letters is no hive.
 var toldOfHives = tradeKinds.or(grammarKinds).or(setOf(kContent, kSubstance, kComb, kNum))
 
-// meansNoMore reports whether a word means nothing but a name: the rules know nothing of it, or took it for
-// another that was typed amiss.
+// meansNoMore reports whether a word means nothing but a name: no rule knows it alone, or it was taken for another
+// that was typed amiss, and it is not led in as a thing is, "a kettle".
 func (r *reader) meansNoMore(toks []token, i int) bool {
 	t := &toks[i]
-	return t.id == idUnknown && t.lists == 0 || t.has(misspelt)
+	if !t.has(capital) && i > 0 && t.pause == none && r.says(toks[i-1], "a", "an", "some", "any", "no", "my", "your") {
+		return false
+	}
+	return t.has(misspelt) || t.lists == 0 && !r.givenNames.has(t.id) && r.lex.matcher.longest(toks[:i+1], i, nil).end == i
 }
 
 // meantAsWord reports whether the words around a hive's name that is an everyday word too tell that it is
@@ -193,10 +196,10 @@ func (r *reader) meantAsWord(toks []token, i, end int) bool {
 	if r.isCalendarWord(toks[i]) {
 		return r.tellsDay(toks, i, end)
 	}
-	switch best := r.lex.matcher.longest(toks[:end], i, nil); {
-	case best.kinds.meet(weatherKinds):
+	switch {
+	case r.lex.matcher.longest(toks[:end], i, nil).kinds.meet(weatherKinds):
 		return r.amidWeather(toks, i, end)
-	case best.kinds.has(kPlant):
+	case r.isPlant(toks, i, end):
 		return r.broughtFrom(toks, i) || r.flowers(toks, end) || end+1 < len(toks) && toks[end].lists.has(being) && r.says(toks[end+1], "out", "over", "flowering", "blooming")
 	}
 	return false
@@ -271,10 +274,15 @@ func (r *reader) takenUp(toks []token, i, end int) bool {
 // plantSetOff reports whether the name of a plant at token i stands by itself amid running speech, with nothing
 // before it that would lead in a plant: "uh borage to begin with bees on six bars".
 func (r *reader) plantSetOff(toks []token, i, end int) bool {
-	if i == 0 || !r.lex.matcher.longest(toks[:end], i, nil).kinds.has(kPlant) {
+	if i == 0 || !r.isPlant(toks, i, end) {
 		return false
 	}
 	return !r.lex.matcher.longest(toks[:i], i-1, nil).kinds.meet(leadingPlants)
+}
+
+// isPlant reports whether a word is the name of a plant.
+func (r *reader) isPlant(toks []token, i, end int) bool {
+	return toks[i].lists.has(plantNames) || r.lex.matcher.longest(toks[:end], i, nil).kinds.has(kPlant)
 }
 
 // leadingPlants are the kinds of words that lead in the name of a plant, "on the willow", "willow and hazel".

@@ -16,7 +16,7 @@ func knowing(p *Parser, hives ...string) *Parser {
 // TestKnownHives reads notes of a keeper whose hives are known: their names are hives wherever they are
 // meant so, and everyday words elsewhere.
 func TestKnownHives(t *testing.T) {
-	p := knowing(mustNew(t), "juniper", "june", "friday", "sunny", "willow", "Grumpy", "the Old Mill", "nora", "brindle", "honey", "b2")
+	p := knowing(mustNew(t), "juniper", "june", "friday", "sunny", "willow", "Grumpy", "the Old Mill", "nora", "brindle", "honey", "b2", "patience", "colander")
 	for _, c := range [...]struct{ said, hives string }{
 		// dictated, without capitals and stops
 		{"okay brindle eggs on bar three now juniper capped brood on bar five", "brindle / juniper"},
@@ -26,8 +26,12 @@ func TestKnownHives(t *testing.T) {
 		{"nora has eggs on bar three fed the old mill a litre of syrup", "nora / old mill"},
 		{"harvested two bars off june and eggs on bar three in june", "june"},
 		{"quick juniper hive eggs on bar three", "juniper"},
+		{"okay willow two capped swarm cells on bar eight", "willow"},
+		{"uh juniper to begin with bees on six bars eggs on bar three", "juniper"},
 		// typed
 		{"Grumpy: eggs on bar 3.\nSunny: calm.\nThe Old Mill, four seams.", "grumpy / sunny / old mill"},
+		{"It takes patience and Juniper has it. Patience wanted room. I have had Juniper for years, and Patience is calm. Eggs on bar three.", "juniper / patience"},
+		{"Juniper is calm. Colander keeps its five bars of capped honey. I opened Juniper.", "juniper / colander"},
 		{"Brindle, now, that one is hot. Brindle has eggs on bar 3.", "brindle"},
 		{"I opened June on Sunday. June has eggs on bar three.", "june"},
 		{"Willow is strong, bees on nine bars.", "willow"},
@@ -65,5 +69,29 @@ func TestOwnHives(t *testing.T) {
 	}
 	if got := mustNew(t).Parse(note)[0].Hive; got != "" {
 		t.Errorf("untaught, the hive is %q, want none", got)
+	}
+}
+
+// TestCorpusOfKnownHives reads the notes of keepers whose hives are told with them, as a keeper does who has
+// confirmed a note of each, and without that. The files stand in the floors of TestCorpus too.
+func TestCorpusOfKnownHives(t *testing.T) {
+	p := mustNew(t)
+	for _, c := range [...]struct {
+		file  string
+		floor float64 // of F1 with the hives known
+	}{
+		{"../testdata/notes/seen/apiaries.gold", .928},
+		{"../testdata/notes/heldout/apiaries.gold", .923},
+	} {
+		var unknown, known tally
+		quiet := func(string, ...any) {}
+		for _, note := range readGold(t, c.file) {
+			unknown.add(score(p, note, map[string]*tally{}, quiet))
+			known.add(score(knowing(p, note.hives...), note, map[string]*tally{}, quiet))
+		}
+		t.Logf("%-42s F1 %.3f, with the hives known %.3f", c.file, unknown.f1(), known.f1())
+		if known.f1() < c.floor {
+			t.Errorf("%s: F1 is %.3f with the hives known, below %.3f", c.file, known.f1(), c.floor)
+		}
 	}
 }
