@@ -200,6 +200,8 @@ const (
 	meals
 	earning
 	favourites
+	introducing
+	behindIntroduced
 	meaning
 	waiting
 	takingBack
@@ -380,6 +382,8 @@ var listNames = [listCount]string{
 	addressing:         "addressing",
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",
+	introducing:        "introducing",
+	behindIntroduced:   "behind introductions",
 	meaning:            "meaning",
 	waiting:            "waiting",
 	earning:            "earning",

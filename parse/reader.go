@@ -21,24 +21,25 @@ type memory struct {
 	text  string      // of it
 	today colony.Date // of the inspection
 
-	all         []*builder // inspections in the order their hives were named
-	byHive      map[string]*builder
-	cur         *builder
-	pre         []entry           // weather said before the first hive, which holds for each
-	sampling    sampling          // told before it too
-	named       bool              // a hive has been named
-	manner      manner            // in which the note tells
-	names       map[string]bool   // proper names that the note uses for hives
-	shortNames  map[string]string // which of them are short for which
-	onlyName    *namedAt          // if it has but one
-	knownHere   map[int32]string  // the keeper's hives that the page tells of, by where their names begin
-	onlyKnown   map[string]bool   // which of the names are told by those alone
-	unsureNames map[string]bool   // and for which hardly anything speaks
-	initials    letters           // that they begin with
-	smallNames  bool              // some are written in lower case
-	namesAlone  bool              // some head what is told of a hive from a line of their own
-	ones        []calledOne       // hives that it tells by colour or place
-	pageHives   pageHives         // of the page in hand
+	all          []*builder // inspections in the order their hives were named
+	byHive       map[string]*builder
+	cur          *builder
+	pre          []entry           // weather said before the first hive, which holds for each
+	sampling     sampling          // told before it too
+	named        bool              // a hive has been named
+	manner       manner            // in which the note tells
+	names        map[string]bool   // proper names that the note uses for hives
+	shortNames   map[string]string // which of them are short for which
+	onlyName     *namedAt          // if it has but one
+	knownHere    map[int32]string  // the keeper's hives that the page tells of, by where their names begin
+	onlyKnown    map[string]bool   // which of the names are told by those alone
+	unsureNames  map[string]bool   // and for which hardly anything speaks
+	initials     letters           // that they begin with
+	smallNames   bool              // some are written in lower case
+	namesAlone   bool              // some head what is told of a hive from a line of their own
+	introducedAt []int32           // where those are that running speech introduces
+	ones         []calledOne       // hives that it tells by colour or place
+	pageHives    pageHives         // of the page in hand
 
 	gifts  []gift // of bars from one hive to another
 	atOnce atOnce // of several hives

@@ -1,0 +1,115 @@
+package parse
+
+import "strings"
+
+// Hives that are introduced by name in running speech, which has neither capitals nor stops: "this
+// is banjo twenty eight degrees", "then maeve bar two no comb".
+
+// introduced is where the name that ends with token i begins, if the talk turns to the hive of that
+// name there; -1 elsewhere. It is a given name, or behind "this is" and the like a word that no rule
+// knows, and what follows is told of a hive. Others tells whether the note has introduced one before.
+func (r *reader) introduced(toks []token, i int, others bool) int {
+	t := &toks[i]
+	given := r.givenNames.has(t.id)
+	if t.pause > comma && i > 0 || !given && !r.unheardOf(t) && !r.afterPlant(toks, i) || !r.handOver(toks, i+1) {
+		return -1
+	}
+	begin := i
+	if i > 0 && t.pause == none && r.says(toks[i-1], r.wordsOf[nameEpithets]...) {
+		begin--
+	}
+	if begin == 0 {
+		if given || begin < i && t.id == idUnknown || r.unheardOf(t) && r.says(toks[1], "first", "today", "now") {
+			return begin
+		}
+		return -1
+	}
+	said := r.leadingUp(toks, begin)
+	for _, words := range r.wordsOf[introducing] {
+		if strings.HasSuffix(said, " "+words+" ") && (given || others || r.fromOutset(toks, begin)) {
+			return begin
+		}
+	}
+	prev := toks[begin-1]
+	if !r.says(prev, r.wordsOf[turnWords]...) || r.says(prev, "and") || !given && !(others && r.unheardOf(t) && r.says(prev, "now", "then", "next")) {
+		return -1
+	}
+	return begin
+}
+
+// afterPlant reports whether the word at token i is a plant or a colour, after which hives are
+// called, and a bar with its number follows: "this is thistle bar one eggs".
+func (r *reader) afterPlant(toks []token, i int) bool {
+	m := r.lex.matcher.longest(toks, i, nil)
+	if m.end != i+1 || !m.kinds.meet(calledAfter) && !toks[i].lists.has(plantNames) {
+		return false
+	}
+	for k := range toks[:i] {
+		if r.weighSaid(toks, k) > 0 {
+			return false // "nectar coming in this is clover bar two honey"
+		}
+	}
+	return i+2 < len(toks) && (r.barNouns.has(toks[i+1].id) && r.isNumber(&toks[i+2]) || r.isNumber(&toks[i+1]) && r.handOver(toks, i+1))
+}
+
+// leadingUp is what stands before token i, in lower case, with a space about it: " so this is ".
+func (r *reader) leadingUp(toks []token, i int) string {
+	said := " "
+	for k := max(0, i-5); k < i; k++ {
+		if r.says(toks[k], "uh", "um", "er", "eh", "like") {
+			continue
+		}
+		if k > 0 && toks[k].start == toks[k-1].end {
+			said = strings.TrimSuffix(said, " ")
+		}
+		said += strings.ToLower(r.text[toks[k].start:toks[k].end]) + " "
+	}
+	return said
+}
+
+// fromOutset reports whether nothing has been told before token i but greetings: no bar, and no more
+// words than a greeting has.
+func (r *reader) fromOutset(toks []token, i int) bool {
+	for k := range toks[:i] {
+		if r.barNouns.has(toks[k].id) {
+			return false
+		}
+	}
+	return i <= 12
+}
+
+// unheardOf reports whether a token is a word that no rule knows and that may be a name: "banjo", not
+// "unbelievably".
+func (r *reader) unheardOf(t *token) bool {
+	text := strings.ToLower(r.text[t.start:t.end])
+	if t.id != idUnknown || t.lists != 0 || len(text) < 3 || t.flags&digits != 0 || strings.ContainsAny(text, "#%°=/'-") {
+		return false
+	}
+	return !inflected(strings.TrimRight(text, "s"))
+}
+
+// handOver reports whether the talk goes on at token k as behind the name of a hive: with a bar and
+// its number, the warmth, the weather, or with what is found in hives.
+func (r *reader) handOver(toks []token, k int) bool {
+	for n := 0; k < len(toks) && n < 4 && toks[k].pause <= comma && r.says(toks[k], r.wordsOf[behindIntroduced]...); n++ {
+		k++
+	}
+	if k+1 >= len(toks) || toks[k].pause > comma {
+		return false
+	}
+	if r.barNouns.has(toks[k].id) {
+		return r.isNumber(&toks[k+1])
+	}
+	if r.isNumber(&toks[k]) {
+		for n := k + 1; n < len(toks) && n <= k+3; n++ {
+			if r.barNouns.has(toks[n].id) || r.says(toks[n], "degrees", "combs") {
+				return true
+			}
+		}
+		return false
+	}
+	return r.lex.matcher.longest(toks, k, nil).kinds.meet(toldOfNamed)
+}
+
+// toldOfNamed are the kinds of words that are told of a hive right behind its name.
+var toldOfNamed = setOf(kContent, kTemper, kStrength, kStores, kSky, kWind, kBees, kSign, kQueen, kNo)
