@@ -70,6 +70,9 @@ func (r *reader) turnsHere(toks []token, i int) bool {
 // oneAt reads "the white one" or "the one by the shed" at token i: where it ends, and
 // the hive's name; "" where it is neither.
 func (r *reader) oneAt(toks []token, i int) (end int, name string) {
+	if r.behindNumber(toks, i) {
+		return i, ""
+	}
 	if i+3 > len(toks) || toks[i+1].pause > none || toks[i+2].pause > none {
 		return i, ""
 	}
@@ -104,6 +107,19 @@ func (r *reader) oneAt(toks []token, i int) (end int, name string) {
 		return i, ""
 	}
 	return end, strings.ToLower(r.text[toks[from].start:toks[end-1].end])
+}
+
+// behindNumber reports whether a hive is numbered right before token i, so that what begins there tells
+// which it is: "hive number six the one behind the maize".
+func (r *reader) behindNumber(toks []token, i int) bool {
+	if i < 2 || toks[i].pause > comma || toks[i-1].pause > none || !r.isNumber(&toks[i-1]) {
+		return false
+	}
+	k := i - 2
+	if k > 0 && toks[k].id == r.numberID && toks[k].pause == none {
+		k--
+	}
+	return r.hiveWords.has(toks[k].id)
 }
 
 // handed reports whether "left-hand" or "right hand" stands at token i.

@@ -139,6 +139,8 @@ const (
 	nothingFound
 	ofPeople
 	besideCombs
+	doingAway
+	upOrUnder
 	hiveMarks
 	verdictAdverbs
 	turnWords
@@ -346,6 +348,8 @@ var listNames = [listCount]string{
 	nothingFound:       "nothing found",
 	ofPeople:           "of people",
 	besideCombs:        "beside combs",
+	doingAway:          "doing away",
+	upOrUnder:          "up or under",
 	hiveMarks:          "hive marks",
 	verdictAdverbs:     "verdict adverbs",
 	turnWords:          "turn words",

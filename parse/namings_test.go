@@ -43,6 +43,8 @@ func TestNamings(t *testing.T) {
 		{"first up we have clementine she's strong bar one eggs and next is big bertha bar two honey", "clementine:1 / big bertha:2"},
 		{"here we are at thistle bar one eggs lastly zorro bar five honey", "thistle:1 / zorro:5"},
 		{"this is lady muck bar one eggs", "lady muck:1"},
+		{"hive number six the one behind the maize bar one eggs", "6:1"},
+		{"the one behind the maize bar one eggs hive two bar five honey", "maize:1 / 2:5"},
 		{"banjo first bar one eggs then waffles bar two honey", "banjo:1 / waffles:2"},
 		{"this is bonkers bar five is full of honey", ":5"},
 		{"hello this is otto speaking bar one eggs", ":1"},

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // sentence is one of the line.
 type sentence struct {
@@ -243,6 +246,25 @@ func (r *reader) justSoMany(c *clause, i int) bool {
 			}
 		}
 		return true
+	}
+	return r.didAway(c.items, i)
+}
+
+// didAway reports whether the number at item i tells how many pests somebody did away with:
+// "small hive beetles, I smashed four of them", "wasps about, we swatted three".
+func (r *reader) didAway(items []item, i int) bool {
+	if !barNumber(&items[i]) || i == 0 || items[i].pause > none {
+		return false
+	}
+	behind := at(items, i+1)
+	if ofThem := behind.is(kOf) && at(items, i+2).isWord4("them", "those", "these", "the things"); !ofThem && behind != &noItem && behind.pause == none && !behind.any(kAnd, kBut) {
+		return false
+	}
+	for k := i - 1; k >= max(0, i-2); k-- {
+		two := items[k].text + " " + items[i-1].text
+		if k == i-1 && slices.Contains(r.wordsOf[doingAway], items[k].text) || k == i-2 && slices.Contains(r.wordsOf[doingAway], two) {
+			return k < 3
+		}
 	}
 	return false
 }

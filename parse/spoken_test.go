@@ -27,6 +27,12 @@ func TestRunningSpeech(t *testing.T) {
 		{"bar eight dark comb chalkbrood mummies nine on the floor", "bars.8.comb.old=yes signs.chalkbrood=yes signs.chalkbrood.count=9"},
 		{"bar seven eggs there's burr comb under the roof", "bars.7.eggs=yes signs.burr_comb=yes"},
 		{"bar four eggs and down on the floor there's small hive beetle", "bars.4.eggs=yes signs.small_hive_beetle=yes"},
+		{"small hive beetles i smashed four of em", "signs.small_hive_beetle=yes signs.small_hive_beetle.count=4"},
+		{"wasps about i swatted three", "signs.wasps=yes signs.wasps.count=3"},
+		{"small hive beetles on bar four i stepped on two of them", "signs.small_hive_beetle=yes signs.small_hive_beetle.bar=4 signs.small_hive_beetle.count=2"},
+		{"small hive beetles i moved two bars", "signs.small_hive_beetle=yes actions.move_bar=yes actions.move_bar.count=2"},
+		{"bar ten has no comb ants are climbing the legs of the stand", "bars.10.comb.size=bare signs.ants=yes"},
+		{"bar ten has no comb ants are coming up the posts", "bars.10.comb.size=bare signs.ants=yes"},
 		{"brood on just the two bars now", "contents.brood=yes contents.brood.bars=2"},
 		{"the bees a mite testy", "temper.score=2"},
 		// what was done to "that one", and what follows
