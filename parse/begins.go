@@ -60,6 +60,8 @@ func (r *reader) runsInto(items []item, i int) bool {
 	switch {
 	case it.is(kNow) && i+2 < len(items) && next.is(kIf) && next.pause == none && (items[i+2].text == "you" || strings.HasPrefix(next.text, "if you")):
 		return true // "larvae on bar six now if you ever see that"
+	case it.is(kAnd) && r.foundInPast(items[i+1:]) && ifYou(items[:i]):
+		return true // "you can see them if you hold it up to the sun and the queen was on six"
 	case it.is(kAnd) && prev.is(kUnsure) && next.is(kDo) && r.rule(next, kDo).Form == "todo":
 		return true // "queen not looked for and treat these on Friday"
 	case prev.is(kUndone) && it.is(kDo) && i > 1 && items[i-2].any3(kCell, kStage, kCellKind) && strings.HasPrefix(prev.text, "lef"):
@@ -68,6 +70,26 @@ func (r *reader) runsInto(items []item, i int) bool {
 		return true // "last time she was on bar two today she's on three"
 	case it.is(kDate) && it.day.today && next.is(kUnseen) && !prev.anyOf(joiners.without(setOf(kPast, kNow))) && r.backToNow(items, i):
 		return true // "the queen was on bar four last time today no sign of her"
+	}
+	return false
+}
+
+// ifYou reports whether the items end with a condition that anybody may set: "if you squint".
+func ifYou(items []item) bool {
+	for k := len(items) - 1; k > 0 && k > len(items)-8 && items[k].pause == none; k-- {
+		if items[k].text == "you" && items[k-1].is(kIf) || items[k].is(kIf) && strings.HasPrefix(items[k].text, "if you") {
+			return true
+		}
+	}
+	return false
+}
+
+// foundInPast reports whether some items begin with what was found: "the queen was", "we saw".
+func (r *reader) foundInPast(items []item) bool {
+	for k := 1; k < len(items) && k <= 3 && items[k].pause == none; k++ {
+		if items[0].any6(kArt, kQueen, kShe, kBees, kThere, kPron) && (strings.HasPrefix(items[k].text, "was") || items[k].isWord4("were", "saw", "had", "found")) {
+			return items[0].text != "you"
+		}
 	}
 	return false
 }

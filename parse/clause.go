@@ -143,7 +143,7 @@ func (r *reader) endsMood(list []clause, i int, carried mood) bool {
 			return true
 		}
 	case unasked:
-		if r.plansAnew(list, i) || r.tellsAnew(list, i) || r.behindLeadIn(list, i) || first.pause >= comma && i > 0 && youAsked(list[i-1].items) {
+		if r.plansAnew(list, i) || r.tellsAnew(list, i) || r.behindLeadIn(list, i) || r.pastLooking(list, i) || first.pause >= comma && i > 0 && youAsked(list[i-1].items) {
 			return true
 		}
 	case planned:

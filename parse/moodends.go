@@ -122,6 +122,23 @@ func (r *reader) endsUnasked(c *clause) bool {
 	return first.any(kBut, kNow) || first.is(kWhole) && first.isWord5("in my own", "in mine", "in ours", "in my own hive", "in my own hives")
 }
 
+// pastLooking reports whether clause i, behind what anybody sees who looks in some way, tells what was
+// found: "you can see them if you hold it up to the sun, and the queen was on six".
+func (r *reader) pastLooking(list []clause, i int) bool {
+	k := i - 1
+	if k > 0 && len(list[k].items) == 1 {
+		k-- // "if you tilt | it"
+	}
+	if k < 0 || !list[k].items[0].is(kIf) || list[k].next(0).text != "you" && !strings.HasPrefix(list[k].items[0].text, "if you") {
+		return false
+	}
+	items := list[i].items
+	if items[0].any(kAnd, kBut) {
+		items = items[1:]
+	}
+	return r.foundInPast(items)
+}
+
 // nowThere reports whether a clause begins with "there is", in the present.
 func nowThere(items []item) bool {
 	if items[0].is(kAnd) && len(items) > 1 {

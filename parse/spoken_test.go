@@ -33,6 +33,10 @@ func TestRunningSpeech(t *testing.T) {
 		{"small hive beetles i moved two bars", "signs.small_hive_beetle=yes actions.move_bar=yes actions.move_bar.count=2"},
 		{"bar ten has no comb ants are climbing the legs of the stand", "bars.10.comb.size=bare signs.ants=yes"},
 		{"bar ten has no comb ants are coming up the posts", "bars.10.comb.size=bare signs.ants=yes"},
+		{"bar six eggs you can see them if you tilt it and the queen was on six", "bars.6.eggs=yes queen.seen=yes queen.bar=6"},
+		{"bar six eggs you can see them if you hold it up to the sun and the queen was on six too bar seven the comb is wavy", "bars.6.eggs=yes queen.seen=yes queen.bar=6 bars.7.comb.straight=no"},
+		{"they're gentle if you go slow and we saw the queen on bar three", "temper.score=4 queen.seen=yes queen.bar=3"},
+		{"leave them if you see eggs and the queen is there", ""},
 		{"brood on just the two bars now", "contents.brood=yes contents.brood.bars=2"},
 		{"the bees a mite testy", "temper.score=2"},
 		// what was done to "that one", and what follows
