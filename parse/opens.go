@@ -297,8 +297,24 @@ func (r *reader) opensSubject(o *opener) verdict {
 		return doesNot // "and plenty of it"
 	case prev.is(kState) && i > 1 && items[i-2].is(kBe):
 		return doesOpen // "the floor was closed i opened it"
+	case close && prev.is(kState) && r.leftSo(items, i-1):
+		return doesOpen // "left the entrance reduced i'll look again on friday"
 	}
 	return verdictOf(!beside)
+}
+
+// leftSo reports whether the state at item k is the one that a fixture before it was left in: "left the
+// floor open", "I left it reduced", "entrance left closed".
+func (r *reader) leftSo(items []item, k int) bool {
+	for n := k - 1; n >= max(0, k-3) && items[n+1].pause == none; n-- {
+		if r.isWord(&items[n], "left", "leave", "kept", "keep") {
+			return true
+		}
+		if !items[n].any6(kFixture, kArt, kPron, kAdv, kBees, kShe) {
+			return false
+		}
+	}
+	return false
 }
 
 // carrying are the kinds of verbs of what bees bring home.
