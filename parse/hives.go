@@ -230,6 +230,8 @@ func (r *reader) countsBars(items []item, i int, before []item, hive *item) bool
 		return false
 	}
 	switch next := &items[i+1]; {
+	case next.is(kBar) && !next.plural && i+2 < len(items) && items[i+2].pause == none && barNumber(&items[i+2]):
+		return false // "the kids are in the bath hive three bar one pollen"
 	case next.is(kRepair), next.is(kBar), items[i].pause == comma && next.pause == none, r.isWord(next, r.wordsOf[newOnes]...) && i+2 < len(items) && items[i+2].is(kBar), next.is(kNo) && i+2 < len(items) && items[i+2].any(kNum, kLeaf):
 	case next.is(kLeaf) && !strings.HasPrefix(r.rule(next, kLeaf).ID, "temperature"):
 	case countsCells(items, i+1): // "heron hive three sealed queen cells"
