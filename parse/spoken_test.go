@@ -37,6 +37,11 @@ func TestRunningSpeech(t *testing.T) {
 		{"bar six eggs you can see them if you hold it up to the sun and the queen was on six too bar seven the comb is wavy", "bars.6.eggs=yes queen.seen=yes queen.bar=6 bars.7.comb.straight=no"},
 		{"they're gentle if you go slow and we saw the queen on bar three", "temper.score=4 queen.seen=yes queen.bar=3"},
 		{"leave them if you see eggs and the queen is there", ""},
+		{"left the entrance reduced i'll need to look again in ten days", "entrance=reduced plans.inspect=yes plans.inspect.due=2026-05-24"},
+		{"floor left open i'm going to feed them on friday", "floor=open plans.feed=yes plans.feed.due=2026-05-15"},
+		{"bar four half full of honey no maybe a third", "bars.4.honey=yes? bars.4.honey.cover=0.333"},
+		{"bar four is capped brood ninety percent no wait there's a big hole in it so like seventy percent", "bars.4.capped_brood=yes? bars.4.capped_brood.cover=0.7"},
+		{"bar six eggs five eggs for is drone brood three pollen", "bars.6.eggs=yes bars.5.eggs=yes bars.4.drone_brood=yes bars.3.pollen=yes"},
 		{"brood on just the two bars now", "contents.brood=yes contents.brood.bars=2"},
 		{"the bees a mite testy", "temper.score=2"},
 		// what was done to "that one", and what follows
