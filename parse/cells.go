@@ -422,7 +422,21 @@ func (s *scan) severalEggs(i int) {
 		s.found = append(s.found, s.r.newFinding(&finding{class: ofComb, what: "eggs", present: true, at: i, items: s.r.these(it), rule: rule.ID}))
 	}
 	s.found = append(s.found, s.r.newFinding(&finding{class: ofSign, what: rule.Value, present: true, at: i, items: s.r.these(it), rule: rule.ID}))
+	s.whereEggsAre()
 	s.num = nil
+}
+
+// whereEggsAre gives the sign found last the bars of the eggs that were told right before it, of
+// which it is a sign: "eggs on bars 4 and 5, two to a cell", "eggs on 4 but several to a cell".
+func (s *scan) whereEggsAre() {
+	n := len(s.found) - 1
+	eggs := s.r.lastContent
+	if n > 0 {
+		eggs = s.found[n-1]
+	}
+	if eggs != nil && eggs.what == "eggs" && eggs.present && len(eggs.bars) > 0 && (n > 0 || s.r.sameSentence || s.found[n].at <= 1) {
+		s.found[n].bars, s.found[n].located = eggs.bars, true
+	}
 }
 
 // allOf takes the number of "all three queen cells".

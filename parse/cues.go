@@ -131,6 +131,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "according to my diary I treated them on the second"
 	case it.is(kTheirs) && k > 1 && it.isWord3("mother's", "daughter's", "sister's") && c.items[k-1].text == "her" && c.items[k-2].is(kOf):
 		return true // "all that remains of her mother's work"
+	case it.is(kSay) && atLarge(it.text) && !bareAhead(c.items[:k]):
+		return true // "two swarm cells mean that I must split"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":
@@ -141,6 +143,20 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 	c.mood, c.cue = unasked, r.quote(it)
 	it.used = false
 	return true
+}
+
+// atLarge reports whether a cue tells what things mean or are as a rule, where it stands behind them.
+func atLarge(cue string) bool {
+	return strings.Contains(cue, "mean") || strings.HasPrefix(cue, "are ")
+}
+
+// bareAhead reports whether some items are cells or a sign by name alone, with no number and no
+// bar, of which what they mean is then told at large: "swarm cells mean they are going".
+func bareAhead(items []item) bool {
+	if n := len(items); n > 1 {
+		return n == 2 && items[0].any(kCellKind, kStage) && items[1].is(kCell)
+	}
+	return len(items) == 1 && items[0].any(kCell, kSign)
 }
 
 // onlyHas reports whether what stands behind "a strong colony with" only names what it has, up to the

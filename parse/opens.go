@@ -257,7 +257,7 @@ func (r *reader) opensCue(o *opener) verdict {
 	if o.pause > none {
 		return doesOpen
 	}
-	if o.is(kTheirs) && (o.prev.text == "than" || strings.HasPrefix(o.text, "in ") || strings.HasPrefix(o.text, "of ") && o.prev.is(kNum)) || o.is(kSay) && strings.HasPrefix(o.text, "is ") {
+	if o.is(kTheirs) && (o.prev.text == "than" || strings.HasPrefix(o.text, "in ") || strings.HasPrefix(o.text, "of ") && o.prev.is(kNum)) || o.is(kSay) && (strings.HasPrefix(o.text, "is ") || atLarge(o.text)) {
 		return doesNot // "foulbrood is said to be over the river"
 	}
 	return verdictOf(!o.prev.any4(kPron, kShe, kWill, kBe))

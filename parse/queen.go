@@ -362,8 +362,8 @@ func (r *reader) shePlaced(c *clause) bool {
 	for i := range c.items {
 		if c.items[i].is(kShe) || r.sheLast && r.spokeOf.queen == r.sentenceNo && c.items[i].text == "who" {
 			for k := i + 2; k < len(c.items) && k <= i+5; k++ {
-				if c.items[k].any3(kContent, kCell, kHave) {
-					break
+				if c.items[k].any4(kContent, kCell, kHave, kFrom) {
+					break // "she was hot from the first bar"
 				}
 				if c.items[k].is(kBars) && (c.items[k-1].any3(kOn, kBe, kArt) || c.items[k-1].is(kOf) && c.items[k-2].any3(kSide, kOther, kPlace)) {
 					return true

@@ -82,7 +82,7 @@ func (s *scan) signCount(f *finding, i int) {
 		f.items = append(f.items, s.at(s.numAt))
 		return
 	}
-	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && !s.countedSign(s.numAt) && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
+	if s.num != nil && !s.num.article && !s.num.ordinal && s.num.whole() && !s.countedSign(s.numAt) && !s.pointedOne(s.numAt) && s.onlyBetween(s.numAt, i, kAdv, kBees, kHave, kOf, kPattern, kAmount, kStage, kArt, kComb, kWord, kCell) && i-s.numAt <= 4 {
 		f.count, f.hasCount = *s.num, true
 		f.items = append(f.items, s.at(s.numAt))
 		return
@@ -104,6 +104,12 @@ func (s *scan) signCount(f *finding, i int) {
 			return
 		}
 	}
+}
+
+// pointedOne reports whether the number at item k is "one" behind a word that points: "this one
+// has sacbrood" counts nothing.
+func (s *scan) pointedOne(k int) bool {
+	return k > 0 && s.at(k).pause == none && s.at(k).text == "one" && s.at(k-1).isWord6("this", "that", "other", "next", "last", "which")
 }
 
 // countedSign reports whether the number at item k counts the sign found last: "deformed

@@ -1,0 +1,41 @@
+package parse
+
+import "testing"
+
+// TestPlainNotes reads what notes typed in a hurry and evenings' tales have in common: what is so as
+// a rule, what befell the keeper, abbreviations, and what a sign is of.
+func TestPlainNotes(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		// what cells and signs mean as a rule, what sticks to the keeper, and what is looked up
+		{"Swarm cells mean they are off. Supersedure cells mean the old queen is failing. Queen on bar 3.", "queen.seen=yes queen.bar=3"},
+		{"Queen cells usually mean they will swarm.", ""},
+		{"Chalkbrood means damp, they say. This one has sacbrood.", "signs.sacbrood=yes"},
+		{"Two swarm cells mean I have to split on Sunday.", "queen_cells.any=yes queen_cells.any.count=2 queen_cells.any.kind=swarm plans.split=yes plans.split.due=2026-05-17"},
+		{"Two supersedure cells on bar 3 mean the old queen is going.", "bars.3.queen_cells.any=yes bars.3.queen_cells.any.count=2 bars.3.queen_cells.any.kind=supersedure"},
+		{"Bees mean the whole time.", "temper.score=1"},
+		{"Cut bar 9 free, with honey all down my sleeves.", "actions.free_comb=yes actions.free_comb.bar=9"},
+		{"Honey on both sides of bar 4, propolis on both hands.", "bars.4.honey=yes bars.4.honey.side=both"},
+		{"Did I treat it in March? Must look that up. Stores fair.", "stores.word=fair"},
+		{"I need to look for my veil. Must look again on Sunday.", "plans.inspect=yes plans.inspect.due=2026-05-17"},
+		{"Orange pollen coming in, from what tree I could not tell you.", "incoming.pollen=yes incoming.pollen.colour=orange"},
+		{"Eggs on bar 4, how she does it I cannot say.", "bars.4.eggs=yes"},
+		{"She was hot from the first bar and stung me twice.", "temper.score=1 temper.stings=2"},
+		{"She was on the first bar.", "queen.seen=yes queen.bar=1"},
+		// several eggs to a cell are where the eggs are
+		{"Eggs on bars 4 and 5, two and three to a cell.", "bars.4.eggs=yes bars.5.eggs=yes signs.laying_worker=yes signs.laying_worker.bars=4,5"},
+		{"There were eggs on bar 3, but sometimes two or three to a cell.", "bars.3.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=3"},
+		{"Eggs on bar 4. Several to a cell.", "bars.4.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=4"},
+		{"Eggs on bar 4, and three to a cell on bar 5.", "bars.4.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=5"},
+		{"drone brood on bars two and three and three eggs to a cell on bar two", "bars.2.drone_brood=yes bars.3.drone_brood=yes bars.2.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=2"},
+		{"Eggs on bar 4, one to a cell.", "bars.4.eggs=yes"},
+		// Scots, shorthand, and what is edited
+		{"Bars 4 tae 6 sealed brood, bonnie pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
+		{"Nae queen cells. I cannae see eggs.", "queen_cells.any=no contents.eggs=no"},
+		{"brood on bars 4 til 6", "bars.4.brood=yes bars.5.brood=yes bars.6.brood=yes"},
+		{"B3 eggs + lv. B4 lvs, pol.", "bars.3.eggs=yes bars.3.open_brood=yes bars.4.open_brood=yes bars.4.pollen=yes"},
+		{"Queen on bar 6. EDIT: bar 7.", "queen.seen=yes queen.bar=7?"},
+		{"EDIT: bar 3 had honey as well.", "bars.3.honey=yes"},
+	} {
+		readsAs(t, "plain note", c.said, c.want)
+	}
+}
