@@ -213,6 +213,9 @@ const (
 	keepersDo
 	andSo
 	beforeWhich
+	legendLabels
+	legendYes
+	legendNo
 	listCount
 )
 
@@ -383,6 +386,9 @@ var listNames = [listCount]string{
 	keepersDo:          "keepers do",
 	andSo:              "and so",
 	beforeWhich:        "before which",
+	legendLabels:       "legend labels",
+	legendYes:          "legend yes",
+	legendNo:           "legend no",
 	addressing:         "addressing",
 	givenTimes:         "given times",
 	numberedPlaces:     "numbered places",

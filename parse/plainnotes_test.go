@@ -39,3 +39,28 @@ func TestPlainNotes(t *testing.T) {
 		readsAs(t, "plain note", c.said, c.want)
 	}
 }
+
+// TestLegends reads notes in which codes and marks stand for words, as a legend or use has it.
+func TestLegends(t *testing.T) {
+	const three = "bars.1.honey=yes bars.2.pollen=yes bars.3.eggs=yes bars.3.open_brood=yes bars.4.capped_brood=yes"
+	for _, c := range []struct{ said, want string }{
+		{"Hive 4\n1 H | 2 P | 3 E L | 4 C\n(H honey, P pollen, E eggs, L larvae, C capped brood)", "hive=4 " + three},
+		{"Key: H = honey; P = pollen; E = eggs; L = larvae; C = capped brood\nHive 4. 14 C, sunny.\n1 H\n2 P\n3 E, L\n4 C", "hive=4 weather.sky=sunny weather.temp_c=14 " + three},
+		{"Overcast, 12 C\nB1 H | B2 P | B3 EL | B4 C", "weather.sky=overcast weather.temp_c=12 " + three},
+		{"Hive 2\n1 H, 2 P, 3 E, 4 C, 5 bare", "hive=2 bars.1.honey=yes bars.2.pollen=yes bars.3.eggs=yes bars.4.capped_brood=yes bars.5.comb.size=bare"},
+		{"E = eggs, CB = capped brood, Q = queen\nHive 6\nBar 3 E. Bars 4-6 CB. Q on bar 4.", "hive=6 bars.3.eggs=yes bars.4.capped_brood=yes bars.5.capped_brood=yes bars.6.capped_brood=yes queen.seen=yes queen.bar=4"},
+		// marks
+		{"Marks: + yes, - no, o didn't look\nHive 1: queen o, eggs + (bars 3, 4), queen cells -, chalkbrood o\nbees calm", "hive=1 bars.3.eggs=yes bars.4.eggs=yes queen_cells.any=no temper.score=4"},
+		{"x = present, o = absent\nHive 3: eggs x, drones x, wasps o, queen cells x (bar 5, one, sealed)", "hive=3 contents.eggs=yes drones=yes signs.wasps=no bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=1"},
+		{"Hive 1: queen +, eggs +, queen cells -, drones +, chalkbrood -", "hive=1 queen.seen=yes contents.eggs=yes queen_cells.any=no drones=yes signs.chalkbrood=no"},
+		{"queen +\neggs +\nqueen cells -\ndrones -", "queen.seen=yes contents.eggs=yes queen_cells.any=no drones=no"},
+		{"eggs+ larvae+ queen- drones+", "contents.eggs=yes contents.open_brood=yes queen.seen=no drones=yes"},
+		// what is none
+		{"Bar 4 eggs + larvae, bar 5 honey - not much", "bars.4.eggs=yes bars.4.open_brood=yes bars.5.honey=yes bars.5.honey.amount=little"},
+		{"Bars 4 and 5 (E eggs, L larvae).", "bars.4.eggs=yes bars.4.open_brood=yes bars.5.eggs=yes bars.5.open_brood=yes"},
+		{"Signs: chalkbrood, mice", "signs.chalkbrood=yes signs.mice=yes"},
+		{"Q = seen, T = calm", "queen.seen=yes"},
+	} {
+		readsAs(t, "legend", c.said, c.want)
+	}
+}

@@ -23,10 +23,11 @@ type shift struct{ from, by int }
 // tidy makes the text of a note tidy. Spaces stay where they part the cells of a table.
 func (r *reader) tidy(note string) tidied {
 	wired := telegram(note)
-	if plain(note) && !wired {
+	key := r.legendOf(note)
+	if plain(note) && !wired && key == nil {
 		return tidied{text: note, whole: note}
 	}
-	t := tidier{note: note, wired: wired}
+	t := tidier{note: note, wired: wired, key: key}
 	if strings.Contains(note, "  ") {
 		t.tables = r.tables(note)
 	}
@@ -109,6 +110,7 @@ type tidier struct {
 	tables [][2]int // left to come: in them gaps mean something
 	at     int
 	wired  bool // it is a telegram
+	key    *legend
 	inner  bool // the line has begun with a word
 	kept   int  // up to here the note has been taken over
 	out    []byte
@@ -117,6 +119,12 @@ type tidier struct {
 
 // next passes over what stands at the next byte.
 func (t *tidier) next() {
+	if t.key != nil {
+		if size, by := t.key.at(t.note, t.at); size > 0 {
+			t.spell(size, by)
+			return
+		}
+	}
 	switch c := t.note[t.at]; {
 	case c == ' ' && t.wired && stopWord(t.note[t.at:]):
 		t.replace(len(wiredStop), ".")
@@ -209,6 +217,26 @@ func (t *tidier) replace(size int, by string) {
 	} else if t.shifts == nil {
 		t.shifts = []shift{{}} // the note is another one all the same
 	}
+}
+
+// spell writes words for the code of so many bytes that is next. Each of them stands where the code
+// does.
+func (t *tidier) spell(size int, words string) {
+	code := t.at
+	t.replace(size, words)
+	t.inner = true
+	if n := len(t.shifts); n > 0 && t.shifts[n-1].from == len(t.out) {
+		t.shifts = t.shifts[:n-1]
+	}
+	from := len(t.out) - len(words)
+	for i := range words {
+		to := t.at // a word begins where the code does, and ends where it ends
+		if isASCIILetter(words[i]) && (i == 0 || !isASCIILetter(words[i-1])) {
+			to = code
+		}
+		t.shifts = append(t.shifts, shift{from + i, to - from - i})
+	}
+	t.shifts = append(t.shifts, shift{len(t.out), t.at - len(t.out)})
 }
 
 // plainSign are the signs for which the rules know a plain one.
