@@ -173,6 +173,8 @@ func (r *reader) beginsTable(cells []cell, sep byte, from, to int) bool {
 	switch {
 	case len(below) == 1:
 		return false
+	case known == 1 && r.table.key == 0 && r.table.sep == sep && len(cells) == len(r.table.heads) && cells[0].to == cells[0].from+1:
+		return false // a row of hive B
 	case sep == wide && (known < len(cells) || len(cells) == 2 && cells[1].to == cells[1].from+1 || key != 0 && ofBar != 0 || !r.namesBar(below[0]) && !r.namesHive(below[0]) && key != 0):
 		return false
 	case len(cells) == 2 && (r.isLabel(below[0]) && !isNumber(r.text[below[0].from:below[0].to]) && !r.namesHive(below[0])):
@@ -247,7 +249,7 @@ func (r *reader) isRow(cells []cell) bool {
 	}
 	if k != r.table.ofBar {
 		cols, _ := r.columnsOf(c)
-		return r.namesHive(c) || isNumber(r.text[c.from:c.to]) || len(strings.Fields(r.written(c))) <= 4 && (cols == nil || len(cells) == len(r.table.heads) && strings.Contains(cols[0].Say, " side"))
+		return r.namesHive(c) || isNumber(r.text[c.from:c.to]) || len(strings.Fields(r.written(c))) <= 4 && (cols == nil || len(cells) == len(r.table.heads) && (c.to == c.from+1 || strings.Contains(cols[0].Say, " side")))
 	}
 	return r.namesBar(c)
 }

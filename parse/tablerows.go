@@ -57,6 +57,9 @@ func (r *reader) sayHive(c cell, first pause) {
 	said := r.split.tokens(nil, r.written(c), c.from, first)
 	if isNumber(name) || !r.namesHive(c) || slices.Contains(r.table.keys, name) && !strings.ContainsAny(name, "0123456789") && !strings.Contains(name, "hive") {
 		said[0].pause = none
+		if len(name) == 1 {
+			said[0].flags |= capital // "b", as if "B"
+		}
 		row := appendAt(nil, r.phrasing("hive *").before, c.from)
 		row[0].pause = first
 		said = append(row, said...)
