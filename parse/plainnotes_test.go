@@ -64,3 +64,19 @@ func TestLegends(t *testing.T) {
 		readsAs(t, "legend", c.said, c.want)
 	}
 }
+
+// TestNestedKeys reads keys that stand below others.
+func TestNestedKeys(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"hive: oak\nqueen:\n  seen: yes\n  bar: 6\n  mark: blue\n  clipped: no\ntemper: gentle", "hive=oak queen.seen=yes queen.bar=6 queen.marked=yes queen.colour=blue queen.clipped=no temper.score=4"},
+		{"Hive 3\nQueen\n- present: yes\n- location: bar 5\nBar 4: eggs", "hive=3 queen.seen=yes queen.bar=5 bars.4.eggs=yes"},
+		{"hive: elm\nqueen:\n  seen: no\n  marked: no\nbar 3: eggs", "hive=elm queen.seen=no queen.marked=no bars.3.eggs=yes"},
+		{"hive: elm\nbrood:\n  bars: 4-6\n  pattern: solid\ntemper: calm", "hive=elm bars.4.brood=yes bars.5.brood=yes bars.6.brood=yes brood_pattern=solid temper.score=4"},
+		{"hive: elm\nqueen_seen: yes\nqueen_bar: 5\nqueen_cells: none", "hive=elm queen.seen=yes queen.bar=5 queen_cells.any=no"},
+		{"hive: elm\nqueen.seen: no\nqueen.marked: yes", "hive=elm queen.seen=no queen.marked=yes"},
+		{"Hive 7\nBars:\n  3: eggs\n  4: brood\nNext:\n  inspect: Sunday", "hive=7 bars.3.eggs=yes bars.4.brood=yes plans.inspect=yes plans.inspect.due=2026-05-17"},
+		{"Hive | Queen | Eggs | Temper\nA | seen on bar 4 | bars 4 and 5 | calm\nB | not seen | none | touchy", "hive=a queen.seen=yes queen.bar=4 bars.4.eggs=yes bars.5.eggs=yes temper.score=4 / hive=b queen.seen=no contents.eggs=no temper.score=2"},
+	} {
+		readsAs(t, "nested key", c.said, c.want)
+	}
+}

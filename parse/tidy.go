@@ -24,10 +24,11 @@ type shift struct{ from, by int }
 func (r *reader) tidy(note string) tidied {
 	wired := telegram(note)
 	key := r.legendOf(note)
-	if plain(note) && !wired && key == nil {
+	nested := r.nestedKeys(note)
+	if plain(note) && !wired && key == nil && nested == nil {
 		return tidied{text: note, whole: note}
 	}
-	t := tidier{note: note, wired: wired, key: key}
+	t := tidier{note: note, wired: wired, key: key, nested: nested}
 	if strings.Contains(note, "  ") {
 		t.tables = r.tables(note)
 	}
@@ -111,14 +112,22 @@ type tidier struct {
 	at     int
 	wired  bool // it is a telegram
 	key    *legend
-	inner  bool // the line has begun with a word
-	kept   int  // up to here the note has been taken over
+	nested []respelling // left to come
+	inner  bool         // the line has begun with a word
+	kept   int          // up to here the note has been taken over
 	out    []byte
 	shifts []shift
 }
 
 // next passes over what stands at the next byte.
 func (t *tidier) next() {
+	if len(t.nested) > 0 && t.nested[0].at == t.at {
+		as := t.nested[0]
+		t.nested = t.nested[1:]
+		t.spell(min(as.size, len(t.note)-t.at), as.by)
+		t.inner = as.by != ""
+		return
+	}
 	if t.key != nil {
 		if size, by := t.key.at(t.note, t.at); size > 0 {
 			t.spell(size, by)
