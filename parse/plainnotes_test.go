@@ -28,6 +28,13 @@ func TestPlainNotes(t *testing.T) {
 		{"Eggs on bar 4, and three to a cell on bar 5.", "bars.4.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=5"},
 		{"drone brood on bars two and three and three eggs to a cell on bar two", "bars.2.drone_brood=yes bars.3.drone_brood=yes bars.2.eggs=yes signs.laying_worker=yes signs.laying_worker.bar=2"},
 		{"Eggs on bar 4, one to a cell.", "bars.4.eggs=yes"},
+		// questions in brackets, counts taken again, and hands
+		{"Bar 2 is half drawn, eggs in the middle (tiny specks??). Bar 3 honey.", "bars.2.comb.drawn=0.5 bars.2.eggs=yes bars.2.eggs.place=middle bars.3.honey=yes"},
+		{"Queen on bar 4 (or was it 5?)", "queen.seen=yes queen.bar=4"},
+		{"Bar 2 brood (eggs?)", "bars.2.brood=yes"},
+		{"I did a wash and counted eleven mites, no, I counted again, twelve.", "mites.method=wash mites.count=12?"},
+		{"Hive 2. I counted again on Sunday. Bees calm.", "hive=2 temper.score=4"},
+		{"I clipped her, my hand as steady as ever.", "actions.clip_queen=yes queen.clipped=yes"},
 		// Scots, shorthand, and what is edited
 		{"Bars 4 tae 6 sealed brood, bonnie pattern.", "bars.4.capped_brood=yes bars.4.capped_brood.pattern=solid bars.5.capped_brood=yes bars.5.capped_brood.pattern=solid bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid"},
 		{"Nae queen cells. I cannae see eggs.", "queen_cells.any=no contents.eggs=no"},

@@ -34,6 +34,7 @@ func (s *splitter) parts(r rune) bool {
 		s.breakAt(stop)
 	case '?':
 		s.markLast(asked)
+		s.asksInBrackets()
 		s.breakAt(stop)
 	case '\n':
 		if s.before == line {
@@ -352,6 +353,21 @@ func (s *splitter) breakAt(p pause) { s.before = max(s.before, p) }
 func (s *splitter) markLast(f mark) {
 	if n := len(s.out); n > s.head && s.before == none {
 		s.out[n-1].flags |= f
+	}
+}
+
+// asksInBrackets parts a question in brackets, which ends at the sign just read, from what it
+// stands behind: "eggs in the middle (tiny commas??)" asks nothing of the eggs.
+func (s *splitter) asksInBrackets() {
+	if s.peek(0) != ')' {
+		return
+	}
+	open := strings.LastIndexByte(s.text[:s.at], '(')
+	for k := len(s.out) - 1; open > 0 && k > s.head && int(s.out[k].start) >= s.base+open; k-- {
+		if int(s.out[k-1].start) < s.base+open {
+			s.out[k].pause = max(s.out[k].pause, stop)
+			return
+		}
 	}
 }
 
