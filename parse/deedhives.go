@@ -110,14 +110,15 @@ func (r *reader) argument(items []item, i int) bool {
 	if k < 0 || items[k+1].pause >= stop {
 		return false
 	}
+	named, inHand := r.handBefore(items[:i])
 	prev := &items[k]
 	text := prev.text
 	switch {
 	case r.doneTo(items, i):
 		return false
-	case r.named && items[i].name == r.cur.hive && prev.is(kDo):
+	case named && items[i].name == inHand && prev.is(kDo):
 		return true // "we will inspect hive 5 again on 7 June", of hive 5
-	case r.named && items[i].name == r.cur.hive && r.isWord(prev, r.wordsOf[lettingBe]...) && items[i].pause == none:
+	case named && items[i].name == inHand && r.isWord(prev, r.wordsOf[lettingBe]...) && items[i].pause == none:
 		return true // "I am going to leave Juniper shut and look in on the 3rd", of Juniper
 	case prev.is(kOn) && k > 0 && items[k-1].is(kDo) && r.rule(&items[k-1], kDo).Value == "inspect":
 		return false
@@ -139,7 +140,7 @@ func (r *reader) argument(items []item, i int) bool {
 		return true // "this one was split off hive 2"
 	case text == "of" && k > 0 && !items[k-1].any5(kBar, kBars, kBees, kContent, kNum):
 		return false // "the side of the plum hive"
-	case (r.named || hasKind(items[:k], kName)) && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
+	case named && prev.is(kFrom) && k > 0 && prev.pause == none && (items[k-1].any4(kBar, kBars, kBees, kQueen) || k > 2 && items[k-1].is(kContent) && items[k-2].is(kOf) && items[k-3].is(kBar)):
 		return true // "three bars from hive eight went in"
 	case prev.any(kTo, kFrom), text == "with", text == "of", text == "for", text == "onto":
 		return r.deedBefore(items, k)
@@ -156,6 +157,17 @@ func (r *reader) argument(items []item, i int) bool {
 		return r.toBeDoneTo(items, i, prev)
 	}
 	return true
+}
+
+// handBefore tells whether a hive has been named before some items end, on their line or on one before, and which
+// is in hand there.
+func (r *reader) handBefore(items []item) (named bool, inHand string) {
+	for k := len(items) - 1; k >= 0; k-- {
+		if items[k].is(kName) {
+			return true, items[k].name
+		}
+	}
+	return r.named, r.cur.hive
 }
 
 // timeGiven reports whether all that was given before the "to" at item k is time or attention: "I gave

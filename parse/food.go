@@ -8,6 +8,9 @@ func (r *reader) moreBars(c *clause) {
 	if !strings.HasPrefix(r.lastDeed, "actions.add_bar") && !strings.HasPrefix(r.lastDeed, "plans.add_bar") || r.spokeOf.deed != r.sentenceNo {
 		return
 	}
+	if !c.hasAny(kDo, kMeasure, kSubstance, kAfter) {
+		return // the bar is told of, "that leaves a bar"
+	}
 	list, _, _ := strings.Cut(r.lastDeed, ".")
 	for i := range c.items {
 		it := &c.items[i]

@@ -53,7 +53,7 @@ func (p *Parser) Knows(hive string) bool {
 // seekKnown finds where the page tells of known hives.
 func (r *reader) seekKnown(toks []token) {
 	clear(r.knownHere)
-	if len(r.known.names) == 0 {
+	if len(r.hives.names) == 0 {
 		return
 	}
 	var doubtful []int
@@ -85,7 +85,7 @@ func (r *reader) byOtherMentions(toks []token, doubtful []int, inCapitals bool) 
 		sure[name] = true
 	}
 	for _, i := range doubtful {
-		if name, end := r.knownAt(toks, i); sure[name] && toks[i].has(capital) && (i == 0 || toks[i].pause >= stop) && !titledRun(toks, i) && !r.isPerson(toks, i, end) && !r.meantAsWord(toks, i, end) {
+		if name, end := r.knownAt(toks, i); sure[name] && toks[i].has(capital) && (i == 0 || toks[i].pause >= stop) && !r.titledRun(toks, i) && !r.isPerson(toks, i, end) && !r.meantAsWord(toks, i, end) {
 			r.knownHere[toks[i].start] = name
 		}
 	}
@@ -117,14 +117,14 @@ func (r *reader) addKnown() {
 // knownBefore is the name of a known hive that ends right before the word "hive", and of how many items it is:
 // "quick jetty hive" tells of the jetty. 0 where there is none.
 func (r *reader) knownBefore(before []item) (string, int) {
-	if len(r.known.names) == 0 {
+	if len(r.hives.names) == 0 {
 		return "", 0
 	}
 	end := before[len(before)-1].end
 	for back := min(4, len(before)); back > 0; back-- {
 		first := &before[len(before)-back]
 		text := r.strings.lower(r.text[r.nameStart(first):end])
-		if slices.Contains(r.known.names, text) {
+		if slices.Contains(r.hives.names, text) {
 			return text, back
 		}
 	}
@@ -133,10 +133,10 @@ func (r *reader) knownBefore(before []item) (string, int) {
 
 // knownAt is the name of a known hive that stands at token i and the token behind it; 0 where there is none.
 func (r *reader) knownAt(toks []token, i int) (string, int) {
-	if !r.known.initials.has(r.text[toks[i].start]) {
+	if !r.hives.initials.has(r.text[toks[i].start]) {
 		return "", 0
 	}
-	for _, name := range r.known.names {
+	for _, name := range r.hives.names {
 		to := int(toks[i].start) + len(name)
 		if to > len(r.text) || !strings.EqualFold(r.text[toks[i].start:to], name) {
 			continue
@@ -153,10 +153,10 @@ func (r *reader) knownAt(toks []token, i int) (string, int) {
 // meantAsHive reports whether the known name at token i is said of the hive: one that means nothing else
 // wherever it is no person's, an everyday word where something speaks for it.
 func (r *reader) meantAsHive(toks []token, i, end int) bool {
-	if titledRun(toks, i) {
+	if r.titledRun(toks, i) {
 		return false
 	}
-	if i > 0 && toks[i].pause == none && r.hiveWords.has(toks[i-1].id) || end > i+1 || r.meansNoMore(toks, i) {
+	if slices.Contains(r.introducedAt, toks[i].start) || i > 0 && toks[i].pause == none && r.hiveWords.has(toks[i-1].id) || end > i+1 || r.meansNoMore(toks, i) {
 		return true
 	}
 	if toks[end-1].has(coloned) && (i == 0 || toks[i].pause >= line) {
@@ -238,8 +238,11 @@ func (r *reader) tellsWeather(t token) bool {
 }
 
 // broughtFrom reports whether what is told before token i in its sentence is brought in from there, or flown
-// to: "yellow pollen is coming in from the willow".
+// to: "yellow pollen is coming in from the willow", "working the willow".
 func (r *reader) broughtFrom(toks []token, i int) bool {
+	if i == 0 || toks[i].pause > none || !r.says(toks[i-1], "from", "on", "off", "the", "and", "of", "some", "working") {
+		return false
+	}
 	for k := i - 1; k >= 0 && k >= i-12 && toks[k+1].pause < stop; k-- {
 		if r.lex.matcher.longest(toks, k, nil).kinds.meet(setOf(kForage, kBring)) || r.says(toks[k], "pollen", "nectar", "working", "carry", "carried") {
 			return true

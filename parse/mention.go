@@ -151,7 +151,7 @@ func (m *mention) weighAlone() int {
 
 func (m *mention) titled() bool {
 	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0 && !m.isHerSister()
-	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear") || m.before(1, "little") && !m.toks[m.i-1].has(capital) && !m.givenNames.has(m.toks[m.i].id)
+	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear") || m.before(1, "dear") && m.before(2, "oh") || m.before(1, "little") && !m.toks[m.i-1].has(capital) && !m.givenNames.has(m.toks[m.i].id)
 	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end)
 }
 

@@ -64,7 +64,7 @@ func (r *reader) foundNames(toks []token, byWord bool) properNames {
 		if end == i {
 			continue
 		}
-		if !titledRun(toks, i) {
+		if !r.titledRun(toks, i) {
 			name := r.strings.lower(r.text[toks[i].start:toks[end-1].end])
 			if found == nil {
 				found = properNames{}
@@ -97,9 +97,12 @@ func (r *reader) besideRun(toks []token, first, last, i int) bool {
 }
 
 // titledRun reports whether the title of a person stands before the run that begins at token i: "the late
-// Mr Rowan" tells nothing of whose name Rowan is elsewhere.
-func titledRun(toks []token, i int) bool {
-	return i > 0 && toks[i].pause == none && toks[i-1].lists.has(personTitles)
+// Mr Rowan" tells nothing of whose name Rowan is elsewhere. "Oh dear" is none.
+func (r *reader) titledRun(toks []token, i int) bool {
+	if i == 0 || toks[i].pause > none || !toks[i-1].lists.has(personTitles) {
+		return false
+	}
+	return i == 1 || !r.says(toks[i-2], "oh")
 }
 
 // weighRun adds to a name what speaks for it where it stands.

@@ -26,9 +26,15 @@ func (r *reader) read() {
 		for at < min(top+pageSize, len(r.text)) {
 			at, first = r.cutRow(at, first)
 		}
-		r.seekKnown(r.toks)
 		if top == 0 {
 			r.front.take(r.toks, r.givenNames)
+			r.hives = r.known
+			if spoken := r.toldInSpeech(r.toks); len(spoken) > 0 {
+				r.hives = newKnownHives(append(spoken, r.known.names...))
+			}
+		}
+		r.seekKnown(r.toks)
+		if top == 0 {
 			r.names = r.properNames(r.toks)
 			r.addKnown()
 			r.namedInTable()

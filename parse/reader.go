@@ -31,13 +31,14 @@ type memory struct {
 	names        map[string]bool   // proper names that the note uses for hives
 	shortNames   map[string]string // which of them are short for which
 	onlyName     *namedAt          // if it has but one
+	hives        knownHives        // those that are known: the keeper's, and those that running speech tells of
 	knownHere    map[int32]string  // the keeper's hives that the page tells of, by where their names begin
 	onlyKnown    map[string]bool   // which of the names are told by those alone
+	introducedAt []int32           // where running speech introduces one
 	unsureNames  map[string]bool   // and for which hardly anything speaks
 	initials     letters           // that they begin with
 	smallNames   bool              // some are written in lower case
 	namesAlone   bool              // some head what is told of a hive from a line of their own
-	introducedAt []int32           // where those are that running speech introduces
 	ones         []calledOne       // hives that it tells by colour or place
 	pageHives    pageHives         // of the page in hand
 

@@ -12,23 +12,12 @@ import (
 // "hive", alone on a line, or in a note that has no others at the head of one in its turn,
 // "now naomi".
 func (r *reader) spokenNames(toks []token, byWord bool) (names []string) {
-	running := !byWord && r.front.marks&capital == 0
-	if !r.front.given && !running {
+	if !r.front.given {
 		return nil
 	}
 	var heads []string
 	for i := range toks {
 		t := &toks[i]
-		if running {
-			if begin := r.introduced(toks, i, names != nil); begin >= 0 {
-				r.introducedAt = append(r.introducedAt, toks[begin].start)
-				names = append(names, strings.ToLower(r.text[toks[begin].start:t.end]))
-				if begin == 0 || toks[begin].pause >= line {
-					heads = append(heads, names[len(names)-1])
-				}
-				continue
-			}
-		}
 		if !r.givenNames.has(t.id) || t.has(capital) {
 			continue
 		}
@@ -91,9 +80,6 @@ func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 // behind nothing but a word that turns to it.
 func (r *reader) inItsTurn(items []item, i int) bool {
 	it := &items[i]
-	if slices.Contains(r.introducedAt, it.start) {
-		return true
-	}
 	if it.to != it.from+1 || !r.givenNames.has(r.mended[it.from].id) {
 		return false
 	}

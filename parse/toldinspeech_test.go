@@ -1,0 +1,28 @@
+package parse
+
+import "testing"
+
+// TestNamesToldInSpeech reads running speech, without capitals, that tells of hives by names that no rule knows,
+// and takes for hives no other words that the rules do not know.
+func TestNamesToldInSpeech(t *testing.T) {
+	for _, c := range [...]struct{ said, hives string }{
+		{"wombat first wombat's on six bars eggs on bar three righto pudding pudding's booming bees on nine bars and wombat was a bit testy", "wombat / pudding"},
+		{"okay noodle is so mean today three stings and we're going to treat noodle on monday dumpling though dumpling was gentle eggs on bar seven", "noodle / dumpling"},
+		{"i begin with odette odette has three capped queen cells on bar five now corinne corinne has eggs on bar two i look again at odette in three weeks", "odette / corinne"},
+		{"second one dziadek um dziadek is weak only three seams of bees i united dziadek into wanda wanda is strong", "dziadek / wanda"},
+		{"biscuit's on five bars eggs on bar four gave biscuit a litre of syrup and nell is weak i fed nell too", "biscuit / nell"},
+		{"teasel oh dear teasel's got dead bees and then sorrel sorrel has eggs on bar four i fed teasel a litre of syrup", "teasel / sorrel"},
+		{"doreen eggs on bar four doreen's calm i never did look for the queen must give doreen a bar", "doreen"},
+		// no hives
+		{"hive four shake shake shake the jar six mites eggs on bar three", "4"},
+		{"eggs on bar three roll roll roll and tip it out seven mites", ""},
+		{"anyhow eggs on bar three the trough was dry and a bit of grass in the door calm bees", ""},
+		{"hive four eggs on bar three my friend in croyley has robbing every day he calls me crying", "4"},
+		{"hive four eggs on bar three bronwen came to help and bronwen says they are calm", "4"},
+		{"the willow's out and the willow's covered in bees eggs on bar three", ""},
+	} {
+		if got := hivesIn(c.said); got != c.hives {
+			t.Errorf("%q tells of %q, want %q", c.said, got, c.hives)
+		}
+	}
+}
