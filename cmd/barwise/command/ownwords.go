@@ -21,8 +21,8 @@ func (a *app) words() *cobra.Command {
 writes for others, plants, names of hives, and how a word sounds; and what it
 reckons with: the measures of your hives, the winter target, limits for mites,
 the half of the earth. Words are used whenever a note is read from now on; what
-was read before stays as it is. A hive whose inspection you confirmed is known by
-itself: from then on its name alone tells it, in small letters too.`,
+was read before stays as it is. A hive whose inspection you confirmed is known
+by itself: from then on its name alone tells it, in small letters too.`,
 		Example: `  barwise words
   barwise words alias "queen's ells" "queen cells"
   barwise words plant phacelia
