@@ -19,7 +19,7 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 		begin--
 	}
 	if begin == 0 {
-		if given || begin < i && t.id == idUnknown || r.unheardOf(t) && r.says(toks[1], "first", "today", "now") {
+		if given || r.afterPlant(toks, i) || begin < i && t.id == idUnknown || r.unheardOf(t) && r.says(toks[1], "first", "today", "now") {
 			return begin
 		}
 		return -1
@@ -49,7 +49,11 @@ func (r *reader) afterPlant(toks []token, i int) bool {
 			return false // "nectar coming in this is clover bar two honey"
 		}
 	}
-	return i+2 < len(toks) && (r.barNouns.has(toks[i+1].id) && r.isNumber(&toks[i+2]) || r.isNumber(&toks[i+1]) && r.handOver(toks, i+1))
+	k := i + 1
+	for k < len(toks) && toks[k].pause <= comma && r.says(toks[k], "um", "uh", "er") {
+		k++
+	}
+	return k+1 < len(toks) && (r.barNouns.has(toks[k].id) && r.saysNumber(&toks[k+1]) || r.isNumber(&toks[k]) && r.handOver(toks, k))
 }
 
 // leadingUp is what stands before token i, in lower case, with a space about it: " so this is ".
@@ -98,7 +102,7 @@ func (r *reader) handOver(toks []token, k int) bool {
 		return false
 	}
 	if r.barNouns.has(toks[k].id) {
-		return r.isNumber(&toks[k+1])
+		return r.saysNumber(&toks[k+1])
 	}
 	if r.isNumber(&toks[k]) {
 		for n := k + 1; n < len(toks) && n <= k+3; n++ {
@@ -109,6 +113,11 @@ func (r *reader) handOver(toks []token, k int) bool {
 		return false
 	}
 	return r.lex.matcher.longest(toks, k, nil).kinds.meet(toldOfNamed)
+}
+
+// saysNumber reports whether a token behind "bar" is a number, as it is or as it is misheard.
+func (r *reader) saysNumber(t *token) bool {
+	return r.isNumber(t) || r.says(*t, "won", "to", "too", "for", "ate", "tree")
 }
 
 // toldOfNamed are the kinds of words that are told of a hive right behind its name.

@@ -270,7 +270,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Sandy Lane Bee Group"
 	case end+1 < len(toks) && toks[end].pause == comma && strings.HasSuffix(r.text[:toks[end].start], "(") && said(end, "plot", "flat", "allotment") && r.isNumber(&toks[end+1]):
 		return true // "Walter (plot 12) has lost his"
-	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot") && (r.givenNames.has(toks[i].id) || end+2 == len(toks) || !toks[end+2].lists.has(being)):
+	case close && said(end, "who", "whose"), close && toks[end].id == r.words.ownID && said(end+1, "lot") && !r.doneToMe(toks, min(end+2, len(toks))) && (r.givenNames.has(toks[i].id) || end+2 == len(toks) || !toks[end+2].lists.has(being)):
 		return true // "Pauline's lot"
 	}
 	for k := end; k < len(toks) && k < end+6 && toks[k].pause == none && !toks[k].lists.has(being) && !(said(k, "and") && i > 0 && toks[i].pause == none) && !said(k, "for", "you", "i", "we", "they", "he", "she"); k++ {

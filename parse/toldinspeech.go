@@ -28,10 +28,11 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 		found[name] = n
 		sure = sure || n.weight > enough
 	}
-	heads := r.linesHeaded(toks)
+	heads, several := r.linesHeaded(toks)
 	for name, n := range found {
-		beside := sure && (n.weight == enough || n.alone && n.weight > 0)
-		if n.weight > enough || beside || len(heads) > 1 && heads[name] && n.weight >= 0 {
+		beside := sure && (n.weight == enough || n.alone && (n.weight > 0 || heads[name] && n.weight == 0) || heads[name] && n.weight == enough-1)
+		listed := several && heads[name] && (n.weight > 0 || n.alone && n.weight == 0)
+		if n.weight > enough || beside || listed {
 			names = append(names, name)
 		}
 	}
@@ -44,20 +45,26 @@ type spokenName struct {
 	alone  bool // it can hardly be but a name
 }
 
-// linesHeaded are the words that may be names, and that no rule knows or people are called by, with which lines
-// begin that tell of a hive: several make a line for each.
-func (r *reader) linesHeaded(toks []token) map[string]bool {
-	heads := map[string]bool{}
+// linesHeaded are the words that may be names with which lines begin that tell of a hive; several tells that more
+// than one of them can hardly be but a name, and so each hive has a line.
+func (r *reader) linesHeaded(toks []token) (heads map[string]bool, several bool) {
+	heads = map[string]bool{}
+	alone := map[string]bool{}
 	for i := range toks {
 		if toks[i].pause > none && toks[i].pause < line {
-			return nil // typed, and words may be so that no rule knows
+			return nil, false // typed, and words may be so that no rule knows
 		}
 		head := i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
-		if head && !toks[i].has(coloned) && r.isNameAlone(&toks[i]) && r.talksOfHive(toks, i+1, ownParagraph) && !r.isPerson(toks, i, i+1) {
-			heads[strings.ToLower(r.text[toks[i].start:toks[i].end])] = true
+		if !head || toks[i].has(coloned) || !r.mayBeCalled(toks, i) || r.isPlant(toks, i, i+1) && !(i+1 < len(toks) && r.says(toks[i+1], "first", "next", "now")) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
+			continue
+		}
+		name := strings.ToLower(r.text[toks[i].start:toks[i].end])
+		heads[name] = true
+		if r.isNameAlone(&toks[i]) {
+			alone[name] = true
 		}
 	}
-	return heads
+	return heads, len(alone) > 1
 }
 
 // isNameAlone reports whether a word can hardly be but a name: people are called by it, or no rule knows it.
@@ -69,6 +76,9 @@ func (r *reader) isNameAlone(t *token) bool {
 // or a word that no rule knows alone.
 func (r *reader) mayBeCalled(toks []token, i int) bool {
 	t := &toks[i]
+	if _, leads := r.leadIns[r.text[t.start:t.end]]; leads {
+		return false // "second stop the quarry"
+	}
 	if r.isNameAlone(t) || t.id == idUnknown && r.saidTwice(toks, i) {
 		return true
 	}
@@ -87,6 +97,9 @@ const callable = 1<<speltRight | 1<<placesNear | 1<<plantNames
 // weighSpoken weighs what speaks for a word at token i as a hive's name.
 func (r *reader) weighSpoken(toks []token, i int) int {
 	end := i + 1
+	if i > 0 && toks[i].pause == none && r.says(toks[i-1], "the", "a", "an", "my", "our", "his", "some", "this", "that") {
+		return 0 // a thing, "down at the boatyard"
+	}
 	if r.isPerson(toks, i, end) || r.titledRun(toks, i) {
 		return -2 * enough
 	}
@@ -117,7 +130,7 @@ func (r *reader) weighTurn(toks []token, i, end int) int {
 		return enough - 1
 	case !r.talksOfHive(toks, end, ownSentence):
 		return 0
-	case behind && (toks[end].lists.has(being) || r.says(toks[end], "'s", "first", "next")) && (head || !r.says(toks[i-1], "in", "at", "from", "near", "of")):
+	case behind && (toks[end].lists.has(being) || r.says(toks[end], "'s", "first", "next", "now")) && (head || !r.says(toks[i-1], "in", "at", "from", "near", "of")):
 		return enough - 1 // and not "my friend in croydon has"
 	case i > 0 && toks[i].pause == none && (r.opensBefore(toks, i) || r.barsBefore(toks, i)):
 		return enough - 1
@@ -147,5 +160,5 @@ func (r *reader) saidTwice(toks []token, i int) bool {
 	if k+1 >= len(toks) || toks[k].pause > comma || r.text[toks[k].start:toks[k].end] != r.text[toks[i].start:toks[i].end] {
 		return false
 	}
-	return toks[k+1].lists.has(being) || r.says(toks[k+1], "'s")
+	return toks[k+1].lists.has(being) || r.says(toks[k+1], "'s", "did", "looks", "went", "came", "seems")
 }

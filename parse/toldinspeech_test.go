@@ -13,7 +13,12 @@ func TestNamesToldInSpeech(t *testing.T) {
 		{"biscuit's on five bars eggs on bar four gave biscuit a litre of syrup and nell is weak i fed nell too", "biscuit / nell"},
 		{"teasel oh dear teasel's got dead bees and then sorrel sorrel has eggs on bar four i fed teasel a litre of syrup", "teasel / sorrel"},
 		{"doreen eggs on bar four doreen's calm i never did look for the queen must give doreen a bar", "doreen"},
+		{"quince um bar won honey bar to honey and a bit of pollen\nthat's quince closed up", "quince"},
+		{"okay dolores um it's been a long winter but she's made it five seams of bees\nso then i opened up winnie and winnie's heaving bees on nine bars", "dolores / winnie"},
+		{"right lid on um winnie now no sign of the queen but eggs on bar six\nand that leaves dora and dora's lot went for me two stings", "winnie / dora"},
 		// no hives
+		{"down at the boatyard three to look at\nbosun um bosun's quiet queen on bar seven\nanchor has me worried no eggs anywhere\nand anchor's been robbed", "bosun / anchor"},
+		{"gorse is going over now\nbog hive eggs on bar three", "bog"},
 		{"hive four shake shake shake the jar six mites eggs on bar three", "4"},
 		{"eggs on bar three roll roll roll and tip it out seven mites", ""},
 		{"anyhow eggs on bar three the trough was dry and a bit of grass in the door calm bees", ""},
