@@ -2,6 +2,29 @@ package parse
 
 import "strings"
 
+// A recogniser writes the names of hives small, and nothing marks them. They are found by what is said of words
+// that may be names, wherever these stand.
+
+// spokenName is a word that running speech may tell of a hive.
+type spokenName struct {
+	weight int  // of what speaks for it
+	alone  bool // it can hardly be but a name
+	heads  bool // a line begins with it that tells of a hive
+}
+
+// isHive reports whether enough speaks for a word: by itself, beside another of which it is sure, or where several
+// words that can hardly be but names begin a line each.
+func (n spokenName) isHive(sure, several bool) bool {
+	mayHead := n.heads && (n.weight > 0 || n.alone && n.weight == 0)
+	switch {
+	case n.weight > enough:
+		return true
+	case sure && (n.weight == enough || n.alone && n.weight > 0 || mayHead && (n.alone || n.weight == enough-1)):
+		return true
+	}
+	return several && mayHead
+}
+
 // toldInSpeech are names that running speech without capitals tells of hives: words that no rule knows, and
 // those that people have, of which enough is said that is said of hives.
 func (r *reader) toldInSpeech(toks []token) (names []string) {
@@ -9,62 +32,76 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 	if r.front.marks&capital != 0 {
 		return nil
 	}
-	found := map[string]spokenName{}
-	introduced, sure := false, false
-	for i := range toks {
-		begin, weight := r.introduced(toks, i, introduced), 2*enough
-		if begin >= 0 {
-			introduced = true
-			r.introducedAt = append(r.introducedAt, toks[begin].start)
-		} else {
-			if begin, weight = i, 0; !r.mayBeCalled(toks, i) {
-				continue
-			}
-			weight = r.weighSpoken(toks, i)
-		}
-		name := strings.ToLower(r.text[toks[begin].start:toks[i].end])
-		n := found[name]
-		n.weight, n.alone = n.weight+weight, n.alone || r.isNameAlone(&toks[i])
-		found[name] = n
+	found := r.weighSpeech(toks)
+	several := r.linesHeaded(toks, found)
+	sure := false
+	for _, n := range found {
 		sure = sure || n.weight > enough
 	}
-	heads, several := r.linesHeaded(toks)
 	for name, n := range found {
-		beside := sure && (n.weight == enough || n.alone && (n.weight > 0 || heads[name] && n.weight == 0) || heads[name] && n.weight == enough-1)
-		listed := several && heads[name] && (n.weight > 0 || n.alone && n.weight == 0)
-		if n.weight > enough || beside || listed {
+		if n.isHive(sure, several) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
-// spokenName is a word that running speech may tell of a hive.
-type spokenName struct {
-	weight int  // of what speaks for it
-	alone  bool // it can hardly be but a name
+// weighSpeech weighs the words of running speech that may be names.
+func (r *reader) weighSpeech(toks []token) map[string]spokenName {
+	found := map[string]spokenName{}
+	introduced := false
+	for i := range toks {
+		begin, weight := r.introduced(toks, i, introduced), 2*enough
+		switch {
+		case begin >= 0:
+			introduced = true
+			r.introducedAt = append(r.introducedAt, toks[begin].start)
+		case r.mayBeCalled(toks, i):
+			begin, weight = i, r.weighSpoken(toks, i)
+		default:
+			continue
+		}
+		name := strings.ToLower(r.text[toks[begin].start:toks[i].end])
+		n := found[name]
+		n.weight, n.alone = n.weight+weight, n.alone || r.isNameAlone(&toks[i])
+		found[name] = n
+	}
+	return found
 }
 
-// linesHeaded are the words that may be names with which lines begin that tell of a hive; several tells that more
-// than one of them can hardly be but a name, and so each hive has a line.
-func (r *reader) linesHeaded(toks []token) (heads map[string]bool, several bool) {
-	heads = map[string]bool{}
-	alone := map[string]bool{}
+// linesHeaded marks the words with which lines begin that tell of a hive, and reports whether more than one of them
+// can hardly be but a name: so each hive has a line. Not of what is typed: words are there that no rule knows.
+func (r *reader) linesHeaded(toks []token, found map[string]spokenName) (several bool) {
 	for i := range toks {
 		if toks[i].pause > none && toks[i].pause < line {
-			return nil, false // typed, and words may be so that no rule knows
+			return false
 		}
-		head := i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
-		if !head || toks[i].has(coloned) || !r.mayBeCalled(toks, i) || r.isPlant(toks, i, i+1) && !(i+1 < len(toks) && r.says(toks[i+1], "first", "next", "now")) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
+	}
+	first := ""
+	for i := range toks {
+		if !r.headsLine(toks, i) {
 			continue
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[i].end])
-		heads[name] = true
-		if r.isNameAlone(&toks[i]) {
-			alone[name] = true
+		n := found[name]
+		n.heads = true
+		found[name] = n
+		if n.alone {
+			several = several || first != "" && first != name
+			first = name
 		}
 	}
-	return heads, len(alone) > 1
+	return several
+}
+
+// headsLine reports whether a line that tells of a hive begins with the word at token i, which may be a name, or
+// with a word that turns to it. A plant must be said to have its turn: "quince first".
+func (r *reader) headsLine(toks []token, i int) bool {
+	head := i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
+	if !head || toks[i].has(coloned) || !r.mayBeCalled(toks, i) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
+		return false
+	}
+	return !r.isPlant(toks, i, i+1) || i+1 < len(toks) && r.says(toks[i+1], "first", "next", "now")
 }
 
 // isNameAlone reports whether a word can hardly be but a name: people are called by it, or no rule knows it.
