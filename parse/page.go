@@ -28,10 +28,7 @@ func (r *reader) read() {
 		}
 		if top == 0 {
 			r.front.take(r.toks, r.givenNames)
-			r.hives = r.known
-			if spoken := r.toldInSpeech(r.toks); len(spoken) > 0 {
-				r.hives = newKnownHives(append(spoken, r.known.names...))
-			}
+			r.hives = r.known.with(r.toldInSpeech(r.toks))
 		}
 		r.seekKnown(r.toks)
 		if top == 0 {
