@@ -14,7 +14,11 @@ func (r *reader) fixtures(c *clause) {
 			r.follower(c, i) // "I meant to move the follower but left it where it was, behind 9"
 			continue
 		}
-		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && c.items[i-1].isWord4("left", "leaving", "found", "kept") || r.lastFixture != "" && (r.stillSo(c, i) || i == 0 && r.whichWasSo(c))
+		if it.text == "it" && r.lastFixture == "follower" && !hasKind(c.items[:i], kFixture) && r.staysBehind(c, i) {
+			r.follower(c, i)
+			continue
+		}
+		leftSo := it.text == "it" && r.lastFixture != "" && i > 0 && c.items[i-1].isWord4("left", "leaving", "found", "kept") || r.lastFixture != "" && (r.stillSo(c, i) || r.hadBeenSo(c, i) || i == 0 && r.whichWasSo(c))
 		if !leftSo && !it.is(kFixture) || it.used {
 			continue
 		}
@@ -39,10 +43,40 @@ func (r *reader) fixtures(c *clause) {
 	}
 }
 
+// staysBehind: "never got to the follower board, so it's still sitting behind bar nine" tells of the
+// follower that was spoken of and not moved.
+func (r *reader) staysBehind(c *clause, i int) bool {
+	k := i + 1
+	for k < len(c.items) && k < i+4 && c.items[k].pause == none && (c.items[k].any3(kBe, kAdv, kNow) || r.isWord(&c.items[k], r.wordsOf[sitting]...)) {
+		k++
+	}
+	moved := strings.HasPrefix(r.lastDeed, "actions.move_follower") && r.spokeOf.deed == r.sentenceNo
+	return k > i+1 && !moved && c.next(k-1).is(kAfter) && c.next(k-1).pause == none && (c.next(k).is(kBars) || barNumber(c.next(k)))
+}
+
 // stillSo: "I forgot to close the floor, so it's still open" tells of the fixture that
 // was spoken of.
 func (r *reader) stillSo(c *clause, i int) bool {
 	return c.items[i].isWord2("it", "that") && c.next(i).is(kBe) && (strings.HasPrefix(c.next(i+1).text, "still ") && c.next(i+1).is(kState) || c.next(i+1).text == "still" && c.next(i+2).is(kState))
+}
+
+// hadBeenSo: "I opened the entrance, it was reduced till now" tells how the fixture was found that a deed
+// of this sentence or the one before made otherwise; "closed the floor, it was open again by tea" does not.
+func (r *reader) hadBeenSo(c *clause, i int) bool {
+	be, state := c.next(i), c.next(i+1)
+	if c.items[i].text != "it" || !r.isWord(be, "was", "had been", "has been") || r.spokeOf.deed+1 < r.sentenceNo || !strings.HasPrefix(r.lastDeed, "actions.") {
+		return false
+	}
+	if state.is(kAdv) {
+		state = c.next(i + 2) // "it was still shut"
+	}
+	value := r.stateValue(state, r.lastFixture)
+	doing := map[string]string{"open": "open", "reduced": "reduce", "closed": "close"}[value]
+	deed := strings.TrimPrefix(r.lastDeed, "actions.")
+	if r.lastFixture == "feeder" {
+		return value != "" && value != "full" && strings.HasPrefix(deed, "feed")
+	}
+	return doing != "" && strings.HasSuffix(deed, "_"+r.lastFixture) && !strings.HasPrefix(deed, doing) && !r.wordIn(c.items[i:], "again")
 }
 
 // whichWasSo: "I opened the entrance, which had been reduced since October" tells how the fixture right

@@ -264,7 +264,7 @@ func (r *reader) labelledName(items []item, i int) int {
 func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	next := &items[i+1]
 	if word == "h" {
-		if next.start != items[i].end || !next.is(kNum) || next.n.share || !next.n.whole() {
+		if next.start != items[i].end && !spokenH(items, i) || !next.is(kNum) || next.n.share || !next.n.whole() {
 			return "", false
 		}
 	}
@@ -294,6 +294,16 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return name, true
 	}
 	return "", false
+}
+
+// spokenH reports whether the "h" at item i is short for hive before a number said in words, "h five is
+// bursting", and neither an hour, "two h five", nor a letter spelt out, "h two o".
+func spokenH(items []item, i int) bool {
+	if i > 0 && items[i].pause == none && items[i-1].is(kNum) {
+		return false
+	}
+	next := at(items, i+2)
+	return items[i+1].pause == none && (next.pause > none || len(next.text) != 1)
 }
 
 // letterSettled reports whether what stands at item k, behind "hive a", shows that a letter was said: the

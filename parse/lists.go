@@ -129,6 +129,7 @@ const (
 	stayingBehind
 	weatherTimes
 	reckoning
+	sitting
 	detecting
 	readings
 	toDegrees
@@ -341,6 +342,7 @@ var listNames = [listCount]string{
 	stayingBehind:      "staying behind",
 	weatherTimes:       "times of weather",
 	reckoning:          "reckoning",
+	sitting:            "sitting",
 	detecting:          "detecting",
 	readings:           "readings",
 	toDegrees:          "to degrees",

@@ -156,6 +156,29 @@ var turnsOfPhrase = map[string][]saying{
 		{"bar seven is where the queen is", "queen.seen=yes queen.bar=7"},
 		{"i wonder where the queen is", ""},
 	},
+	"the queen on none of them": {
+		{"the queen wasn't on any of the combs i pulled", "queen.seen=no"},
+		{"bar four eggs she was not on any of them", "bars.4.eggs=yes queen.seen=no"},
+		{"queen not on any frame that we lifted", "queen.seen=no"},
+		{"nectar wasn't on any of the bars i pulled", "contents.nectar=no"},
+	},
+	"h for hive": {
+		{"h two bar three eggs", "hive=2 bars.3.eggs=yes"},
+		{"started with h one sweet as you like then h three was grumpy", "hive=1 temper.score=4 / hive=3 temper.score=2"},
+		{"did h seven today two bars of honey", "hive=7 contents.honey=yes contents.honey.bars=2"},
+		{"bar six eggs it took two h five", "bars.6.eggs=yes"},
+		{"gave them a bowl of h two o", ""},
+	},
+	"how it was before": {
+		{"opened the floor it was shut", "actions.open_floor=yes floor=closed"},
+		{"we opened up the entrance it was reduced until today", "actions.open_entrance=yes entrance=reduced"},
+		{"reduced the entrance it was wide open", "actions.reduce_entrance=yes entrance=open"},
+		{"closed the entrance it was open again by teatime", "actions.close_entrance=yes"},
+		{"opened the entrance it is open now", "actions.open_entrance=yes"},
+		{"never got round to the follower board so it's still sitting behind bar ten", "follower.bar=10"},
+		{"left the follower board alone it stands behind nine", "follower.bar=9"},
+		{"moved the follower board back so it's behind bar ten", "actions.move_follower=yes actions.move_follower.direction=back actions.move_follower.to=10"},
+	},
 }
 
 func TestTurnsOfPhrase(t *testing.T) { readSayings(t, turnsOfPhrase) }
