@@ -50,7 +50,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return true
 	case n.prev != nil && n.prev.is(kOn) && n.ends() && !through(n.items[n.i].text) && (countedBefore(r, before) || r.countsOnly() && !n.pastTheBees()):
 		return false // "capped honey on seven bars, pollen on two"
-	case n.close && n.placed():
+	case n.close && (n.placed() || n.spanBehind() || n.listBehind()):
 		return true
 	case !r.listing:
 		return false
@@ -196,7 +196,8 @@ func (n *bareNumber) takesSeveral() bool {
 	if many < 2 || end == len(n.items) || n.items[end].pause > comma {
 		return many > 1
 	}
-	return !n.items[end].anyOf(counted) || n.isWord(&n.items[end], n.wordsOf[offWords]...)
+	named := n.items[end].is(kBar) && end+1 < len(n.items) && barNumber(&n.items[end+1]) // "took nine and ten bar eleven …"
+	return named || !n.items[end].anyOf(counted) || n.isWord(&n.items[end], n.wordsOf[offWords]...)
 }
 
 // counted are the kinds of words that a number before them counts.

@@ -21,6 +21,7 @@ var placings = [...]placing{
 	{setOf(kBe), anyPause, barsAt.areTheNest},
 	{setOf(kContent, kCell, kStage, kCellKind), none, barsAt.endsFinding},
 	{setOf(kContent), none, barsAt.listedWithPattern},
+	{setOf(kContent), none, barsAt.endsOther},
 	{setOf(kContent), none, barsAt.leadsToQueen},
 	{setOf(kCell, kSign, kContent), comma, barsAt.endsAnew},
 	{setOf(kBees), comma, barsAt.endsSign},
@@ -114,6 +115,14 @@ func (b barsAt) listedWithPattern() bool {
 		next = b.next(2) // "four to six kind of spotty"
 	}
 	return next.any5(kPattern, kSide, kPlace, kTemper, kStrength) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
+}
+
+// endsOther: "bar three eggs capped brood six to eight", where the bar named before has its own.
+func (b barsAt) endsOther() bool {
+	if len(b.next(0).bars) < 2 || !b.before(2).any5(kContent, kSide, kPlace, kPattern, kComb) || b.before(2).is(kStage) && !b.before(2).is(kContent) || !b.barBefore(b.items, b.i) {
+		return false
+	}
+	return b.ends() || howMuchBehind(b.items, b.i) && !b.next(1).is(kFull)
 }
 
 // leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on

@@ -192,8 +192,8 @@ func (s *scan) postposedCount(i, k int) bool {
 		return k > i+1 || i == 0
 	case next.pause > none:
 		return false
-	case ofThem, next.text == "counted":
-		return true // "wasps at the door six of them"
+	case ofThem, next.isWord3("counted", "numbers", "nos"), next.text == "in" && after != nil && after.text == "number":
+		return true // "wasps at the door six of them", "hive beetles three numbers"
 	case next.isWord2("cell", "cells"):
 		return k == i+1 && (after == nil || after.pause > none || after.any(kOn, kSign, kNo))
 	}

@@ -156,6 +156,17 @@ var turnsOfPhrase = map[string][]saying{
 		{"bar seven is where the queen is", "queen.seen=yes queen.bar=7"},
 		{"i wonder where the queen is", ""},
 	},
+	"bars behind what is on them": {
+		{"sealed brood nine down to six solid", "bars.6.capped_brood=yes bars.6.capped_brood.pattern=solid bars.7.capped_brood=yes bars.7.capped_brood.pattern=solid bars.8.capped_brood=yes bars.8.capped_brood.pattern=solid bars.9.capped_brood=yes bars.9.capped_brood.pattern=solid"},
+		{"eggs from three up to five", "bars.3.eggs=yes bars.4.eggs=yes bars.5.eggs=yes"},
+		{"sealed honey ten eleven and twelve", "bars.10.capped_honey=yes bars.11.capped_honey=yes bars.12.capped_honey=yes"},
+		{"nectar seven and eight", "bars.7.nectar=yes bars.8.nectar=yes"},
+		{"bar three eggs capped brood five to seven", "bars.3.eggs=yes bars.5.capped_brood=yes bars.6.capped_brood=yes bars.7.capped_brood=yes"},
+		{"bar three eggs both sides nectar six and seven", "bars.3.eggs=yes bars.3.eggs.side=both bars.6.nectar=yes bars.7.nectar=yes"},
+		{"bar three eggs capped brood bars six and seven honey", "bars.3.eggs=yes bars.3.capped_brood=yes bars.6.honey=yes bars.7.honey=yes"},
+		{"honey down from ten to six kilos", "contents.honey=yes"},
+		{"pollen three four days running", "contents.pollen=yes"},
+	},
 	"the queen on none of them": {
 		{"the queen wasn't on any of the combs i pulled", "queen.seen=no"},
 		{"bar four eggs she was not on any of them", "bars.4.eggs=yes queen.seen=no"},
