@@ -33,5 +33,5 @@ func (n *bareNumber) listBehind() bool {
 // endsBars reports whether numbers that end before item k count nothing: the phrase ends there, or goes on
 // with what the bars are like.
 func endsBars(items []item, k int) bool {
-	return k >= len(items) || items[k].pause >= comma || items[k].any3(kPattern, kSide, kPlace)
+	return k >= len(items) || items[k].pause >= comma || items[k].any4(kPattern, kSide, kPlace, kPron)
 }

@@ -191,7 +191,28 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 			break
 		}
 	}
+	if r.managedAsWell(c, at) {
+		return kHave
+	}
 	return noKind
+}
+
+// managedAsWell reports whether the verb at item i goes on behind "and" with what was done: "all I did was
+// harvest two bars and open the floor", "I had to feed them and reduce the entrance".
+func (r *reader) managedAsWell(c *clause, i int) bool {
+	verb := slices.IndexFunc(r.told, func(it item) bool { return it.start == c.items[i].start })
+	if verb < 2 || r.rule(&c.items[i], kDo).Form != "todo" || !r.told[verb-1].is(kAnd) || r.told[verb].pause > none || r.told[verb-1].pause > comma {
+		return false
+	}
+	for k := verb - 2; k >= 0; k-- {
+		switch it := &r.told[k]; {
+		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed":
+			return true
+		case it.any6(kPlan, kWill, kBe, kIf, kAsk, kNo) || it.any(kUndone, kUnsure) || it.is(kPron) && it.isWord4("i", "we", "you", "he") || it.is(kDate) && !it.day.today || r.told[k+1].pause > comma:
+			return false
+		}
+	}
+	return false
 }
 
 // write puts the deed into actions or plans.

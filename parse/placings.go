@@ -2,6 +2,7 @@ package parse
 
 import (
 	"math/bits"
+	"slices"
 	"strings"
 )
 
@@ -117,12 +118,19 @@ func (b barsAt) listedWithPattern() bool {
 	return next.any5(kPattern, kSide, kPlace, kTemper, kStrength) && len(b.next(0).bars) > 2 && b.postposed(b.items, b.i)
 }
 
-// endsOther: "bar three eggs capped brood six to eight", where the bar named before has its own.
+// endsOther: "bar three eggs capped brood six to eight", where the bar named before has its own, and "twelve
+// is where it starts capped brood twelve down to nine", where it is named again.
 func (b barsAt) endsOther() bool {
-	if len(b.next(0).bars) < 2 || !b.before(2).any5(kContent, kSide, kPlace, kPattern, kComb) || b.before(2).is(kStage) && !b.before(2).is(kContent) || !b.barBefore(b.items, b.i) {
+	bars, before := b.next(0).bars, b.before(2)
+	if len(bars) < 2 || !b.barBefore(b.items, b.i) || !b.ends() && (!b.next(1).any3(kPattern, kSide, kPlace) || b.next(1).pause > none || b.next(2).any6(kContent, kComb, kOf, kStage, kCell, kAnd) && b.next(2).pause == none) {
 		return false
 	}
-	return b.ends() || howMuchBehind(b.items, b.i) && !b.next(1).is(kFull)
+	k := b.i - 1
+	for k > 0 && !b.items[k].is(kBars) {
+		k--
+	}
+	again := k < b.i-2 && len(b.items[k].bars) == 1 && slices.Contains(bars, b.items[k].bars[0])
+	return again || before.any4(kContent, kSide, kPlace, kPattern) || before.is(kComb) && !before.is(kStage)
 }
 
 // leadsToQueen: "eggs on four and five sealed brood six through eight and the queen's on
