@@ -228,3 +228,13 @@ func barTold(items []item, k int) bool {
 	}
 	return false
 }
+
+// spokenH reports whether the "h" at item i is short for hive before a number said in words, "h five is
+// bursting", and neither an hour, "two h five", nor a letter spelt out, "h two o".
+func spokenH(items []item, i int) bool {
+	if i > 0 && items[i].pause == none && items[i-1].is(kNum) {
+		return false
+	}
+	next := at(items, i+2)
+	return items[i+1].pause == none && (next.pause > none || len(next.text) != 1)
+}

@@ -296,16 +296,6 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	return "", false
 }
 
-// spokenH reports whether the "h" at item i is short for hive before a number said in words, "h five is
-// bursting", and neither an hour, "two h five", nor a letter spelt out, "h two o".
-func spokenH(items []item, i int) bool {
-	if i > 0 && items[i].pause == none && items[i-1].is(kNum) {
-		return false
-	}
-	next := at(items, i+2)
-	return items[i+1].pause == none && (next.pause > none || len(next.text) != 1)
-}
-
 // letterSettled reports whether what stands at item k, behind "hive a", shows that a letter was said: the
 // speaker asks for it or makes sure, "hive a, is it, yeah, a", or goes on to a bar, "hive a bar three eggs".
 func (r *reader) letterSettled(items []item, k int) bool {
