@@ -196,6 +196,8 @@ const (
 	peoples
 	takenByColonies
 	feelings
+	wanting
+	losses
 	otherKeepers
 	relations
 	wholeOf
@@ -420,6 +422,8 @@ var listNames = [listCount]string{
 	peoples:            "peoples",
 	takenByColonies:    "taken by colonies",
 	feelings:           "feelings",
+	wanting:            "wanting",
+	losses:             "losses",
 	otherKeepers:       "other keepers",
 	relations:          "relations",
 	wholeOf:            "all of",

@@ -81,6 +81,7 @@ var (
 		{-2 * enough, (*mention).ownsElse},      // "Stan's bees over the road"
 		{-2 * enough, (*mention).beginsName},    // "back to Quince tree hive"
 		{-2 * enough, (*mention).thankedOrTold}, // "thanks to Nora", "Nora's notes"
+		{enough - 1, (*mention).judged},         // "Juniper is Juniper", "Juniper wants for nothing"
 		{enough, (*mention).hasItsName},         // "Juniper earns her name", "Juniper, a colony that earns its name"
 		{enough, (*mention).hasTurn},            // "it was Juniper's turn"
 		{enough, (*mention).myBest},             // "where temper goes Juniper is my problem child"
@@ -152,7 +153,7 @@ func (m *mention) weighAlone() int {
 func (m *mention) titled() bool {
 	titled := m.joined() && m.i > 0 && m.toks[m.i-1].lists&anyTitle != 0 && !m.isHerSister()
 	poorOld := m.before(1, "old") && m.before(2, "poor", "good", "dear") || m.before(1, "dear") && m.before(2, "oh") || m.before(1, "little") && !m.toks[m.i-1].has(capital) && !m.givenNames.has(m.toks[m.i].id)
-	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end)
+	return titled && !poorOld || m.behindPause(none) && m.behindIn(0, handles) && !m.tookAsColony(m.toks, m.end) && !m.lacksNothing(m.toks, m.end)
 }
 
 // isHerSister reports whether a hive beside another is told so: "Her sister Juniper, under the pear, has no

@@ -120,6 +120,9 @@ func (r *reader) givesTime(toks []token, end int) bool {
 // ownedElsewhere reports whether bees are somebody's who lives at a distance: "Stan's
 // bees over the road".
 func (r *reader) ownedElsewhere(toks []token, end int) bool {
+	if r.countsTheirs(toks, end) {
+		return true
+	}
 	if end+2 >= len(toks) || toks[end].id != r.words.ownID || !r.says(toks[end+1], "bees", "hives", "own") && toks[end+1].id != r.hiveID {
 		return false
 	}
@@ -132,6 +135,19 @@ func (r *reader) ownedElsewhere(toks []token, end int) bool {
 		}
 	}
 	return false
+}
+
+// countsTheirs reports whether it is told of somebody's colonies by their number how they did: "Nora's both
+// died", "Stan's last two came through".
+func (r *reader) countsTheirs(toks []token, end int) bool {
+	if end+2 >= len(toks) || !r.says(toks[end], "'s") || toks[end].pause > none {
+		return false
+	}
+	k := end + 1
+	for k+1 < len(toks) && k < end+4 && toks[k].pause == none && (r.says(toks[k], "both", "all", "last", "only", "other", "own", "half", "of") || r.numbers.of(toks[k].id).kind == unitWord) {
+		k++
+	}
+	return k > end+1 && toks[k].pause == none && r.says(toks[k], r.wordsOf[losses]...)
 }
 
 // contrasted reports whether what somebody has is told of nobody else's hive by the

@@ -86,6 +86,28 @@ func (m *mention) isHiveNoun(k int) bool {
 	return m.toks[k].id == m.hiveID || m.toks[k].id == m.colonyID || m.toks[k].id == m.nucID
 }
 
+// calledBehind reports whether the hive at item i is told behind it to have a name, so that what stands before
+// it only describes it: "our school colony is called Juniper", "the roof hive, which we call Juniper".
+func (r *reader) calledBehind(items []item, i int) bool {
+	toks, k := r.mended, int(items[i].to)
+	if k >= len(toks) || toks[k].pause > comma {
+		return false
+	}
+	if !toks[k].lists.has(being) && toks[k].lists&(1<<namings) == 0 && !r.says(toks[k], "which", "that", "we", "i", "goes", "known", "who", "they") {
+		return false
+	}
+	for last := k + 8; k+1 < len(toks) && k < last && toks[k+1].pause < stop; k++ {
+		led := toks[k].lists.has(namings) || r.says(toks[k], "of", "as") && r.says(toks[k-1], "name", "known")
+		if led && toks[k+1].pause == none && toks[k+1].has(capital) {
+			return true
+		}
+		if toks[k+1].has(capital) && !r.says(toks[k+1], "i") {
+			return false
+		}
+	}
+	return false
+}
+
 // inBook reports whether the run is what the hive is written down as: "that's Walnut in the
 // book", "she is Walnut on the lid", "down as Walnut in my records".
 func (m *mention) inBook() bool {

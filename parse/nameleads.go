@@ -123,11 +123,15 @@ func (m *mention) weighLead() int {
 // behindArticle is the run with its article, of which may be asked what is asked of one that has none:
 // "fed the Signal Box"; nil where it has none.
 func (m *mention) behindArticle() *mention {
-	if !m.joined() || !m.before(1, "the") || m.plural(m.toks, m.end) || m.byWord {
+	back := 1
+	if m.i > 1 && !m.toks[m.i-1].has(capital) && m.toks[m.i-1].pause == none && m.before(1, "little", "old", "poor", "big", "good", "dear", "young", "brave", "mighty") {
+		back = 2 // "the little Juniper, with her five bars of bees"
+	}
+	if !m.joined() || !m.before(back, "the") || m.plural(m.toks, m.end) || m.byWord {
 		return nil
 	}
 	article := *m
-	article.i--
+	article.i -= back
 	return &article
 }
 

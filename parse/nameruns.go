@@ -132,17 +132,23 @@ func (r *reader) titledHead(toks []token, i int) bool {
 	}
 	if toks[i].lists.has(personTitles) && !toks[i+1].has(coloned) {
 		verb := beFollows(toks, end)
-		return verb >= 0 && (r.isAsColonies(toks, verb+1) || r.fares(toks, end) || r.inTurn(toks, end))
+		return verb >= 0 && (r.isAsColonies(toks, verb+1) || r.fares(toks, end) || r.inTurn(toks, end)) || r.turnTold(toks, end)
 	}
 	if toks[end].pause > none {
-		return false
+		return r.exclaimedOver(toks, end) && r.talksOfHive(toks, end, nextSentences)
 	}
 	if r.says(toks[end], "'s") {
 		return end+1 < len(toks) && toks[end+1].pause == none && r.lex.matcher.longest(toks, end+1, nil).kinds.meet(setOf(kTemper, kStrength)) // "Aunty Pearl's booming"
 	}
 	did := r.iDid(toks, end) || r.says(toks[end], "i", "we") && end+1 < len(toks) && r.says(toks[end+1], "opened", "took", "inspected", "visited", "did")
 	fares := beFollows(toks, end) == end || toks[end].lists.has(swarming) || r.lex.matcher.longest(toks, end, nil).kinds.meet(setOf(kTemper, kStrength))
-	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (did || fares)
+	return toks[end].lists&(1<<handles|1<<speaking) == 0 && !r.isPerson(toks, i, end) && (did || fares || r.turnTold(toks, end))
+}
+
+// turnTold reports whether it is told behind a name that its turn came, and the talk goes on about a hive: "Miss
+// Ivy first, because she hates to wait. Calm."
+func (r *reader) turnTold(toks []token, end int) bool {
+	return toks[end].pause == none && r.inTurn(toks, end) && r.talksOfHive(toks, end, nextSentences)
 }
 
 // isAsColonies reports whether what is told up to the end of a sentence is what colonies are or have, or
@@ -259,7 +265,7 @@ func (r *reader) mayNameByKind(toks []token, i int) bool {
 // "Sugar is calm … fed Sugar".
 func (r *reader) capitalByNature(toks []token, i int) bool {
 	t := &toks[i]
-	if r.rankAlone(toks, i) {
+	if r.rankAlone(toks, i) || toks[i].lists.has(titles) && r.isItself(toks, i, i+1) {
 		return true
 	}
 	if t.end-t.start < 3 || t.lists&anyTitle != 0 {
