@@ -51,7 +51,7 @@ func (r *reader) queenBar(c *clause, from int) {
 
 // thatSameBar reports whether "on the same bar", or "on that bar", ends at item k.
 func thatSameBar(items []item, k int) bool {
-	return k > 1 && items[k].is(kBar) && !items[k].plural && items[k-1].isWord4("this", "that", "same", "the same") && (items[k-2].is(kOn) || items[k-2].is(kArt) && k > 2 && items[k-3].is(kOn))
+	return k > 1 && items[k].is(kBar) && !items[k].plural && (items[k-1].isWord4("this", "that", "same", "the same") || items[k-1].isWord4("very same", "the very same", "selfsame", "the selfsame")) && (items[k-2].is(kOn) || items[k-2].is(kArt) && k > 2 && items[k-3].is(kOn))
 }
 
 // onThatBar reports whether the bar in hand is pointed at: "that's the queen on it",

@@ -78,6 +78,8 @@ func (r *reader) temperOfBefore(c *clause, i int, before, next *item) bool {
 		return true // "was going to feed them but didn't bother"
 	case before.text == "something":
 		return true // "bearding something awful"
+	case close && before.is(kQueen) && (strings.HasPrefix(it.text, "s") && strings.Contains(it.text, " ")):
+		return true // "the queen sat quiet on bar four"
 	case close && it.is(kTemper) && r.isWord(before, r.wordsOf[comingThrough]...) && r.rule(it, kTemper).Value == "3":
 		return true // "they've come through all right", "they wintered fine"
 	case it.text == "a handful" && before.any3(kContent, kCell, kBars):
