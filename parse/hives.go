@@ -146,7 +146,7 @@ func (r *reader) hiveRef(items []item, i int, before []item) (*item, int, int) {
 	if back == 0 {
 		name, back = r.namedInTalk(items, i, before)
 	}
-	if back > 0 && (r.toldByNumber(items, i, before) || r.calledBehind(items, i)) {
+	if back > 0 && (r.toldByNumber(items, i, before) || r.calledBehind(items, i) || r.theirsBehind(items, i)) {
 		return nil, 0, i
 	}
 	if back > 0 {

@@ -108,6 +108,16 @@ func (r *reader) calledBehind(items []item, i int) bool {
 	return false
 }
 
+// theirsBehind reports whether the hive at item i is told behind it to be somebody else's: "the log hive of our
+// neighbour".
+func (r *reader) theirsBehind(items []item, i int) bool {
+	toks, k := r.mended, int(items[i].to)
+	if k+2 >= len(toks) || !r.says(toks[k], "of") || toks[k].pause > none || !r.says(toks[k+1], "my", "our", "the", "a") {
+		return false
+	}
+	return toks[k+2].pause == none && (toks[k+2].lists.has(kin) || r.says(toks[k+2], "neighbour", "neighbor", "neighbours", "neighbors", "uncle", "aunt", "friend", "cousin"))
+}
+
 // inBook reports whether the run is what the hive is written down as: "that's Walnut in the
 // book", "she is Walnut on the lid", "down as Walnut in my records".
 func (m *mention) inBook() bool {

@@ -46,6 +46,8 @@ func TestStands(t *testing.T) {
 		{"Ladle is calm, eggs on bar two.\nMaureen's both died, poor lamb, and she's cross with the whole of nature.", "ladle"},
 		{"Ladle is calm, eggs on bar two. Stan's last two came through. He's cross.", "ladle"},
 		{"Ladle is calm, eggs on bar two. The poor Walter has lost his to the wasps.", "ladle"},
+		{"Hive 1 is calm. The log hive of our neighbour Walter is finished. I will harvest bar 4 on Thursday.", "1"},
+		{"Hive 1 is calm. The top hive of the three has eggs.", "1 / top"},
 		{"The orchard hive is calm. We called Phil. Eggs on bar three.", "orchard"},
 		{"Ladle is calm, eggs on bar two. Rules are Rules. No eggs on bar three.", "ladle"},
 		// names of two words, with a title, behind an article
