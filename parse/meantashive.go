@@ -36,10 +36,10 @@ func (r *reader) meantAsHive(toks []token, i, end int) bool {
 var toldOfHives = tradeKinds.or(grammarKinds).or(setOf(kContent, kSubstance, kComb, kNum))
 
 // meansNoMore reports whether a word means nothing but a name: no rule knows it alone, or it was taken for another
-// that was typed amiss, and it is not led in as a thing is, "a kettle".
+// that was typed amiss, and it is not led in as a thing or a verb is, "a kettle", "did not fiddle".
 func (r *reader) meansNoMore(toks []token, i int) bool {
 	t := &toks[i]
-	if !t.has(capital) && i > 0 && t.pause == none && r.says(toks[i-1], "a", "an", "some", "any", "no", "my", "your") {
+	if !t.has(capital) && i > 0 && t.pause == none && r.says(toks[i-1], "a", "an", "some", "any", "no", "my", "your", "not", "n't") {
 		return false
 	}
 	return t.has(misspelt) || t.lists == 0 && !r.givenNames.has(t.id) && r.lex.matcher.longest(toks[:i+1], i, nil).end == i
