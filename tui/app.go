@@ -48,10 +48,11 @@ type app struct {
 	sheet   *sheet // nil until a record is opened
 	page    *writing
 	past    past
-	batch   *batch // while the clean ones are looked through
-	line    *line  // the line of typing at the bottom; nil for none
-	slip    slip   // the last mishearing that was corrected, until it is offered
-	hive    bool   // the hive instead of the note, where there is no room for both
+	batch   *batch          // while the clean ones are looked through
+	line    *line           // the line of typing at the bottom; nil for none
+	slip    slip            // the last mishearing that was corrected, until it is offered
+	met     map[string]bool // hives of which it was asked whether they are known
+	hive    bool            // the hive instead of the note, where there is no room for both
 	helping bool
 	helpTop int
 
@@ -82,7 +83,7 @@ type (
 )
 
 func newApp(k Keeper, r Reader, o Options, th theme) *app {
-	a := &app{desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, waiting: o.Waiting, width: 80, height: 24}
+	a := &app{met: map[string]bool{}, desk: &desk{keeper: k, reader: r, opts: o}, keys: newKeyMap(), theme: th, waiting: o.Waiting, width: 80, height: 24}
 	if a.waiting == nil {
 		a.waiting = k.Waiting
 	}

@@ -113,6 +113,22 @@ func (l *list) place(id string) int {
 	return 0
 }
 
+// notes are the notes of the records that wait, by their hashes; nil before the
+// list is loaded.
+func (l *list) notes() []string {
+	if !l.loaded {
+		return nil
+	}
+	notes, seen := []string{}, map[string]bool{}
+	for i := range l.items {
+		if hash := l.items[i].NoteHash; l.items[i].State == colony.Waiting && !seen[hash] {
+			seen[hash] = true
+			notes = append(notes, hash)
+		}
+	}
+	return notes
+}
+
 func (l *list) waiting() int { return l.count(func(*listed) bool { return true }) }
 
 // clean is how many wait with nothing to check.

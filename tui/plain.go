@@ -271,7 +271,7 @@ func (p *plain) meet(hive string) error {
 	if p.desk.opts.Teacher == nil {
 		return nil
 	}
-	news, again, err := p.desk.meet([]string{hive})
+	news, again, err := p.desk.meet([]string{hive}, nil)
 	if again > 0 {
 		p.say("%s.", knownNow(news, again))
 	}

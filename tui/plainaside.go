@@ -83,7 +83,7 @@ func (p *plain) teach(o *opened, alias string) (*opened, error) {
 		p.say("Not remembered.")
 		return o, nil
 	}
-	if err := p.desk.teach(heard, said); err != nil {
+	if err := p.desk.teach(heard, said, nil); err != nil {
 		return o, err
 	}
 	p.say("Remembered.")

@@ -126,10 +126,10 @@ func (e *Effect) what() string {
 // teach remembers the alias, reads the waiting notes that have the words again,
 // and loads the sheet anew.
 func (a *app) teach(heard, said string) tea.Cmd {
-	id := a.sheet.rec.ID
+	id, notes := a.sheet.rec.ID, a.list.notes()
 	a.opening = true
 	return a.queue.add(job{what: "remember the word", run: func() (tea.Msg, error) {
-		if err := a.desk.teach(heard, said); err != nil {
+		if err := a.desk.teach(heard, said, notes); err != nil {
 			return nil, err
 		}
 		again, err := a.desk.open(id)
@@ -138,22 +138,27 @@ func (a *app) teach(heard, said string) tea.Cmd {
 }
 
 // teach remembers the alias and reads what waits again, where the words occur.
-func (d *desk) teach(heard, said string) error {
+func (d *desk) teach(heard, said string, notes []string) error {
 	if err := d.opts.Teacher.Teach(heard, said); err != nil {
 		return err
 	}
-	_, err := d.readAgain([]string{heard})
+	_, err := d.readAgain([]string{heard}, notes)
 	return err
 }
 
 // meet makes the hives of inspections that were confirmed known, and reads what
 // waits again where one of them is named that was not.
 func (a *app) meet(hives ...string) tea.Cmd {
-	if a.desk.opts.Teacher == nil {
+	hives = slices.DeleteFunc(hives, func(hive string) bool { return a.met[hive] })
+	if a.desk.opts.Teacher == nil || len(hives) == 0 {
 		return nil
 	}
+	for _, hive := range hives {
+		a.met[hive] = true // asked for once in an evening
+	}
+	notes := a.list.notes()
 	return a.queue.add(job{what: "remember the hive", looked: true, run: func() (tea.Msg, error) {
-		news, again, err := a.desk.meet(hives)
+		news, again, err := a.desk.meet(hives, notes)
 		return metMsg{news, again}, err
 	}})
 }
@@ -185,28 +190,29 @@ func knownNow(hives []string, again int) string {
 
 // meet tells the teacher of hives that were confirmed, and returns those that are
 // news and how many notes were read again.
-func (d *desk) meet(hives []string) (news []string, again int, err error) {
+func (d *desk) meet(hives, notes []string) (news []string, again int, err error) {
 	if news, err = d.opts.Teacher.Meet(hives); err != nil || len(news) == 0 {
 		return nil, 0, err
 	}
-	again, err = d.readAgain(news)
+	again, err = d.readAgain(news, notes)
 	return news, again, err
 }
 
-// readAgain reads the notes that wait once more where some words occur, and
-// returns how many there are.
-func (d *desk) readAgain(words []string) (n int, err error) {
-	waiting, err := d.keeper.Waiting()
-	if err != nil {
-		return 0, err
-	}
-	done := map[string]bool{}
-	for _, r := range waiting {
-		if done[r.NoteHash] {
-			continue
+// readAgain reads those of the notes that wait once more where some words occur,
+// and returns how many there are. The notes are told by their hashes; nil are all
+// for which the keeper has to be asked.
+func (d *desk) readAgain(words, notes []string) (n int, err error) {
+	if notes == nil {
+		waiting, err := d.keeper.Waiting()
+		if err != nil {
+			return 0, err
 		}
-		done[r.NoteHash] = true
-		note, err := d.keeper.Note(r.NoteHash)
+		var l list
+		l.load(waiting)
+		notes = l.notes()
+	}
+	for _, hash := range notes {
+		note, err := d.keeper.Note(hash)
 		if err != nil {
 			return n, err
 		}
@@ -214,7 +220,7 @@ func (d *desk) readAgain(words []string) (n int, err error) {
 		if !slices.ContainsFunc(words, func(w string) bool { return strings.Contains(text, strings.ToLower(w)) }) {
 			continue
 		}
-		if err := d.keeper.EditAndSave(note.Hash, note.Text, d.reader.Parse(&note), nil, nil); err != nil {
+		if err := d.keeper.EditAndSave(hash, note.Text, d.reader.Parse(&note), nil, nil); err != nil {
 			return n, err
 		}
 		n++
