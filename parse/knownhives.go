@@ -119,22 +119,19 @@ func (r *reader) byOtherMentions(toks []token, doubtful []int, inCapitals bool) 
 
 // addKnown adds the known hives of the page to those that the note names.
 func (r *reader) addKnown() {
-	r.onlyKnown = nil
 	for _, name := range r.knownHere {
 		if r.names[name] {
 			continue
 		}
+		if r.names == nil {
+			r.names = map[string]bool{}
+		}
 		if r.onlyKnown == nil {
 			r.onlyKnown = map[string]bool{}
 		}
-		r.onlyKnown[name] = true
+		r.names[name], r.onlyKnown[name] = true, true
 	}
-	if r.names == nil && r.onlyKnown != nil {
-		r.names = map[string]bool{}
-	}
-	for name := range r.onlyKnown {
-		r.names[name] = true
-	}
+	r.initials = initialsOf(r.names)
 }
 
 // knownBefore is the name of a known hive that ends right before the word "hive", and of how many items it is:

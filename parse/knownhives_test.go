@@ -56,6 +56,16 @@ func TestKnownHives(t *testing.T) {
 	}
 }
 
+// TestKnownHiveOfALaterPage names a known hive for the first time where the note has gone on for a page.
+func TestKnownHiveOfALaterPage(t *testing.T) {
+	p := knowing(mustNew(t), "grumpy", "brindle")
+	said := "brindle has eggs on bar three\n" + strings.Repeat("and it was a long day with tea and a sit down\n", pageSize/40) + "grumpy has eggs on bar seven\n"
+	read := p.Parse(&colony.Note{Text: said, Given: may14})
+	if len(read) != 2 || read[0].Hive != "brindle" || read[1].Hive != "grumpy" || len(read[1].Bars) != 1 || read[1].Bars[0].Bar != 7 {
+		t.Errorf("reads %+v, want eggs on bar 3 of brindle and on bar 7 of grumpy", read)
+	}
+}
+
 // TestOwnHives holds that the names that a keeper taught are known, and that a parser without them does not
 // know them.
 func TestOwnHives(t *testing.T) {

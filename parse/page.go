@@ -45,6 +45,8 @@ func (r *reader) read() {
 			r.manner.barsByOrder = r.tellsByOrder(r.toks)
 			r.listing = r.manner.barsByOrder
 			r.ones = r.calledOnes(r.toks)
+		} else {
+			r.addKnown()
 		}
 		r.sections()
 		for i := 0; i < len(r.rows); {
