@@ -90,7 +90,7 @@ func (a *app) pressSheetMore(msg tea.KeyMsg) tea.Cmd {
 	case key.Matches(msg, k.SheetAside):
 		cmd := a.step(stand(s.rec, colony.SetAside, a.desk.now()), "")
 		a.say("%s is set aside", hiveName(s.ins.Hive))
-		return tea.Batch(cmd, a.meet(s.ins.Hive), a.goOn())
+		return tea.Batch(cmd, a.goOn())
 	case key.Matches(msg, k.SheetOlder):
 		return a.lookUp(s.ins.Hive, s.rec.ID)
 	case key.Matches(msg, k.Teach):

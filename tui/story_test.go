@@ -195,6 +195,19 @@ func TestStoryHiveThatIsConfirmedIsKnown(t *testing.T) {
 	}
 }
 
+func TestHiveThatIsSetAsideIsNotMet(t *testing.T) {
+	k := take(t, "Hive grumpy. Bar 7 honey.", "grumpy. Bar 2 honey.")
+	o := options(k)
+	teacher := &fakeTeacher{}
+	o.Teacher = teacher
+	d := newDriver(t, k, o, 80, 24)
+	d.press("enter", "ctrl+x")
+	d.sees("hive grumpy is set aside")
+	if len(teacher.met) > 0 {
+		t.Errorf("the teacher met %q", teacher.met)
+	}
+}
+
 func TestCorrectionThatRecursIsOffered(t *testing.T) {
 	k := take(t, "Hive 3. Bar 7 hunny.", "Hive 5. Bar 2 hunny.")
 	o := options(k)

@@ -2,6 +2,7 @@ package command
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -65,14 +66,11 @@ func (d *desk) Teach(heard, said string) error {
 	return d.store.SetSetting(slipsSetting, slips)
 }
 
-// Meet makes a parser that knows the hives, where one of them is news.
+// Meet makes a parser that knows the hives, where one of them is news. Of those that no confirmed
+// record is about it knows nothing, and does not say so.
 func (d *desk) Meet(hives []string) (news []string, err error) {
-	for _, hive := range hives {
-		if !d.parser.Knows(hive) {
-			news = append(news, hive)
-		}
-	}
-	if len(news) == 0 {
+	unknown := slices.DeleteFunc(slices.Clone(hives), d.parser.Knows)
+	if len(unknown) == 0 {
 		return nil, nil
 	}
 	parser, err := parserFor(d.store)
@@ -80,7 +78,7 @@ func (d *desk) Meet(hives []string) (news []string, err error) {
 		return nil, err
 	}
 	d.parser = parser
-	return news, nil
+	return slices.DeleteFunc(unknown, func(hive string) bool { return !d.parser.Knows(hive) }), nil
 }
 
 // slipsSetting holds how often which mishearing was corrected.

@@ -48,6 +48,9 @@ func TestConfirmedHiveIsKnown(t *testing.T) {
 	if got := d.Parse(&later)[0].Hive; got != "" {
 		t.Errorf("before anybody confirmed it the hive is %q", got)
 	}
+	if news, err := d.Meet([]string{"brindle"}); len(news) > 0 || err != nil {
+		t.Errorf("before anybody confirmed it, news are %q, %v", news, err)
+	}
 	records[0].State = colony.Confirmed
 	if err := s.Save(records[0]); err != nil {
 		t.Fatal(err)
