@@ -40,6 +40,9 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 // afterPlant reports whether the word at token i is a plant or a colour, after which hives are
 // called, and a bar with its number follows: "this is thistle bar one eggs".
 func (r *reader) afterPlant(toks []token, i int) bool {
+	if i > longestGreeting {
+		return false
+	}
 	m := r.lex.matcher.longest(toks, i, nil)
 	if m.end != i+1 || !m.kinds.meet(calledAfter) && !toks[i].lists.has(plantNames) {
 		return false
@@ -50,7 +53,7 @@ func (r *reader) afterPlant(toks []token, i int) bool {
 		}
 	}
 	k := i + 1
-	for k < len(toks) && toks[k].pause <= comma && r.says(toks[k], "um", "uh", "er") {
+	for k < len(toks) && toks[k].pause <= comma && r.says(toks[k], hesitations...) {
 		k++
 	}
 	return k+1 < len(toks) && (r.barNouns.has(toks[k].id) && r.saysNumber(&toks[k+1]) || r.isNumber(&toks[k]) && r.handOver(toks, k))
@@ -60,7 +63,7 @@ func (r *reader) afterPlant(toks []token, i int) bool {
 func (r *reader) leadingUp(toks []token, i int) string {
 	said := " "
 	for k := max(0, i-5); k < i; k++ {
-		if r.says(toks[k], "uh", "um", "er", "eh", "like") {
+		if r.says(toks[k], hesitations...) || r.says(toks[k], "eh", "like") {
 			continue
 		}
 		if k > 0 && toks[k].start == toks[k-1].end {
@@ -74,13 +77,19 @@ func (r *reader) leadingUp(toks []token, i int) string {
 // fromOutset reports whether nothing has been told before token i but greetings: no bar, and no more
 // words than a greeting has.
 func (r *reader) fromOutset(toks []token, i int) bool {
+	if i > longestGreeting {
+		return false
+	}
 	for k := range toks[:i] {
 		if r.barNouns.has(toks[k].id) {
 			return false
 		}
 	}
-	return i <= 12
+	return true
 }
+
+// longestGreeting is the number of words before the first hive is named, at most.
+const longestGreeting = 12
 
 // unheardOf reports whether a token is a word that no rule knows and that may be a name: "banjo", not
 // "unbelievably".

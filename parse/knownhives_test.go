@@ -3,7 +3,6 @@ package parse
 import (
 	"strings"
 	"testing"
-	"time"
 
 	"barwise/colony"
 )
@@ -69,7 +68,7 @@ func TestKnownHiveOfALaterPage(t *testing.T) {
 // TestOwnHives holds that the names that a keeper taught are known, and that a parser without them does not
 // know them.
 func TestOwnHives(t *testing.T) {
-	note := &colony.Note{Text: "grumpy has eggs on bar three", Given: time.Date(2026, 6, 7, 10, 0, 0, 0, time.UTC)}
+	note := &colony.Note{Text: "grumpy has eggs on bar three", Given: may14}
 	taught, err := New(colony.OwnWords{Hives: []string{"Grumpy"}})
 	if err != nil {
 		t.Fatal(err)

@@ -53,7 +53,7 @@ func (l *lexicon) legendOf(note string) *legend {
 	}
 	rows := codedRows(note, letters)
 	eachLine(note, func(from, to int) {
-		if slices.Contains(rows, int32(from)) || isStrip(note[from:to], letters) {
+		if _, coded := slices.BinarySearch(rows, int32(from)); coded || isStrip(note[from:to], letters) {
 			key.strips = append(key.strips, [2]int{from, to})
 		}
 	})

@@ -180,7 +180,7 @@ func (r *reader) weighTurn(toks []token, i, end int) int {
 // ledToInSpeech reports the same as ledTo over what speakers put before a name: "started with um juniper".
 func (r *reader) ledToInSpeech(toks []token, i int) bool {
 	for k := i; k > 0; k-- {
-		if !r.says(toks[k-1], "um", "uh", "er") {
+		if !r.says(toks[k-1], hesitations...) {
 			return toks[k].pause == none && r.ledTo(toks[:k+1], k)
 		}
 	}
@@ -191,7 +191,7 @@ func (r *reader) ledToInSpeech(toks []token, i int) bool {
 // booming", "babcia um babcia is weak".
 func (r *reader) saidTwice(toks []token, i int) bool {
 	k := i + 1
-	for k < len(toks) && toks[k].pause <= comma && r.says(toks[k], "um", "uh", "er", "though", "and", "well", "now") {
+	for k < len(toks) && toks[k].pause <= comma && (r.says(toks[k], hesitations...) || r.says(toks[k], "though", "and", "well", "now")) {
 		k++
 	}
 	if k+1 >= len(toks) || toks[k].pause > comma || r.text[toks[k].start:toks[k].end] != r.text[toks[i].start:toks[i].end] {

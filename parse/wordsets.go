@@ -21,3 +21,6 @@ var comparing = []string{"than", "like", "not", "as", "another", "every"}
 
 // onTheBar tell that something is on the bar in hand: "she's on this one".
 var onTheBar = []string{"on it", "on here", "on there", "on this one", "on that one"}
+
+// hesitations are what speakers say while they look for a name: "then um juniper".
+var hesitations = []string{"um", "uh", "er"}
