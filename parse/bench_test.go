@@ -74,6 +74,23 @@ func BenchmarkSlope(b *testing.B) {
 	}
 }
 
+// BenchmarkRepeated reads a page and ten of one line again and again: what is sought among all lines, or all
+// words before, shows in ns/byte that grow.
+func BenchmarkRepeated(b *testing.B) {
+	p := mustNew(b)
+	for _, of := range [...]struct{ what, line string }{{"bars in a list", "4 H\n5 H\n"}, {"plants", "clover "}, {"introductions", "this is banjo bar one eggs\n"}} {
+		for _, size := range []int{60_000, 600_000} {
+			note := &colony.Note{Text: strings.Repeat(of.line, size/len(of.line)), Given: may14}
+			b.Run(fmt.Sprintf("%s/%dKB", of.what, size/1000), func(b *testing.B) {
+				for b.Loop() {
+					p.Parse(note)
+				}
+				b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(len(note.Text)), "ns/byte")
+			})
+		}
+	}
+}
+
 func oneNote(b *testing.B, size int) *colony.Note {
 	var text strings.Builder
 	for _, note := range mixedNotes(b, size) {
