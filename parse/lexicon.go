@@ -17,15 +17,16 @@ type lexicon struct {
 	numbers       *numbers
 	dates         *dates
 	measures      *measures
-	mishearings   []suspects // by first word
-	nearDays      wordSet    // about, around: "the 20th" may follow, but no share
-	datedDeeds    wordSet    // fed, treated: a day may follow, but no share
-	hiveWords     wordSet    // hive, h: the name of one follows
-	numberedWords wordSet    // "no. 4" follows
-	linkWords     wordSet    // and, so: may join a sentence to the one before it
-	behindSo      wordSet    // far, is: "so" before it joins nothing
-	barNouns      wordSet    // bar, comb: numbers behind it are those of bars
-	givenNames    wordSet    // those of people
+	mishearings   []suspects         // by first word
+	sounds        map[wordID]float64 // the numbers that words sound like, which a series may call for
+	nearDays      wordSet            // about, around: "the 20th" may follow, but no share
+	datedDeeds    wordSet            // fed, treated: a day may follow, but no share
+	hiveWords     wordSet            // hive, h: the name of one follows
+	numberedWords wordSet            // "no. 4" follows
+	linkWords     wordSet            // and, so: may join a sentence to the one before it
+	behindSo      wordSet            // far, is: "so" before it joins nothing
+	barNouns      wordSet            // bar, comb: numbers behind it are those of bars
+	givenNames    wordSet            // those of people
 	columns       columns
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 

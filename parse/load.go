@@ -45,6 +45,7 @@ type mishearing struct {
 	After  []string `toml:"after"`
 	Not    []string `toml:"not"`    // words that must not follow
 	Unless []string `toml:"unless"` // words that must not stand before
+	Series bool     `toml:"series"` // it is a number that those beside it call for
 	Dotted bool     `toml:"dotted"` // a full stop must follow
 	Sure   bool     `toml:"sure"`   // no reading of the words as written fits a hive: not flagged
 	Why    string   `toml:"why"`
@@ -178,6 +179,9 @@ func decodeRules(name, data string) (ruleFile, error) {
 	for _, m := range f.Mishearing {
 		if len(m.Heard) == 0 || m.Said == "" || m.Why == "" || len(m.Yes) == 0 {
 			return f, fmt.Errorf("rules/%s: mishearing of %q: needs heard, said, why and yes", name, m.Said)
+		}
+		if m.Series && (len(m.Before) == 0 || len(m.After) == 0 || len(m.Not) == 0) {
+			return f, fmt.Errorf("rules/%s: mishearing of %q: in a series it needs before, after and not", name, m.Said)
 		}
 	}
 	return f, nil

@@ -60,6 +60,7 @@ type context struct {
 
 // addMishearings compiles the mishearings, of each first word the longest first.
 func (l *lexicon) addMishearings(list []mishearing) error {
+	l.sounds = map[wordID]float64{}
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
@@ -73,8 +74,13 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 			if len(c.words) == 0 || len(c.said) == 0 {
 				return fmt.Errorf("own word %q for %q: both need a word", h, m.Said)
 			}
-			c.number = l.numbers.of(c.said[0]).kind == unitWord
 			first := c.words[0]
+			if n := l.numbers.of(c.said[0]); n.kind == unitWord {
+				c.number = true
+				if m.Series {
+					l.sounds[first] = n.value
+				}
+			}
 			l.mishearings = grown(l.mishearings, first)
 			l.mishearings[first].add(c)
 		}
@@ -146,10 +152,10 @@ func (l *lexicon) numbersBars(toks []token, i int) bool {
 	return k >= 0 && k < i-1 && l.barNouns.has(toks[k].id)
 }
 
-// mend returns the tokens with what was meant, flagged, in place of misheard
+// mend returns the tokens of a text with what was meant, flagged, in place of misheard
 // words. Most lines have none, and come back as they are; others are appended to
 // room.
-func (l *lexicon) mend(toks []token, room *[]token) []token {
+func (l *lexicon) mend(text string, toks []token, room *[]token) []token {
 	start, out := len(*room), *room
 	from := 0 // of the tokens that are not yet handed on
 	for i := 0; i < len(toks); i++ {
@@ -162,7 +168,7 @@ func (l *lexicon) mend(toks []token, room *[]token) []token {
 		} else if len(out) > start {
 			before = &out[len(out)-1]
 		}
-		h := l.misheardAt(toks, i, before)
+		h := l.misheardAt(text, toks, i, before)
 		if h == nil {
 			continue
 		}
@@ -221,7 +227,7 @@ func (l *lexicon) pointsAtBar(toks []token, i int) bool {
 
 // misheardAt is what was misheard at token i, or nil; before is the token before
 // it as it was mended, nil at the start of the line.
-func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
+func (l *lexicon) misheardAt(text string, toks []token, i int, before *token) *heard {
 	second := idUnknown
 	if toks[i].pause >= colon && toks[i].lists&anyAnswer != 0 && before != nil && before.has(coloned|asked) && before.end > before.start {
 		return nil // "Nectar: n"
@@ -230,7 +236,7 @@ func (l *lexicon) misheardAt(toks []token, i int, before *token) *heard {
 		second = toks[i+1].id
 	}
 	for _, h := range l.mishearings[toks[i].id].heard {
-		if (h.second == idUnknown || h.second == second) && h.spelt(toks, i) && l.fitsAround(h.heard, toks, i, before) {
+		if (h.second == idUnknown || h.second == second) && h.spelt(toks, i) && l.fitsAround(h.heard, text, toks, i, before) {
 			return h.heard
 		}
 	}
@@ -256,7 +262,10 @@ func (h *heard) spelt(toks []token, i int) bool {
 
 // fitsAround reports whether a mishearing fits the words around those of it, which begin at token
 // i.
-func (l *lexicon) fitsAround(h *heard, toks []token, i int, before *token) bool {
+func (l *lexicon) fitsAround(h *heard, text string, toks []token, i int, before *token) bool {
+	if h.rule.Series {
+		return l.fitsSeries(h, text, toks, i, before)
+	}
 	n := len(h.words)
 	if before != nil && before.end == before.start && toks[i].has(capital) {
 		before = nil // the heading of a column

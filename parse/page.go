@@ -147,7 +147,7 @@ func (r *reader) lexRow(row row) lexedRow {
 	toks := r.toks[row.from:row.to]
 	r.addPauses(toks)
 	r.partLabels(toks)
-	toks = r.mend(toks, &r.room)
+	toks = r.mend(r.text, toks, &r.room)
 	if r.askAll {
 		markAll(toks)
 	}

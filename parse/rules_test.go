@@ -29,7 +29,7 @@ func lexed(p *Parser, text string) ([]item, *reader) {
 	r := newReader(p.lexicon)
 	r.start(&colony.Note{Text: text, Given: may14})
 	toks := r.split.tokens(nil, text, 0, blank)
-	toks = r.mend(toks, &[]token{})
+	toks = r.mend(text, toks, &[]token{})
 	return r.lex.items(toks, nil), r
 }
 
@@ -231,7 +231,7 @@ func mends(p *Parser, phrase string, m *mishearing) bool {
 		if len(done) > 0 {
 			before = &done[len(done)-1]
 		}
-		h := l.misheardAt(toks, i, before)
+		h := l.misheardAt(phrase, toks, i, before)
 		if h == nil {
 			done = append(done, toks[i])
 			i++
@@ -240,7 +240,7 @@ func mends(p *Parser, phrase string, m *mishearing) bool {
 		if h.rule.Said == m.Said && slices.Equal(h.rule.Heard, m.Heard) && h.rule.Why == m.Why {
 			return true
 		}
-		done = append(done, l.mend(toks[i:i+len(h.words)], &[]token{})...)
+		done = append(done, l.mend(phrase, toks[i:i+len(h.words)], &[]token{})...)
 		i += len(h.words)
 	}
 	return false
