@@ -205,6 +205,9 @@ var counted = setOf(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, 
 
 // counts reports whether the number counts the word behind it.
 func (n *bareNumber) counts() bool {
+	if n.next != nil && n.next.isWord2("either", "neither") {
+		return false // "no eggs on seven either"
+	}
 	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
 		return true // "two wee play cups"
 	}

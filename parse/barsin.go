@@ -38,6 +38,8 @@ func (r *reader) barsIn(c *clause) {
 			at = k + 1
 		case barsWanted(c.items, i, k) > 0:
 			at, c.mood = barsWanted(c.items, i, k), planned
+		case k > i+1 && plansMore(c, i, k):
+			at, c.mood = k, planned
 		default:
 			continue
 		}
@@ -94,6 +96,18 @@ func inAlone(items []item, i, bar int) bool {
 		return false
 	}
 	return bar+2 == len(items) || items[bar+2].pause >= comma || items[bar+2].is(kDate)
+}
+
+// plansMore reports whether more bars, counted at item i and named at item bar, are all that a plan
+// tells: "plan is two more bars on Thursday", "next job is two new bars".
+func plansMore(c *clause, i, bar int) bool {
+	lead := i - 1
+	if lead > 0 && c.items[lead].is(kBe) {
+		lead--
+	}
+	leads := lead >= 0 && c.items[lead].is(kPlan) && c.items[i].pause == none || i == 0 && c.mood == planned
+	after := at(c.items, bar+1)
+	return leads && at(c.items, bar).is(kBar) && (bar+1 == len(c.items) || after.pause >= comma || after.any4(kDate, kOn, kAnd, kBut))
 }
 
 // barsWanted is where it ends that bars are wanted, counted at item i and named at item bar:

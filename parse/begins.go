@@ -60,6 +60,8 @@ func (r *reader) runsInto(items []item, i int) bool {
 	switch {
 	case it.is(kNow) && i+2 < len(items) && next.is(kIf) && next.pause == none && (items[i+2].text == "you" || strings.HasPrefix(next.text, "if you")):
 		return true // "larvae on bar six now if you ever see that"
+	case it.is(kIf) && prev.is(kNow) && i == 2 && items[0].is(kName):
+		return true // "hive eleven now if I can find my glasses"
 	case it.is(kAnd) && r.foundInPast(items[i+1:]) && ifYou(items[:i]):
 		return true // "you can see them if you hold it up to the sun and the queen was on six"
 	case it.is(kAnd) && prev.is(kUnsure) && next.is(kDo) && r.rule(next, kDo).Form == "todo":

@@ -39,11 +39,14 @@ func (s *scan) stageMatters(i int) bool {
 }
 
 // cellsGoOn: in "swarm cells: b6 2 capped, b9 3 capped" a count and a stage on a
-// further bar are cells again.
+// further bar are cells again, and so at the head of the next line, "and bar eight one capped".
 func (s *scan) cellsGoOn(i int) bool {
-	prev := s.at(i - 1)
-	return s.headed && prev != nil && barNumber(prev) && s.r.spokeOf.cells == s.r.sentenceNo && s.r.lastCells != nil && len(s.found) == 0 &&
-		(s.at(i+1) == nil || s.at(i+1).pause >= comma)
+	prev, next := s.at(i-1), s.at(i+1)
+	if !s.headed || prev == nil || !barNumber(prev) || s.r.lastCells == nil || len(s.found) > 0 {
+		return false
+	}
+	near := s.r.spokeOf.cells == s.r.sentenceNo || i > 1 && s.at(i-2).is(kBars) && s.r.spokeOf.cells == s.r.sentenceNo-1
+	return near && (next == nil || next.pause >= comma || next.is(kAnd))
 }
 
 // cellsAdded: "two sealed queen cells. Also one charged" counts cells of another stage
@@ -123,6 +126,7 @@ func (s *scan) cellStage(i int) {
 	}
 	if s.num != nil && s.cellsGoOn(i) {
 		s.countedStage(i, stage).kind = r.lastCells.kind
+		r.spokeOf.cells = r.sentenceNo
 		return
 	}
 	if s.num != nil && s.cellsAdded(i) {

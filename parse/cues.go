@@ -58,7 +58,7 @@ func (r *reader) cueDay(c *clause, k int) bool {
 	switch {
 	case c.when != nil:
 		return false
-	case it.day.ago && r.placedBefore(c, k), c.next(k).text == "'s":
+	case it.day.ago && (r.placedBefore(c, k) || stemsFrom(c, k)), c.next(k).text == "'s":
 		return true
 	}
 	c.when = &it.day
@@ -74,6 +74,12 @@ func (r *reader) cueDay(c *clause, k int) bool {
 		c.mood, c.cue = planned, r.quote(it) // "Back on Thursday to check"
 	}
 	return true
+}
+
+// stemsFrom reports whether the day at item k tells how old a thing is that is there today: "white dot from
+// last year", "bar two has honey from last autumn".
+func stemsFrom(c *clause, k int) bool {
+	return k > 1 && c.items[k-1].is(kFrom) && c.items[k-1].pause == none && c.items[k-2].any4(kDot, kColour, kContent, kComb)
 }
 
 // twofoldBefore reports whether the deed before the day at item k may be one to come: "put two
@@ -428,12 +434,29 @@ func (r *reader) plainWhen(c *clause, k int) bool {
 	if text != "when" && text != "once" && text != "as soon as" && text != "until" && text != "whenever" {
 		return false
 	}
+	if k == 0 && r.regretted(c.items[0].start) {
+		return false
+	}
 	for i := range c.items {
 		if c.items[i].any(kPlan, kWill) && c.items[i].text != "'d" || c.items[i].is(kDate) && c.items[i].day.ahead {
 			return false
 		}
 	}
 	return true
+}
+
+// regretted reports whether what is told right before a place in the sentence should have been done, and
+// so what follows with "when" was so then: "should have treated when there was no brood".
+func (r *reader) regretted(at int32) bool {
+	should := false
+	for i := range r.told {
+		it := &r.told[i]
+		if it.start >= at {
+			break
+		}
+		should = it.is(kUndone) && strings.HasSuffix(it.text, " have") || should && it.pause == none && !it.anyOf(joiners)
+	}
+	return should
 }
 
 // doesFollow reports whether a deed that is not done follows the cue.

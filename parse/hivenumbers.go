@@ -183,6 +183,9 @@ func (r *reader) loneNumber(items []item, i int) bool {
 	if (spelt || r.text[sign.end] == '.') && !ofOther && sign.pause >= stop && behind.is(kBe) && temperTold(items, i+3) {
 		return true // "Number four is cross"
 	}
+	if spelt && sign.pause >= blank && !r.front.words.has(r.hiveID) && (i+2 == len(items) || behind.pause >= line || behind.pause == none && behind.any4(kBees, kBar, kLeaf, kSky)) {
+		return true // "okay number nine they're packed", the first that is said
+	}
 	several := r.manner.severalHives && sign.pause >= stop || len(r.names) > 0 && sign.pause >= line
 	return several && spelt && (labels && i+2 < len(items) || behind.is(kBe)) || spelt && r.front.words.has(r.hiveID) && r.numberInTurn(items, i)
 }

@@ -277,10 +277,8 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 	name := next.text
 	labelled := items[i].colon && items[i].pause >= stop && (i+2 == len(items) || items[i+2].pause >= comma) // "Hive: Fig"
 	single := len(name) == 1 && name[0] >= 'a' && name[0] <= 'z'
-	letterA := next.has(capital) || i+2 < len(items) && items[i+2].pause == none && (items[i+2].any4(kBe, kHave, kThen, kBars) || items[i+2].text == "queenright" || items[i+2].text == "queenless") // "hive a has", not "opened the hive a bit"
-	letterA = letterA || r.letterSettled(items, i+2) || i+2 == len(items) || items[i+2].pause >= comma || i+3 < len(items) && items[i+2].is(kQueen) && items[i+3].any(kSeen, kUnseen)
 	numbered := i+2 < len(items) && items[i+2].start == next.end && items[i+2].is(kNum) // "elder hive b1-2 honey"
-	if single && !numbered && name != "i" && (name != "a" || letterA || (i == 0 || items[i].pause >= line || !items[i-1].is(kArt)) && r.hivesOfPage().otherLetter) && (next.pause == none || labelled) {
+	if single && !numbered && name != "i" && (name != "a" || r.letterA(items, i+1) || (i == 0 || items[i].pause >= line || !items[i-1].is(kArt)) && r.hivesOfPage().otherLetter) && (next.pause == none || labelled) {
 		return name, true
 	}
 	if numbered && (name == "b" || name == "f") {
@@ -294,15 +292,6 @@ func (r *reader) nameAfter(items []item, i int, word string) (string, bool) {
 		return name, true
 	}
 	return "", false
-}
-
-// letterSettled reports whether what stands at item k, behind "hive a", shows that a letter was said: the
-// speaker asks for it or makes sure, "hive a, is it, yeah, a", or goes on to a bar, "hive a bar three eggs".
-func (r *reader) letterSettled(items []item, k int) bool {
-	if k+1 >= len(items) || items[k].pause > none {
-		return false
-	}
-	return items[k].any(kAsk, kYes) || items[k].is(kBar) && items[k+1].pause == none && barNumber(&items[k+1])
 }
 
 // spokenName reports whether the word behind "hive" is a name that a recogniser wrote

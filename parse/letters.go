@@ -164,3 +164,26 @@ func (r *reader) letterList(items []item, i int) bool {
 	}
 	return false
 }
+
+// behindLetter are the kinds of words that stand behind the letter of a hive, and never behind "a".
+var behindLetter = setOf(kBe, kHave, kThen, kBars, kPron, kThere)
+
+// letterA reports whether the "a" at item i, behind "hive", is its letter: "hive a has", "hive a they are
+// calm", not "opened the hive a bit".
+func (r *reader) letterA(items []item, i int) bool {
+	if items[i].has(capital) || i+1 == len(items) || items[i+1].pause >= comma || r.letterSettled(items, i+1) {
+		return true
+	}
+	next := &items[i+1]
+	return next.pause == none && (next.anyOf(behindLetter) || next.text == "queenright" || next.text == "queenless") ||
+		i+2 < len(items) && next.is(kQueen) && items[i+2].any(kSeen, kUnseen)
+}
+
+// letterSettled reports whether what stands at item k, behind "hive a", shows that a letter was said: the
+// speaker asks for it or makes sure, "hive a, is it, yeah, a", or goes on to a bar, "hive a bar three eggs".
+func (r *reader) letterSettled(items []item, k int) bool {
+	if k+1 >= len(items) || items[k].pause > none {
+		return false
+	}
+	return items[k].any(kAsk, kYes) || items[k].is(kBar) && items[k+1].pause == none && barNumber(&items[k+1])
+}

@@ -266,7 +266,7 @@ func (r *reader) mitesCounted(c *clause, mite, method int) (*quantity, *item) {
 				it.used = true
 				return &quantity{}, it
 			}
-			if it.is(kNum) && !it.n.share && !it.n.article && !r.beesCount(c, k) {
+			if it.is(kNum) && !it.n.share && !it.n.ordinal && !it.n.article && !r.beesCount(c, k) {
 				return &it.n, it
 			}
 			if it.any3(kDo, kBars, kContent) {

@@ -58,6 +58,9 @@ func (s *scan) countsMore(k int) bool {
 	another := it.text == "another"
 	if more != nil && more.pause == none && (more.isWord3("more", "others", "further") || another && more.text == "one") {
 		another, more = true, s.at(k+2)
+		if these := s.at(k + 3); more != nil && more.is(kOf) && these != nil && these.isWord3("those", "these", "them") {
+			more = s.at(k + 4) // "bar seven two more of those"
+		}
 	}
 	return another && (more == nil || more.pause >= comma)
 }

@@ -31,6 +31,7 @@ var placings = [...]placing{
 	{setOf(kContent), none, barsAt.leadsToMore},
 	{setOf(kStage, kCellKind), comma, barsAt.endsCells},
 	{setOf(kStage, kCellKind), none, barsAt.endsCells},
+	{setOf(kStage), none, barsAt.endsCounted},
 	{setOf(kSeen, kQueen, kQueenIs, kDot), comma, barsAt.ends},
 	{setOf(kShe), none, barsAt.whereSheWas},
 	{setOf(kComb), none, barsAt.endsComb},
@@ -104,6 +105,11 @@ func (b barsAt) endsFinding() bool { return b.ends() && b.segmentFinding(b.items
 // swarm cells, sealed, bar 6", "QC sealed b5".
 func (b barsAt) endsCells() bool {
 	return b.endsAnew() && (labelledCells(b.items[:b.i]) || b.i > 1 && b.items[b.i-2].is(kCell))
+}
+
+// endsCounted: "one charged bar six", cells of which the line before told.
+func (b barsAt) endsCounted() bool {
+	return b.i == 2 && b.before(2).is(kNum) && b.before(2).n.whole() && b.ends()
 }
 
 // endsPattern: "the sealed brood is spotty, bars 5 and 7".

@@ -240,6 +240,9 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 // or the subject.
 func (r *reader) seenHere(c *clause, i, noun int) bool {
 	inView := c.items[i].lists.has(queenInView)
+	if inView && hersOnly(c, i) {
+		return false
+	}
 	if inView || noun < 0 {
 		return inView || r.herself(c) || r.seenAgain(c, i)
 	}
@@ -257,6 +260,16 @@ func (r *reader) seenHere(c *clause, i, noun int) bool {
 		}
 	}
 	return true
+}
+
+// behindSheIs are the kinds of words that stand behind "that's her" where it is she herself.
+var behindSheIs = setOf(kBars, kOn, kColour, kDot, kQueenIs, kSeen, kAnd, kThere, kPlace, kBar, kArt, kBut, kThen, kHave, kSide)
+
+// hersOnly reports whether "that's her" at item i points at a thing of hers: "that's her third round of
+// brood".
+func hersOnly(c *clause, i int) bool {
+	next := c.next(i)
+	return strings.HasSuffix(c.items[i].text, " her") && strings.HasPrefix(c.items[i].text, "that") && next.pause == none && next.kinds != kinds{} && !next.anyOf(behindSheIs) && !next.isWord5("down", "up", "over", "right", "again")
 }
 
 // seenAgain: "Queen: released today; seen later, bar 5" goes on about her, as does "She has settled

@@ -43,7 +43,7 @@ func (r *reader) mendAt(items []item, k int) ([]item, bool) {
 	case it.text == "hang on" && cellsHang(items, k):
 		it.kinds, it.says = setOf(kOn), senseless
 	case it.is(kRepair) && r.answersSelf(items, k):
-		it.kinds, it.says = setOf(kYes), senseless
+		it.kinds, it.says, it.pause = setOf(kYes), senseless, max(it.pause, comma)
 	case it.is(kComb) && r.noComb(items, k):
 		items[k+1].pause = items[k-1].pause
 		return slices.Delete(items, k-1, k+1), true

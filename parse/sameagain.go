@@ -185,6 +185,9 @@ func (s *scan) same(i int) {
 	if next := s.at(i + 1); next != nil && next.pause == none && next.any3(kWord, kDate, kBar) && !(ofBar && next.is(kWord) && !r.isWord(next, r.wordsOf[likenesses]...)) && !next.isWord5("both", "as", "for", "again", "three") {
 		return // "the same day"
 	}
+	if prev := s.at(i - 1); it.text == "do" && prev != nil && it.pause == none && prev.any5(kPron, kNo, kBees, kShe, kAdv) {
+		return // "I never do", and no ditto
+	}
 	if saysSoOf(it) || s.dittoFor(i) {
 		s.soAre(i)
 		return

@@ -13,7 +13,7 @@ const longestReply = 5
 // place of the verb that asks, and so does nothing of a yes.
 func (r *reader) selfAsked(items []item) []item {
 	turnedAbout(items)
-	askedAloud(items)
+	r.askedAloud(items)
 	for k := 1; k < len(items); k++ {
 		if !items[k-1].asked || items[k].pause < stop {
 			continue
@@ -65,12 +65,23 @@ func turnedAbout(items []item) {
 
 // askedAloud parts a question from its answer where speech has no marks: "did I see the
 // queen no I did not and I looked on all of them".
-func askedAloud(items []item) {
+func (r *reader) askedAloud(items []item) {
 	for ask := range items {
-		if !items[ask].is(kAsk) || ask > 0 && items[ask].pause == none && items[ask-1].anyOf(notAsked) {
+		if !items[ask].is(kAsk) {
 			continue
 		}
-		for k := ask + 2; k+2 < len(items) && k <= ask+longestReply && items[k].pause == none; k++ {
+		if r.tagged(items, ask) {
+			continue
+		}
+		told := ask > 0 && items[ask].pause == none && items[ask-1].anyOf(notAsked)
+		for k := ask + 1; k+1 < len(items) && k <= ask+longestReply && items[k].pause == none; k++ {
+			if items[k].is(kYes) && items[k+1].pause == none && items[k+1].anyOf(seenToBe) {
+				items[ask].pause, items[k-1].asked, items[k].pause = max(items[ask].pause, stop), true, stop // "bar four is that yeah eggs", "is that honey no it's nectar"
+				break
+			}
+			if told || k < ask+2 || k+2 >= len(items) {
+				continue
+			}
 			if items[k].is(kNo) && strings.HasPrefix(items[k+1].text, "no ") {
 				items[k-1].asked, items[k].pause, items[k+1].pause = true, stop, stop // "has anyone been stung no no stings"
 				break
@@ -85,6 +96,27 @@ func askedAloud(items []item) {
 		}
 	}
 }
+
+// tagged reports whether a question hangs on what was said and asks nothing, "that's supersedure isn't it one
+// capped cell on bar four", and parts what comes behind it.
+func (r *reader) tagged(items []item, k int) bool {
+	tag, next := &items[k], at(items, k+1)
+	if k == 0 || tag.pause > comma || tag.asked || !strings.HasPrefix(tag.text, "isn't ") {
+		return false
+	}
+	ends := k+1 == len(items) || next.pause > none || next.is(kBars)
+	if !ends && !r.wholeFinding(items, k+1) {
+		return false
+	}
+	tag.kinds = setOf(kAdv)
+	if !ends {
+		next.pause = comma
+	}
+	return true
+}
+
+// seenToBe are the kinds of words that tell at once what a thing in question is.
+var seenToBe = setOf(kContent, kStage, kCell, kCellKind, kSign, kAmount)
 
 // replyEnd is the item behind the verb of an answer, and its denial.
 func replyEnd(items []item, k int) int {

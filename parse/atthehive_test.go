@@ -1,0 +1,33 @@
+package parse
+
+import "testing"
+
+// TestAtTheHive reads what is said with a comb in the hand: asked and answered, counted on, pointed
+// at.
+func TestAtTheHive(t *testing.T) {
+	for _, c := range []struct{ said, want string }{
+		{"okay number seven er they are packed in here\nbar four eggs", "bars.4.eggs=yes hive=7 strength.word=strong"},
+		{"right so hive a um i did a sugar roll of 300 bees and got six mites", "hive=a mites.bees=300 mites.count=6 mites.method=sugar"},
+		{"hive a er they're gentle", "hive=a temper.score=4"},
+		{"two sealed supersedure cells bar four\none charged bar nine", "bars.4.queen_cells.capped=yes bars.4.queen_cells.capped.count=2 bars.4.queen_cells.capped.kind=supersedure bars.9.queen_cells.charged=yes bars.9.queen_cells.charged.count=1"},
+		{"bar six one charged queen cell\nand bar eight one capped so they are off soon", "bars.6.queen_cells.charged=yes bars.6.queen_cells.charged.count=1 bars.8.queen_cells.capped=yes bars.8.queen_cells.capped.count=1"},
+		{"bar five a queen cell bar six two more of those", "bars.5.queen_cells.any=yes bars.5.queen_cells.any.count=1 bars.6.queen_cells.any=yes bars.6.queen_cells.any.count=2"},
+		{"bar three is that no wait is that eggs yeah eggs lots of eggs", "bars.3.eggs=yes bars.3.eggs.amount=much"},
+		{"bar two is that honey no it's nectar on one side", "bars.2.nectar=yes bars.2.nectar.side=one"},
+		{"that's emergency isn't it one capped emergency cell on bar six", "bars.6.queen_cells.capped=yes bars.6.queen_cells.capped.count=1 bars.6.queen_cells.capped.kind=emergency"},
+		{"it's warm isn't it bar two pollen", "bars.2.pollen=yes"},
+		{"bar four eggs yes i'm holding it up to the light", "bars.4.eggs=yes"},
+		{"should have fed them when stores were low and i didn't", ""},
+		{"hive ten now if i can get the lid off bar three honey", "bars.3.honey=yes hive=10"},
+		{"queen's on four blue dot from last year", "queen.bar=4 queen.colour=blue queen.marked=yes queen.seen=yes"},
+		{"bar two has honey from last autumn", "bars.2.honey=yes"},
+		{"plan is two more bars on saturday", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"next job is three new bars", "plans.add_bar=yes plans.add_bar.count=3"},
+		{"bar five eggs\nbar six the same\nbar seven has a gap\ni can't find the queen i never do", "bars.5.eggs=yes bars.6.eggs=yes? queen.seen=no"},
+		{"no eggs on bar two no eggs on three either", "bars.2.eggs=no bars.3.eggs=no"},
+		{"oh bar six that's her yellow dot", "queen.bar=6 queen.colour=yellow queen.marked=yes queen.seen=yes"},
+		{"that's her best pattern yet", ""},
+	} {
+		readsAs(t, "at the hive", c.said, c.want)
+	}
+}
