@@ -32,7 +32,7 @@ func (r *reader) bareBar(items []item, i int, before []item) bool {
 		return false
 	case i == 0 && r.barLines.listed, r.laid.endOf(i) > 0:
 		return true
-	case n.pairOpens(), n.rangeOpens(), n.risingTold(), n.lineAlone(), n.placesRise(), n.asMany():
+	case n.pairOpens(), n.rangeOpens(), n.spanOpens(), n.risingTold(), n.lineAlone(), n.placesRise(), n.asMany():
 		return true
 	case n.herBar():
 		return true

@@ -2,8 +2,18 @@ package parse
 
 import "strings"
 
-// Bars told by their numbers alone behind what is on them: "capped brood twelve down to nine",
-// "sealed honey ten eleven and twelve".
+// Bars told by their numbers alone behind what is on them, "capped brood twelve down to nine", "sealed
+// honey ten eleven and twelve", and those counted down before it, "eleven through nine full of honey".
+
+// spanOpens reports whether the number begins a range that is counted down, with what is on its bars behind.
+func (n *bareNumber) spanOpens() bool {
+	it, far, what := &n.items[n.i], at(n.items, n.i+2), at(n.items, n.i+3)
+	if n.prev != nil && it.pause < stop && !n.prev.any5(kContent, kComb, kSide, kPlace, kPattern) {
+		return false
+	}
+	counted := barNumber(it) && n.next != nil && n.dashOrTo(n.next) && barNumber(far) && far.pause == none && far.n.hi == 0 && !far.n.ordinal && far.n.lo < it.n.lo
+	return counted && what.pause == none && what.any3(kContent, kComb, kFull) && !strings.Contains(what.text, "egg")
+}
 
 // spanBehind reports whether the number begins a range in words behind what is on it: "sealed brood nine
 // down to six", "eggs from three up to five".

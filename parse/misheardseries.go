@@ -28,6 +28,8 @@ func (l *lexicon) fitsSeries(h *heard, text string, toks []token, i int, before 
 		return left.known && l.endsSeries(h, text, toks, i, left)
 	case right.at+1 < len(toks) && h.not.fits(l, &toks[right.at+1], false, false):
 		return false // "on for five days"
+	case !left.known && right.direct && !right.heard && l.numbers.of(toks[i].id).kind != toWord && l.countsOn(text, toks, v, right):
+		return true // "thirteen bars for five and six capped brood"
 	case left.known:
 		return l.fitsBetween(toks[i], v, left, right)
 	case !h.before.fits(l, before, h.before.start, toks[i].pause >= colon):
@@ -38,6 +40,12 @@ func (l *lexicon) fitsSeries(h *heard, text string, toks []token, i int, before 
 		return false // "for five days of rain"
 	}
 	return !right.heard && steps(v, right.value)
+}
+
+// countsOn reports whether two numbers go on from v by one each.
+func (l *lexicon) countsOn(text string, toks []token, v float64, next besides) bool {
+	last := l.beside(text, toks, next.at, 1)
+	return last.known && !last.heard && !last.ranges && steps(v, next.value) && last.value-next.value == next.value-v
 }
 
 // fitsBetween reports whether v lies between two numbers of a series, a step from one of them. A word
