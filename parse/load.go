@@ -43,6 +43,7 @@ type mishearing struct {
 	Said   string   `toml:"said"`
 	Before []string `toml:"before"`
 	After  []string `toml:"after"`
+	Then   []string `toml:"then"`   // and those of which one must stand behind the word that follows
 	Not    []string `toml:"not"`    // words that must not follow
 	Unless []string `toml:"unless"` // words that must not stand before
 	Series bool     `toml:"series"` // it is a number that those beside it call for

@@ -43,6 +43,7 @@ type heard struct {
 	words         []wordID
 	said          []wordID
 	before, after *context
+	then          *context // of the word behind the next
 	not, unless   *context
 	number        bool // a number was said
 	dotted        bool // a full stop must follow
@@ -64,7 +65,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
-			c := &heard{rule: m, dotted: m.Dotted, before: l.context(m.Before), after: l.context(m.After), not: l.context(m.Not), unless: l.context(m.Unless)}
+			c := &heard{rule: m, dotted: m.Dotted, before: l.context(m.Before), after: l.context(m.After), then: l.context(m.Then), not: l.context(m.Not), unless: l.context(m.Unless)}
 			for w := range strings.FieldsSeq(h) {
 				c.words = l.graph.asRead(c.words, w)
 			}
@@ -284,6 +285,9 @@ func (l *lexicon) fitsAround(h *heard, text string, toks []token, i int, before 
 		return false // "bar 12 is half drawn, brood on five bars" is no drone brood
 	}
 	if h.after != nil && !(h.after.comma && next != nil && next.pause == comma) && !h.after.fits(l, next, h.after.end, next != nil && next.pause >= colon) {
+		return false
+	}
+	if h.then != nil && (i+n+1 >= len(toks) || toks[i+n].pause > none || !h.then.fits(l, &toks[i+n+1], false, false)) {
 		return false
 	}
 	if h.number && (l.numbers.of(toks[i].id).kind == toWord && l.countsBar(toks, i) || l.pointsAtBar(toks, i)) {

@@ -61,10 +61,17 @@ func (l *lexicon) fitsBetween(t token, v float64, left, right besides) bool {
 }
 
 // endsSeries reports whether the word at token i is the last number of a series before what is on its
-// bars: "six seven ate capped honey", "bars three for pollen".
+// bars: "six seven ate capped honey", "bars three for pollen", "bars three and for there's grubs".
 func (l *lexicon) endsSeries(h *heard, text string, toks []token, i int, left besides) bool {
 	v := l.numbers.of(h.said[0]).value
-	if left.heard || !left.direct || !steps(left.value, v) || i+1 == len(toks) || !h.after.fits(l, &toks[i+1], false, false) {
+	if left.heard || left.ranges || !steps(left.value, v) || i+1 == len(toks) {
+		return false
+	}
+	next := &toks[i+1]
+	if !left.direct {
+		return next.pause > none || h.after.fits(l, next, false, false) || h.unless != nil && !h.unless.fits(l, next, false, false)
+	}
+	if !h.after.fits(l, next, false, false) {
 		return false
 	}
 	first := l.beside(text, toks, left.at, -1)
