@@ -41,7 +41,7 @@ func (r *reader) tellsCombsByNumber(toks []token) bool {
 			continue
 		}
 		q, _ := r.numbers.read(r.text, toks, i+1)
-		if q.lo > maxBar || toks[i+1].has(coloned) || i > 0 && toks[i].pause == none && r.numberedWords.has(toks[i-1].id) || !r.saidOfComb(toks, i+2) {
+		if q.lo > maxBar || toks[i+1].has(coloned) || i > 0 && toks[i].pause == none && r.numberedWords.has(toks[i-1].id) || !r.saidOfComb(toks, i+2) || r.openedNumber(toks, i) {
 			return false
 		}
 		combs = true

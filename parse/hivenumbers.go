@@ -70,7 +70,7 @@ func (r *reader) tellsByNumber(toks []token) bool {
 		} else if r.text[t.end] != '.' && !n.has(coloned) && !r.says(*t, "number") || i > 0 && t.pause == none && r.numberedWords.has(toks[i-1].id) && !r.hiveWords.has(toks[i-1].id) {
 			continue // "no 4 bars", "bar no. 4"
 		}
-		if i == 0 && i+2 < len(toks) && toks[i+2].pause >= colon && r.talksOfHive(toks, i+2, nextSentences) || r.namedNumber(toks, i) || i > 0 && t.pause == none && r.text[t.end] == '.' && t.has(capital) && toks[i-1].lists.has(visits) {
+		if i == 0 && i+2 < len(toks) && toks[i+2].pause >= colon && r.talksOfHive(toks, i+2, nextSentences) || r.namedNumber(toks, i) || r.openedNumber(toks, i) || i > 0 && t.pause == none && r.text[t.end] == '.' && t.has(capital) && toks[i-1].lists.has(visits) {
 			return true // "I only opened No. 3"
 		}
 		switch number := r.text[n.start:n.end]; first {
@@ -146,6 +146,64 @@ func (r *reader) namedNumber(toks []token, i int) bool {
 		return true // "Number 5: I opened twenty drone cells"
 	}
 	return toks[i].pause >= stop && toks[end].pause == comma && beFollows(toks, end) > end // "Number 4, by the compost, was observed"
+}
+
+// openedNumber reports whether the number whose sign is token i is that of the hive with which a
+// note that names none begins: "Got to number four at last.", "I had the lid off number one.",
+// "Number six this evening, sheep being done."
+func (r *reader) openedNumber(toks []token, i int) bool {
+	if !r.says(toks[i], "number") || i >= r.rows[0].to || r.namedByWord(toks, false) {
+		return false
+	}
+	for stops, k := 0, 1; k <= i; k++ {
+		if toks[k].pause >= stop {
+			stops++
+		}
+		if stops > 1 {
+			return false
+		}
+	}
+	end := i + 2
+	ends := end == len(toks) || toks[end].pause > none
+	timed := !ends && (r.says(toks[end], "again", "today", "tonight", "this", "finally", "first", "before", "after", "with", "while", "since", "because", "for") || r.says(toks[end], "at") && end+1 < len(toks) && r.says(toks[end+1], "last"))
+	if r.holdsBrood(toks, end) {
+		return false
+	}
+	if i > 0 && toks[i].pause == none && !(timed && r.says(toks[i-1], "and", "but", "so")) {
+		return (ends || timed) && r.leadsToOpened(toks, i) && r.talksOfHive(toks, end, nextSentences)
+	}
+	return timed && r.talksOfHive(toks, end, nextSentences)
+}
+
+// holdsBrood reports whether brood or food is told in the sentence that goes on at token k, as of a bar:
+// "Got to number four at last, full of honey".
+func (r *reader) holdsBrood(toks []token, k int) bool {
+	for ; k < len(toks) && toks[k].pause < stop; k++ {
+		if r.lex.matcher.longest(toks, k, nil).kinds.meet(setOf(kContent, kStage)) {
+			return true
+		}
+	}
+	return false
+}
+
+// leadsToOpened reports whether the words before token i tell of getting to a hive or into it: "got
+// round to", "the lid off", "had a look in at".
+func (r *reader) leadsToOpened(toks []token, i int) bool {
+	if r.opensBefore(toks, i) {
+		return true
+	}
+	if !r.says(toks[i-1], "to", "off", "at", "in", "into", "on", "through", "over") {
+		return false
+	}
+	for k := i - 2; k >= 0 && k > i-6; k-- {
+		if toks[k].lists.has(visits) || r.says(toks[k], "got", "get", "getting", "round", "came") {
+			return true
+		}
+		if toks[k+1].pause > none {
+			return false
+		}
+	}
+	return false
 }
 
 // labelledNumber reports whether a number with its sign stands behind the word for a

@@ -20,7 +20,7 @@ func (s *scan) settle(waiting []*finding) {
 		case s.headed:
 			f.bars = r.bars
 		case f.class == ofComb && (!f.present || f.rule == "all-stages") && !s.here && r.onlyHers(): // "virgin queen on bar three, no eggs", "QS b4, BIAS"
-		case f.rule == "all-stages" && !s.here && s.at(0).pause >= stop && r.hersBefore(): // "Queen on bar 5, blue dot. BIAS."
+		case f.rule == "all-stages" && !s.here && s.at(0).pause >= stop && (!r.headedBars || r.hersBefore()): // "Chalkbrood on bar 5. BIAS.", "Queen on bar 5, blue dot. BIAS."
 		case !f.present && f.class == ofCells && (!r.headedBars || s.startsThere()) && !s.here: // "sealed brood on bars six to eight, no queen cells"
 		case s.deniedApart(f): // "capped brood on bars five and six, no eggs"
 		case r.inHand == noBar || len(r.bars) == 0:

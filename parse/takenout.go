@@ -149,6 +149,9 @@ func weighs(args []item) bool {
 // is for the keeper's table: "took ten and eleven for the house", "took the end bar for ourselves".
 func (f *fitting) toEat() bool {
 	for k := 1; k < len(f.args); k++ {
+		if f.args[k].isWord3("for harvest", "for the harvest", "for harvesting") && f.args[k].pause == none {
+			return true
+		}
 		if f.args[k-1].text != "for" || f.args[k-1].pause >= stop {
 			continue
 		}

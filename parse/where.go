@@ -249,12 +249,12 @@ func (s *scan) barsOfBefore(i int) bool {
 }
 
 // spreadOver reports whether the items from one to before another tell that what stands
-// before them lies over so many bars: "brood spread across six bars".
+// before them lies over so many bars: "brood spread across six bars", "brood in five bars".
 func (s *scan) spreadOver(from, to int) bool {
 	if from < to && s.at(from).isWord6("spread", "spreads", "stretches", "stretching", "runs", "running") {
 		from++
 	}
-	return from+1 == to && s.at(from).isWord4("over", "across", "along", "through")
+	return from+1 == to && s.at(from).isWord5("over", "across", "along", "through", "in")
 }
 
 // reaches are the findings that a place named behind them belongs to: back to
