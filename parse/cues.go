@@ -139,6 +139,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "all that remains of her mother's work"
 	case it.is(kSay) && atLarge(it.text) && !bareAhead(c.items[:k]):
 		return true // "two swarm cells mean that I must split"
+	case it.is(kTheirs) && k > 0 && ofUs(c.items, k-1):
+		return true // "I bought three hives from a farm"
 	case it.is(kTheirs) && r.hersByName(it):
 		return true // "Tansy is queenless. Her bees went for me"
 	case it.is(kTheirs) && k > 0 && c.items[k-1].text == "than":

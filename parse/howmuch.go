@@ -280,7 +280,7 @@ func (s *scan) full(i int) {
 		if !last.hasCover {
 			last.cover, last.hasCover = 1, true
 		}
-		if wall && last.brood() || last.cover == 1 && last.pattern == "" && strings.Contains(it.text, "full") && strings.HasSuffix(last.what, "brood") {
+		if wall && last.brood() || last.cover == 1 && last.pattern == "" && (strings.Contains(it.text, "full") || strings.HasSuffix(it.text, "edge to edge") || strings.HasSuffix(it.text, "end to end") || strings.HasSuffix(it.text, "corner to corner")) && strings.HasSuffix(last.what, "brood") {
 			last.pattern = "solid" // "capped brood full both sides"
 		}
 		last.items = append(last.items, it)

@@ -1,6 +1,10 @@
 package parse
 
-import "strings"
+import (
+	"strings"
+
+	"barwise/colony"
+)
 
 // onlyDate is the date of a clause that says no more: "on Saturday", before
 // "I'll add two bars", is the day of that.
@@ -130,7 +134,7 @@ func (r *reader) openingDay(c *clause) {
 		if it.day.past != it.day.future && r.today.Sub(on) > 180 {
 			return // "7 June" said in May is to come
 		}
-		r.today = on
+		r.newToday(on, it.day.weekday)
 		for _, b := range r.all {
 			b.at = atDay(b.at, on)
 			b.atFrom = "spoken day"
@@ -139,6 +143,26 @@ func (r *reader) openingDay(c *clause) {
 		r.opening = false
 		return
 	}
+}
+
+// newToday takes a day as that of the inspection, and reckons the others that the line tells from it:
+// "12 May. Hive 2 calm. Feed again in a week." A bare weekday may be that of something else that
+// was told, "after that talk on Thursday", and moves no other.
+func (r *reader) newToday(on colony.Date, weekday bool) {
+	moved := r.today != on && !weekday
+	r.today = on
+	if !moved {
+		return
+	}
+	toks := r.lex.toks
+	r.lex.toks = r.mended
+	for k := range r.items {
+		it, read := &r.items[k], figure{}
+		if it.is(kDate) && it.to > it.from && r.lex.figure(int(it.from), &read) == int(it.to) && read.kind == kDate {
+			it.day = read.day
+		}
+	}
+	r.lex.toks = toks
 }
 
 // verbal reports whether the clause tells of something that happened, so that

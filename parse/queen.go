@@ -240,7 +240,7 @@ func (r *reader) bareQNS(c *clause, i int) bool {
 // or the subject.
 func (r *reader) seenHere(c *clause, i, noun int) bool {
 	inView := c.items[i].lists.has(queenInView)
-	if inView && hersOnly(c, i) {
+	if inView && hersOnly(c, i) || r.seesOther(c, i) {
 		return false
 	}
 	if inView || noun < 0 {
@@ -270,6 +270,20 @@ var behindSheIs = setOf(kBars, kOn, kColour, kDot, kQueenIs, kSeen, kAnd, kThere
 func hersOnly(c *clause, i int) bool {
 	next := c.next(i)
 	return strings.HasSuffix(c.items[i].text, " her") && strings.HasPrefix(c.items[i].text, "that") && next.pause == none && next.kinds != kinds{} && !next.anyOf(behindSheIs) && !next.isWord5("down", "up", "over", "right", "again")
+}
+
+// seesOther reports whether the verb of seeing at item i has an object of its own that is not the
+// queen: "looked for her twice and found my glasses instead", "looked for her and found a wasp".
+func (r *reader) seesOther(c *clause, i int) bool {
+	k := i + 1
+	if k+1 >= len(c.items) || !c.items[i].isWord4("found", "saw", "spotted", "find") || c.items[k].pause > none || c.items[k+1].pause > none {
+		return false
+	}
+	next := &c.items[k+1]
+	if c.items[k].isWord4("my", "our", "his", "their") {
+		return !next.any5(kQueen, kQueenIs, kDot, kColour, kAdv)
+	}
+	return c.items[k].any(kArt, kNum) && next.any4(kSign, kCell, kContent, kBees) && !next.is(kQueen)
 }
 
 // seenAgain: "Queen: released today; seen later, bar 5" goes on about her, as does "She has settled

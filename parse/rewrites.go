@@ -52,6 +52,7 @@ var rewrites = []rewrite{
 	{all: setOf(kDo), any: countedOrWeighed, put: (*reader).deedLabels},
 	{all: setOf(kDo, kMeasure, kSubstance), amend: (*reader).feedOf},
 	{all: setOf(kDo), amend: (*reader).cameOut},
+	{all: setOf(kDo), put: (*reader).turnedOut},
 	{all: setOf(kMethod, kSubstance), amend: (*reader).sugarFor},
 	{all: setOf(kContent), amend: ofItems(plainNest)},
 	{all: setOf(kBar, kNum, kContent, kOf), amend: ofItems(barsCountedBehind)},

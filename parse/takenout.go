@@ -11,6 +11,8 @@ func (f *fitting) removeBar() bool {
 	switch {
 	case f.text == "came out":
 		return f.barCameOut()
+	case outTurned(f.text):
+		return f.outItCame()
 	case f.honeyTaken():
 		f.d.do = "harvest"
 		return true
@@ -166,4 +168,45 @@ func (f *fitting) toEat() bool {
 		return eaten
 	}
 	return false
+}
+
+// outItCame reports whether "out it came" is told of the bars in hand: "bar one is old and dark, so out
+// it came".
+func (f *fitting) outItCame() bool {
+	if strings.HasPrefix(f.text, "out they ") != (len(f.bars) > 1) || len(f.bars) == 0 || f.inHand == noBar || f.inHand == thisText || f.cellTalk {
+		return false
+	}
+	if (strings.HasSuffix(f.text, "came") || strings.HasSuffix(f.text, "went")) && (len(f.pre) == 0 || f.pre[len(f.pre)-1].text != "so") {
+		return false // "she drew the matchstick and out it came"
+	}
+	f.d.bars = slices.Clone(f.bars)
+	return true
+}
+
+// turnedOut puts "out it comes next time" as "need to … out it comes next time".
+func (r *reader) turnedOut(items []item) []item {
+	for i := 0; i < len(items); i++ {
+		it := &items[i]
+		if !it.is(kDo) || !outTurned(it.text) || strings.HasSuffix(it.text, "came") || strings.HasSuffix(it.text, "went") {
+			continue
+		}
+		end := i + 1
+		for end < len(items) && items[end].pause == none {
+			end++
+		}
+		if !hasAhead(items[i+1:end]) && !at(items[:end], i+1).isWord2("next time", "next visit") {
+			continue
+		}
+		plan := *it
+		plan.kinds, plan.says, plan.text = setOf(kPlan), r.planning, "need to"
+		it.pause = none
+		items = slices.Insert(items, i, plan)
+		i++
+	}
+	return items
+}
+
+// outTurned reports whether a verb is put behind what went out: "out it comes".
+func outTurned(verb string) bool {
+	return strings.HasPrefix(verb, "out it ") || strings.HasPrefix(verb, "out they ")
 }
