@@ -89,6 +89,26 @@ func (r *reader) barsToGo(items []item) {
 	}
 }
 
+// foodToGo puts "to be given" for food or medicine that is to go on at a day to come: "another litre of
+// syrup to go on Friday", "a kilo of fondant to follow on Tuesday".
+func (r *reader) foodToGo(items []item) {
+	for i := 1; i+1 < len(items); i++ {
+		to, verb := &items[i], &items[i+1]
+		if to.text != "to" || to.pause > none || verb.pause > none || !items[i-1].is(kSubstance) || !verb.isWord6("go", "follow", "come", "go on", "go in", "go into") {
+			continue
+		}
+		end := i + 2
+		for end < len(items) && end < i+5 && items[end].pause == none && items[end].any3(kOn, kWord, kArt) {
+			end++
+		}
+		if end == len(items) || items[end].pause > none || !items[end].is(kDate) && !items[end].isWord2("next time", "next visit") || hasKind(items[end:end+1], kDate) && !hasAhead(items[end:end+1]) {
+			continue
+		}
+		to.kinds, to.says, to.text = setOf(kPlan), r.planning, "to be"
+		verb.kinds, verb.says, verb.text = setOf(kDo), r.added, "given"
+	}
+}
+
 // inAlone reports whether "two new bars in", with the number at item i, the word for a bar at
 // item bar, is all that is told: "H4: calm, 2 bars in", "2 bars in today".
 func inAlone(items []item, i, bar int) bool {

@@ -171,12 +171,18 @@ func (r *reader) wouldHave(c *clause, at int) bool {
 	return false
 }
 
+// managed reports whether an adverb tells that what follows was done: "I had to remove it".
+func (r *reader) managed(it *item) bool {
+	rule := r.rule(it, kAdv)
+	return rule != nil && rule.Form == "managed"
+}
+
 // beforeVerb is the cue right before the verb, over adverbs.
 func (r *reader) beforeVerb(c *clause, at int) kind {
 	for k := at - 1; k >= 0 && k >= at-3; k-- {
 		it := &c.items[k]
 		switch {
-		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed", it.text == "did" && k > 0 && c.items[k-1].isWord2("i", "we"):
+		case r.managed(it), it.text == "did" && k > 0 && c.items[k-1].isWord2("i", "we"):
 			return kHave // "I had to remove it", "I did remove it": it was done
 		case it.is(kUndone):
 			return kUndone
@@ -206,7 +212,7 @@ func (r *reader) managedAsWell(c *clause, i int) bool {
 	}
 	for k := verb - 2; k >= 0; k-- {
 		switch it := &r.told[k]; {
-		case it.is(kAdv) && r.rule(it, kAdv).Form == "managed":
+		case r.managed(it):
 			return true
 		case it.any6(kPlan, kWill, kBe, kIf, kAsk, kNo) || it.any(kUndone, kUnsure) || it.is(kPron) && it.isWord4("i", "we", "you", "he") || it.is(kDate) && !it.day.today || r.told[k+1].pause > comma:
 			return false

@@ -45,6 +45,30 @@ var diaries = map[string][]saying{
 		{"Didn't look for the queen, eggs are good enough for me.", ""},
 		{"Two swarm cells on bar 7, open, larva in it.", "bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=2 bars.7.queen_cells.charged.kind=swarm"},
 	},
+	"food to go on": {
+		{"Another litre of syrup to go on Friday.", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-15"},
+		{"Thymol to go on tomorrow.", "plans.treat=yes plans.treat.what=thymol plans.treat.due=2026-05-15"},
+		{"A kilo of fondant to follow on Tuesday.", "plans.feed=yes plans.feed.amount=1 plans.feed.unit=kg plans.feed.what=fondant plans.feed.due=2026-05-19"},
+		{"More syrup to go with it.", ""},
+		{"Syrup to go on the shopping list for Friday.", ""},
+	},
+	"degrees and the sky": {
+		{"Hive 4, 18 and cloudy.", "hive=4 weather.temp_c=18 weather.sky=cloudy"},
+		{"A breezy evening, 14 and overcast.", "weather.temp_c=14 weather.wind=breezy weather.sky=overcast"},
+		{"I counted 18 and sunny it was.", "weather.sky=sunny"},
+	},
+	"how long since": {
+		{"Three weeks since I treated them.", "earlier.treated=yes earlier.treated.on=2026-04-23"},
+		{"It's been two weeks since I fed them.", "earlier.fed=yes earlier.fed.on=2026-04-30"},
+		{"Ten days since we saw the queen.", "earlier.queen_seen=yes earlier.queen_seen.on=2026-05-04"},
+		{"Three weeks since the last rain. Eggs on bar 3.", "bars.3.eggs=yes"},
+	},
+	"seen by others, and what a cell is like": {
+		{"The queen was shown to the beginners on bar five.", "queen.seen=yes queen.bar=5"},
+		{"She's about, though I'm blowed if I could find her.", "queen.seen=no"},
+		{"Bar five has a queen cell the size of a thimble, sealed.", "bars.5.queen_cells.capped=yes bars.5.queen_cells.capped.count=1"},
+		{"Bees on bars three to nine and thin on the rest.", ""},
+	},
 	"asides": {
 		{"Bar 3 is nectar (wet and shiny).", "bars.3.nectar=yes"},
 		{"Wet and windy. Bar 3 is nectar.", "weather.sky=rain weather.wind=windy bars.3.nectar=yes"},

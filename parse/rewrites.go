@@ -37,6 +37,7 @@ var rewrites = []rewrite{
 	{all: setOf(kDo, kTo), amend: (*reader).movesOn},
 	{all: setOf(kBar), list: 1 << going, put: (*reader).barsWent},
 	{all: setOf(kTo, kBar), amend: (*reader).barsToGo},
+	{all: setOf(kTo, kSubstance), amend: (*reader).foodToGo},
 	{all: setOf(kTo, kBar), when: namesHive, put: (*reader).barsTo},
 	{all: setOf(kPron, kDo), any: thing, amend: (*reader).fronted},
 	{all: setOf(kPron, kSeen), amend: (*reader).frontedSight},
@@ -65,6 +66,7 @@ var rewrites = []rewrite{
 	{when: mayAnswer, put: (*reader).answers},
 	{when: takesBack, put: (*reader).repair},
 	{all: setOf(kDur, kThen, kDo), put: (*reader).lookAfter},
+	{all: setOf(kDur), any: setOf(kDo, kSeen), amend: (*reader).sinceDone},
 	{list: 1 << inOrder, put: (*reader).respectively},
 	{any: unstopping, amend: (*reader).unstopped},
 }

@@ -102,3 +102,25 @@ func (r *reader) backToNow(items []item, i int) bool {
 	}
 	return false
 }
+
+// sinceDone puts "three weeks ago" for the time that has gone since something was done or seen: "three
+// weeks since I treated them", "it's ten days since we saw the queen".
+func (r *reader) sinceDone(items []item) {
+	for i := 0; i+3 < len(items); i++ {
+		it, since, who := &items[i], &items[i+1], &items[i+2]
+		if !it.is(kDur) || it.dur.hours || since.text != "since" || since.pause > none || who.pause > none || !who.isWord4("i", "we", "they", "she") {
+			continue
+		}
+		verb := i + 3
+		for verb+1 < len(items) && items[verb].pause == none && (items[verb].any(kAdv, kHave) || items[verb].isWord2("last", "first")) {
+			verb++
+		}
+		if !items[verb].any(kDo, kSeen) || items[verb].pause > none || items[verb].is(kDo) && r.rule(&items[verb], kDo).Form != "done" {
+			continue
+		}
+		day := both(it.dur.from(r.today, -1))
+		day.ago = true
+		it.kinds, it.says, it.details = setOf(kDate), senseless, &details{day: day}
+		since.kinds, since.says, since.text = setOf(kAdv), senseless, "ago"
+	}
+}

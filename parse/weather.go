@@ -58,6 +58,20 @@ func (r *reader) bareDegrees(c *clause) {
 	}
 }
 
+// degreesAnd: "Arvo look, 29 and sunny", "Hive 4, 18 and cloudy" have degrees behind a comma, before
+// "and" and the sky.
+func (r *reader) degreesAnd(c *clause) {
+	for k := range c.items {
+		it, sky := &c.items[k], c.next(k+1)
+		if !it.is(kNum) || it.used || it.pause < comma || !it.n.bare || !it.n.whole() || it.n.hi > 0 || it.n.lo > 45 || c.next(k).text != "and" || c.next(k).pause > none || !sky.is(kSky) || sky.pause > none || r.inList(ambiguousSkies, sky.text) {
+			continue
+		}
+		r.leaf("weather.temp_c", formatNumber(it.n.lo), "temperature", "", c.doubt, it)
+		it.used = true
+		return
+	}
+}
+
 // degreesAmid: "Overcast, 16, no wind" has degrees between the sky and the wind.
 func (r *reader) degreesAmid(c *clause) {
 	for k := 1; k < len(c.items); k++ {
@@ -80,6 +94,7 @@ func (r *reader) degreesAmid(c *clause) {
 func (r *reader) weather(c *clause) {
 	r.bareDegrees(c)
 	r.degreesAmid(c)
+	r.degreesAnd(c)
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used || it.any(kSky, kWind) && ofOtherDay(c, i) {
