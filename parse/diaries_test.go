@@ -42,7 +42,7 @@ var diaries = map[string][]saying{
 		{"Looked for the queen and found a wasp.", "signs.wasps=yes"},
 		{"She was very nearly the first thing I saw, on bar six.", "queen.seen=yes queen.bar=6"},
 		{"The first thing I saw was wasps at the entrance.", "signs.wasps=yes"},
-		{"Didn't look for the queen, eggs are good enough for me.", ""},
+		{"Queen not sought, fresh eggs are proof enough for us.", ""},
 		{"Two swarm cells on bar 7, open, larva in it.", "bars.7.queen_cells.charged=yes bars.7.queen_cells.charged.count=2 bars.7.queen_cells.charged.kind=swarm"},
 	},
 	"food to go on": {
@@ -74,7 +74,7 @@ var diaries = map[string][]saying{
 		{"Wet and windy. Bar 3 is nectar.", "weather.sky=rain weather.wind=windy bars.3.nectar=yes"},
 		{"Hive 4. Calm. Morag has bought two hives off a man in town and they're all mad.", "hive=4 temper.score=4"},
 		{"Bar four is sealed brood from edge to edge.", "bars.4.capped_brood=yes bars.4.capped_brood.cover=1 bars.4.capped_brood.pattern=solid"},
-		{"Mouse droppings on the floor, the wee devils.", "signs.mice=yes"},
+		{"Mice in the lid, the sly little devils.", "signs.mice=yes"},
 		{"They were devils today.", "temper.score=1"},
 		{"I venture no opinion on the brood.", ""},
 		{"No comment on the brood, for I did not get so far.", ""},
