@@ -81,6 +81,11 @@ var variants = []variant{
 	{"short forms", 368, replacing(` (did|does|do|is|are|was|were|has|have) not\b`, " ${1}n't", `\bI have\b`, "I've", `\bI will\b`, "I'll")},
 	{"dictated", 1084, spoken(dictated)},
 	{"dictated in words", 1081, spoken(func(n string) string { return dictated(inWords(n)) })},
+	{"a two misheard", 365, misheardOnce("two", "to")},
+	{"a too misheard", 392, misheardOnce("two", "too")},
+	{"a four misheard", 315, misheardOnce("four", "for")},
+	{"an eight misheard", 225, misheardOnce("eight", "ate")},
+	{"a one misheard", 405, misheardOnce("one", "won")},
 	{"um", 1254, replacing(`, `, ", um, ")},
 	{"so", 935, stopsAs(". So")},
 	{"and at stops", 936, stopsAs(". And")},
@@ -215,6 +220,19 @@ func spoken(rewrite func(string) string) func(string) string {
 			return note
 		}
 		return rewrite(note)
+	}
+}
+
+// misheardOnce puts what a recogniser may write for a word, once in a dictated note: in its middle.
+func misheardOnce(word, heard string) func(string) string {
+	alone := regexp.MustCompile(`\b` + word + `\b`)
+	return func(note string) string {
+		at := alone.FindAllStringIndex(note, -1)
+		if len(at) == 0 || note != strings.ToLower(note) {
+			return note
+		}
+		place := at[len(at)/2]
+		return note[:place[0]] + heard + note[place[1]:]
 	}
 }
 
