@@ -156,6 +156,7 @@ type desk struct {
 	fit      fitting
 	opener   opener
 	mention  mention
+	spoken   []spokenAt
 	scanner  scan
 	askAll   bool // for tests: nothing is passed by
 	spare    []*builder

@@ -7,7 +7,8 @@ import "strings"
 
 // spokenName is a word that running speech may tell of a hive.
 type spokenName struct {
-	weight int  // of what speaks for it
+	weight int  // of what speaks for it, as far as it was weighed
+	most   int  // that what was not may add
 	alone  bool // it can hardly be but a name
 	heads  bool // a line begins with it that tells of a hive
 }
@@ -25,19 +26,31 @@ func (n spokenName) isHive(sure, several bool) bool {
 	return several && mayHead
 }
 
+// spokenAt is a mention of such a word that is to be weighed.
+type spokenAt struct {
+	token int
+	most  int // that it may weigh
+}
+
 // toldInSpeech are names that running speech without capitals tells of hives: words that no rule knows, and
-// those that people have, of which enough is said that is said of hives.
+// those that people have, of which enough is said that is said of hives. Most notes of running speech have none:
+// what is said of a word is only weighed where it may be enough, or all is where one is sure.
 func (r *reader) toldInSpeech(toks []token) (names []string) {
 	r.introducedAt = nil
 	if r.front.marks&capital != 0 {
 		return nil
 	}
-	found := r.weighSpeech(toks)
+	found, left := r.mentionedInSpeech(toks)
 	several := r.linesHeaded(toks, found)
+	left = r.weighSpeech(toks, found, left, false)
 	sure := false
 	for _, n := range found {
 		sure = sure || n.weight > enough
 	}
+	if !sure && !several {
+		return nil
+	}
+	r.weighSpeech(toks, found, left, true)
 	for name, n := range found {
 		if n.isHive(sure, several) {
 			names = append(names, name)
@@ -46,27 +59,61 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 	return names
 }
 
-// weighSpeech weighs the words of running speech that may be names.
-func (r *reader) weighSpeech(toks []token) map[string]spokenName {
-	found := map[string]spokenName{}
-	introduced := false
+// mentionedInSpeech are the words of running speech that may be names, and where what speaks for them is to be weighed.
+func (r *reader) mentionedInSpeech(toks []token) (found map[string]spokenName, at []spokenAt) {
+	found, at = map[string]spokenName{}, r.spoken[:0]
 	for i := range toks {
-		begin, weight := r.introduced(toks, i, introduced), 2*enough
-		switch {
-		case begin >= 0:
-			introduced = true
-			r.introducedAt = append(r.introducedAt, toks[begin].start)
-		case r.mayBeCalled(toks, i):
-			begin, weight = i, r.weighSpoken(toks, i)
-		default:
+		begin := r.introduced(toks, i, len(r.introducedAt) > 0)
+		if begin < 0 && !r.mayBeCalled(toks, i) {
 			continue
+		}
+		introduced := begin >= 0
+		if !introduced {
+			begin = i
 		}
 		name := strings.ToLower(r.text[toks[begin].start:toks[i].end])
 		n := found[name]
-		n.weight, n.alone = n.weight+weight, n.alone || r.isNameAlone(&toks[i])
+		n.alone = n.alone || r.isNameAlone(&toks[i])
+		if introduced {
+			r.introducedAt = append(r.introducedAt, toks[begin].start)
+			n.weight += 2 * enough
+		} else {
+			at = append(at, spokenAt{i, r.mostSpoken(toks, i)})
+			n.most += at[len(at)-1].most
+		}
 		found[name] = n
 	}
-	return found
+	r.spoken = at
+	return found, at
+}
+
+// weighSpeech weighs the mentions of words that what is left of them may make sure, or all, and returns the others.
+func (r *reader) weighSpeech(toks []token, found map[string]spokenName, at []spokenAt, all bool) (left []spokenAt) {
+	left = at[:0]
+	for _, m := range at {
+		name := strings.ToLower(r.text[toks[m.token].start:toks[m.token].end])
+		n := found[name]
+		if !all && n.weight+n.most <= enough {
+			left = append(left, m)
+			continue
+		}
+		n.weight, n.most = n.weight+r.weighSpoken(toks, m.token), n.most-m.most
+		found[name] = n
+	}
+	return left
+}
+
+// mostSpoken is the most that what speaks for the word at token i may weigh.
+func (r *reader) mostSpoken(toks []token, i int) int {
+	most := enough
+	r.mention = mention{reader: r, toks: toks, i: i, end: i + 1}
+	if r.mention.given() {
+		most = 4 * enough
+	}
+	if r.saidTwice(toks, i) {
+		most += enough
+	}
+	return most
 }
 
 // linesHeaded marks the words with which lines begin that tell of a hive, and reports whether more than one of them
