@@ -49,7 +49,7 @@ func (l *lexicon) legendOf(note string) *legend {
 	}
 	letters := key.letters()
 	if key.usual = len(letters) == 0; key.usual {
-		letters = l.stripLetters()
+		letters = l.strokes.codes
 	}
 	rows := codedRows(note, letters)
 	eachLine(note, func(from, to int) {
@@ -103,18 +103,6 @@ func (key *legend) letters() (of []code) {
 		if !c.mark {
 			of = append(of, c)
 		}
-	}
-	return of
-}
-
-// stripLetters are the letters that stand for what is on a comb where no legend says so, as
-// where strokes join them.
-func (l *lexicon) stripLetters() (of []code) {
-	for letter, word := range l.strokes.Letters {
-		if word == "cb" || word == "sb" {
-			word = "capped brood"
-		}
-		of = append(of, code{short: strings.ToUpper(letter), long: word})
 	}
 	return of
 }

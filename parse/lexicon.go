@@ -44,6 +44,7 @@ type lexicon struct {
 // newLexicon makes ready what the rule files say; errors name the file and the rule.
 func newLexicon(f ruleFile) (*lexicon, error) {
 	l := &lexicon{words: newVocabulary(), rules: f.Rule, leadIns: f.LeadIn.Words, opposites: f.Opposite.Words, strokes: f.Stroke}
+	l.strokes.makeCodes()
 	l.words.addContractions(f.Contraction)
 	if err := l.addRules(); err != nil {
 		return nil, err

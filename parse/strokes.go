@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"maps"
 	"slices"
 	"strings"
 )
@@ -16,6 +17,19 @@ type strokes struct {
 	Not     []string          `toml:"not"`     // what means something else
 	Yes     []string          `toml:"yes"`
 	No      []string          `toml:"no"`
+
+	codes []code // what the letters stand for where no legend says so
+}
+
+// makeCodes makes codes of the letters for strips of bars, "1 H | 2 P | 3 E L".
+func (s *strokes) makeCodes() {
+	for _, letter := range slices.Sorted(maps.Keys(s.Letters)) {
+		word := s.Letters[letter]
+		if word == "cb" || word == "sb" {
+			word = "capped brood"
+		}
+		s.codes = append(s.codes, code{short: strings.ToUpper(letter), long: word})
+	}
 }
 
 func (s *strokes) whole() bool {
