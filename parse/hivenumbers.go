@@ -13,26 +13,26 @@ func (r *reader) namedByWord(toks []token, besides bool) bool {
 		return false
 	}
 	for i := range toks {
-		t := &toks[i]
-		if t.pause == none && i > 0 && (r.says(toks[i-1], "from", "off") || i > 1 && r.says(toks[i-1], "of") && r.says(toks[i-2], "out")) {
-			continue // "a bar out of hive 3" is given to one that may have another name
-		}
-		switch t.id {
+		named := false
+		switch t := &toks[i]; t.id {
 		case r.hiveID, r.colonyID:
-			if t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) && !(besides && toks[i-1].has(capital)) {
-				return true
-			}
+			named = t.has(coloned) && (t.id == r.hiveID || i+1 < len(toks) && toks[i+1].flags&(capital|digits) != 0) || r.hiveNameAt(toks, i+1) || t.id == r.hiveID && i > 1 && t.pause == none && r.wordNames(toks[i-1]) && !(besides && toks[i-1].has(capital))
 		case r.hvID:
-			if r.hiveNameAt(toks, i+1) {
-				return true
-			}
+			named = r.hiveNameAt(toks, i+1)
 		case r.hID:
-			if i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued) {
-				return true
-			}
+			named = i+1 < len(toks) && toks[i+1].pause <= comma && toks[i+1].has(digits) && toks[i+1].has(glued)
+		}
+		if named && !r.outOf(toks, i) {
+			return true
 		}
 	}
 	return false
+}
+
+// outOf reports whether what is told of comes out of the hive at token i: "a bar out of hive 3" is given to one
+// that may have another name.
+func (r *reader) outOf(toks []token, i int) bool {
+	return i > 0 && toks[i].pause == none && (r.says(toks[i-1], "from", "off") || i > 1 && r.says(toks[i-1], "of") && r.says(toks[i-2], "out"))
 }
 
 // hiveNameAt reports whether a hive's number, letter or name stands at token i.

@@ -94,8 +94,11 @@ const longestGreeting = 12
 // unheardOf reports whether a token is a word that no rule knows and that may be a name: "banjo", not
 // "unbelievably".
 func (r *reader) unheardOf(t *token) bool {
+	if t.id != idUnknown || t.lists != 0 || t.end-t.start < 3 || t.has(digits) {
+		return false
+	}
 	text := strings.ToLower(r.text[t.start:t.end])
-	if t.id != idUnknown || t.lists != 0 || len(text) < 3 || t.flags&digits != 0 || strings.ContainsAny(text, "#%°=/'-") {
+	if strings.ContainsAny(text, "#%°=/'-") {
 		return false
 	}
 	return !inflected(strings.TrimRight(text, "s"))

@@ -41,7 +41,7 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 		return nil
 	}
 	found, left := r.mentionedInSpeech(toks)
-	several := r.linesHeaded(toks, found)
+	several := r.linesHeaded(toks, found, true)
 	left = r.weighSpeech(toks, found, left, false)
 	sure := false
 	for _, n := range found {
@@ -50,6 +50,7 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 	if !sure && !several {
 		return nil
 	}
+	r.linesHeaded(toks, found, false)
 	r.weighSpeech(toks, found, left, true)
 	for name, n := range found {
 		if n.isHive(sure, several) {
@@ -117,8 +118,9 @@ func (r *reader) mostSpoken(toks []token, i int) int {
 }
 
 // linesHeaded marks the words with which lines begin that tell of a hive, and reports whether more than one of them
-// can hardly be but a name: so each hive has a line. Not of what is typed: words are there that no rule knows.
-func (r *reader) linesHeaded(toks []token, found map[string]spokenName) (several bool) {
+// can hardly be but a name, of which alone it may be asked: so each hive has a line. Not of what is typed: words are
+// there that no rule knows.
+func (r *reader) linesHeaded(toks []token, found map[string]spokenName, alone bool) (several bool) {
 	for i := range toks {
 		if toks[i].pause > none && toks[i].pause < line {
 			return false
@@ -126,11 +128,14 @@ func (r *reader) linesHeaded(toks []token, found map[string]spokenName) (several
 	}
 	first := ""
 	for i := range toks {
-		if !r.headsLine(toks, i) {
+		if !r.atHead(toks, i) {
 			continue
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[i].end])
 		n := found[name]
+		if alone && !n.alone || !r.headsLine(toks, i) {
+			continue
+		}
 		n.heads = true
 		found[name] = n
 		if n.alone {
@@ -141,11 +146,15 @@ func (r *reader) linesHeaded(toks []token, found map[string]spokenName) (several
 	return several
 }
 
-// headsLine reports whether a line that tells of a hive begins with the word at token i, which may be a name, or
-// with a word that turns to it. A plant must be said to have its turn: "quince first".
+// atHead reports whether a line begins with the word at token i, or with one that turns to it: "now juniper".
+func (r *reader) atHead(toks []token, i int) bool {
+	return i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
+}
+
+// headsLine reports whether the word at token i, at the head of a line, may be a name of which the line tells as of
+// a hive. A plant must be said to have its turn: "quince first".
 func (r *reader) headsLine(toks []token, i int) bool {
-	head := i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
-	if !head || toks[i].has(coloned) || !r.mayBeCalled(toks, i) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
+	if toks[i].has(coloned) || !r.mayBeCalled(toks, i) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
 		return false
 	}
 	return !r.isPlant(toks, i, i+1) || i+1 < len(toks) && r.says(toks[i+1], "first", "next", "now")
@@ -160,19 +169,27 @@ func (r *reader) isNameAlone(t *token) bool {
 // or a word that no rule knows alone.
 func (r *reader) mayBeCalled(toks []token, i int) bool {
 	t := &toks[i]
-	if _, leads := r.leadIns[r.text[t.start:t.end]]; leads {
-		return false // "second stop the quarry"
-	}
-	if r.isNameAlone(t) || t.id == idUnknown && r.saidTwice(toks, i) {
-		return true
-	}
-	if t.end-t.start < 4 || t.has(digits) || r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
+	if !r.isNameAlone(t) && !(t.id == idUnknown && r.saidTwice(toks, i)) && !r.isNameToo(toks, i) {
 		return false
 	}
-	if r.isPlant(toks, i, i+1) {
+	_, leads := r.leadIns[r.text[t.start:t.end]]
+	return !leads // "second stop the quarry"
+}
+
+// isNameToo reports whether the word at token i is a plant, and meant as no plant, or a word that no rule knows alone.
+func (r *reader) isNameToo(toks []token, i int) bool {
+	t, best := &toks[i], r.lex.matcher.longest(toks[:i+1], i, nil)
+	plant := t.lists.has(plantNames) || best.kinds.has(kPlant)
+	if !plant && (best.end > i || t.lists&^callable != 0) || t.end-t.start < 4 || t.has(digits) {
+		return false
+	}
+	if r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
+		return false
+	}
+	if plant {
 		return !r.meantAsWord(toks, i, i+1)
 	}
-	return t.lists&^callable == 0 && r.lex.matcher.longest(toks[:i+1], i, nil).end == i && !inflected(r.text[t.start:t.end])
+	return !inflected(r.text[t.start:t.end])
 }
 
 // callable are the lists of words after which hives are called too.
