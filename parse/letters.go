@@ -8,14 +8,18 @@ import (
 // letterNames are the letters by which the note names hives, "hive M", after which a
 // capital alone is the hive; never "I".
 func (r *reader) letterNames(toks []token) (names []string) {
-	names = append(r.letterHeads(toks), r.codeNames(toks)...)
+	at := capitalLetters(toks)
+	if len(at) == 0 {
+		return nil
+	}
+	names = append(r.letterHeads(toks, at), r.codeNames(toks, at)...)
 	if !r.onFront(r.hiveID, r.colonyID) {
 		return names
 	}
-	names = append(names, r.hiveCodes(toks)...)
-	for i := 1; i < len(toks); i++ {
+	names = append(names, r.hiveCodes(toks, at)...)
+	for _, i := range at {
 		t := &toks[i]
-		if t.end-t.start != 1 || !t.has(capital) || t.has(glued) || t.pause > none || toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID {
+		if i == 0 || t.has(glued) || t.pause > none || toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID {
 			continue
 		}
 		if name := strings.ToLower(r.text[t.start:t.end]); name != "i" && (name != "a" || i+1 == len(toks) || toks[i+1].pause > none || toks[i+1].lists.has(being)) {
@@ -23,9 +27,19 @@ func (r *reader) letterNames(toks []token) (names []string) {
 		}
 	}
 	if len(names) > 0 {
-		names = append(names, r.lettersWithin(toks)...)
+		names = append(names, r.lettersWithin(toks, at)...)
 	}
 	return names
+}
+
+// capitalLetters are the tokens of one letter with a capital.
+func capitalLetters(toks []token) (at []int) {
+	for i := range toks {
+		if t := &toks[i]; t.end-t.start == 1 && t.has(capital) {
+			at = append(at, i)
+		}
+	}
+	return at
 }
 
 // otherLetter reports whether a token behind "hive" is a letter other than "a", so that "hive
@@ -36,10 +50,10 @@ func (r *reader) otherLetter(t *token) bool {
 
 // lettersWithin are the letters behind "in", "to" or "from", by which a note that names its
 // hives so goes on without the word: "in hive D …, whereas in F …".
-func (r *reader) lettersWithin(toks []token) (names []string) {
-	for i := 1; i < len(toks); i++ {
+func (r *reader) lettersWithin(toks []token, at []int) (names []string) {
+	for _, i := range at {
 		t := &toks[i]
-		if t.end-t.start == 1 && t.has(capital) && !t.has(glued) && t.pause == none && !r.says(*t, "i", "a") && r.says(toks[i-1], "in", "to", "from") {
+		if i > 0 && !t.has(glued) && t.pause == none && !r.says(*t, "i", "a") && r.says(toks[i-1], "in", "to", "from") {
 			names = append(names, strings.ToLower(r.text[t.start:t.end]))
 		}
 	}
@@ -49,10 +63,13 @@ func (r *reader) lettersWithin(toks []token) (names []string) {
 // codeNames are codes of a letter and a number by which two hives or more are told at the heads
 // of sentences, "K1 strong. K2 weak", or one of which there is news, "Notes on T9". What
 // shorthand has for bars, hives or contents is none, but no sealed brood has a number.
-func (r *reader) codeNames(toks []token) (names []string) {
-	for i := 0; i+2 < len(toks); i++ {
+func (r *reader) codeNames(toks []token, at []int) (names []string) {
+	for _, i := range at {
+		if i+2 >= len(toks) {
+			break
+		}
 		t, number := &toks[i], &toks[i+1]
-		if t.end-t.start != 1 || !t.has(capital) || number.id != idNumber || !number.has(glued) || r.says(*t, "a", "f", "i") || r.shortLetter(r.strings.lower(r.text[t.start:t.end])) && !r.says(*t, "s") {
+		if number.id != idNumber || !number.has(glued) || r.says(*t, "a", "f", "i") || r.shortLetter(r.strings.lower(r.text[t.start:t.end])) && !r.says(*t, "s") {
 			continue
 		}
 		news := i > 0 && t.pause == none && toks[i-1].lists.has(visitLinks) && (i == 1 || toks[i-2].lists.has(visits) || r.says(toks[i-2], "notes"))
@@ -72,10 +89,13 @@ func (r *reader) codeNames(toks []token) (names []string) {
 // hiveCodes are the codes of a letter and a number behind the word for a hive: "Hive C7 first", "Hive
 // D2: calm". With more behind it, what a letter of shorthand stands before may be a bar: "Elder
 // hive B1-2 honey".
-func (r *reader) hiveCodes(toks []token) (names []string) {
-	for i := 1; i+1 < len(toks); i++ {
+func (r *reader) hiveCodes(toks []token, at []int) (names []string) {
+	for _, i := range at {
+		if i == 0 || i+1 == len(toks) {
+			continue
+		}
 		t, number, end := &toks[i], &toks[i+1], i+2
-		if toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID || t.end-t.start != 1 || !t.has(capital) || t.pause > none || number.id != idNumber || !number.has(glued) {
+		if toks[i-1].id != r.hiveID && toks[i-1].id != r.colonyID || t.pause > none || number.id != idNumber || !number.has(glued) {
 			continue
 		}
 		alone := end == len(toks) || toks[end].pause > none || toks[end].lists.has(being) || r.says(toks[end], "first", "next", "last", "again", "today", "and", "on", "with", "in", "at", "this", "then")
@@ -88,12 +108,9 @@ func (r *reader) hiveCodes(toks []token) (names []string) {
 
 // letterHeads are the letters from A on, two or more, that head what is told of a hive each:
 // "A: eggs on 3 … B: eggs on 4". In other letters shorthand has its labels.
-func (r *reader) letterHeads(toks []token) (names []string) {
-	for i := 0; i+1 < len(toks); i++ {
-		if t := &toks[i]; t.end-t.start != 1 || !t.has(capital) {
-			continue // as most
-		}
-		if letter := byte('a' + len(names)); r.letterHead(toks, i, letter) {
+func (r *reader) letterHeads(toks []token, at []int) (names []string) {
+	for _, i := range at {
+		if letter := byte('a' + len(names)); i+1 < len(toks) && r.letterHead(toks, i, letter) {
 			names = append(names, string(letter))
 		}
 	}

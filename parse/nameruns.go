@@ -38,28 +38,44 @@ func (r *reader) properRun(toks []token, i int) int {
 	if end > i {
 		return end
 	}
-	if r.placeName(toks, i) || r.epithet(toks, i) || r.monthInName(toks, i) {
-		end = i + 1 // "Top Terrace", "Old Tom"
-		if toks[end].lists.has(placesNear) && !r.mayName(toks, end) {
+	if i+1 < len(toks) && toks[i+1].has(capital) {
+		end = r.headOfRun(toks, i)
+		if end == i+1 && toks[end].lists.has(placesNear) && !r.mayName(toks, end) {
 			return end + 1 // "Compost Corner", and a corner elsewhere is a comb's
 		}
-	}
-	if end == i && ((r.capitalWithin(toks, i) && !r.deedWord(toks, i) || r.epithetWithin(toks, i)) && r.endsPair(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i)) {
-		end = i + 2 // "fed the Signal Box"
 	}
 	for end < len(toks) && end < i+3 && toks[end].has(capital) && (end == i || toks[end].pause == none && !toks[end].has(glued)) && (r.mayName(toks, end) || end > i && r.endsPair(toks, end)) {
 		end++
 	}
-	if end == i+1 && i > 0 && end < len(toks) && r.says(toks[i-1], "the") && toks[i].pause == none && toks[end].has(capital) && toks[end].pause == none && toks[end].lists.has(titles) {
-		end++ // "the Tin Lady"
-	}
 	if of := r.nameOf(toks, i, end); of > 0 {
 		return of
 	}
-	if end == i+1 && r.mayName(toks, i) && end < len(toks) && toks[i].pause >= line && toks[end].has(coloned) && toks[end].pause == none && !toks[end].has(glued) && r.mayName(toks, end) && r.lex.matcher.longest(toks, i, nil).end <= end {
-		end++ // "Lemon tree: quiet"
+	if end == i+1 && end < len(toks) && toks[end].pause == none && r.goesOnOddly(toks, i) {
+		end++
 	}
 	return end
+}
+
+// headOfRun is the end of what may begin a name of several words, the second of which has a capital, and would be
+// none by itself: "Old" in "Old Tom", "the Signal Box" whole; i where nothing does.
+func (r *reader) headOfRun(toks []token, i int) int {
+	if r.placeName(toks, i) || r.epithet(toks, i) || r.monthInName(toks, i) {
+		return i + 1 // "Top Terrace", "Old Tom"
+	}
+	if (r.capitalWithin(toks, i) && !r.deedWord(toks, i) || r.epithetWithin(toks, i)) && r.endsPair(toks, i+1) || r.pairWithin(toks, i) || r.titledHead(toks, i) {
+		return i + 2 // "fed the Signal Box"
+	}
+	return i
+}
+
+// goesOnOddly reports whether the word behind a name of one belongs to it that would not elsewhere: "the Tin Lady",
+// "Lemon tree: quiet".
+func (r *reader) goesOnOddly(toks []token, i int) bool {
+	next := &toks[i+1]
+	if i > 0 && toks[i].pause == none && next.has(capital) && next.lists.has(titles) && r.says(toks[i-1], "the") {
+		return true
+	}
+	return toks[i].pause >= line && next.has(coloned) && !next.has(glued) && r.mayName(toks, i) && r.mayName(toks, i+1) && r.lex.matcher.longest(toks, i, nil).end <= i+1
 }
 
 // nameOf is the end of a name of which the run at token i is the first part, "Rose of Sharon", "Bit of
@@ -326,8 +342,11 @@ func (r *reader) joinsOn(toks []token, k int) bool {
 // rankAlone reports whether a rank stands with no name behind it: "Captain is calm", and not "Captain Bell
 // is calm".
 func (r *reader) rankAlone(toks []token, i int) bool {
+	if !toks[i].has(capital) || !toks[i].lists.has(titles) {
+		return false
+	}
 	named := i+1 < len(toks) && toks[i+1].pause == none && toks[i+1].has(capital)
-	return toks[i].has(capital) && toks[i].lists.has(titles) && !named && r.says(toks[i], r.wordsOf[ranks]...)
+	return !named && r.says(toks[i], r.wordsOf[ranks]...)
 }
 
 // tradeKinds are the kinds of words of the trade that keepers write with capitals amid a sentence.
