@@ -250,6 +250,14 @@ func (m *matcher) longest(toks []token, i int, slots slotReader) match {
 	return best
 }
 
+// alone is the sense of a word by itself, whatever follows it.
+func (m *matcher) alone(word wordID) *sense {
+	if at := m.first(word); at >= 0 && m.states[at].says != nil {
+		return m.states[at].says
+	}
+	return senseless
+}
+
 // search goes on from the state at, behind token j-1, where best was found on the
 // way to it.
 func (m *matcher) search(toks []token, slots slotReader, at int32, j int, best match) match {

@@ -42,7 +42,7 @@ func (r *reader) meansNoMore(toks []token, i int) bool {
 	if !t.has(capital) && i > 0 && t.pause == none && r.says(toks[i-1], "a", "an", "some", "any", "no", "my", "your", "not", "n't") {
 		return false
 	}
-	return t.has(misspelt) || t.lists == 0 && !r.givenNames.has(t.id) && r.lex.matcher.longest(toks[:i+1], i, nil).end == i
+	return t.has(misspelt) || t.lists == 0 && !r.givenNames.has(t.id) && r.lex.matcher.alone(t.id) == senseless
 }
 
 // meantAsWord reports whether the words around a hive's name that is an everyday word too tell that it is
@@ -89,7 +89,7 @@ func (r *reader) amidWeather(toks []token, i, end int) bool {
 
 // tellsWeather reports whether a word tells the weather, or how warm it is.
 func (r *reader) tellsWeather(t token) bool {
-	return r.lex.matcher.longest([]token{t}, 0, nil).kinds.meet(weatherKinds) || r.isNumber(&t) || r.says(t, "degrees", "c", "f", "wind")
+	return r.lex.matcher.alone(t.id).kinds.meet(weatherKinds) || r.isNumber(&t) || r.says(t, "degrees", "c", "f", "wind")
 }
 
 // broughtFrom reports whether what is told before token i in its sentence is brought in from there, or flown

@@ -61,7 +61,7 @@ func (m *mention) callsOther(k int) bool {
 			return m.withinIt(j)
 		}
 		names := named && (j == k-1 || m.says(m.toks[j+1], "voted", "decided", "chose", "all"))
-		if !names && m.says(m.toks[j], m.wordsOf[otherMouths]...) || m.lex.matcher.longest(m.toks[:j+1], j, nil).kinds.has(kQueen) {
+		if !names && m.says(m.toks[j], m.wordsOf[otherMouths]...) || m.lex.matcher.alone(m.toks[j].id).kinds.has(kQueen) {
 			return true
 		}
 	}
@@ -78,7 +78,7 @@ func (m *mention) calledUp() bool {
 // isAThing reports whether a token is a word for what is found in a hive and has a name of its
 // own, as queens have: "a queen in the hive called Beatrix".
 func (r *reader) isAThing(toks []token, k int) bool {
-	return r.lex.matcher.longest(toks[:k+1], k, nil).kinds.meet(setOf(kQueen, kBees, kSign, kMite))
+	return r.lex.matcher.alone(toks[k].id).kinds.meet(setOf(kQueen, kBees, kSign, kMite))
 }
 
 // isHiveNoun reports whether a token is the word for a hive by itself.

@@ -325,7 +325,7 @@ func (m *mention) hasPart() bool {
 		return true
 	}
 	bar := m.i > 2 && m.isNumber(&m.toks[m.i-2]) && m.barNouns.has(m.toks[m.i-3].id)
-	return m.joined() && m.tells(ownSentence) && (bar || m.i > 1 && m.lex.matcher.longest(m.toks[:m.i-1], m.i-2, nil).kinds.has(kQueen))
+	return m.joined() && m.tells(ownSentence) && (bar || m.i > 1 && m.lex.matcher.alone(m.toks[m.i-2].id).kinds.has(kQueen))
 }
 
 // barsTaken reports whether a bar is told to be taken from the run: "harvested bar eight from Juniper".

@@ -18,17 +18,11 @@ func (r *reader) wordNames(t token) bool {
 	if t.lists.has(noNames) || r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
 		return false
 	}
-	return t.id == idUnknown || r.plantOrColour(t) || r.lex.matcher.longest([]token{t}, 0, nil).end == 0
+	return t.id == idUnknown || r.plantOrColour(t) || r.lex.matcher.alone(t.id) == senseless
 }
 
 func (r *reader) plantOrColour(t token) bool {
-	best := r.lex.matcher.longest([]token{t}, 0, nil)
-	for _, n := range best.rules {
-		if k := r.kindOf[n]; k == kPlant || k == kColour {
-			return true
-		}
-	}
-	return false
+	return r.lex.matcher.alone(t.id).kinds.meet(calledAfter)
 }
 
 // properRun is the end of a run of up to three words that may be a proper
@@ -134,7 +128,7 @@ func (r *reader) describes(toks []token, i int) bool {
 	if plain || !t.has(capital) || t.lists&(anyTitle|1<<feasts) != 0 || r.isCalendarWord(*t) || r.numbers.of(t.id).kind != notNumber || r.hiveWords.has(t.id) || r.allCapitals(toks, i, i+1) {
 		return false
 	}
-	best := r.lex.matcher.longest(toks[:i+1], i, nil)
+	best := r.lex.matcher.alone(t.id)
 	return !best.kinds.meet(grammarKinds) && !best.kinds.meet(tradeKinds) && !best.kinds.has(kDo)
 }
 
@@ -188,7 +182,7 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbered(toks, k) || t.lists&(1<<feasts|1<<personTitles) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) || r.says(t, r.wordsOf[peoples]...) {
 		return false
 	}
-	return !r.lex.matcher.longest(toks[:k+1], k, nil).kinds.meet(grammarKinds)
+	return !r.lex.matcher.alone(t.id).kinds.meet(grammarKinds)
 }
 
 // numbered reports whether a number is that of something: "Bar Seven", "Year Six".
@@ -261,8 +255,8 @@ func (r *reader) mayNameByKind(toks []token, i int) bool {
 	if t.id == idUnknown {
 		return true
 	}
-	best := r.lex.matcher.longest(toks[:i+1], i, nil)
-	if best.end == i {
+	best := r.lex.matcher.alone(t.id)
+	if best == senseless {
 		return true
 	}
 	homely := false
@@ -315,12 +309,12 @@ func (r *reader) reachedElsewhere(toks []token, i int) bool {
 
 // tradeWord reports whether a word is one of the trade.
 func (r *reader) tradeWord(toks []token, i int) bool {
-	return r.lex.matcher.longest(toks[:i+1], i, nil).kinds.meet(tradeKinds) || r.says(toks[i], "bee", "bees")
+	return r.lex.matcher.alone(toks[i].id).kinds.meet(tradeKinds) || r.says(toks[i], "bee", "bees")
 }
 
 // deedWord reports whether a word is a deed: "in Opened Juniper".
 func (r *reader) deedWord(toks []token, i int) bool {
-	return r.lex.matcher.longest(toks[:i+1], i, nil).kinds.has(kDo)
+	return r.lex.matcher.alone(toks[i].id).kinds.has(kDo)
 }
 
 // shortName reports whether a word of two letters may be a name: one with a capital and a vowel, of which the

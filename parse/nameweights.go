@@ -91,13 +91,13 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if toks[i+1].lists.has(placesNear) && !toks[i].lists.has(plainWords) && r.numbers.of(toks[i].id).kind == notNumber && r.dates.of(toks[i].id).kind == notDate {
 		return true // "Stone Lane has eggs"
 	}
-	best := r.lex.matcher.longest(toks[:i+1], i, nil)
+	best := r.lex.matcher.alone(toks[i].id)
 	for _, n := range best.rules {
 		if !ofPlaces.has(r.kindOf[n]) {
 			return false
 		}
 	}
-	return best.end > i
+	return best != senseless
 }
 
 // monthInName reports whether a month begins a name of two: "June Bug is still mean", "requeen June

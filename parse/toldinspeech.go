@@ -128,8 +128,8 @@ func (r *reader) linesHeaded(toks []token, found map[string]spokenName, alone bo
 	}
 	first := ""
 	for i := range toks {
-		if !r.atHead(toks, i) {
-			continue
+		if i > 1 && toks[i].pause < line && toks[i-1].pause < line || !r.atHead(toks, i) {
+			continue // as most
 		}
 		name := strings.ToLower(r.text[toks[i].start:toks[i].end])
 		n := found[name]
@@ -178,9 +178,9 @@ func (r *reader) mayBeCalled(toks []token, i int) bool {
 
 // isNameToo reports whether the word at token i is a plant, and meant as no plant, or a word that no rule knows alone.
 func (r *reader) isNameToo(toks []token, i int) bool {
-	t, best := &toks[i], r.lex.matcher.longest(toks[:i+1], i, nil)
+	t, best := &toks[i], r.lex.matcher.alone(toks[i].id)
 	plant := t.lists.has(plantNames) || best.kinds.has(kPlant)
-	if !plant && (best.end > i || t.lists&^callable != 0) || t.end-t.start < 4 || t.has(digits) {
+	if !plant && (best != senseless || t.lists&^callable != 0) || t.end-t.start < 4 || t.has(digits) {
 		return false
 	}
 	if r.numbers.of(t.id).kind != notNumber || r.dates.of(t.id).kind != notDate {
