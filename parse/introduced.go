@@ -15,7 +15,7 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 		return -1
 	}
 	begin := i
-	if i > 0 && t.pause == none && r.says(toks[i-1], r.wordsOf[nameEpithets]...) {
+	if i > 0 && t.pause == none && r.among(&toks[i-1], nameEpithets) {
 		begin--
 	}
 	if begin == 0 {
@@ -31,7 +31,7 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 		}
 	}
 	prev := toks[begin-1]
-	if !r.says(prev, r.wordsOf[turnWords]...) || r.says(prev, "and") || !given && !(others && r.unheardOf(t) && r.says(prev, "now", "then", "next")) {
+	if !r.among(&prev, turnWords) || r.says(prev, "and") || !given && !(others && r.unheardOf(t) && r.says(prev, "now", "then", "next")) {
 		return -1
 	}
 	return begin
@@ -107,7 +107,7 @@ func (r *reader) unheardOf(t *token) bool {
 // handOver reports whether the talk goes on at token k as behind the name of a hive: with a bar and
 // its number, the warmth, the weather, or with what is found in hives.
 func (r *reader) handOver(toks []token, k int) bool {
-	for n := 0; k < len(toks) && n < 4 && toks[k].pause <= comma && r.says(toks[k], r.wordsOf[behindIntroduced]...); n++ {
+	for n := 0; k < len(toks) && n < 4 && toks[k].pause <= comma && r.among(&toks[k], behindIntroduced); n++ {
 		k++
 	}
 	if k+1 >= len(toks) || toks[k].pause > comma {

@@ -31,6 +31,7 @@ type lexicon struct {
 	longestPlant  int // tokens in which the name of a plant may stand, no fewer
 
 	wordsOf            [listCount][]string // of the lists behind givenNames
+	likeOf             [listCount]likes    // what those are like
 	leadIns, opposites map[string][]string // the word tables of these names
 	strokes            strokes
 	known              knownHives
@@ -171,6 +172,7 @@ func (l *lexicon) addSets(f *ruleFile) {
 	l.nucID, l.splitID = l.words.add("nuc"), l.words.add("split")
 	for of := givenNames + 1; of < listCount; of++ {
 		l.wordsOf[of] = f.wordsOf(of)
+		l.likeOf[of] = likesOf(l.wordsOf[of])
 	}
 }
 

@@ -62,7 +62,7 @@ func (r *reader) meantAsWord(toks []token, i, end int) bool {
 
 // tellsDay reports whether a month or a day of the week stands where one does: "by june", "11 june".
 func (r *reader) tellsDay(toks []token, i, end int) bool {
-	if i > 0 && toks[i].pause == none && (r.says(toks[i-1], r.wordsOf[beforeDays]...) || r.isNumber(&toks[i-1])) {
+	if i > 0 && toks[i].pause == none && (r.among(&toks[i-1], beforeDays) || r.isNumber(&toks[i-1])) {
 		return true
 	}
 	return end < len(toks) && toks[end].pause == none && r.dates.of(toks[end].id).kind != notDate
@@ -149,7 +149,7 @@ var leadingPlants = setOf(kArt, kOn, kOf, kFrom, kTo, kAnd, kOr, kBring, kForage
 // turnedTo reports whether a word that turns to the next hive stands before the name at token i; one that joins
 // clauses as well does so only at the head of a sentence.
 func (r *reader) turnedTo(toks []token, i int) bool {
-	if i == 0 || toks[i].pause > none || !r.says(toks[i-1], r.wordsOf[turnWords]...) {
+	if i == 0 || toks[i].pause > none || !r.among(&toks[i-1], turnWords) {
 		return false
 	}
 	return i == 1 || toks[i-1].pause >= stop || !r.says(toks[i-1], "and", "so")

@@ -183,7 +183,7 @@ func (m *mention) hasKin() bool {
 
 // numbered reports whether the run ends in a word for what has numbers and is no hive: "Year Six".
 func (m *mention) numbered() bool {
-	return m.behindPause(none) && m.countsPlace(m.end) && m.says(m.toks[m.end-1], m.wordsOf[inSeries]...)
+	return m.behindPause(none) && m.countsPlace(m.end) && m.among(&m.toks[m.end-1], inSeries)
 }
 
 // countsPlace reports whether token k is a number that may be one of a series: "Two", "7".
@@ -266,7 +266,7 @@ func (m *mention) labels() bool { return m.labelsLine(m.toks, m.i, m.end) }
 // bees", "Garden diary, week 20".
 func (m *mention) titlesPaper() bool {
 	last := m.toks[m.end-1]
-	return m.i == 0 && m.end > m.i+1 && m.says(last, m.wordsOf[writings]...) && !m.is()
+	return m.i == 0 && m.end > m.i+1 && m.among(&last, writings) && !m.is()
 }
 
 func (m *mention) ownsYard() bool {
@@ -352,7 +352,7 @@ func (m *mention) toldAbout() bool {
 // its name says: "Juniper lives up to her name", "I put off Juniper, a colony that earns its name".
 func (m *mention) hasItsName() bool {
 	for k := m.end; k+2 < len(m.toks) && k < m.end+12 && m.toks[k].pause < stop && !m.toks[k].has(capital); k++ {
-		if !m.says(m.toks[k], m.wordsOf[earning]...) {
+		if !m.among(&m.toks[k], earning) {
 			continue
 		}
 		for j := k + 2; j < len(m.toks) && j < k+6 && m.toks[j].pause == none; j++ {
@@ -372,7 +372,7 @@ func (m *mention) myBest() bool {
 		return false
 	}
 	for last := k + 3; k+1 < len(m.toks) && k < last && m.toks[k+1].pause == none; k++ {
-		if m.says(m.toks[k+1], m.wordsOf[favourites]...) || m.toks[k+1].lists.has(verdicts) {
+		if m.among(&m.toks[k+1], favourites) || m.toks[k+1].lists.has(verdicts) {
 			return (k+2 == len(m.toks) || m.toks[k+2].pause > none || m.says(m.toks[k+2], "child", "layer", "girls", "producer", "of", "this", "now", "and", "hive", "colony")) && m.tells(nextSentences)
 		}
 	}

@@ -68,7 +68,7 @@ func (r *reader) unitedNear(toks []token, k int) bool {
 // no pause between.
 func (r *reader) saidBefore(toks []token, k, n int, of list) bool {
 	for j := k - 1; j >= 0 && j >= k-n && toks[j+1].pause == none; j-- {
-		if r.says(toks[j], r.wordsOf[of]...) {
+		if r.among(&toks[j], of) {
 			return true
 		}
 	}
@@ -110,7 +110,7 @@ func (r *reader) namesAThing(toks []token, k int) bool {
 // givesTime reports whether a while or a look is what a name was given.
 func (r *reader) givesTime(toks []token, end int) bool {
 	for k := end; k < len(toks) && k < end+4 && toks[k].pause == none; k++ {
-		if r.says(toks[k], r.wordsOf[givenTimes]...) {
+		if r.among(&toks[k], givenTimes) {
 			return true
 		}
 	}
@@ -147,7 +147,7 @@ func (r *reader) countsTheirs(toks []token, end int) bool {
 	for k+1 < len(toks) && k < end+4 && toks[k].pause == none && (r.says(toks[k], "both", "all", "last", "only", "other", "own", "half", "of") || r.numbers.of(toks[k].id).kind == unitWord) {
 		k++
 	}
-	return k > end+1 && toks[k].pause == none && r.says(toks[k], r.wordsOf[losses]...)
+	return k > end+1 && toks[k].pause == none && r.among(&toks[k], losses)
 }
 
 // contrasted reports whether what somebody has is told of nobody else's hive by the

@@ -6,7 +6,7 @@ package parse
 // tipsScale reports whether a name is told to weigh so much: "Feijoa came to 24 kilos",
 // "Otto went to 20 kg".
 func (r *reader) tipsScale(toks []token, end int) bool {
-	if end >= len(toks) || toks[end].pause > none || !r.says(toks[end], r.wordsOf[weighing]...) {
+	if end >= len(toks) || toks[end].pause > none || !r.among(&toks[end], weighing) {
 		return false
 	}
 	for k := end + 2; k < len(toks) && k < end+8 && toks[k].pause == none; k++ {
@@ -28,7 +28,7 @@ func (r *reader) ate(toks []token, end int) bool {
 	for k < len(toks) && k < end+3 && toks[k].pause == none && r.says(toks[k], "has", "have", "had", "'s", "already", "all", "nearly", "almost", "also", "only", "just", "now") {
 		k++
 	}
-	if k == len(toks) || toks[k].pause > none || !r.says(toks[k], r.wordsOf[eating]...) {
+	if k == len(toks) || toks[k].pause > none || !r.among(&toks[k], eating) {
 		return false
 	}
 	for last := k + 7; k < len(toks) && k < last && toks[k].pause == none; k++ {
@@ -46,7 +46,7 @@ func (r *reader) tookAsColony(toks []token, end int) bool {
 		return false
 	}
 	for k := end + 1; k < len(toks) && k < end+5 && toks[k].pause == none; k++ {
-		if r.says(toks[k], r.wordsOf[takenByColonies]...) || r.lex.matcher.longest(toks, k, nil).kinds.has(kSubstance) {
+		if r.among(&toks[k], takenByColonies) || r.lex.matcher.longest(toks, k, nil).kinds.has(kSubstance) {
 			return true
 		}
 	}
@@ -70,10 +70,10 @@ func (r *reader) droppedMites(toks []token, end int) bool {
 // fliesAsBees reports whether it is told of a name how its bees fly or forage: "Juniper flew
 // freely", and not "Concorde flew over".
 func (r *reader) fliesAsBees(toks []token, end int) bool {
-	if end+1 >= len(toks) || toks[end].pause > none || !r.says(toks[end], r.wordsOf[asBeesFly]...) {
+	if end+1 >= len(toks) || toks[end].pause > none || !r.among(&toks[end], asBeesFly) {
 		return false
 	}
-	return toks[end+1].pause > none || !r.says(toks[end+1], r.wordsOf[flownPast]...)
+	return toks[end+1].pause > none || !r.among(&toks[end+1], flownPast)
 }
 
 // ownsParts reports whether the sentence behind that of a name begins with something of
@@ -108,7 +108,7 @@ func (r *reader) barsPassed(toks []token, i, end int) (passed, sure bool) {
 	sure = from && end < len(toks) && toks[end].pause == none && r.says(toks[end], "to", "into")
 	for k := i - 2; k > 0 && k > i-9 && toks[k+1].pause == none; k-- {
 		sure = sure || !from && r.says(toks[k], "from", "of")
-		if !r.says(toks[k], r.wordsOf[passing]...) {
+		if !r.among(&toks[k], passing) {
 			continue
 		}
 		for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {
@@ -126,5 +126,5 @@ func (r *reader) saidThat(toks []token, i int) bool {
 	if i > 2 && toks[i-1].pause == none && r.says(toks[i-1], "that") {
 		i-- // and not "the one that Gerald minds"
 	}
-	return i > 1 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[thinking]...)
+	return i > 1 && toks[i].pause == none && r.among(&toks[i-1], thinking)
 }

@@ -71,7 +71,7 @@ func (r *reader) openedNote(toks []token, end int) bool {
 // time; the others will keep".
 func (r *reader) thisTime(toks []token, end int) bool {
 	k := end + 1
-	if end > 0 && r.says(toks[end-1], r.wordsOf[weatherNouns]...) {
+	if end > 0 && r.among(&toks[end-1], weatherNouns) {
 		return false // "Frost this morning, the bees were quiet"
 	}
 	if r.says(toks[end], "this") && k < len(toks) && toks[k].pause == none && r.says(toks[k], "time", "evening", "afternoon", "morning") {
@@ -112,7 +112,7 @@ func (r *reader) ranksName(toks []token, i, end int) bool {
 		end++
 	}
 	named := r.properRun(toks, end)
-	return end == i+1 && named > end && (named == len(toks) || toks[named].pause >= stop) && r.says(toks[i], r.wordsOf[favourites]...)
+	return end == i+1 && named > end && (named == len(toks) || toks[named].pause >= stop) && r.among(&toks[i], favourites)
 }
 
 // verbOfOne reports whether a token may be a verb of which one is the subject, by its ending,
@@ -248,9 +248,9 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 		return true // "Maud came with me"
 	case close && r.keepsBees(toks, end), close && r.actsAsPerson(toks, end), close && r.doesAsKeeper(toks, end), close && r.hisAre(toks, end):
 		return true
-	case i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[addressing]...):
+	case i > 0 && toks[i].pause == none && r.among(&toks[i-1], addressing):
 		return true // "I must ask Sarah"
-	case close && said(end, "for") && end+1 < len(toks) && r.says(toks[end+1], r.wordsOf[meals]...):
+	case close && said(end, "for") && end+1 < len(toks) && r.among(&toks[end+1], meals):
 		return true // "went round to Walter for tea"
 	case close && r.tellsOfKin(toks, end):
 		return true // "Margaret had us in fits over her brother's bees"
@@ -285,7 +285,7 @@ func (r *reader) isPerson(toks []token, i, end int) bool {
 // "Juniper and I are no longer on speaking terms".
 func (r *reader) relates(toks []token, k int) bool {
 	for last := k + 9; k < len(toks) && k < last && toks[k].pause < stop; k++ {
-		if r.says(toks[k], r.wordsOf[relations]...) {
+		if r.among(&toks[k], relations) {
 			return r.talksOfHive(toks, k, nextSentences)
 		}
 	}
@@ -301,7 +301,7 @@ func (r *reader) actsAsPerson(toks []token, end int) bool {
 	if r.says(toks[end], "did") {
 		return r.says(toks[end+1], "the")
 	}
-	return r.says(toks[end], r.wordsOf[noticing]...) && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
+	return r.among(&toks[end], noticing) && r.says(toks[end+1], "the", "a", "an", "her", "our", "it", "out", "one", "two", "three", "four", "five", "six")
 }
 
 // doesAsKeeper reports whether what keepers do, and no hive does, is told of a name: "Walter never
@@ -310,7 +310,7 @@ func (r *reader) doesAsKeeper(toks []token, end int) bool {
 	for end < len(toks) && toks[end].pause == none && r.says(toks[end], "never", "always", "also", "only", "just", "still", "usually", "even", "sometimes", "now") {
 		end++
 	}
-	return end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[keepersDo]...)
+	return end < len(toks) && toks[end].pause == none && r.among(&toks[end], keepersDo)
 }
 
 // hasHisOwn reports whether it is told of a name what hives of his own have: "Walter has nosema in two

@@ -61,7 +61,7 @@ func (m *mention) callsOther(k int) bool {
 			return m.withinIt(j)
 		}
 		names := named && (j == k-1 || m.says(m.toks[j+1], "voted", "decided", "chose", "all"))
-		if !names && m.says(m.toks[j], m.wordsOf[otherMouths]...) || m.lex.matcher.alone(m.toks[j].id).kinds.has(kQueen) {
+		if !names && m.among(&m.toks[j], otherMouths) || m.lex.matcher.alone(m.toks[j].id).kinds.has(kQueen) {
 			return true
 		}
 	}
@@ -128,7 +128,7 @@ func (m *mention) inBook() bool {
 		return false
 	}
 	k := m.end + 1
-	return m.says(m.toks[k], "the", "my", "our") && m.toks[k].pause == none && m.toks[k+1].pause == none && m.says(m.toks[k+1], m.wordsOf[labelled]...)
+	return m.says(m.toks[k], "the", "my", "our") && m.toks[k].pause == none && m.toks[k+1].pause == none && m.among(&m.toks[k+1], labelled)
 }
 
 // isTheHive reports whether an aside says of the run that it is the hive: "Big Kev today

@@ -1,6 +1,9 @@
 package parse
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+)
 
 // Labels that may name a hive: what stands behind one at the head of a line.
 
@@ -77,7 +80,7 @@ func (r *reader) dayBehind(toks []token, end int) int {
 // allCapitals reports whether a run is written in capitals.
 func (r *reader) allCapitals(toks []token, i, end int) bool {
 	text := r.text[toks[i].start:toks[end-1].end]
-	return len(text) > 2 && text == strings.ToUpper(text)
+	return len(text) > 2 && strings.IndexFunc(text, func(c rune) bool { return c != unicode.ToUpper(c) }) < 0
 }
 
 // listsPeople reports whether the names of people, and nothing of a hive, stand behind a

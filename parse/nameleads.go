@@ -1,5 +1,7 @@
 package parse
 
+import "math/bits"
+
 // lead is a way in which the words right before a run, or what stands around it, lead to a
 // hive's name.
 type lead struct {
@@ -105,15 +107,37 @@ var leads = [...]lead{
 	{weight: enough - 1, also: (*mention).titledAbout},
 }
 
-// holds reports whether a lead is there.
+// holds reports whether a lead is there whose last word is.
 func (l *lead) holds(m *mention) bool {
-	return (l.last == nil || m.before(1, l.last...)) && (l.first == nil || m.before(2, l.first...)) && (l.also == nil || l.also(m))
+	return (l.first == nil || m.before(2, l.first...)) && (l.also == nil || l.also(m))
 }
+
+const _ = uint(64 - len(leads)) // a bit each
+
+// leadsBehind are the leads, a bit each, that a word right before the run may make, and under no word those that any
+// may.
+var leadsBehind = func() map[string]uint64 {
+	behind := map[string]uint64{}
+	for k, l := range leads {
+		if l.last == nil {
+			behind[""] |= 1 << k
+		}
+		for _, word := range l.last {
+			behind[word] |= 1 << k
+		}
+	}
+	return behind
+}()
 
 // weighLead is what the words right before, and the ones they lean on, say.
 func (m *mention) weighLead() int {
-	for k := range leads {
-		if l := &leads[k]; l.holds(m) {
+	due := leadsBehind[""]
+	if m.i > 0 {
+		last := &m.toks[m.i-1]
+		due |= leadsBehind[m.strings.lower(m.text[last.start:last.end])]
+	}
+	for ; due != 0; due &= due - 1 {
+		if l := &leads[bits.TrailingZeros64(due)]; l.holds(m) {
 			return l.weight
 		}
 	}
@@ -189,7 +213,7 @@ func (m *mention) isAsHivesAre() bool { return m.isHowHivesAre(m.toks, m.i, m.en
 func (m *mention) givenTime() bool { return m.givesTime(m.toks, m.end) }
 
 func (m *mention) doneToMeAndTold() bool {
-	return m.i > 0 && m.says(m.toks[m.i-1], m.wordsOf[joiningClauses]...) && m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
+	return m.i > 0 && m.among(&m.toks[m.i-1], joiningClauses) && m.doneToMe(m.toks, m.end) && m.tells(nextSentences)
 }
 
 func (m *mention) onLabel() bool {
@@ -262,7 +286,7 @@ func (m *mention) labelledSo() bool {
 		return false
 	}
 	word := m.toks[label]
-	m.placed = (m.says(word, m.wordsOf[favourites]...) || word.lists.has(verdicts) || m.says(word, "first", "second", "third", "next", "last", "then", "finally")) && m.tells(nextSentences)
+	m.placed = (m.among(&word, favourites) || word.lists.has(verdicts) || m.says(word, "first", "second", "third", "next", "last", "then", "finally")) && m.tells(nextSentences)
 	return m.placed
 }
 

@@ -87,7 +87,7 @@ func (r *reader) nameOf(toks []token, i, end int) int {
 	}
 	first := &toks[i]
 	amid := i > 0 && r.capitalWithin(toks, i)
-	if first.lists&(1<<plainWords|1<<hiveParts|1<<visits) != 0 || r.says(*first, r.wordsOf[visitNouns]...) || r.says(*first, r.wordsOf[writings]...) || !amid && (i > 0 && first.pause < stop || r.deedWord(toks, i)) || !r.endsPair(toks, last) || r.tradeWord(toks, i) || r.tradeWord(toks, last) {
+	if first.lists&(1<<plainWords|1<<hiveParts|1<<visits) != 0 || r.among(first, visitNouns) || r.among(first, writings) || !amid && (i > 0 && first.pause < stop || r.deedWord(toks, i)) || !r.endsPair(toks, last) || r.tradeWord(toks, i) || r.tradeWord(toks, last) {
 		return 0
 	}
 	return last + 1
@@ -108,7 +108,7 @@ func (r *reader) pairWithin(toks []token, i int) bool {
 		return true
 	}
 	first, second := r.text[toks[i].start:toks[i].end], r.text[toks[i+1].start:toks[i+1].end]
-	for _, k := range r.amid(toks) {
+	for _, k := range r.amid(toks, first) {
 		if k+1 < len(toks) && r.text[toks[k].start:toks[k].end] == first && r.text[toks[k+1].start:toks[k+1].end] == second && r.capitalWithin(toks, k) && r.capitalWithin(toks, k+1) {
 			return true
 		}
@@ -124,7 +124,7 @@ func (r *reader) describes(toks []token, i int) bool {
 	if r.says(*t, "lost", "second", "last", "first", "other") && t.has(capital) {
 		return toks[i+1].has(coloned) || beFollows(toks, i+2) == i+2 // "Lost Cause is thriving", and not "Lost Juniper to wasps"
 	}
-	plain := t.lists.has(plainWords) && !r.says(*t, r.wordsOf[nameAdjectives]...) || strings.HasSuffix(r.text[t.start:t.end], "ly") || r.says(*t, r.wordsOf[concerning]...)
+	plain := t.lists.has(plainWords) && !r.among(t, nameAdjectives) || strings.HasSuffix(r.text[t.start:t.end], "ly") || r.among(t, concerning)
 	if plain || !t.has(capital) || t.lists&(anyTitle|1<<feasts) != 0 || r.isCalendarWord(*t) || r.numbers.of(t.id).kind != notNumber || r.hiveWords.has(t.id) || r.allCapitals(toks, i, i+1) {
 		return false
 	}
@@ -179,7 +179,7 @@ func (r *reader) capitalWithin(toks []token, k int) bool {
 		return false
 	}
 	t := toks[k]
-	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbered(toks, k) || t.lists&(1<<feasts|1<<personTitles) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) || r.says(t, r.wordsOf[peoples]...) {
+	if r.allCapitals(toks, k, k+1) || t.end-t.start < 2 || r.isCalendarWord(t) || r.numbered(toks, k) || t.lists&(1<<feasts|1<<personTitles) != 0 || r.hiveWords.has(t.id) || r.barNouns.has(t.id) || r.among(&t, peoples) {
 		return false
 	}
 	return !r.lex.matcher.alone(t.id).kinds.meet(grammarKinds)
@@ -199,7 +199,7 @@ func (r *reader) numbered(toks []token, k int) bool {
 // epithetWithin reports whether a word that describes has a capital amid a sentence: "gave the First Mate
 // fondant", "then to the Old Manse".
 func (r *reader) epithetWithin(toks []token, k int) bool {
-	return k > 0 && toks[k].has(capital) && toks[k].pause == none && !r.allCapitals(toks, k, k+1) && !toks[k].lists.has(personTitles) && (r.says(toks[k], r.wordsOf[nameEpithets]...) || r.says(toks[k], "first", "second", "last", "new", "good", "best", "other"))
+	return k > 0 && toks[k].has(capital) && toks[k].pause == none && !r.allCapitals(toks, k, k+1) && !toks[k].lists.has(personTitles) && (r.among(&toks[k], nameEpithets) || r.says(toks[k], "first", "second", "last", "new", "good", "best", "other"))
 }
 
 // isCalendarWord reports whether a token is a day of the week or a month.
@@ -240,7 +240,7 @@ const unnamed = 1<<noNames | 1<<plainHeadings | anyTitle | 1<<feasts
 // mayName reports whether a word may stand in a proper name: it is none of the trade, of
 // numbers or of days.
 func (r *reader) mayName(toks []token, i int) bool {
-	return (r.capitalByNature(toks, i) || r.mayNameByKind(toks, i)) && !r.says(toks[i], r.wordsOf[peoples]...)
+	return (r.capitalByNature(toks, i) || r.mayNameByKind(toks, i)) && !r.among(&toks[i], peoples)
 }
 
 // mayNameByKind reports the same of a word whose capital alone does not tell it.
@@ -299,7 +299,7 @@ func (r *reader) reached(toks []token, i int) bool {
 // reachedElsewhere reports whether the word at token i, which begins a sentence, is so reached in another.
 func (r *reader) reachedElsewhere(toks []token, i int) bool {
 	word := r.text[toks[i].start:toks[i].end]
-	for _, k := range r.amid(toks) {
+	for _, k := range r.amid(toks, word) {
 		if r.text[toks[k].start:toks[k].end] == word && r.reached(toks, k) {
 			return true
 		}
@@ -340,7 +340,7 @@ func (r *reader) rankAlone(toks []token, i int) bool {
 		return false
 	}
 	named := i+1 < len(toks) && toks[i+1].pause == none && toks[i+1].has(capital)
-	return !named && r.says(toks[i], r.wordsOf[ranks]...)
+	return !named && r.among(&toks[i], ranks)
 }
 
 // tradeKinds are the kinds of words of the trade that keepers write with capitals amid a sentence.
@@ -356,7 +356,7 @@ var homelyNames = setOf(kSky, kTemper, kStrength, kDot, kWind)
 // wordWithin reports whether the word at token i, which begins a sentence, has its capital amid another.
 func (r *reader) wordWithin(toks []token, i int) bool {
 	word := r.text[toks[i].start:toks[i].end]
-	for _, k := range r.amid(toks) {
+	for _, k := range r.amid(toks, word) {
 		if !toks[k-1].has(capital) && r.text[toks[k].start:toks[k].end] == word {
 			return !r.allCapitals(toks, k, k+1)
 		}
@@ -366,19 +366,24 @@ func (r *reader) wordWithin(toks []token, i int) bool {
 
 // amidPage are the words of a page that have a capital amid a sentence, few of so many tokens.
 type amidPage struct {
-	of     int // tokens, as far as the page was cut
-	tokens []int
+	of       int // tokens, as far as the page was cut
+	tokens   []int
+	initials letters // that they begin with
 }
 
-// amid are those words of the page in hand, by their tokens.
-func (r *reader) amid(toks []token) []int {
+// amid are those words of the page in hand, by their tokens, where some begin as a word does.
+func (r *reader) amid(toks []token, word string) []int {
 	if p := &r.capitals; p.of != len(toks) {
-		p.of, p.tokens = len(toks), p.tokens[:0]
+		p.of, p.tokens, p.initials = len(toks), p.tokens[:0], 0
 		for k := 1; k < len(toks); k++ {
 			if toks[k].pause == none && toks[k].has(capital) {
 				p.tokens = append(p.tokens, k)
+				p.initials |= 1 << (r.text[toks[k].start] & 31)
 			}
 		}
+	}
+	if word == "" || !r.capitals.initials.has(word[0]) {
+		return nil // as for most
 	}
 	return r.capitals.tokens
 }

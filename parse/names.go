@@ -228,8 +228,8 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 			continue
 		}
 		end := i + 2
-		if r.says(toks[end], r.wordsOf[lots]...) || end+2 < len(toks) && toks[end].pause == none && r.mayName(toks, end) && r.says(toks[end+1], r.wordsOf[lots]...) {
-			if !r.says(toks[end], r.wordsOf[lots]...) {
+		if r.among(&toks[end], lots) || end+2 < len(toks) && toks[end].pause == none && r.mayName(toks, end) && r.among(&toks[end+1], lots) {
+			if !r.among(&toks[end], lots) {
 				end++ // "the lemon tree mob"
 			}
 			if !r.lotTold(toks, end, others) {
@@ -246,7 +246,7 @@ func (r *reader) placeNames(toks []token, others bool) (names []string) {
 // saysBees reports whether a token is a word for the bees of a hive behind its name: "the
 // Orchard bees", "the Orchard lot".
 func (r *reader) saysBees(t token) bool {
-	return r.says(t, r.wordsOf[ownBees]...) || r.says(t, r.wordsOf[lots]...)
+	return r.among(&t, ownBees) || r.among(&t, lots)
 }
 
 // lotTold reports whether it goes on behind a lot's name at token end as about a hive.
@@ -313,6 +313,33 @@ func (r *reader) opensBefore(toks []token, i int) bool {
 		return true
 	}
 	return toks[i-1].lists&(1<<openings|1<<namings) != 0
+}
+
+// among reports whether a token is one of the words of a list: what none of them is like in its first letter and its
+// length is none, as most.
+func (r *reader) among(t *token, of list) bool {
+	return r.likeOf[of].has(r.text[t.start:t.end]) && r.says(*t, r.wordsOf[of]...)
+}
+
+// likes tells by their first letters and lengths what words are like.
+type likes uint64
+
+func (l likes) has(word string) bool { return l>>likeOf(word)&1 != 0 }
+
+// likeOf numbers what a word is like; what stands for nothing in the text is like no word.
+func likeOf(word string) uint {
+	if word == "" {
+		return 64
+	}
+	return (uint(word[0]&31) + 5*uint(len(word))) & 63
+}
+
+// likesOf are those of some words.
+func likesOf(words []string) (l likes) {
+	for _, word := range words {
+		l |= 1 << likeOf(word)
+	}
+	return l
 }
 
 // says reports whether a token is one of some words.

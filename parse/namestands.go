@@ -69,7 +69,7 @@ func (m *mention) wayLeadsTo() bool {
 // head of the sentence alone: one by its ending, "Gardening", "Conclusion", or one that the note
 // writes small elsewhere.
 func (m *mention) commonWord() bool {
-	if m.says(m.toks[m.i], m.wordsOf[weatherNouns]...) {
+	if m.among(&m.toks[m.i], weatherNouns) {
 		return true
 	}
 	if m.end > m.i+1 || !m.headsSentence() || m.plantOrColour(m.toks[m.i]) || m.givenName() {
@@ -117,7 +117,7 @@ func (m *mention) goesOnAsSubject() bool {
 	} else if m.behind(0, "by") && m.behind(1, "contrast", "comparison") || m.behind(0, "and") && m.behind(1, "i") && m.relates(m.toks, k+2) {
 		k += 2
 	}
-	for k < len(m.toks) && m.toks[k].pause == none && m.says(m.toks[k], m.wordsOf[verdictAdverbs]...) {
+	for k < len(m.toks) && m.toks[k].pause == none && m.among(&m.toks[k], verdictAdverbs) {
 		k++
 	}
 	if k == m.end && m.verbless(k) {
@@ -147,7 +147,7 @@ func (m *mention) tellsOfColony() bool {
 	if m.before(1, "the") && m.joined() {
 		head--
 	}
-	clause := head == 0 || m.toks[head].pause >= comma || m.says(m.toks[head-1], m.wordsOf[joiningClauses]...)
+	clause := head == 0 || m.toks[head].pause >= comma || m.among(&m.toks[head-1], joiningClauses)
 	verb := m.verbBehind(m.end)
 	getting := m.end
 	if m.behind(0, "is", "'s", "was") {
@@ -209,7 +209,7 @@ func (m *mention) verbBehind(k int) int {
 		first = aside
 	}
 	for k = first; k < len(m.toks) && k < first+6 && (m.toks[k].pause == none || k == first && k > m.end); k++ {
-		between := m.says(m.toks[k], m.wordsOf[betweenVerbs]...)
+		between := m.among(&m.toks[k], betweenVerbs)
 		if !between && m.isColonyVerb(k) {
 			return k
 		}
@@ -231,7 +231,7 @@ func (m *mention) isColonyVerb(k int) bool {
 	if k+1 < len(m.toks) && m.says(m.toks[k+1], "n't", "not") {
 		return true // "won't", "has not"
 	}
-	return m.toks[k].lists&(1<<being|1<<hiveDoings) != 0 || m.says(m.toks[k], m.wordsOf[colonyVerbs]...)
+	return m.toks[k].lists&(1<<being|1<<hiveDoings) != 0 || m.among(&m.toks[k], colonyVerbs)
 }
 
 // ownsSubject reports whether token k is "'s" that makes an owner of a name, and what is hers or his has
@@ -267,7 +267,7 @@ func (m *mention) workedOn() bool {
 	if k > 0 && m.says(m.toks[k], "the") && m.toks[k].pause == none {
 		k-- // "In the Major the queen sits on 5"
 	}
-	if !m.says(m.toks[k], m.wordsOf[colonyLinks]...) || m.ofSomebody(m.toks, k) {
+	if !m.among(&m.toks[k], colonyLinks) || m.ofSomebody(m.toks, k) {
 		return false
 	}
 	if k > 0 && m.toks[k-1].lists.has(being) && !m.toldNear(m.toks, k-1, setOf(kQueen, kContent, kCell)) {
@@ -291,9 +291,9 @@ func (r *reader) ofSomebody(toks []token, k int) bool {
 	}
 	for j := k - 1; j >= 0 && j >= k-7 && toks[j+1].pause == none; j-- {
 		switch near := j >= k-4; {
-		case j < k-1 && r.says(toks[j], "kept", "keeps", "lost"), j == k-1 && r.says(toks[j], r.wordsOf[yards]...), near && r.says(toks[j], "own"):
+		case j < k-1 && r.says(toks[j], "kept", "keeps", "lost"), j == k-1 && r.among(&toks[j], yards), near && r.says(toks[j], "own"):
 			return true
-		case near && (r.says(toks[j], r.wordsOf[otherKeepers]...) || toks[j].lists.has(kin)):
+		case near && (r.among(&toks[j], otherKeepers) || toks[j].lists.has(kin)):
 			return true
 		}
 	}
@@ -303,7 +303,7 @@ func (r *reader) ofSomebody(toks []token, k int) bool {
 // farOff reports whether the run is the name of a place on the map, or one that is told to be at a
 // distance: "foulbrood at Sallow Farm", "chalkbrood at Gorse Bank, four miles away".
 func (m *mention) farOff() bool {
-	if m.says(m.toks[m.end-1], m.wordsOf[mapWords]...) || m.behindIn(0, placesNear) && m.toks[m.end].has(capital) && m.behindPause(none) {
+	if m.among(&m.toks[m.end-1], mapWords) || m.behindIn(0, placesNear) && m.toks[m.end].has(capital) && m.behindPause(none) {
 		return true
 	}
 	for k := m.end; k < len(m.toks) && k < m.end+5 && m.toks[k].pause < stop; k++ {

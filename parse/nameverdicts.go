@@ -35,7 +35,7 @@ func (r *reader) isItself(toks []token, i, end int) bool {
 // lacksNothing reports whether it is told behind a name that nothing is wanting: "wants for nothing",
 // "lacked nothing", "needs nothing from me".
 func (r *reader) lacksNothing(toks []token, k int) bool {
-	if k+1 >= len(toks) || toks[k].pause > none || !r.says(toks[k], r.wordsOf[wanting]...) {
+	if k+1 >= len(toks) || toks[k].pause > none || !r.among(&toks[k], wanting) {
 		return false
 	}
 	if k++; r.says(toks[k], "for", "of") && k+1 < len(toks) && toks[k].pause == none {

@@ -17,14 +17,14 @@ func linesAfter(toks []token, end int) bool {
 
 // fares reports whether it is told how the one of a name is doing.
 func (r *reader) fares(toks []token, end int) bool {
-	for end < len(toks) && toks[end].pause == none && r.says(toks[end], r.wordsOf[verdictAdverbs]...) {
+	for end < len(toks) && toks[end].pause == none && r.among(&toks[end], verdictAdverbs) {
 		end++
 	}
 	next := beFollows(toks, end) + 1
 	if next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], "had") {
 		next++ // "Juniper has had a poor week"
 	}
-	for next > 0 && next < len(toks) && toks[next].pause == none && r.says(toks[next], r.wordsOf[verdictAdverbs]...) {
+	for next > 0 && next < len(toks) && toks[next].pause == none && r.among(&toks[next], verdictAdverbs) {
 		next++
 	}
 	if next == 0 || next >= len(toks) {
@@ -82,7 +82,7 @@ func (r *reader) placeName(toks []token, i int) bool {
 	if toks[i].pause < stop && toks[i].has(capital) && toks[i+1].lists.has(placesNear) || r.says(toks[i], "long", "high", "low", "far", "home") && toks[i+1].lists.has(placesNear) {
 		return true // "the Long Meadow colony"
 	}
-	if (i == 0 || toks[i].pause >= line) && toks[i].has(capital) && toks[i+1].has(coloned) && r.says(toks[i], r.wordsOf[nameEpithets]...) && r.talksOfHive(toks, i+2, ownSentence) {
+	if (i == 0 || toks[i].pause >= line) && toks[i].has(capital) && toks[i+1].has(coloned) && r.among(&toks[i], nameEpithets) && r.talksOfHive(toks, i+2, ownSentence) {
 		return true // "Long Acre: …"
 	}
 	if toks[i].lists&unnamed != 0 {
@@ -144,7 +144,7 @@ func (r *reader) flowers(toks []token, k int) bool {
 		k++ // "Manuka's not out yet"
 	}
 	if k+3 < len(toks) && toks[k+2].pause == none && toks[k+3].pause == none && r.says(toks[k+2], "this") && r.says(toks[k+3], "year", "season", "spring", "summer") {
-		return r.says(toks[k+1], r.wordsOf[plantsDid]...) // "the lime was poor this year"
+		return r.among(&toks[k+1], plantsDid) // "the lime was poor this year"
 	}
 	if r.says(toks[k], "was", "were") {
 		return false

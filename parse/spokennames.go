@@ -66,7 +66,7 @@ func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 	if i > 1 && toks[i].pause == none && r.says(toks[i-1], "to") && r.says(toks[i-2], "over", "on", "across", "along") {
 		return !byWord && r.talksOfHive(toks, end, ownSentence)
 	}
-	turned := i > 0 && toks[i].pause == none && r.says(toks[i-1], r.wordsOf[turnWords]...)
+	turned := i > 0 && toks[i].pause == none && r.among(&toks[i-1], turnWords)
 	if head := i == 0 || toks[i].pause >= line; !head && !(turned && (i == 1 || toks[i-1].pause >= line)) {
 		return false
 	}

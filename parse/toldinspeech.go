@@ -148,7 +148,7 @@ func (r *reader) linesHeaded(toks []token, found map[string]spokenName, alone bo
 
 // atHead reports whether a line begins with the word at token i, or with one that turns to it: "now juniper".
 func (r *reader) atHead(toks []token, i int) bool {
-	return i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.says(toks[i-1], r.wordsOf[turnWords]...)
+	return i == 0 || toks[i].pause >= line || (i == 1 || toks[i-1].pause >= line) && r.among(&toks[i-1], turnWords)
 }
 
 // headsLine reports whether the word at token i, at the head of a line, may be a name of which the line tells as of
