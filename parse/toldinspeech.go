@@ -64,8 +64,11 @@ func (r *reader) toldInSpeech(toks []token) (names []string) {
 func (r *reader) mentionedInSpeech(toks []token) (found map[string]spokenName, at []spokenAt) {
 	found, at = map[string]spokenName{}, r.spoken[:0]
 	for i := range toks {
-		begin := r.introduced(toks, i, len(r.introducedAt) > 0)
-		if begin < 0 && !r.mayBeCalled(toks, i) {
+		begin, alone := -1, r.isNameAlone(&toks[i])
+		if alone || i <= longestGreeting {
+			begin = r.introduced(toks, i, len(r.introducedAt) > 0)
+		}
+		if begin < 0 && !r.mayBeCalled(toks, i, alone) {
 			continue
 		}
 		introduced := begin >= 0
@@ -74,7 +77,7 @@ func (r *reader) mentionedInSpeech(toks []token) (found map[string]spokenName, a
 		}
 		name := strings.ToLower(r.text[toks[begin].start:toks[i].end])
 		n := found[name]
-		n.alone = n.alone || r.isNameAlone(&toks[i])
+		n.alone = n.alone || alone
 		if introduced {
 			r.introducedAt = append(r.introducedAt, toks[begin].start)
 			n.weight += 2 * enough
@@ -154,7 +157,7 @@ func (r *reader) atHead(toks []token, i int) bool {
 // headsLine reports whether the word at token i, at the head of a line, may be a name of which the line tells as of
 // a hive. A plant must be said to have its turn: "quince first".
 func (r *reader) headsLine(toks []token, i int) bool {
-	if toks[i].has(coloned) || !r.mayBeCalled(toks, i) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
+	if toks[i].has(coloned) || !r.mayBeCalled(toks, i, r.isNameAlone(&toks[i])) || !r.talksOfHive(toks, i+1, ownParagraph) || r.isPerson(toks, i, i+1) {
 		return false
 	}
 	return !r.isPlant(toks, i, i+1) || i+1 < len(toks) && r.says(toks[i+1], "first", "next", "now")
@@ -166,10 +169,10 @@ func (r *reader) isNameAlone(t *token) bool {
 }
 
 // mayBeCalled reports whether a hive may be called by the word at token i: one that people are called by, a plant,
-// or a word that no rule knows alone.
-func (r *reader) mayBeCalled(toks []token, i int) bool {
+// or a word that no rule knows alone. Alone tells that it can hardly be but a name.
+func (r *reader) mayBeCalled(toks []token, i int, alone bool) bool {
 	t := &toks[i]
-	if !r.isNameAlone(t) && !(t.id == idUnknown && r.saidTwice(toks, i)) && !r.isNameToo(toks, i) {
+	if !alone && !(t.id == idUnknown && r.saidTwice(toks, i)) && !r.isNameToo(toks, i) {
 		return false
 	}
 	_, leads := r.leadIns[r.text[t.start:t.end]]
