@@ -10,51 +10,26 @@ import (
 
 // spokenNames are the given names in small letters that are told as those of hives: behind
 // "hive", alone on a line, or in a note that has no others at the head of one in its turn,
-// "now naomi".
+// "now naomi". What is told of them further on is weighed by toldInSpeech.
 func (r *reader) spokenNames(toks []token, byWord bool) (names []string) {
 	if !r.front.given {
 		return nil
 	}
-	var heads []string
 	for i := range toks {
 		t := &toks[i]
 		if !r.givenNames.has(t.id) || t.has(capital) {
 			continue
 		}
 		name := strings.ToLower(r.text[t.start:t.end])
-		switch {
-		case slices.Contains(names, name):
-		case r.spokenAsHive(toks, i, byWord):
-			names = append(names, name)
-		case !byWord && (i == 0 || t.pause >= line) && !slices.Contains(heads, name) && r.toldAtOnce(toks, i+1):
-			heads = append(heads, name)
-		}
-	}
-	if len(heads) < 2 {
-		return names
-	}
-	for i := range toks { // a line for each hive
-		if name := r.strings.lower(r.text[toks[i].start:toks[i].end]); (i == 0 || toks[i].pause >= line) && r.givenNames.has(toks[i].id) && !slices.Contains(names, name) && r.talksOfHive(toks, i+1, ownSentence) {
+		if !slices.Contains(names, name) && r.spokenAsHive(toks, i, byWord) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
-// toldAtOnce reports whether what is found in a hive stands within three words of token k, and
-// nobody says it.
-func (r *reader) toldAtOnce(toks []token, k int) bool {
-	for end := min(k+3, len(toks)); k < end && toks[k].pause == none; k++ {
-		if toks[k].lists.has(speaking) || toks[k].lists.has(handles) {
-			return false
-		}
-		if r.weighSaid(toks, k) > 0 {
-			return true
-		}
-	}
-	return false
-}
-
+// spokenAsHive reports whether the given name at token i is told so: "this is doris", "over to maeve", "dora
+// first".
 func (r *reader) spokenAsHive(toks []token, i int, byWord bool) bool {
 	if i > 0 && toks[i].pause == none && toks[i-1].id == r.hiveID {
 		return true
