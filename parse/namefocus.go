@@ -142,17 +142,7 @@ func (r *reader) isHowHivesAre(toks []token, i, end int) bool {
 	if k < 0 || r.fares(toks, end) || (i == 0 || toks[i].pause >= line || stopsWithin(toks, k, 5)) && !r.joinedOn(toks, i) && r.talksOfHive(toks, end, nextSentences) {
 		return k >= 0
 	}
-	for last := k + 16; k < len(toks) && k < last && toks[k].pause < stop; k++ {
-		if r.weighSaid(toks, k) > 0 {
-			return true
-		}
-		for _, n := range r.lex.matcher.longest(toks, k, nil).rules {
-			if ofHives.has(r.kindOf[n]) {
-				return true
-			}
-		}
-	}
-	return false
+	return r.saidOfColony(toks, k)
 }
 
 // stopsWithin reports whether the sentence ends within n words from token k.

@@ -156,7 +156,7 @@ func (m *mention) tellsOfColony() bool {
 	if clause && m.behindPause(none) && getting < len(m.toks) && m.says(m.toks[getting], "got", "gets", "getting") && (m.givenToBees(getting+1) || m.givesTime(m.toks, m.end+1)) {
 		return true // "So Curlew got a litre of syrup"
 	}
-	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not", "got")) && m.saidOfColony(verb)
+	return clause && verb > 0 && (m.i == 0 || m.pause() != stop || verb > m.end || m.namedAgain() || m.behind(1, "n't", "not", "got")) && m.saidOfColony(m.toks, verb)
 }
 
 // namedAgain reports whether the note has the run elsewhere too: what heads a sentence and is told of
@@ -186,9 +186,9 @@ func (m *mention) isTopic() bool {
 }
 
 // saidOfColony reports whether a sentence tells of a colony from its verb on.
-func (m *mention) saidOfColony(verb int) bool {
-	for k := verb; k < len(m.toks) && k < verb+14 && (k == verb || m.toks[k].pause < stop); k++ {
-		if m.weighSaid(m.toks, k) > 0 || m.toks[k].lists&(1<<faring|1<<swarming) != 0 || m.lex.matcher.longest(m.toks, k, nil).kinds.meet(ofHives) {
+func (r *reader) saidOfColony(toks []token, verb int) bool {
+	for k := verb; k < len(toks) && k < verb+14 && (k == verb || toks[k].pause < stop); k++ {
+		if r.weighSaid(toks, k) > 0 || toks[k].lists&(1<<faring|1<<swarming) != 0 || r.lex.matcher.longest(toks, k, nil).kinds.meet(ofHives) {
 			return true
 		}
 	}
