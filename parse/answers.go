@@ -38,6 +38,7 @@ func (r *reader) partLabels(toks []token) {
 			toks[k+1].pause = stop
 		}
 	}
+	r.partSpoken(toks)
 	if letters < leastLetters || !sure {
 		return
 	}
@@ -46,6 +47,36 @@ func (r *reader) partLabels(toks []token) {
 			toks[k+1].pause = comma
 		}
 	}
+}
+
+// partSpoken parts things that are answered in turn with yes and no, as they are said: "wasps yes ants no".
+func (r *reader) partSpoken(toks []token) {
+	for from := 0; from+3 < len(toks); from++ {
+		if from > 0 && toks[from].pause == none {
+			continue
+		}
+		first, second := r.spokenAnswer(toks, from), 0
+		for k := first; k > 0; k = r.spokenAnswer(toks, k) {
+			second = k
+		}
+		if second > first && (second == len(toks) || toks[second].pause > none) {
+			for k := first; k < second; k = r.spokenAnswer(toks, k) {
+				toks[k].pause = comma
+			}
+			from = second - 1
+		}
+	}
+}
+
+// spokenAnswer is where a word or two with "yes" or "no" behind end, which begin at token k; 0 where they do
+// not.
+func (r *reader) spokenAnswer(toks []token, k int) int {
+	for end := k + 1; end < len(toks) && end <= k+2 && toks[end].pause == none; end++ {
+		if r.says(toks[end], "yes", "no", "none") {
+			return end + 1
+		}
+	}
+	return 0
 }
 
 // barsBehindLabel reports whether bars, and a label before them, end at token i: "Eggs: b4-6"

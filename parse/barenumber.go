@@ -205,8 +205,8 @@ var counted = setOf(kCell, kCellKind, kMite, kSign, kBar, kUnit, kQueen, kWord, 
 
 // counts reports whether the number counts the word behind it.
 func (n *bareNumber) counts() bool {
-	if n.next != nil && n.next.isWord2("either", "neither") {
-		return false // "no eggs on seven either"
+	if n.next != nil && (n.next.isWord2("either", "neither") || n.next.pause == none && n.givenNames.has(n.mended[n.next.from].id)) {
+		return false // "no eggs on seven either", "a cup on eight nell thought it was an acorn"
 	}
 	if k := n.i + 2; n.next != nil && n.next.pause == none && n.next.any(kAdv, kAmount) && k < len(n.items) && n.items[k].pause == none && n.items[k].any(kCell, kCellKind) {
 		return true // "two wee play cups"

@@ -134,7 +134,7 @@ func (r *reader) segmentFinding(items []item, i int) bool {
 // endsOnPlace reports whether a phrase ends on a word of place.
 func endsOnPlace(text string) bool {
 	switch text[strings.LastIndexByte(text, ' ')+1:] {
-	case "on", "across", "over", "about", "along":
+	case "on", "across", "over", "about", "along", "down", "up":
 		return true
 	}
 	return false

@@ -64,8 +64,11 @@ func (l *lexicon) fitsBetween(t token, v float64, left, right besides) bool {
 // bars: "six seven ate capped honey", "bars three for pollen", "bars three and for there's grubs".
 func (l *lexicon) endsSeries(h *heard, text string, toks []token, i int, left besides) bool {
 	v := l.numbers.of(h.said[0]).value
-	if left.heard || left.ranges || !steps(left.value, v) || i+1 == len(toks) {
+	if left.heard || left.ranges || !steps(left.value, v) {
 		return false
+	}
+	if i+1 == len(toks) {
+		return !left.direct && left.at > 0 && h.before.fits(l, &toks[left.at-1], false, false) // "honey on bars one and to"
 	}
 	next := &toks[i+1]
 	if !left.direct {

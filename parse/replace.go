@@ -9,7 +9,7 @@ import (
 // it is, and which before them it replaces.
 
 // slots are the kinds by which a repair is aligned, most telling first.
-var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength, kSubstance}
+var slots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kSky, kWind, kContent, kCell, kStage, kComb, kPattern, kSide, kPlace, kTemper, kStrength, kStored, kSubstance}
 
 // sureSlots are those that a bare "no" can repair; elsewhere it denies. Of
 // deeds it repairs the one right before it: "closed no reduced the entrance".
@@ -17,7 +17,7 @@ var sureSlots = []kind{kBars, kName, kMeasure, kDate, kNum, kColour, kDo}
 
 func slotOf(it *item, of []kind) (kind, bool) {
 	for _, s := range of {
-		if it.is(s) && !(s == kNum && it.n.article) {
+		if it.is(s) && !(s == kNum && it.n.article) && !(s == kStored && it.is(kNo)) {
 			return s, true
 		}
 	}
@@ -115,8 +115,8 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 	if to == from && to+1 < len(items) && items[to].is(kTo) && cue > 1 && items[cue-2].is(kTo) && items[cue-1].any(kNum, kBars) {
 		from, to = from+1, to+1 // "moved bar nine to six, no, to five"
 	}
-	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount) || thisOne(items, to)) {
-		if _, ok := slotOf(&items[to], of); ok && !thisOne(items, to) {
+	for to < len(items) && to < from+4 && (items[to].any(kRepair, kPron, kBe, kArt, kAdv, kThere, kNo, kMaybe, kOn, kShe, kBut, kAfter, kTween) || !bare && items[to].is(kAmount) || thisOne(items, to) || storesAgain(items, to)) {
+		if _, ok := slotOf(&items[to], of); ok && !thisOne(items, to) && !storesAgain(items, to) {
 			break
 		}
 		to++
@@ -141,6 +141,12 @@ func (r *reader) correction(items []item, cue, from int, bare bool) (to int, slo
 // this one's hive eight".
 func thisOne(items []item, i int) bool {
 	return i > 0 && i+1 < len(items) && items[i].text == "one" && items[i-1].isWord2("this", "that") && items[i].pause == none && items[i+1].is(kBe)
+}
+
+// storesAgain reports whether the stores are named once more before how they are: "stores fair, no, sorry,
+// stores are heavy".
+func storesAgain(items []item, i int) bool {
+	return items[i].is(kStores) && i+1 < len(items) && items[i+1].any(kBe, kStored)
 }
 
 // sheIsOn reports whether "she is on" and bars stand at item i.
@@ -202,7 +208,7 @@ func (r *reader) replaced(items []item, cue, to int, s kind, bare bool) int {
 // of.
 func (r *reader) fillsSlot(items []item, at, cue, to int, s kind) bool {
 	it, close := &items[at], at >= cue-2
-	if it.is(s) && !(s == kNum && it.n.article) {
+	if it.is(s) && !(s == kNum && it.n.article) && !(s == kStored && it.is(kNo)) {
 		return true
 	}
 	switch s {

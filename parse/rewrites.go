@@ -19,6 +19,7 @@ var rewrites = []rewrite{
 	{put: (*reader).nameHives},
 	{put: (*reader).nameOnes},
 	{amend: (*reader).runOn},
+	{all: setOf(kNum), any: setOf(kContent, kCell), amend: ofItems(headings)},
 	{all: setOf(kNum), any: whatWords, amend: (*reader).layout},
 	{all: setOf(kBar, kNum), put: (*reader).apposed},
 	{any: referring, put: (*reader).refer},
