@@ -47,6 +47,7 @@ func TestAtTheHive(t *testing.T) {
 		{"nine to five brood nice and solid", "bars.5.brood=yes bars.5.brood.pattern=solid bars.6.brood=yes bars.6.brood.pattern=solid bars.7.brood=yes bars.7.brood.pattern=solid bars.8.brood=yes bars.8.brood.pattern=solid bars.9.brood=yes bars.9.brood.pattern=solid"},
 		{"bar twelve eggs eleven through nine full of honey", "bars.10.honey=yes bars.10.honey.cover=1 bars.11.honey=yes bars.11.honey.cover=1 bars.12.eggs=yes bars.9.honey=yes bars.9.honey.cover=1"},
 		{"ten to five honey jars", ""},
+		{"hive ten between the years as my mother says two degrees and overcast", "hive=10 weather.temp_c=2 weather.sky=overcast"},
 	} {
 		readsAs(t, "at the hive", c.said, c.want)
 	}

@@ -131,6 +131,8 @@ func (r *reader) cueOthers(c *clause, k int) bool {
 		return true // "we found it open, thanks to the wind, and closed it"
 	case it.is(kSay) && k == 0 && it.pause <= comma && r.before(c, k).is(kYes):
 		return true // "is that pollen … yes, he says it's pollen"
+	case it.is(kSay) && k == 0 && it.pause == none && r.before(c, k).text == "as":
+		return true // "two degrees, as my mother says"
 	case it.isWord4("i heard", "we heard", "i hear", "we hear") && c.next(k).is(kSign) && c.next(k).pause == none:
 		return true // "I heard the queenless roar"
 	case it.text == "according to" && c.next(k).isWord2("my", "our") && r.isWord(c.next(k+1), r.wordsOf[writings]...):

@@ -11,7 +11,13 @@ import "strings"
 func (r *reader) introduced(toks []token, i int, others bool) int {
 	t := &toks[i]
 	given := r.givenNames.has(t.id)
-	if t.pause > comma && i > 0 || !given && !r.unheardOf(t) && !r.afterPlant(toks, i) || !r.handOver(toks, i+1) {
+	if t.pause > comma && i > 0 || !given && !r.unheardOf(t) && !r.afterPlant(toks, i) {
+		return -1
+	}
+	if i == 0 && r.saidAtOutset(toks, given) && !r.front.words.has(r.hiveID) {
+		return 0
+	}
+	if !r.handOver(toks, i+1) {
 		return -1
 	}
 	begin := i
@@ -35,6 +41,31 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 		return -1
 	}
 	return begin
+}
+
+// saidAtOutset reports whether the first word of the note is the name of its hive, which nothing leads to: one
+// that is hesitated behind, "barnaby um they're calm", one said over and over, "gertrude gertrude last look",
+// or one with a line of its own, "rosalind again".
+func (r *reader) saidAtOutset(toks []token, given bool) bool {
+	k, hesitates := 1, false
+	for k < len(toks) && toks[k].pause <= comma {
+		said := r.says(toks[k], hesitations...)
+		if !said && r.text[toks[k].start:toks[k].end] != r.text[toks[0].start:toks[0].end] {
+			break
+		}
+		hesitates = true
+		k++
+	}
+	if k+1 >= len(toks) {
+		return false
+	}
+	if hesitates && toks[k].pause <= comma {
+		return r.handOver(toks, k) || given && (toks[k].lists.has(hiveDoings) || r.says(toks[k], "last", "again", "quick"))
+	}
+	for k < len(toks) && k < 4 && toks[k].pause <= comma && r.says(toks[k], "again", "today", "first", "now", "then", "next") {
+		k++
+	}
+	return given && k > 1 && toks[k].pause >= line && r.talksOfHive(toks, k, nextSentences)
 }
 
 // afterPlant reports whether the word at token i is a plant or a colour, after which hives are

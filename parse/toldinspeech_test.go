@@ -16,7 +16,13 @@ func TestNamesToldInSpeech(t *testing.T) {
 		{"quince um bar won honey bar to honey and a bit of pollen\nthat's quince closed up", "quince"},
 		{"okay dolores um it's been a long winter but she's made it five seams of bees\nso then i opened up winnie and winnie's heaving bees on nine bars", "dolores / winnie"},
 		{"right lid on um winnie now no sign of the queen but eggs on bar six\nand that leaves dora and dora's lot went for me two stings", "winnie / dora"},
+		{"barnaby um they're calm and there's eggs on four", "barnaby"},
+		{"gertrude gertrude gertrude last look before winter\nthey are calm", "gertrude"},
+		{"rosalind again\nbar four eggs", "rosalind"},
+		{"cleopatra um requeened her on monday", "cleopatra"},
 		// no hives
+		{"gordon um he rang about his bees\nbar four eggs", ""},
+		{"crikey um they are cross", ""},
 		{"down at the boatyard three to look at\nbosun um bosun's quiet queen on bar seven\nanchor has me worried no eggs anywhere\nand anchor's been robbed", "bosun / anchor"},
 		{"gorse is going over now\nbog hive eggs on bar three", "bog"},
 		{"hive four shake shake shake the jar six mites eggs on bar three", "4"},
