@@ -48,6 +48,10 @@ func TestAtTheHive(t *testing.T) {
 		{"bar twelve eggs eleven through nine full of honey", "bars.10.honey=yes bars.10.honey.cover=1 bars.11.honey=yes bars.11.honey.cover=1 bars.12.eggs=yes bars.9.honey=yes bars.9.honey.cover=1"},
 		{"ten to five honey jars", ""},
 		{"hive ten between the years as my mother says two degrees and overcast", "hive=10 weather.temp_c=2 weather.sky=overcast"},
+		{"need to give hive four a litre of syrup on saturday", "hive=4 plans.feed=yes plans.feed.amount=1 plans.feed.unit=l plans.feed.what=syrup plans.feed.due=2026-05-16"},
+		{"must give hive four two more bars on saturday", "hive=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
+		{"i must get hive two sorted out", "hive=2"},
+		{"bar twelve i removed while i was in there", "actions.remove_bar=yes actions.remove_bar.bar=12"},
 	} {
 		readsAs(t, "at the hive", c.said, c.want)
 	}

@@ -67,7 +67,7 @@ func (r *reader) leadIn(items []item, i int) bool {
 
 // objectless reports whether a verb is the end of its statement but for a date.
 func (r *reader) objectless(items []item, i int) bool {
-	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd)
+	return i+1 == len(items) || items[i+1].pause > none || items[i+1].any(kDate, kAnd) || items[i+1].isWord2("while", "whilst")
 }
 
 // noObject are the kinds of words behind a verb that are no object of it.

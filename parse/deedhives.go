@@ -52,6 +52,9 @@ func (r *reader) doneTo(items []item, i int) bool {
 	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
 		k--
 	}
+	if k > 0 && items[k+1].pause == none && items[k-1].any(kPlan, kWill) && r.toGive(items, k, i) {
+		return true
+	}
 	if k < 0 || !items[k].is(kDo) || items[k+1].pause > none {
 		return false
 	}
@@ -63,6 +66,20 @@ func (r *reader) doneTo(items []item, i int) bool {
 		k--
 	}
 	return k == 0 || items[k].pause >= comma || items[k-1].any3(kAnd, kThen, kBut) || r.begins(items, k)
+}
+
+// toGive reports whether the hive at item i is to be given food or bars by the verb at item k: "need to give
+// hive two a litre of syrup on Friday", "must get hive two three more bars".
+func (r *reader) toGive(items []item, k, i int) bool {
+	if !items[k].isWord3("give", "get", "bring") || items[k].pause > none {
+		return false
+	}
+	for n := i + 1; n < len(items) && n < i+5 && items[n].pause == none; n++ {
+		if items[n].any3(kSubstance, kMeasure, kBar) && !items[n].is(kBars) {
+			return true
+		}
+	}
+	return false
 }
 
 // unitedFirst reports whether the hive at item i, before which none was named, is united with
