@@ -11,11 +11,14 @@ import "strings"
 func (r *reader) introduced(toks []token, i int, others bool) int {
 	t := &toks[i]
 	given := r.givenNames.has(t.id)
+	if i > 1 && r.placeIntroduced(toks, i) {
+		return i
+	}
+	if i <= 1 && (i == 0 || r.says(toks[0], "the") && t.pause == none) && r.saidAtOutset(toks, i, given) {
+		return i
+	}
 	if t.pause > comma && i > 0 || !given && !r.unheardOf(t) && !r.afterPlant(toks, i) {
 		return -1
-	}
-	if i == 0 && r.saidAtOutset(toks, given) && !r.front.words.has(r.hiveID) {
-		return 0
 	}
 	if !r.handOver(toks, i+1) {
 		return -1
@@ -43,29 +46,25 @@ func (r *reader) introduced(toks []token, i int, others bool) int {
 	return begin
 }
 
-// saidAtOutset reports whether the first word of the note is the name of its hive, which nothing leads to: one
-// that is hesitated behind, "barnaby um they're calm", one said over and over, "gertrude gertrude last look",
-// or one with a line of its own, "rosalind again".
-func (r *reader) saidAtOutset(toks []token, given bool) bool {
-	k, hesitates := 1, false
-	for k < len(toks) && toks[k].pause <= comma {
-		said := r.says(toks[k], hesitations...)
-		if !said && r.text[toks[k].start:toks[k].end] != r.text[toks[0].start:toks[0].end] {
-			break
-		}
-		hesitates = true
-		k++
-	}
-	if k+1 >= len(toks) {
+// placeIntroduced reports whether the hive that stands at a place is opened, "did the orchard first", or the talk
+// turns to it, "then the gatehouse which is slower", "then down to the millpond bar two eggs".
+func (r *reader) placeIntroduced(toks []token, i int) bool {
+	if t := &toks[i]; t.pause > none || toks[i-1].pause > none || !r.says(toks[i-1], "the") || !t.lists.has(placesNear) && !r.isNameToo(toks, i) || i+1 == len(toks) || r.front.words.has(r.hiveID) {
 		return false
 	}
-	if hesitates && toks[k].pause <= comma {
-		return r.handOver(toks, k) || given && (toks[k].lists.has(hiveDoings) || r.says(toks[k], "last", "again", "quick"))
+	next := &toks[i+1]
+	if r.says(toks[i-2], "did", "done", "opened", "inspected", "checked") {
+		return next.pause <= comma && r.says(*next, "first", "next", "last", "today", "tonight", "too") && r.talksOfHive(toks, i+2, nextSentences)
 	}
-	for k < len(toks) && k < 4 && toks[k].pause <= comma && r.says(toks[k], "again", "today", "first", "now", "then", "next") {
-		k++
+	k := i - 2
+	for k > 0 && r.says(toks[k], "to", "at", "in", "into", "down", "up", "over", "across", "along", "round", "out", "back", "on", "onto") {
+		k--
 	}
-	return given && k > 1 && toks[k].pause >= line && r.talksOfHive(toks, k, nextSentences)
+	if !r.among(&toks[k], turnWords) || r.says(toks[k], "and", "back") {
+		return false
+	}
+	told := next.pause <= comma && (r.says(*next, "which", "'s", "is", "was", "has") || next.lists.has(hiveDoings))
+	return (told || r.handOver(toks, i+1)) && r.talksOfHive(toks, i+1, nextSentences)
 }
 
 // afterPlant reports whether the word at token i is a plant or a colour, after which hives are
@@ -141,11 +140,11 @@ func (r *reader) handOver(toks []token, k int) bool {
 	for n := 0; k < len(toks) && n < 4 && toks[k].pause <= comma && r.among(&toks[k], behindIntroduced); n++ {
 		k++
 	}
-	if k+1 >= len(toks) || toks[k].pause > comma {
+	if k >= len(toks) || toks[k].pause > comma {
 		return false
 	}
 	if r.barNouns.has(toks[k].id) {
-		return r.saysNumber(&toks[k+1])
+		return k+1 < len(toks) && r.saysNumber(&toks[k+1])
 	}
 	if r.isNumber(&toks[k]) {
 		for n := k + 1; n < len(toks) && n <= k+3; n++ {

@@ -207,6 +207,7 @@ const (
 	favourites
 	introducing
 	behindIntroduced
+	ofVisits
 	meaning
 	waiting
 	takingBack
@@ -398,6 +399,7 @@ var listNames = [listCount]string{
 	numberedPlaces:     "numbered places",
 	introducing:        "introducing",
 	behindIntroduced:   "behind introductions",
+	ofVisits:           "of visits",
 	meaning:            "meaning",
 	waiting:            "waiting",
 	earning:            "earning",

@@ -65,7 +65,7 @@ func (r *reader) mentionedInSpeech(toks []token) (found map[string]spokenName, a
 	found, at = map[string]spokenName{}, r.spoken[:0]
 	for i := range toks {
 		begin, alone := -1, r.isNameAlone(&toks[i])
-		if alone || i <= longestGreeting {
+		if alone || i <= longestGreeting || toks[i].pause == none && r.says(toks[i-1], "the") {
 			begin = r.introduced(toks, i, len(r.introducedAt) > 0)
 		}
 		if begin < 0 && !r.mayBeCalled(toks, i, alone) {
