@@ -39,7 +39,8 @@ func (l *lexicon) fitsSeries(h *heard, text string, toks []token, i int, before 
 	case right.direct && (before == nil || toks[i].pause >= colon || l.numbers.of(toks[i].id).kind == toWord):
 		return false // "for five days of rain"
 	}
-	return !right.heard && steps(v, right.value)
+	named := before != nil && l.barNouns.has(before.id) // "bars won and to"
+	return (!right.heard || named && !right.direct) && steps(v, right.value)
 }
 
 // countsOn reports whether two numbers go on from v by one each.
@@ -64,7 +65,7 @@ func (l *lexicon) fitsBetween(t token, v float64, left, right besides) bool {
 // bars: "six seven ate capped honey", "bars three for pollen", "bars three and for there's grubs".
 func (l *lexicon) endsSeries(h *heard, text string, toks []token, i int, left besides) bool {
 	v := l.numbers.of(h.said[0]).value
-	if left.heard || left.ranges || !steps(left.value, v) {
+	if left.heard && (left.at == 0 || !l.barNouns.has(toks[left.at-1].id)) || left.ranges || !steps(left.value, v) {
 		return false
 	}
 	if i+1 == len(toks) {
