@@ -63,17 +63,16 @@ func (c *clause) hasAny(list ...kind) bool {
 // to out. Punctuation may be missing: a bar, a subject with its verb, a deed or a
 // cue begins one.
 func (r *reader) clauses(items []item, out []clause) []clause {
-	from, met := 0, gist{}
-	for i := range items {
+	from := 0
+	for i := 1; i < len(items); i++ {
 		it := &items[i]
-		mayBegin := it.pause > none || it.anyOf(beginners) || i > 0 && items[i-1].is(kBars) || r.askAll // most words cannot
-		if mayBegin && i > 0 && r.begins(items, i) {
-			out = append(out, clause{items: items[from:i], gist: met})
-			from, met = i, gist{}
+		mayBegin := it.pause > none || it.anyOf(beginners) || items[i-1].is(kBars) || r.askAll // most words cannot
+		if mayBegin && r.begins(items, i) {
+			out = append(out, newClause(items[from:i]))
+			from = i
 		}
-		met.add(it)
 	}
-	return append(out, clause{items: items[from:], gist: met})
+	return append(out, newClause(items[from:]))
 }
 
 // gotTo reports whether a clause begins with "gotta" and what is to be done.

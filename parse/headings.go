@@ -2,8 +2,9 @@ package parse
 
 import "strings"
 
-// headings reads lines that only set what follows: "Next time:", "To do".
-func (r *reader) headings() {
+// headings reads lines that only set what follows: "Next time:", "To do". The line has words of
+// some kinds.
+func (r *reader) headings(met kinds) {
 	items := r.items
 	if len(items) == 0 {
 		return
@@ -13,7 +14,9 @@ func (r *reader) headings() {
 	}
 	r.dashedLabel(items)
 	r.nextHeading(items)
-	r.nextSeveral(items)
+	if met.has(kNum) {
+		r.nextSeveral(items)
+	}
 	if r.topicHeading(items) {
 		for k := range items {
 			items[k].kinds, items[k].says = setOf(kWord), senseless
@@ -110,17 +113,17 @@ func (r *reader) nextHeading(items []item) {
 // nextSeveral reads "next two" as the bars behind the one in hand where it is told what they
 // are like: "next two the same", "next three bars bare".
 func (r *reader) nextSeveral(items []item) {
-	for i := 0; i+2 < len(items); i++ {
-		next, count := &items[i], &items[i+1]
-		if !count.is(kNum) || next.text != "next" || !barNumber(count) || count.n.lo < 2 || count.n.hi > 0 || count.pause > none {
+	for i := 1; i+1 < len(items); i++ {
+		count := &items[i]
+		if !count.is(kNum) || items[i-1].text != "next" || !barNumber(count) || count.n.lo < 2 || count.n.hi > 0 || count.pause > none {
 			continue
 		}
-		k := i + 2
+		k := i + 1
 		if items[k].is(kBar) && k+1 < len(items) {
 			k++
 		}
 		if items[k].pause <= comma && items[k].any6(kSame, kContent, kComb, kState, kFull, kBe) && !items[k].any(kDo, kPlan) {
-			next.kinds, next.says = setOf(kNext), senseless
+			items[i-1].kinds, items[i-1].says = setOf(kNext), senseless
 		}
 	}
 }

@@ -177,8 +177,8 @@ func (r *reader) inPassing(it *item) bool {
 // others: those that were only named in passing, and those of names for which hardly anything speaks,
 // which may be of anything. What was not read of them stays with the next.
 func (r *reader) dropPassing() {
-	told := slices.ContainsFunc(r.all, func(b *builder) bool { return len(b.entries) > r.weatherOf(b) })
-	if !told || len(r.all) < 2 {
+	told := func(b *builder) bool { return len(b.entries) > r.weatherOf(b) }
+	if len(r.all) < 2 || !slices.ContainsFunc(r.all, told) {
 		return
 	}
 	kept := r.all[:0]
@@ -202,20 +202,23 @@ func (r *reader) dropPassing() {
 // inOrderTold puts the hives of which something is told in the order in which it is: some are named
 // beside another before. A list of them is in their order.
 func (r *reader) inOrderTold() {
-	if r.atOnce.first != nil {
+	if r.atOnce.first != nil || len(r.all) < 2 {
 		return
 	}
-	var told []*builder
-	for _, b := range r.all {
-		if firstTold(b) >= 0 {
-			told = append(told, b)
+	type told struct {
+		of    *builder
+		first int
+	}
+	var hives []told
+	var places []int // theirs among all
+	for i, b := range r.all {
+		if first := firstTold(b); first >= 0 {
+			hives, places = append(hives, told{b, first}), append(places, i)
 		}
 	}
-	slices.SortStableFunc(told, func(a, b *builder) int { return firstTold(a) - firstTold(b) })
-	for i, b := range r.all {
-		if firstTold(b) >= 0 {
-			r.all[i], told = told[0], told[1:]
-		}
+	slices.SortStableFunc(hives, func(a, b told) int { return a.first - b.first })
+	for k, i := range places {
+		r.all[i] = hives[k].of
 	}
 }
 

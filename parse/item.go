@@ -55,7 +55,7 @@ type gist struct {
 func gistOf(items []item) gist {
 	var g gist
 	for i := range items {
-		g.add(&items[i])
+		g = g.with(&items[i])
 	}
 	return g
 }

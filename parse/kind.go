@@ -211,10 +211,10 @@ func kindsOf(items []item) (set kinds) {
 	return set
 }
 
-func (g *gist) add(it *item) {
-	g.kinds = g.kinds.or(it.kinds)
-	g.lists |= it.lists
-	g.asked = g.asked || it.asked
+// with is the gist of one item more. It is handed on and not changed in its place, which keeps
+// it in registers.
+func (g gist) with(it *item) gist {
+	return gist{g.kinds.or(it.kinds), g.lists | it.lists, g.asked || it.asked}
 }
 
 func (f *figure) kinds() kinds {

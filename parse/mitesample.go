@@ -27,6 +27,9 @@ type sampling struct {
 
 // samplingSoFar is how mites are counted, where it was told without a count.
 func (r *reader) samplingSoFar() (s sampling) {
+	if r.cur.empty() {
+		return sampling{}
+	}
 	_, counted := r.cur.get("mites.count")
 	if method, _ := r.cur.get("mites.method"); counted || method == "seen" {
 		return sampling{}

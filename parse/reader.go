@@ -139,8 +139,7 @@ type desk struct {
 	mended   []token     // of the line in hand
 	items    []item
 	ref      item       // the reference read last
-	cuts     [][2]int   // its sentences
-	heard    []sentence // they themselves
+	heard    []sentence // its sentences
 	list     []clause   // of them
 
 	spans    arena[colony.Span]
@@ -223,7 +222,7 @@ func (r *reader) line(l *lexedRow) {
 	r.listing = r.rowNumber(l.items) || r.listing || l.met.kinds.has(kNum) && numbered(l.items)
 	r.laid = r.laid[:0]
 	r.items = r.rewrite(l)
-	r.headings()
+	r.headings(l.met.kinds)
 	above := r.heading
 	r.underHeading()
 	r.lastSign, r.cargo = "", mentioned{}
@@ -333,19 +332,16 @@ func (r *reader) addPauses(toks []token) {
 	}
 }
 
-// sentences cuts the items at full stops, and appends where to out.
-func sentences(items []item, out [][2]int) [][2]int {
-	from := 0
-	for i := range items {
-		if i > from && items[i].pause >= stop {
-			out = append(out, [2]int{from, i})
-			from = i
+// firstSentence is how many of some items belong to the first sentence, up to a full stop, and
+// the kinds of its words.
+func firstSentence(items []item) (n int, met kinds) {
+	for n = range items {
+		if n > 0 && items[n].pause >= stop {
+			return n, met
 		}
+		met = met.or(items[n].kinds)
 	}
-	if from < len(items) {
-		out = append(out, [2]int{from, len(items)})
-	}
-	return out
+	return len(items), met
 }
 
 func (r *reader) spanOf(items ...*item) []colony.Span {

@@ -5,19 +5,17 @@ import "strings"
 // remark keeps every stretch that no rule used, in the speaker's words. Words
 // that only hold others together make no remark by themselves.
 func (r *reader) remark(items []item) {
-	from := -1 // of the stretch in hand
-	for i := range items {
-		it := &items[i]
-		if from >= 0 && (it.used || it.pause >= stop) {
-			r.keep(items[from:i])
-			from = -1
+	for from := 0; from < len(items); {
+		if items[from].used || !items[from].anyOf(telling) {
+			from++
+			continue
 		}
-		if from < 0 && !it.used && it.anyOf(telling) {
-			from = i
+		end := from + 1
+		for end < len(items) && !items[end].used && items[end].pause < stop {
+			end++
 		}
-	}
-	if from >= 0 {
-		r.keep(items[from:])
+		r.keep(items[from:end])
+		from = end
 	}
 }
 

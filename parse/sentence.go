@@ -18,11 +18,12 @@ type sentence struct {
 // whatever is told before them. (What cuts and what reads take so much code that each would
 // have to come anew into the processor's cache for every sentence.)
 func (r *reader) hear() {
-	r.cuts = sentences(r.items, r.cuts[:0])
 	r.heard, r.list = r.heard[:0], r.list[:0]
-	for _, cut := range r.cuts {
-		items := r.items[cut[0]:cut[1]]
-		r.heard = append(r.heard, sentence{items: items, met: kindsOf(items)})
+	for rest := r.items; len(rest) > 0; {
+		n, met := firstSentence(rest)
+		items := rest[:n]
+		rest = rest[n:]
+		r.heard = append(r.heard, sentence{items: items, met: met})
 		s := &r.heard[len(r.heard)-1]
 		if r.askAll {
 			s.met = everyKind
