@@ -27,6 +27,16 @@ func hasKind(items []item, k kind) bool {
 	return false
 }
 
+// beginsAt is the item that begins at an offset of the note; -1 where none does.
+func beginsAt(items []item, start int32) int {
+	for k := range items {
+		if items[k].start == start {
+			return k
+		}
+	}
+	return -1
+}
+
 // allOf reports whether items are all of some kinds.
 func allOf(items []item, some kinds) bool {
 	for i := range items {

@@ -199,7 +199,8 @@ func (r *reader) inPlace(items []item, bar int) int {
 // I put them in after bar three", "… they went in behind bar three".
 func (r *reader) addedThere(c *clause, i int) bool {
 	it := &c.items[i]
-	if it.used || !strings.HasPrefix(r.lastDeed, "actions.add_bar") || c.mood != asserted || r.spokeOf.deed < r.sentenceNo-1 {
+	verb := it.is(kDo) || it.isWord2("went in", "went")
+	if !verb || it.used || c.mood != asserted || r.spokeOf.deed < r.sentenceNo-1 || !strings.HasPrefix(r.lastDeed, "actions.add_bar") {
 		return false
 	}
 	k := i + 1

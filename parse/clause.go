@@ -55,24 +55,32 @@ func (c *clause) before(k int) *item {
 }
 
 // hasAny reports whether an item of the clause is of one of the kinds.
-func (c *clause) hasAny(list ...kind) bool {
-	return c.kinds.hasOne(list)
+func (c *clause) hasAny(a, b kind, more ...kind) bool {
+	return c.kinds.meet(two(a, b)) || c.kinds.hasOne(more)
 }
 
 // clauses cuts a sentence where a new statement begins, and appends the clauses
 // to out. Punctuation may be missing: a bar, a subject with its verb, a deed or a
 // cue begins one.
 func (r *reader) clauses(items []item, out []clause) []clause {
-	from := 0
-	for i := 1; i < len(items); i++ {
+	for from := 0; from < len(items); {
+		end := r.clauseEnd(items, from)
+		out = append(out, newClause(items[from:end]))
+		from = end
+	}
+	return out
+}
+
+// clauseEnd is where the clause that begins at an item of a sentence ends.
+func (r *reader) clauseEnd(items []item, from int) int {
+	for i := from + 1; i < len(items); i++ {
 		it := &items[i]
 		mayBegin := it.pause > none || it.anyOf(beginners) || items[i-1].is(kBars) || r.askAll // most words cannot
 		if mayBegin && r.begins(items, i) {
-			out = append(out, newClause(items[from:i]))
-			from = i
+			return i
 		}
 	}
-	return append(out, newClause(items[from:]))
+	return len(items)
 }
 
 // gotTo reports whether a clause begins with "gotta" and what is to be done.

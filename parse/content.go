@@ -42,8 +42,9 @@ func (s *scan) content(i int) {
 	if s.joins(i) {
 		s.list--
 	}
-	for what := range strings.FieldsSeq(rule.Value) {
-		f := s.r.newFinding(&finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: s.r.these(it), rule: rule.ID, list: s.list})
+	for what, more := "", rule.Value; more != ""; {
+		what, more, _ = strings.Cut(more, " ")
+		f := r.newFinding(&finding{class: ofComb, what: s.staged(what, i), present: !denied, at: i, items: r.these(it), rule: rule.ID, list: s.list})
 		s.describe(f, i)
 		if f.side == "" && s.sideFirst != "both" {
 			f.side = s.sideFirst

@@ -1,7 +1,5 @@
 package parse
 
-import "slices"
-
 // "Cup" measures syrup and bees, and names what a queen cell begins with: where it stands tells
 // which.
 
@@ -67,12 +65,15 @@ func (r *reader) readCup(it *item) {
 // onlyCup lets the cup at item i stand for the one cell that was told before, where this is said
 // to be no more: "there's a queen cell on bar five but it's just a play cup".
 func (s *scan) onlyCup(f *finding, i int) {
+	if f.what != "cup" {
+		return
+	}
 	told := s.r.told
-	be := slices.IndexFunc(told, func(it item) bool { return it.start == s.at(i).start }) - 1
+	be := beginsAt(told, s.at(i).start) - 1
 	for be > 0 && told[be].any6(kAdv, kArt, kBut, kStage, kCellKind, kNum) {
 		be--
 	}
-	if f.what != "cup" || be < 1 || !told[be].is(kBe) || !told[be-1].isWord4("it", "that", "which", "this") {
+	if be < 1 || !told[be].is(kBe) || !told[be-1].isWord4("it", "that", "which", "this") {
 		return
 	}
 	if last := s.r.lastCells; len(s.found) == 0 && last != nil && s.r.sentenceNo-s.r.spokeOf.cells <= 1 && onlyCell(last) {

@@ -36,9 +36,8 @@ var fitsBy = map[string]func(*fitting) bool{
 // fits reports whether the objects of the verb at item i are those of the
 // rule's deed.
 func (r *reader) fits(c *clause, d *deed, i, end int, rule *rule) bool {
-	fit, ok := fitsBy[rule.Value]
 	r.fit = fitting{reader: r, c: c, d: d, i: i, rule: rule, text: c.items[i].text, args: c.items[i+1 : end], pre: c.items[:i]}
-	return ok && fit(&r.fit)
+	return rule.fits != nil && rule.fits(&r.fit)
 }
 
 func (f *fitting) addBar() bool {

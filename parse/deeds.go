@@ -112,30 +112,14 @@ func (r *reader) senses(it *item) iter.Seq[*rule] {
 func (r *reader) argumentsEnd(c *clause, i int) int {
 	for k := i + 1; k < len(c.items); k++ {
 		it := &c.items[k]
-		if it.pause >= colon && it.is(kDo) {
+		if it.is(kDo) && r.verbAnew(c, i, k) {
 			return k
-		}
-		if it.is(kDo) && !it.used && !it.any3(kState, kComb, kQueenIs) && k > i+1 && !it.isWord2("free", "loose") {
-			return k
-		}
-		if it.is(kDo) && k > i+1 && c.items[k-1].is(kAnd) && r.value(it, kComb) == "../placed" && r.rule(it, kDo).Form == "done" {
-			return k // "moved it back three bars and put two new ones in"
-		}
-		if placing := r.value(it, kComb) == "../placed"; placing && it.is(kDo) && it.pause == none && r.rule(it, kDo).Form == "done" &&
-			(k == i+2 && c.items[k-1].isWord2("it", "them") || k == i+1 && (strings.HasSuffix(c.items[i].text, " them") || strings.HasSuffix(c.items[i].text, " it"))) {
-			return k // "split it gave two bars to hive nine"
 		}
 		if it.is(kAnd) && k > i+1 && hasStill(c.items[k+1:]) {
 			return k // "gave up five bars and still has four bars of honey"
 		}
-		if it.is(kDo) && k == i+1 && strings.HasPrefix(c.items[i].text, "made ") && r.rule(it, kDo).Form == "done" {
-			return k // "made the split moved bars seven and nine"
-		}
 		if it.is(kNo) && k > i+1 && strings.HasPrefix(it.text, "there") {
 			return k // "took out bar fifteen, there was no comb on it"
-		}
-		if it.is(kDo) && it.is(kState) && k > i+1 && c.items[k-1].is(kAnd) && r.fixtureBehind(c.items, k) {
-			return k // "put three bars in and reduced the entrance"
 		}
 		if c.items[k-1].is(kBars) && r.describesBars(c.items, k) || placedContent(c.items, k) {
 			return k
@@ -145,6 +129,26 @@ func (r *reader) argumentsEnd(c *clause, i int) int {
 		}
 	}
 	return len(c.items)
+}
+
+// verbAnew reports whether the verb at item k is of no deed that the verb at item i tells: "moved
+// it back three bars and put two new ones in", "made the split moved bars seven and nine".
+func (r *reader) verbAnew(c *clause, i, k int) bool {
+	it, prev := &c.items[k], &c.items[k-1]
+	done := func() bool { return r.rule(it, kDo).Form == "done" }
+	if it.pause >= colon || k > i+1 && !it.used && !it.any3(kState, kComb, kQueenIs) && !it.isWord2("free", "loose") {
+		return true
+	}
+	puts := it.is(kComb) && r.value(it, kComb) == "../placed"
+	switch {
+	case k == i+1:
+		verb := c.items[i].text
+		onIt := puts && it.pause == none && (strings.HasSuffix(verb, " them") || strings.HasSuffix(verb, " it")) // "split it gave two bars to hive nine"
+		return (onIt || strings.HasPrefix(verb, "made ")) && done()
+	case prev.is(kAnd):
+		return puts && done() || it.is(kState) && r.fixtureBehind(c.items, k) // "put three bars in and reduced the entrance"
+	}
+	return k == i+2 && puts && it.pause == none && prev.isWord2("it", "them") && done()
 }
 
 // toldOfContent are the kinds of words that stand between the head of a finding and its

@@ -206,8 +206,11 @@ func (r *reader) beforeVerb(c *clause, at int) kind {
 // managedAsWell reports whether the verb at item i goes on behind "and" with what was done: "all I did was
 // harvest two bars and open the floor", "I had to feed them and reduce the entrance".
 func (r *reader) managedAsWell(c *clause, i int) bool {
-	verb := slices.IndexFunc(r.told, func(it item) bool { return it.start == c.items[i].start })
-	if verb < 2 || r.rule(&c.items[i], kDo).Form != "todo" || !r.told[verb-1].is(kAnd) || r.told[verb].pause > none || r.told[verb-1].pause > comma {
+	if r.rule(&c.items[i], kDo).Form != "todo" {
+		return false
+	}
+	verb := beginsAt(r.told, c.items[i].start)
+	if verb < 2 || !r.told[verb-1].is(kAnd) || r.told[verb].pause > none || r.told[verb-1].pause > comma {
 		return false
 	}
 	for k := verb - 2; k >= 0; k-- {
@@ -231,14 +234,15 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	if d.do == "free_comb" || d.do == "straighten" || d.do == "trim_comb" {
 		r.barsInHand(d) // "I cut bar six free, and bar eight's stuck too, I cut that one free as well"
 	}
-	if path, again := r.repeated(list, d); again {
+	key := r.paths.under(list, d.do)
+	if path, again := r.repeated(key, d); again {
 		for _, it := range d.items {
 			it.used = true
 		}
 		r.details(path, list, c, d)
 		return
 	}
-	path := b.deed(r.paths.under(list, d.do))
+	path := b.deed(key)
 	why := r.why(d.rule, c.cue, d.items...)
 	if c.doubt != "" && (list == "actions" || c.doubt == c.cue) {
 		why.doubts = append(why.doubts, "hedged: "+c.doubt)
@@ -260,7 +264,10 @@ func (r *reader) bothFixtures(list string, c *clause, d *deed) {
 	if !ok || verb != "open" && verb != "close" {
 		return
 	}
-	other := map[string]string{"floor": "entrance", "entrance": "floor"}[first]
+	other := "entrance"
+	if first == other {
+		other = "floor"
+	}
 	for k := d.at + 2; k+1 < len(c.items) && k <= d.at+4; k++ {
 		if !c.items[k].is(kAnd) {
 			continue
@@ -305,8 +312,7 @@ func colourWithin(text string) string {
 }
 
 // repeated: the same deed told twice is one; two that differ are two.
-func (r *reader) repeated(list string, d *deed) (string, bool) {
-	key := r.paths.under(list, d.do)
+func (r *reader) repeated(key string, d *deed) (string, bool) {
 	if r.cur.deeds[key] == 0 {
 		return "", false
 	}

@@ -92,7 +92,7 @@ func (r *reader) whichWasSo(c *clause) bool {
 	if k >= len(c.items) || !c.items[k].is(kState) {
 		return false
 	}
-	which := slices.IndexFunc(r.told, func(it item) bool { return it.start == c.items[0].start })
+	which := beginsAt(r.told, c.items[0].start)
 	return which > 0 && r.told[which-1].is(kFixture)
 }
 

@@ -52,8 +52,11 @@ func countsBehind(c *clause, i int) bool {
 // foodToo reads the food that was given along with bars: "put two bars in behind bar six, and a
 // litre of syrup", "a bar from hive four and a litre of syrup".
 func (r *reader) foodToo(c *clause, d *deed) {
+	if d.do != "add_bar" {
+		return
+	}
 	list, do, _ := strings.Cut(r.lastDeed, ".")
-	if d.do != "add_bar" || !strings.HasPrefix(do, "add_bar") || r.spokeOf.deed != r.sentenceNo || list != "actions" && list != "plans" {
+	if !strings.HasPrefix(do, "add_bar") || r.spokeOf.deed != r.sentenceNo || list != "actions" && list != "plans" {
 		return
 	}
 	for i := d.at + 1; i < len(c.items); i++ {

@@ -166,9 +166,14 @@ func (r *reader) hiveLeaf(it *item) {
 // inPassing reports whether a sentence only has to do with a hive, which it names behind a
 // word for that: "your letter about the plum hive", "on the way past Juniper".
 func (r *reader) inPassing(it *item) bool {
-	at := slices.IndexFunc(r.told, func(of item) bool { return of.start >= it.start }) - 1
-	for at > 0 && r.told[at].is(kArt) {
-		at--
+	at := 0
+	for at < len(r.told) && r.told[at].start < it.start {
+		at++
+	}
+	if at == len(r.told) {
+		return false
+	}
+	for at--; at > 0 && r.told[at].is(kArt); at-- {
 	}
 	return at > 0 && r.isWord(&r.told[at], r.wordsOf[concerning]...)
 }

@@ -90,6 +90,9 @@ func (l *lexicon) addRules() error {
 	l.graph = newGraph(l.words)
 	for i := range l.rules {
 		l.kindOf = append(l.kindOf, l.rules[i].Kind)
+		if l.kindOf[i] == kDo {
+			l.rules[i].fits = fitsBy[l.rules[i].Value]
+		}
 		for _, say := range l.rules[i].Say {
 			if l.kindOf[i] == kPlant {
 				l.longestPlant = max(l.longestPlant, strings.Count(say, " ")+strings.Count(say, "-")+strings.Count(say, "'")+2) // one may be an adverb

@@ -33,6 +33,7 @@ type rule struct {
 	No    []string `toml:"no"`
 
 	file string
+	fits func(*fitting) bool // of a deed: whether the words around its verb are those of it
 }
 
 // mishearing is a word or two that a recogniser writes for another, and where

@@ -145,6 +145,9 @@ func nowThere(items []item) bool {
 		items = items[1:]
 	}
 	text := items[0].text
+	if !strings.HasPrefix(text, "there") {
+		return false
+	}
 	if items[0].is(kThere) && len(items) > 1 {
 		text += " " + items[1].text
 	}

@@ -1,9 +1,6 @@
 package parse
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // beforeOrders are the kinds of words that can stand before the verb of an order.
 var beforeOrders = setOf(kAnd, kThen, kAdv, kNum, kBut, kDate, kSubstance)
@@ -37,8 +34,10 @@ func (r *reader) orders(c *clause, i int) bool {
 	if it.pause < stop || it.any6(kMethod, kMite, kState, kFixture, kSign, kSky) || it.to == it.from+1 && i+1 == len(c.items) {
 		return false
 	}
-	if hasKind(c.items[i+1:], kBe) || slices.ContainsFunc(c.items[i:], func(it item) bool { return it.colon }) {
-		return false // "Check eggs: none"
+	for k := i; k < len(c.items); k++ {
+		if c.items[k].colon || k > i && c.items[k].is(kBe) {
+			return false // "Check eggs: none"
+		}
 	}
 	if it.text == "visit" && c.next(i).any(kOf, kTo) && !hasAhead(c.items) {
 		return false // "Visit of the linden hive": today's

@@ -23,15 +23,18 @@ type leafPath struct {
 // again for the record, would cost more than to read what is written there.
 type paths struct {
 	known map[string]*leafPath
-	bars  []leafPath // by number: no leaves themselves
-	last  *leafPath  // the one asked for last, which is most often what is asked for next
+	bars  []leafPath               // by number: no leaves themselves
+	last  [longestRecent]*leafPath // those of each length that were asked for last, which most often are asked for next
 }
+
+// longestRecent is above the length of most paths.
+const longestRecent = 64
 
 // mostPaths is the number of paths above which all are forgotten before the next
 // note.
 const mostPaths = 1 << 13
 
-func newPaths() *paths { return &paths{known: map[string]*leafPath{}, last: &leafPath{}} }
+func newPaths() *paths { return &paths{known: map[string]*leafPath{}} }
 
 // reset readies the paths for another note.
 func (p *paths) reset() {
@@ -42,14 +45,15 @@ func (p *paths) reset() {
 
 // of returns the path of that text.
 func (p *paths) of(text string) *leafPath {
-	if p.last.text == text {
-		return p.last
+	last := &p.last[len(text)%longestRecent]
+	if *last != nil && (*last).text == text {
+		return *last
 	}
 	known := p.known[text]
 	if known == nil {
 		known = p.add(text)
 	}
-	p.last = known
+	*last = known
 	return known
 }
 
@@ -75,7 +79,7 @@ const mostBars = 100
 func (p *paths) below(head *leafPath, leaf string) string {
 	for _, known := range head.below {
 		if known.name == leaf {
-			p.last = known
+			p.last[len(known.text)%longestRecent] = known
 			return known.text
 		}
 	}

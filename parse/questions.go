@@ -8,7 +8,7 @@ type question struct {
 	of  kinds // only a clause with a word of one of these kinds can have an answer
 }
 
-// everyKind is for a question that does not hang on the kinds of the words.
+// everyKind is for what does not hang on the kinds of the words.
 var everyKind = kinds{^uint64(0), 1<<(kindCount-64) - 1}
 
 // questions are those that a clause is asked by its mood, in their order. Most
@@ -35,7 +35,6 @@ var questions = [...][]question{
 		{(*reader).strength, setOf(kStrength)},
 		{(*reader).weather, setOf(kSky, kWind)},
 		{(*reader).plantInFlower, setOf(kPlant)},
-		{(*reader).scale, everyKind},
 		{(*reader).weighed, setOf(kMeasure)},
 		{(*reader).noneInMine, setOf(kWhole, kThere)},
 		{(*reader).finds, scanned},
@@ -73,6 +72,9 @@ var questionsOf = func() (of [len(questions)]*byKind) {
 func (r *reader) clause(c *clause) {
 	if c.mood == planned && c.when != nil && !c.when.ago {
 		r.planDay = c.when
+	}
+	if c.mood == asserted && c.lists.has(scales) {
+		r.spokeOf.scale = r.sentenceNo // or a weight is
 	}
 	list := questions[c.mood] // an answer may change the mood
 	for due := r.due(c); due != 0; due &= due - 1 {

@@ -263,7 +263,6 @@ func (s *scan) lastFound(i int) *finding {
 // leadsTo reports whether a content follows, over words that can stand
 // between a modifier and its noun.
 func (s *scan) leadsTo(i int, over ...kind) *item {
-	between := setOf(over...)
 	for k := i + 1; k < len(s.c.items) && k <= i+4; k++ {
 		it := s.at(k)
 		if it.pause > none {
@@ -272,7 +271,7 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 		if it.any3(kContent, kCell, kSign) {
 			return it
 		}
-		if !it.anyOf(between) {
+		if !it.kinds.hasOne(over) {
 			return nil
 		}
 	}
@@ -280,9 +279,8 @@ func (s *scan) leadsTo(i int, over ...kind) *item {
 }
 
 func (s *scan) onlyBetween(from, to int, allowed ...kind) bool {
-	set := setOf(allowed...)
 	for k := from + 1; k < to; k++ {
-		if !s.at(k).anyOf(set) {
+		if !s.c.items[k].kinds.hasOne(allowed) {
 			return false
 		}
 	}

@@ -154,13 +154,6 @@ func (r *reader) worksOn(items []item) bool {
 	return k > 0 && (items[k].is(kOn) || items[k].isWord4("working", "visiting", "mobbing", "foraging")) && hasKind(items[:k], kBees)
 }
 
-// scale remembers that a scale or a weight is spoken of.
-func (r *reader) scale(c *clause) {
-	if c.lists.has(scales) {
-		r.spokeOf.scale = r.sentenceNo
-	}
-}
-
 // weighed: a hive's name with nothing but a mass of ten kilograms or more is
 // its weight ("hive five twenty six kilos", going down the row with the scale).
 func (r *reader) weighed(c *clause) {

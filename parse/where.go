@@ -380,8 +380,11 @@ func (r *reader) take(bars []int, single bool) {
 // endsRow reports whether a bar is known to be the last of the hive, so that the count goes
 // down from it.
 func (r *reader) endsRow(bar int) bool {
+	if bar <= 1 {
+		return false
+	}
 	for _, path := range [...]string{"bars_total", "follower.bar"} {
-		if v, ok := r.cur.get(path); ok && bar > 1 && v == strconv.Itoa(bar) {
+		if v, ok := r.cur.get(path); ok && v == strconv.Itoa(bar) {
 			return true
 		}
 	}

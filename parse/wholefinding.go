@@ -11,13 +11,15 @@ import (
 // wholeFinding reports whether the phrase at item i, up to the next pause, is a finding
 // that needs nothing before it: "feeder empty", "no queen cells", "eggs on bar 4".
 func (r *reader) wholeFinding(items []item, i int) bool {
-	p := phraseAt(items, i)
-	switch {
-	case p[0].any(kBut, kAnd):
+	switch first := &items[i]; {
+	case first.any(kBut, kAnd):
 		return false
-	case p[0].text == "swarmed": // of an earlier day, whatever it is told behind
+	case first.text == "swarmed": // of an earlier day, whatever it is told behind
 		return true
+	case !first.anyOf(findingHeads):
+		return false
 	}
+	p := phraseAt(items, i)
 	for k := range p {
 		if p[k].any6(kPlan, kIf, kWill, kAsk, kUnsure, kPast) || r.isDeed(&p[k]) || p[k].is(kDate) {
 			return false
@@ -25,6 +27,9 @@ func (r *reader) wholeFinding(items []item, i int) bool {
 	}
 	return findingAtHead(p) || ownBars(p) || countsNoun(p) || countsBarsOf(p) || r.signPlaced(p) || brought(p)
 }
+
+// findingHeads are the kinds of words that a finding can begin with.
+var findingHeads = beforeBars.or(beforeCargo).or(setOf(kLeaf, kStrength, kSky, kTemper, kUnseen, kFixture, kBees, kStores, kBrood, kQueen, kBring, kForage, kBe))
 
 // findingAtHead reports whether a phrase is a finding by what it begins with: "queenright",
 // "entrance reduced", "stores light", "no queen cells".
