@@ -199,8 +199,7 @@ func (r *reader) inPlace(items []item, bar int) int {
 // I put them in after bar three", "… they went in behind bar three".
 func (r *reader) addedThere(c *clause, i int) bool {
 	it := &c.items[i]
-	verb := it.is(kDo) || it.isWord2("went in", "went")
-	if !verb || it.used || c.mood != asserted || r.spokeOf.deed < r.sentenceNo-1 || !strings.HasPrefix(r.lastDeed, "actions.add_bar") {
+	if c.mood != asserted || r.spokeOf.deed < r.sentenceNo-1 || !strings.HasPrefix(r.lastDeed, "actions.add_bar") {
 		return false
 	}
 	k := i + 1

@@ -2,16 +2,6 @@ package parse
 
 import "strings"
 
-// splitLeaves reads "marked=yes worn=yes".
-func splitLeaves(s string) [][2]string {
-	var out [][2]string
-	for part := range strings.FieldsSeq(s) {
-		name, value, _ := strings.Cut(part, "=")
-		out = append(out, [2]string{name, value})
-	}
-	return out
-}
-
 // bringsToBars are the kinds of words behind which a number of bars is of what they tell.
 var bringsToBars = setOf(kContent, kStage, kPattern, kAnd, kThere, kAdv, kSeen)
 

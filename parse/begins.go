@@ -28,10 +28,10 @@ func (r *reader) begins(items []item, i int) bool {
 	if it.laid == behindTheir {
 		return false
 	}
-	if it.pause == none && r.runsInto(items, i) {
+	if it.pause == none && it.anyOf(runningIn) && r.runsInto(items, i) {
 		return true
 	}
-	if it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) || r.thenTold(items, i) {
+	if it.anyOf(ofDays) && (it.is(kPast) && it.pause <= comma && thenOtherwise(items, i) || r.thenTold(items, i)) {
 		return true
 	}
 	if prev.is(kTemper) && it.is(kPron) && it.pause == none && i+2 < len(items) && items[i+1].is(kBe) && items[i+2].any(kPast, kDate) {
@@ -49,6 +49,9 @@ func (r *reader) begins(items []item, i int) bool {
 	}
 	return (it.pause > none || !prev.anyOf(joiners)) && r.opens(items, i, prev)
 }
+
+// runningIn are the kinds of words that can begin a clause where no pause stands before them.
+var runningIn = setOf(kNow, kIf, kAnd, kDo, kDate)
 
 // runsInto reports whether a clause begins at item i where no pause stands before it, by
 // what is said right before and behind.

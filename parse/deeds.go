@@ -30,7 +30,7 @@ type deed struct {
 func (r *reader) deeds(c *clause) {
 	for i := 0; i < len(c.items); i++ {
 		it := &c.items[i]
-		if r.addedThere(c, i) || !it.is(kDo) || it.used || c.fitFor(i) {
+		if it.used || !it.is(kDo) && !it.isWord2("went in", "went") || r.addedThere(c, i) || !it.is(kDo) || c.fitFor(i) {
 			continue
 		}
 		if d := r.deed(c, i); d != nil {

@@ -8,6 +8,9 @@ import (
 
 // fixtures reads entrance, floor, feeder and follower as they were found.
 func (r *reader) fixtures(c *clause) {
+	if r.lastFixture == "" && !c.has(kFixture) {
+		return
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.is(kUndone) && r.lastFixture == "follower" && strings.HasPrefix(it.text, "left it where") {

@@ -10,8 +10,9 @@ import (
 // enter follows a hive's name at the head of a clause into its inspection, and
 // takes the day of the inspection from the opening words.
 func (r *reader) enter(c *clause, plansNext bool) {
-	several := r.gather(c)
-	for k := 0; !several && c.has(kName) && k < len(c.items); k++ {
+	named := c.has(kName)
+	several := (named || r.atOnce.home != nil) && r.gather(c)
+	for k := 0; named && !several && k < len(c.items); k++ {
 		it := &c.items[k]
 		if it.is(kName) && !it.used && !it.several() && !r.argument(c.items, k) && (c.mood != unasked || k == 0 && it.colon) {
 			r.goTo(it)
@@ -29,7 +30,7 @@ func (r *reader) enter(c *clause, plansNext bool) {
 	}
 	if plansNext && day != nil {
 		r.planDay, day.used = &day.day, true
-	} else if (r.opening || r.todaySpelt(c)) && c.mood == asserted {
+	} else if c.mood == asserted && (r.opening || c.has(kDate) && r.todaySpelt(c)) {
 		r.openingDay(c)
 		r.openingClock(c)
 	}

@@ -76,7 +76,7 @@ func (r *reader) visitorsDate(c *clause) (date *item) {
 // todaySpelt: "this evening, June 8" gives the day of the inspection wherever it
 // stands.
 func (r *reader) todaySpelt(c *clause) bool {
-	for k := 1; c.has(kDate) && k < len(c.items); k++ {
+	for k := 1; k < len(c.items); k++ {
 		if it := &c.items[k]; it.is(kDate) && c.items[k-1].is(kDate) && c.items[k-1].day.today && !it.day.today {
 			return true
 		}

@@ -152,16 +152,19 @@ func (r *reader) setQueen(c *clause, i int, rule *rule) {
 		k--
 	}
 	denied := k >= 0 && c.items[k].any(kNo, kUndone)
-	for _, leaf := range splitLeaves(rule.Value) {
-		value := leaf[1]
+	for leaf, more := "", rule.Value; more != ""; { // "marked=yes worn=yes"
+		leaf, more, _ = strings.Cut(more, " ")
+		name, value, _ := strings.Cut(leaf, "=")
 		if denied {
-			value = map[string]string{"yes": "no", "no": "yes"}[value]
+			value = notSo(name, value)
 		}
-		if _, painted := r.cur.get("actions.mark_queen"); painted && leaf[0] == "marked" && value == "no" {
-			it.used = true
-			continue // "no mark, so I marked her": as she was before
+		if name == "marked" && value == "no" {
+			if _, painted := r.cur.get("actions.mark_queen"); painted {
+				it.used = true
+				continue // "no mark, so I marked her": as she was before
+			}
 		}
-		r.leaf(r.paths.under("queen", leaf[0]), value, rule.ID, "", c.doubt, it)
+		r.leaf(r.paths.under("queen", name), value, rule.ID, "", c.doubt, it)
 	}
 	if colour, _, _ := strings.Cut(it.text, " "); rule.ID == "mark-worn" && markColours[colour] {
 		r.leaf("queen.colour", colour, "queen-colour", "", c.doubt, it) // "yellow spot gone rather faint"

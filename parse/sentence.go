@@ -89,7 +89,9 @@ func (r *reader) sentence(s *sentence) {
 			r.sameSentence = true
 			r.stepped = false
 		}
-		r.followFixture(c)
+		if c.kinds.meet(ofFixtures) {
+			r.followFixture(c)
+		}
 		if c.mood == unasked && c.has(kQueen) && youAsked(c.items) {
 			r.sheLast, r.spokeOf.queen = true, r.sentenceNo // "you ask after the queen: she was raised in 2025"
 		}
@@ -103,15 +105,17 @@ func (r *reader) sentence(s *sentence) {
 	}
 }
 
-// offFixtures are the kinds of words that lead the talk away from a fixture.
-var offFixtures = setOf(kContent, kCell, kQueen)
+// offFixtures are the kinds of words that lead the talk away from a fixture, and ofFixtures those
+// that lead there or away.
+var (
+	offFixtures = setOf(kContent, kCell, kQueen)
+	ofFixtures  = offFixtures.or(setOf(kFixture))
+)
 
 // followFixture keeps the fixture that was spoken of last.
 func (r *reader) followFixture(c *clause) {
 	if !c.has(kFixture) {
-		if c.kinds.meet(offFixtures) {
-			r.lastFixture = ""
-		}
+		r.lastFixture = ""
 		return
 	}
 	for k := range c.items {
@@ -197,6 +201,10 @@ func (r *reader) afterReading(it *item) bool {
 // "beetles, we counted eight", "pollen, I think from phacelia", "harvested bar
 // eleven: three pounds".
 func (r *reader) afterthoughts(c *clause) {
+	ofHer := r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1
+	if r.lastSign == "" && r.cargo.what == "" && !ofHer && r.spokeOf.deed != r.sentenceNo {
+		return // there is nothing that they could be of
+	}
 	for i := range c.items {
 		it := &c.items[i]
 		if it.used || !it.any4(kNum, kColour, kPlant, kMeasure) {
@@ -209,7 +217,7 @@ func (r *reader) afterthoughts(c *clause) {
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
 		case it.is(kNum) && r.lastSign != "" && i > 0 && barNumber(it) && (strings.HasPrefix(c.items[i-1].text, "count") || c.items[i-1].is(kHave) && c.items[i-1].text != "with" && i+1 < len(c.items) && c.items[i+1].is(kOf)):
 			r.putCount("signs."+r.lastSign, it.n, r.why("count", "", it))
-		case it.is(kNum) && r.spokeOf.queen > 0 && r.spokeOf.queen >= r.sentenceNo-1 && i > 0 && i == len(c.items)-1 && r.raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
+		case it.is(kNum) && ofHer && i > 0 && i == len(c.items)-1 && r.raisedIn(c.items[:i]) && it.n.lo >= 1990 && it.n.lo < 2100:
 			r.leaf("queen.year", formatNumber(it.n.lo), "queen-year", "", c.doubt, &c.items[0], it)
 		case it.is(kColour) && r.cargo.what != "" && !c.has(kQueen) && !c.has(kContent) && !c.has(kDot) && (r.colonBefore(c) || c.items[0].text == "which"):
 			r.described(c, r.cargo.what, "colour", kColour, i, len(c.items)-1)

@@ -109,7 +109,7 @@ func (s *scan) offBars(i int) bool {
 		for place > 1 && s.at(place-1).is(kArt) {
 			place--
 		}
-		if s.r.isWord(s.at(k), s.r.wordsOf[besideCombs]...) && (s.at(place-1).is(kOn) || s.r.isWord(s.at(place-1), s.r.wordsOf[upOrUnder]...)) {
+		if lead := s.at(place - 1); (lead.is(kOn) || s.r.isWord(lead, s.r.wordsOf[upOrUnder]...)) && s.r.isWord(s.at(k), s.r.wordsOf[besideCombs]...) {
 			return true
 		}
 	}

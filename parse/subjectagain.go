@@ -31,7 +31,7 @@ func (r *reader) subjectsAgain(items []item) ([]item, []again) {
 	var said []again
 	copied := 0
 	for i := 1; i < len(items); i++ {
-		if !items[i-1].anyOf(ofSubject) || !r.asideBegins(items, i) {
+		if it := &items[i]; it.pause != comma && !it.any(kThen, kWord) || !items[i-1].anyOf(ofSubject) || !r.asideBegins(items, i) {
 			continue
 		}
 		from := r.subjectBefore(items, i)
