@@ -131,9 +131,9 @@ func numberedLines(text string) []int32 {
 		}
 		from, lo, hi := leadingNumbers(text[at : at+end])
 		switch {
+		case len(run) == 0:
 		case lo == 0:
 			flush()
-		case len(run) == 0:
 		case lo == last || lo-last > 2 || last-lo > 2, step != 0 && (lo > last) != (step > 0):
 			flush()
 		default:

@@ -465,7 +465,3 @@ func (r *reader) twofold(it *item) bool {
 	}
 	return done && todo
 }
-
-// swaying are the kinds of words without which a sentence is asserted, unless it is a
-// question or below a heading.
-var swaying = cueing.or(setOf(kDo))

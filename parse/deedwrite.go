@@ -260,10 +260,10 @@ func (r *reader) write(list string, c *clause, d *deed) {
 // bothFixtures writes the deed of the second of two: "opened up the floor and the
 // entrance".
 func (r *reader) bothFixtures(list string, c *clause, d *deed) {
-	verb, first, ok := strings.Cut(d.do, "_")
-	if !ok || verb != "open" && verb != "close" {
+	if !strings.HasPrefix(d.do, "open_") && !strings.HasPrefix(d.do, "close_") {
 		return
 	}
+	verb, first, _ := strings.Cut(d.do, "_")
 	other := "entrance"
 	if first == other {
 		other = "floor"

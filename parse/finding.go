@@ -48,7 +48,9 @@ func (f *finding) brood() bool {
 // record writes a finding to the bars it belongs to, or to the colony.
 func (r *reader) record(f *finding) {
 	why := r.why(f.rule, f.cue, f.items...)
-	why.doubts = append(f.doubts, why.doubts...)
+	if len(f.doubts) > 0 {
+		why.doubts = append(f.doubts, why.doubts...)
+	}
 	if len(f.bars) > 0 && slices.Contains(r.mendedBars, f.bars[0]) && !slices.Contains(why.doubts, "corrected aloud") {
 		why.doubts = append(why.doubts, "corrected aloud")
 	}

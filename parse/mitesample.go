@@ -153,8 +153,11 @@ func (r *reader) sampleHeld(c *clause, count *quantity, items ...*item) {
 
 // ofSample reads "6/300".
 func ofSample(it *item) (mites, bees int, ok bool) {
+	if !it.is(kWord) {
+		return 0, 0, false
+	}
 	over, under, ok := strings.Cut(it.text, "/")
-	if !ok || !it.is(kWord) {
+	if !ok {
 		return 0, 0, false
 	}
 	mites, err := strconv.Atoi(over)

@@ -195,10 +195,10 @@ func (r *reader) opensYes(o *opener) verdict {
 }
 
 func (r *reader) opensOnDay(o *opener) verdict {
-	if o.pause == none && r.foodGoes(o.items, o.i) {
+	if o.pause > none || !o.next(1).any(kDate, kPast) || r.foodGoes(o.items, o.i) {
 		return unknown
 	}
-	if o.pause == none && o.next(1).any(kDate, kPast) && r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
+	if r.datedTurn(o.items, o.i) && !r.deedSince(o.items, o.i) && !o.prev.lists.has(swarming) {
 		return doesOpen
 	}
 	return unknown
@@ -408,7 +408,7 @@ func (r *reader) opensDay(o *opener) verdict {
 
 func (r *reader) opensBrood(o *opener) verdict {
 	switch {
-	case o.is(kContent) && o.next(1).is(kOn) && o.prev.is(kPlan) && strings.HasPrefix(o.prev.text, "next ") && r.deedSince(o.items, o.i-1):
+	case o.prev.is(kPlan) && o.is(kContent) && o.next(1).is(kOn) && strings.HasPrefix(o.prev.text, "next ") && r.deedSince(o.items, o.i-1):
 		return doesOpen // "i'll mark her next time eggs on bar six"
 	case o.pause > none || !o.prev.any(kSubstance, kDate):
 		return doesNot

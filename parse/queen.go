@@ -428,7 +428,7 @@ func (r *reader) notSeen(c *clause, noun, unseen int) {
 }
 
 func (r *reader) pick(c *clause, indices ...int) []*item {
-	var out []*item
+	out := r.these()
 	for _, i := range indices {
 		if i >= 0 {
 			out = append(out, &c.items[i])

@@ -359,7 +359,11 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 
 // these lists items, with room for a few more.
 func (r *reader) these(items ...*item) []*item {
-	return append(r.refs.take(len(items) + 3)[:0], items...)
+	list := r.refs.take(len(items) + 3)[:0]
+	for _, it := range items { // mostly one
+		list = append(list, it)
+	}
+	return list
 }
 
 func (r *reader) newFinding(f *finding) *finding {

@@ -75,7 +75,7 @@ func (r *reader) sentence(s *sentence) {
 	}
 	r.wholeSentence, r.mites.here = kinds.has(kBrood), kinds.has(kMite)
 	r.askedOnly = false
-	if kinds.meet(swaying) || r.heading != asserted || s.told[len(s.told)-1].asked || r.askAll { // else all is asserted
+	if kinds.meet(cueing) || r.mayBeMeant(s) {
 		r.judge(list)
 	}
 	for i := range list {
@@ -103,6 +103,12 @@ func (r *reader) sentence(s *sentence) {
 	if r.sentenceNo > 3 {
 		r.opening = false
 	}
+}
+
+// mayBeMeant reports whether a sentence without the words for it may be meant otherwise than as a
+// statement of today: as an order or a question, or by the heading above it.
+func (r *reader) mayBeMeant(s *sentence) bool {
+	return s.told[0].is(kDo) || s.told[len(s.told)-1].asked || r.heading != asserted || r.askAll
 }
 
 // offFixtures are the kinds of words that lead the talk away from a fixture, and ofFixtures those

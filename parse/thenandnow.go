@@ -46,7 +46,7 @@ func isByNow(items []item, i int) bool {
 	if i+1 < len(items) && items[i].isWord4("it", "that", "they", "she") && items[i].pause == none {
 		i++ // "and that's sealed brood now"
 	}
-	if !slices.Contains(presentVerbs, items[i].text) || items[i].pause > none {
+	if items[i].pause > none || !slices.Contains(presentVerbs, items[i].text) {
 		return false
 	}
 	for k := i - 1; k >= 0 && items[k+1].pause < stop; k-- {
