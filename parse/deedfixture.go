@@ -207,3 +207,29 @@ func (f *fitting) cleanFloor() bool {
 	it := f.lastFixture == "floor" && f.c.items[0].text == "which" && len(f.args) == 0 && f.i > 0 && f.pre[f.i-1].isWord2("i", "we") || f.lastFixture == "floor" && len(f.args) > 0 && f.args[0].isWord2("it", "that") || f.lastFixture == "floor" && strings.HasSuffix(f.text, " clean") // "floor had 30 dead bees, cleaned it"
 	return it || strings.Contains(f.text, " floor ") || hasFixture(f.reader, f.args, "floor") || f.wordIn(f.args, "tray", "board") || swept || f.i > 0 && hasFixture(f.reader, f.pre[f.i-1:], "floor")
 }
+
+// bothFixtures writes the deed of the second of two: "opened up the floor and the
+// entrance".
+func (r *reader) bothFixtures(list string, c *clause, d *deed) {
+	if !strings.HasPrefix(d.do, "open_") && !strings.HasPrefix(d.do, "close_") {
+		return
+	}
+	verb, first, _ := strings.Cut(d.do, "_")
+	other := "entrance"
+	if first == other {
+		other = "floor"
+	}
+	for k := d.at + 2; k+1 < len(c.items) && k <= d.at+4; k++ {
+		if !c.items[k].is(kAnd) {
+			continue
+		}
+		if k++; c.items[k].is(kArt) && k+1 < len(c.items) {
+			k++
+		}
+		if it := &c.items[k]; it.is(kFixture) && !it.used && r.value(it, kFixture) == other {
+			it.used = true
+			r.write(list, c, &deed{do: verb + "_" + other, at: d.at, items: []*item{&c.items[d.at], it}, rule: d.rule, due: d.due})
+		}
+		return
+	}
+}

@@ -257,32 +257,6 @@ func (r *reader) write(list string, c *clause, d *deed) {
 	}
 }
 
-// bothFixtures writes the deed of the second of two: "opened up the floor and the
-// entrance".
-func (r *reader) bothFixtures(list string, c *clause, d *deed) {
-	if !strings.HasPrefix(d.do, "open_") && !strings.HasPrefix(d.do, "close_") {
-		return
-	}
-	verb, first, _ := strings.Cut(d.do, "_")
-	other := "entrance"
-	if first == other {
-		other = "floor"
-	}
-	for k := d.at + 2; k+1 < len(c.items) && k <= d.at+4; k++ {
-		if !c.items[k].is(kAnd) {
-			continue
-		}
-		if k++; c.items[k].is(kArt) && k+1 < len(c.items) {
-			k++
-		}
-		if it := &c.items[k]; it.is(kFixture) && !it.used && r.value(it, kFixture) == other {
-			it.used = true
-			r.write(list, c, &deed{do: verb + "_" + other, at: d.at, items: []*item{&c.items[d.at], it}, rule: d.rule, due: d.due})
-		}
-		return
-	}
-}
-
 // paint reads the colour she was marked with: "put a white spot on her",
 // "painted the queen blue".
 func (r *reader) paint(c *clause, d *deed) {
