@@ -36,14 +36,9 @@ var usualMarks = []code{{short: "+", long: "yes", mark: true}, {short: "-", long
 // legendOf is the legend of a note; nil where it has none, as most.
 func (l *lexicon) legendOf(note string) *legend {
 	var key legend
-	eachLine(note, func(from, to int) {
-		if line := note[from:to]; mayLegend(line) {
-			if codes := l.legendIn(line); codes != nil {
-				key.codes = append(key.codes, codes...)
-				key.told = append(key.told, [2]int{from, to})
-			}
-		}
-	})
+	if holdsOne(note, "=:([") {
+		l.legendLines(note, &key)
+	}
 	if !key.has("+") && !key.has("-") && marked(note) {
 		key.codes = append(key.codes, usualMarks...)
 	}
@@ -64,6 +59,29 @@ func (l *lexicon) legendOf(note string) *legend {
 		return nil
 	}
 	return &key
+}
+
+// legendLines keeps the codes that lines of a note tell of.
+func (l *lexicon) legendLines(note string, key *legend) {
+	eachLine(note, func(from, to int) {
+		if line := note[from:to]; mayLegend(line) {
+			if codes := l.legendIn(line); codes != nil {
+				key.codes = append(key.codes, codes...)
+				key.told = append(key.told, [2]int{from, to})
+			}
+		}
+	})
+}
+
+// holdsOne reports whether a text has one of some signs. Each is sought by itself, which takes
+// far less than to go through the text once.
+func holdsOne(text, signs string) bool {
+	for k := range len(signs) {
+		if strings.IndexByte(text, signs[k]) >= 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // eachLine calls a function with where each line of a note stands.
@@ -115,10 +133,14 @@ func (key *legend) has(short string) bool {
 // mayLegend reports whether a line may tell what codes stand for: it is set in brackets, begins
 // with a label, or has signs of equality.
 func mayLegend(line string) bool {
-	if len(line) < len("E=x,P=y") || strings.IndexByte(line, ',') < 0 && strings.IndexByte(line, ';') < 0 && strings.IndexByte(line, '/') < 0 && strings.IndexByte(line, '=') < 0 {
+	if len(line) < len("E=x,P=y") {
 		return false
 	}
-	return line[0] == '(' || line[0] == '[' || strings.IndexByte(line, '=') > 0 || strings.IndexByte(line, ':') > 0
+	equals := strings.IndexByte(line, '=')
+	if line[0] != '(' && line[0] != '[' && equals <= 0 && strings.IndexByte(line, ':') <= 0 {
+		return false // as most
+	}
+	return equals >= 0 || holdsOne(line, ",;/")
 }
 
 // legendIn are the codes that a line tells of, where it tells of nothing else.
@@ -340,6 +362,9 @@ func isCoded(part string, codes []code) bool {
 // isStrip reports whether a line has nothing but bars by number, in order, with codes for what is
 // on most of them: "1 H | 2 P | 3 E L | 4 C".
 func isStrip(line string, codes []code) bool {
+	if line == "" || isASCIILetter(line[0]) && line[0]|0x20 != 'b' {
+		return false // as most
+	}
 	if strings.Count(line, "|") < shortestList-1 && strings.Count(line, ",") < shortestList-1 {
 		return false
 	}

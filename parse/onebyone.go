@@ -44,7 +44,7 @@ func (r *reader) oneByOne(items []item) []item {
 			}
 			continue
 		}
-		if !headsTurn(items, i) && !goesOnInTurn(items, i) {
+		if !it.isWord3("the", "the other", "other") || !headsTurn(items, i) && !goesOnInTurn(items, i) {
 			continue
 		}
 		if name, end := r.turnAt(items, i, inHand, named); name != "" {

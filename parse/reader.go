@@ -126,21 +126,22 @@ func (r *reader) justSaid(m mentioned) bool { return m.what != "" && m.sentence 
 
 // desk is what a reader works with and keeps from note to note.
 type desk struct {
-	lex      lexer
-	split    splitter
-	toks     []token // of the page
-	front    front
-	capitals amidPage
-	rows     []row
-	parted   []separator // that stand in the note
-	lexed    []lexedRow  // some of them
-	lexing   []item      // theirs
-	room     []token     // for their tokens that are not as they were heard
-	mended   []token     // of the line in hand
-	items    []item
-	ref      item       // the reference read last
-	heard    []sentence // its sentences
-	list     []clause   // of them
+	lex       lexer
+	split     splitter
+	toks      []token // of the page
+	front     front
+	capitals  amidPage
+	rows      []row
+	parted    []separator // that stand in the note
+	lexed     []lexedRow  // some of them
+	lexing    []item      // theirs
+	room      []token     // for their tokens that are not as they were heard
+	mended    []token     // of the line in hand
+	lineWords listSet     // in which they stand
+	items     []item
+	ref       item       // the reference read last
+	heard     []sentence // its sentences
+	list      []clause   // of them
 
 	spans    arena[colony.Span]
 	refs     arena[*item]
@@ -211,7 +212,7 @@ const (
 
 // line reads a row.
 func (r *reader) line(l *lexedRow) {
-	r.mended = l.toks
+	r.mended, r.lineWords = l.toks, l.words
 	r.topic, r.under = "", l.under
 	if r.inHand == thisLine && l.first >= line {
 		r.inHand = thisText
@@ -311,13 +312,25 @@ var owned = setOf(kBees, kQueen, kFixture, kStores, kContent, kCell, kBar, kBroo
 func (r *reader) possessive(items []item) []item {
 	for i := 0; i+2 < len(items); i++ {
 		it, s := &items[i], &items[i+1]
-		behind := i > 0 && it.pause == none && (items[i-1].isWord4("of", "from", "with", "through") || items[i-1].is(kBring) && strings.HasSuffix(items[i-1].text, " with")) // "back with its yellow pollen"
-		if s.is(kBe) && it.text == "it" && s.start == it.end && r.text[s.start]|0x20 == 's' && (items[i+2].anyOf(owned) || behind && items[i+2].any(kColour, kPlant)) && items[i+2].pause == none {
+		if !s.is(kBe) || it.text != "it" || s.start != it.end || r.text[s.start]|0x20 != 's' || items[i+2].pause > none {
+			continue // as most words
+		}
+		if items[i+2].anyOf(owned) || items[i+2].any(kColour, kPlant) && behindIts(items, i) {
 			it.kinds, it.says, it.text, it.end, it.to = setOf(kArt), senseless, "its", s.end, s.to
 			items = slices.Delete(items, i+1, i+2)
 		}
 	}
 	return items
+}
+
+// behindIts reports whether a word that a possessive goes on with stands before item i: "back with
+// its yellow pollen".
+func behindIts(items []item, i int) bool {
+	if i == 0 || items[i].pause > none {
+		return false
+	}
+	before := &items[i-1]
+	return before.isWord4("of", "from", "with", "through") || before.is(kBring) && strings.HasSuffix(before.text, " with")
 }
 
 // addPauses marks silences of timed words as weak punctuation.

@@ -50,8 +50,9 @@ var longestPointer = func() (most int) {
 
 // several makes one item of the words that stand for several hives.
 func (r *reader) several(items []item) []item {
+	points := r.lineWords.has(pointing)
 	for i := 0; i < len(items); i++ {
-		if !items[i].any(kHives, kName) && !r.mayPoint(&items[i]) {
+		if !items[i].any(kHives, kName) && !(points && r.mayPoint(&items[i])) {
 			continue
 		}
 		names, n, end := r.severalAt(items, i)

@@ -52,7 +52,7 @@ func stopWord(text string) bool {
 
 // telegram reports whether the sentences of a note end with that word instead of a sign.
 func telegram(note string) bool {
-	return strings.Count(note, wiredStop) >= fewestStops && shouted(note)
+	return shouted(note) && strings.Count(note, wiredStop) >= fewestStops
 }
 
 // fewestStops is the number of times that the word stands in a telegram at least.
