@@ -15,6 +15,9 @@ const longestLabel = 5
 // partLabels parts the labels of a line from the answers before them: "Eggs: y  Larvae: n",
 // "Queen seen? Y (b6)  Eggs? Y", "eggs y larvae y queen n".
 func (r *reader) partLabels(toks []token) {
+	if !haveLabels(toks) {
+		return // as most lines
+	}
 	letters, sure := 0, false
 	for k := 1; k < len(toks); k++ {
 		if toks[k-1].end == toks[k-1].start {
@@ -79,6 +82,16 @@ func (r *reader) spokenAnswer(toks []token, k int) int {
 	return 0
 }
 
+// haveLabels reports whether some words answer a label or may be one.
+func haveLabels(toks []token) bool {
+	for k := range toks {
+		if toks[k].lists&anyAnswer != 0 || toks[k].has(coloned|asked) {
+			return true
+		}
+	}
+	return false
+}
+
 // barsBehindLabel reports whether bars, and a label before them, end at token i: "Eggs: b4-6"
 // before "Larvae: b5".
 func (r *reader) barsBehindLabel(toks []token, i int) bool {
@@ -116,7 +129,10 @@ func (r *reader) answers(items []item) []item {
 	}
 	r.deniedInTurn(items)
 	spokenForm(items)
-	ticks := slices.ContainsFunc(items, func(it item) bool { return tickMark(&it) })
+	ticks := false
+	for k := range items {
+		ticks = ticks || tickMark(&items[k])
+	}
 	for k := 1; k < len(items); k++ {
 		label, it := &items[k-1], &items[k]
 		if it.lists&anyAnswer == 0 && !label.asked && !(ticks && it.text == "x") {

@@ -159,16 +159,17 @@ func (r *reader) hivesOfPage() *pageHives {
 		return p
 	}
 	*p = pageHives{sought: true}
+	hive, colony := r.hiveID, r.colonyID
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.id != r.hiveID && t.id != r.colonyID {
-			continue
+		if t.id != hive && t.id != colony {
+			continue // as most words
 		}
 		if i > 0 && t.pause == none {
 			before := r.toks[i-1]
 			p.before = append(p.before, r.strings.lower(r.text[before.start:before.end]))
 		}
-		if t.id == r.hiveID && i+1 < len(r.toks) && r.otherLetter(&r.toks[i+1]) {
+		if t.id == hive && i+1 < len(r.toks) && r.otherLetter(&r.toks[i+1]) {
 			p.otherLetter = true
 		}
 	}

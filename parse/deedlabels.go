@@ -12,6 +12,9 @@ var countedOrWeighed = setOf(kNum, kMeasure, kBars)
 func (r *reader) deedLabels(items []item) []item {
 	for i := 0; i < len(items); i++ {
 		it := &items[i]
+		if !it.any(kBar, kDo) {
+			continue // as most words
+		}
 		switch heads := i == 0 || it.pause >= stop; {
 		case (heads || items[i-1].is(kName)) && it.is(kBar) && it.plural && i+2 < len(items):
 			countBefore(items, i)

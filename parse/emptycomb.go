@@ -96,11 +96,11 @@ func (s *scan) partTold() bool {
 // bar eight nectar".
 func (r *reader) barNothing(items []item) {
 	for i := 1; i < len(items); i++ {
-		it, next := &items[i], at(items, i+1)
+		it := &items[i]
 		if it.text != "nothing" || it.pause > colon || !items[i-1].is(kBars) {
 			continue
 		}
-		if next == &noItem || next.pause > none || next.any5(kBars, kBar, kEnd, kName, kHive) || next.isWord2("yet", "there") {
+		if next := at(items, i+1); next == &noItem || next.pause > none || next.any5(kBars, kBar, kEnd, kName, kHive) || next.isWord2("yet", "there") {
 			it.kinds, it.says = setOf(kComb), r.bareComb
 		}
 	}

@@ -13,7 +13,10 @@ import (
 func (r *reader) namedAgain(items []item) {
 	for i := 1; i < len(items); i++ {
 		it, lead := &items[i], &items[i-1]
-		if it.pause == none && lead.anyOf(leadingBack) && r.turnsBack(items, i-1) && r.hiveOfNumber(items, i) {
+		if it.pause > none || !lead.anyOf(leadingBack) && lead.text != "the" {
+			continue // as most words
+		}
+		if lead.anyOf(leadingBack) && r.turnsBack(items, i-1) && r.hiveOfNumber(items, i) {
 			*it = *r.asHive(r.merged(items, i, i+1, nil), formatNumber(it.n.lo))
 			continue
 		}
@@ -22,7 +25,7 @@ func (r *reader) namedAgain(items []item) {
 			k-- // "unite them with the elm"
 			lead = &items[k]
 		}
-		if it.pause > none || !lead.anyOf(leadingBack) || !r.nameWord(it) || it.any(kSide, kPlace) {
+		if !lead.anyOf(leadingBack) || !r.nameWord(it) || it.any(kSide, kPlace) {
 			continue
 		}
 		name := r.calledBefore(items[:i], it.text)

@@ -235,7 +235,8 @@ func firstTold(b *builder) int {
 	if len(b.spans) > 0 {
 		named = b.spans[0][0]
 	}
-	for _, e := range b.entries {
+	for i := range b.entries {
+		e := &b.entries[i]
 		if len(e.spans) > 0 && e.spans[0][0] >= named && (first < 0 || e.spans[0][0] < first) && !strings.HasPrefix(e.text, "weather.") {
 			first = e.spans[0][0]
 		}

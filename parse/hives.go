@@ -42,12 +42,16 @@ func (r *reader) nameHives(items []item) []item {
 		return items
 	}
 	for i := 0; i < len(items); i++ {
-		known := r.knownHere[int32(r.nameStart(&items[i]))]
-		if known == "" && !items[i].has(capital) && !r.smallNames || !r.initials.has(r.text[r.nameStart(&items[i])]) {
+		start := r.nameStart(&items[i])
+		if !r.initials.has(r.text[start]) {
+			continue // as most words
+		}
+		known := r.knownHere[int32(start)]
+		if known == "" && !items[i].has(capital) && !r.smallNames {
 			continue
 		}
 		for n := min(3, len(items)-i); n > 0; n-- {
-			r.strings.scratch = lowerCase(r.strings.scratch, r.text[r.nameStart(&items[i]):items[i+n-1].end])
+			r.strings.scratch = lowerCase(r.strings.scratch, r.text[start:items[i+n-1].end])
 			if !r.names[string(r.strings.scratch)] || i+n < len(items) && items[i+n].is(kHive) && items[i+n].pause == none {
 				continue
 			}

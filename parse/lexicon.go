@@ -124,8 +124,11 @@ func (l *lexicon) addNumbers(parts []part) error {
 		id := l.words.add(word)
 		l.numbers.kinds = grown(l.numbers.kinds, id)
 		l.numbers.kinds[id] = numberWord{k, value}
-		if k == ordinalWord {
+		switch k {
+		case ordinalWord:
 			l.nthIDs = append(l.nthIDs, id)
+		case unitWord, tensWord:
+			l.numbers.counting |= 1 << (id & 63)
 		}
 		return ok
 	})

@@ -14,11 +14,25 @@ type suspects struct {
 	seconds uint64    // a bit for the low six bits of each second word
 }
 
-// suspect is a mishearing with its second word, which tells most of them off at once;
-// none where it has no second word.
+// suspect is a mishearing with what tells most of them off at once: its second word, none
+// where it has no second word, and a bit for the low six bits of each word that may stand
+// before it and behind it where no pause parts them.
 type suspect struct {
-	second wordID
+	second         wordID
+	before, behind uint64
 	*heard
+}
+
+// anyWord are the bits of all words.
+const anyWord = ^uint64(0)
+
+// bitOf is the bit of a word beside a suspect, and those of all words where a pause parts the two
+// or the word is not the one that stands in the text.
+func bitOf(t *token, parted bool) uint64 {
+	if parted || t.end == t.start {
+		return anyWord
+	}
+	return 1 << (t.id & 63)
 }
 
 // mayBegin reports whether one of them can begin at token i: at most tokens it is
@@ -27,14 +41,21 @@ func (s *suspects) mayBegin(toks []token, i int) bool {
 	return s.alone || i+1 < len(toks) && s.seconds>>(toks[i+1].id&63)&1 != 0
 }
 
-func (s *suspects) add(h *heard) {
+func (s *suspects) add(h *heard, l *lexicon) {
+	of := suspect{idUnknown, anyWord, anyWord, h}
+	if !h.rule.Series {
+		of.before = h.before.bits(l)
+	}
 	if len(h.words) == 1 {
 		s.alone = true
-		s.heard = append(s.heard, suspect{idUnknown, h})
+		if !h.rule.Series {
+			of.behind = h.after.bits(l)
+		}
 	} else {
-		s.seconds |= 1 << (h.words[1] & 63)
-		s.heard = append(s.heard, suspect{h.words[1], h})
+		of.second = h.words[1]
+		s.seconds |= 1 << (of.second & 63)
 	}
+	s.heard = append(s.heard, of)
 }
 
 // heard is a mishearing, compiled.
@@ -83,7 +104,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 				}
 			}
 			l.mishearings = grown(l.mishearings, first)
-			l.mishearings[first].add(c)
+			l.mishearings[first].add(c, l)
 		}
 	}
 	for _, s := range l.mishearings {
@@ -119,6 +140,25 @@ func (l *lexicon) context(words []string) *context {
 		}
 	}
 	return c
+}
+
+// bits are those of the words that satisfy the context; of all words where it asks for none or
+// for more than the word beside it.
+func (c *context) bits(l *lexicon) (bits uint64) {
+	if c == nil || c.bar {
+		return anyWord
+	}
+	bits = 1 << idUnknown // never none, since an edge or a comma may do
+	for _, id := range c.words {
+		bits |= 1 << (id & 63)
+	}
+	if c.share {
+		bits |= 1<<idFraction | 1<<idVulgar
+	}
+	if c.number {
+		bits |= 1<<idNumber | l.numbers.counting
+	}
+	return bits
 }
 
 // fits reports whether a token satisfies the context; nil is the edge of the line,
@@ -229,15 +269,23 @@ func (l *lexicon) pointsAtBar(toks []token, i int) bool {
 // misheardAt is what was misheard at token i, or nil; before is the token before
 // it as it was mended, nil at the start of the line.
 func (l *lexicon) misheardAt(text string, toks []token, i int, before *token) *heard {
-	second := idUnknown
+	second, ahead, behind := idUnknown, anyWord, anyWord
 	if toks[i].pause >= colon && toks[i].lists&anyAnswer != 0 && before != nil && before.has(coloned|asked) && before.end > before.start {
 		return nil // "Nectar: n"
 	}
 	if i+1 < len(toks) {
-		second = toks[i+1].id
+		second, behind = toks[i+1].id, bitOf(&toks[i+1], toks[i+1].pause > none)
 	}
-	for _, h := range l.mishearings[toks[i].id].heard {
-		if (h.second == idUnknown || h.second == second) && h.spelt(toks, i) && l.fitsAround(h.heard, text, toks, i, before) {
+	if before != nil {
+		ahead = bitOf(before, toks[i].pause > none)
+	}
+	heard := l.mishearings[toks[i].id].heard
+	for k := range heard {
+		h := &heard[k]
+		if h.before&ahead == 0 || h.behind&behind == 0 || h.second != idUnknown && h.second != second {
+			continue // as most
+		}
+		if h.spelt(toks, i) && l.fitsAround(h.heard, text, toks, i, before) {
 			return h.heard
 		}
 	}

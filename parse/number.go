@@ -66,6 +66,7 @@ type numbers struct {
 	combWords     wordSet // comb, bar, frame
 	barWords      wordSet // bar, b, frame: a whole number follows
 	combsTold     wordSet // new, white: before a comb that no number follows
+	counting      uint64  // a bit for the low six bits of each unit and ten
 	months        func(token) bool
 }
 

@@ -90,15 +90,17 @@ type front struct {
 
 // take makes ready for a page.
 func (f *front) take(toks []token, givenNames wordSet) {
-	clear(f.words.in)
-	f.lists, f.marks, f.given = 0, 0, false
+	in := f.words.in
+	clear(in)
+	lists, marks, given := listSet(0), mark(0), false
 	for i := range toks {
 		t := &toks[i]
-		f.words.in[t.id] = true
-		f.lists |= t.lists
-		f.marks |= t.flags
-		f.given = f.given || givenNames.has(t.id)
+		in[t.id] = true
+		lists |= t.lists
+		marks |= t.flags
+		given = given || givenNames.has(t.id)
 	}
+	f.lists, f.marks, f.given = lists, marks, given
 }
 
 // onFront reports whether one of some words stands on the first page.

@@ -173,7 +173,7 @@ func (r *reader) placeFirst() bool {
 // crossesBar puts the queen who walks over a bar on it: "the queen crossed bar 7".
 func (r *reader) crossesBar(items []item) {
 	for i := 1; i+1 < len(items); i++ {
-		if it := &items[i]; it.any4(kWord, kDo, kTemper, kComb) && r.isWord(it, r.wordsOf[roaming]...) && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].any(kBar, kBars) && items[i+1].pause == none {
+		if it := &items[i]; it.any4(kWord, kDo, kTemper, kComb) && items[i+1].any(kBar, kBars) && items[i-1].any3(kQueen, kShe, kBe) && it.pause <= comma && items[i+1].pause == none && r.isWord(it, r.wordsOf[roaming]...) {
 			it.kinds, it.says, it.text = setOf(kOn), senseless, "on"
 		}
 	}

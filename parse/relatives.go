@@ -11,20 +11,36 @@ import (
 // relatives puts such clauses so.
 func (r *reader) relatives(items []item) []item {
 	for i := 0; i+2 < len(items); i++ {
-		switch it := &items[i]; {
-		case it.is(kOf) && items[i+1].text == "which" && i+4 < len(items):
-			items = r.ofWhichBars(items, i, i+2)
-		case it.is(kNum) && items[i+1].is(kOf) && items[i+2].text == "which" && i+4 < len(items):
-			items = r.ofWhichBars(items, i, i)
-		case it.isWord4("minute", "moment", "instant", "second") && items[i+1].text == "the":
-			firstBarUp(items, i+2)
-		case it.isWord2("which", "that") && items[i+1].text == "used to":
-			usedToBe(items, i+2)
-		case it.text == "which" && it.pause == comma && i > 1:
-			items = r.whichWentIn(items, i)
-		case items[i+1].text == "it" && items[i+2].is(kStage) && (it.is(kOf) || strings.HasSuffix(it.text, " of")):
-			items = r.allOfItStaged(items, i)
+		it := &items[i]
+		switch items[i+1].text { // most words are told off by the one behind them
+		case "the":
+			if it.isWord4("minute", "moment", "instant", "second") {
+				firstBarUp(items, i+2)
+			}
+		case "used to":
+			if it.isWord2("which", "that") {
+				usedToBe(items, i+2)
+			}
+		case "it":
+			if items[i+2].is(kStage) && (it.is(kOf) || strings.HasSuffix(it.text, " of")) {
+				items = r.allOfItStaged(items, i)
+			}
+		default:
+			items = r.withWhich(items, i)
 		}
+	}
+	return items
+}
+
+// withWhich puts what a clause with "which" tells, where one stands at item i or behind it.
+func (r *reader) withWhich(items []item, i int) []item {
+	switch it := &items[i]; {
+	case it.is(kOf) && items[i+1].text == "which" && i+4 < len(items):
+		return r.ofWhichBars(items, i, i+2)
+	case it.is(kNum) && items[i+1].is(kOf) && items[i+2].text == "which" && i+4 < len(items):
+		return r.ofWhichBars(items, i, i)
+	case it.text == "which" && it.pause == comma && i > 1:
+		return r.whichWentIn(items, i)
 	}
 	return items
 }

@@ -14,13 +14,11 @@ func (r *reader) runOn(items []item) {
 			from = i
 			continue
 		}
-		if items[i].any4(kDate, kPast, kNow, kOn) && r.dayOfNext(items, from, i) || seenOtherwise(items, from, i) {
-			items[i].pause, from = stop, i
-			continue
-		}
-		if items[i].text == "on" && eachPlaceFirst(items, from, i) {
-			items[i].pause, from = colon, i
-			continue
+		if items[i].anyOf(mayPart) {
+			if pause := r.partedByDay(items, from, i); pause > none {
+				items[i].pause, from = pause, i
+				continue
+			}
 		}
 		if !items[i].anyOf(ownBeginners) && !items[i].lists.has(swarming) {
 			continue // as most words
@@ -35,6 +33,22 @@ func (r *reader) runOn(items []item) {
 			items[i].pause, from = pause, i
 		}
 	}
+}
+
+// mayPart are the kinds of words at which a statement may begin whatever stands before it.
+var mayPart = setOf(kDate, kPast, kNow, kOn, kSeen, kUnseen)
+
+// partedByDay is the pause before such a word at item i: it tells the day of what follows, or of
+// now what was told of the time before, or each place has what is found behind it. None where it
+// parts nothing.
+func (r *reader) partedByDay(items []item, from, i int) pause {
+	switch {
+	case items[i].any4(kDate, kPast, kNow, kOn) && r.dayOfNext(items, from, i), seenOtherwise(items, from, i):
+		return stop
+	case items[i].text == "on" && eachPlaceFirst(items, from, i):
+		return colon
+	}
+	return none
 }
 
 // eachPlaceFirst reports whether a statement begins with a place, and what is found stands behind
