@@ -7,13 +7,19 @@ import "strings"
 func (r *reader) refer(items []item) []item {
 	n := 0 // items that are kept, at the head of the list
 	for i := 0; i < len(items); n++ {
-		if r.mayRefer(items, i) {
-			if it, back, next := r.reference(items, i, items[:n]); next > i {
-				n -= back
-				items[n] = *it
-				i = next
-				continue
+		if k := r.nextToRefer(items, i); k > i {
+			if n < i {
+				copy(items[n:], items[i:k])
 			}
+			if n, i = n+k-i, k; i == len(items) {
+				break
+			}
+		}
+		if it, back, next := r.reference(items, i, items[:n]); next > i {
+			n -= back
+			items[n] = *it
+			i = next
+			continue
 		}
 		if n < i {
 			items[n] = items[i]
@@ -23,11 +29,18 @@ func (r *reader) refer(items []item) []item {
 	return items[:n]
 }
 
-// mayRefer reports whether a reference can begin at item i; at
-// most words it cannot.
-func (r *reader) mayRefer(items []item, i int) bool {
-	it := &items[i]
-	return it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" || i == 0 && r.manner.hivesByCount || r.askAll
+// nextToRefer is the first item from i on at which a reference can begin; at most words
+// none can.
+func (r *reader) nextToRefer(items []item, i int) int {
+	if r.askAll || i == 0 && r.manner.hivesByCount {
+		return i
+	}
+	for ; i < len(items); i++ {
+		if it := &items[i]; it.anyOf(toRefer) || i+1 < len(items) && items[i+1].is(kNum) || it.text == "#" {
+			return i
+		}
+	}
+	return i
 }
 
 // reference reads a reference to bars or hives that begins at item i; back is how
