@@ -14,7 +14,7 @@ func (r *reader) headings(met kinds) {
 	}
 	r.dashedLabel(items)
 	r.nextHeading(items)
-	if met.has(kNum) {
+	if met.has(kNum) && r.lineSaid&saysNext != 0 {
 		r.nextSeveral(items)
 	}
 	if r.topicHeading(items) {

@@ -35,6 +35,7 @@ type lexicon struct {
 	leadIns, opposites map[string][]string // the word tables of these names
 	strokes            strokes
 	known              knownHives
+	lineWords          []lineWords // bits of the words, by wordID
 
 	denial, seen, queenCups, queenCells, openBrood, cappedBrood, planning, added, moved, harvested, fed, followerBoard, bareComb, sideFront *sense // of the rules of these names
 
@@ -81,6 +82,9 @@ func newLexicon(f ruleFile) (*lexicon, error) {
 	l.markWords()
 	l.words.addPhrases(lists, &splitter{slips: l.slips, words: l.words})
 	l.words.pack()
+	if err := l.addLineWords(); err != nil {
+		return nil, err
+	}
 	l.forgetPhrases()
 	return l, nil
 }

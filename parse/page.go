@@ -118,9 +118,10 @@ type lexedRow struct {
 	toks  []token // as they were meant
 	items []item
 	words listSet // in which they stand one by one
-	met   gist    // of the items
-	first pause   // before it
-	next  int     // the row behind it
+	said  lineWords
+	met   gist  // of the items
+	first pause // before it
+	next  int   // the row behind it
 	under under
 }
 
@@ -149,24 +150,28 @@ func (r *reader) lexRow(row row) lexedRow {
 	toks := r.toks[row.from:row.to]
 	r.addPauses(toks)
 	r.partLabels(toks)
-	toks = r.mend(r.text, toks, &r.room)
+	words, said := r.wordsIn(toks)
+	if mended := r.mend(r.text, toks, &r.room); &mended[0] != &toks[0] {
+		lists, meant := r.wordsIn(mended)
+		toks, words, said = mended, lists, said|meant
+	}
 	if r.askAll {
 		markAll(toks)
 	}
 	from := len(r.lexing)
 	r.lexing = r.lex.items(toks, r.lexing)
 	items := r.lexing[from:len(r.lexing):len(r.lexing)]
-	words, met := listsOf(toks), gistOf(items)
+	met := gistOf(items)
 	if r.askAll {
-		words, met = everything.lists, everything
+		words, said, met = everything.lists, ^lineWords(0), everything
 	}
 	if met.kinds.has(kFill) {
 		items = dropFillers(items)
 	}
-	if met.kinds.has(kPron) && met.kinds.has(kBe) {
+	if said&saysIt != 0 && met.kinds.has(kBe) {
 		items = r.possessive(items)
 	}
-	return lexedRow{toks: toks, items: items, words: words, met: met, first: row.first, under: row.under}
+	return lexedRow{toks: toks, items: items, words: words, said: said, met: met, first: row.first, under: row.under}
 }
 
 // asks reports whether a row is a label alone, and makes the short row below it

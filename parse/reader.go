@@ -137,7 +137,8 @@ type desk struct {
 	lexing    []item      // theirs
 	room      []token     // for their tokens that are not as they were heard
 	mended    []token     // of the line in hand
-	lineWords listSet     // in which they stand
+	lineLists listSet     // in which they stand
+	lineSaid  lineWords
 	items     []item
 	ref       item       // the reference read last
 	heard     []sentence // its sentences
@@ -212,7 +213,7 @@ const (
 
 // line reads a row.
 func (r *reader) line(l *lexedRow) {
-	r.mended, r.lineWords = l.toks, l.words
+	r.mended, r.lineLists, r.lineSaid = l.toks, l.words, l.said
 	r.topic, r.under = "", l.under
 	if r.inHand == thisLine && l.first >= line {
 		r.inHand = thisText

@@ -9,6 +9,7 @@ type rewrite struct {
 	any   kinds                                // of which it must have one, if there are some
 	more  kinds                                // and one of these
 	list  listSet                              // and a word of these lists
+	said  lineWords                            // and one of these words
 	when  func(r *reader, l *lexedRow) bool    // and must answer to this
 	put   func(r *reader, items []item) []item // rewrites it
 	amend func(r *reader, items []item)        // does so in place
@@ -23,7 +24,7 @@ var rewrites = []rewrite{
 	{all: setOf(kNum), any: whatWords, amend: (*reader).layout},
 	{all: setOf(kBar, kNum), put: (*reader).apposed},
 	{any: referring, put: (*reader).refer},
-	{any: referring, amend: (*reader).barNothing},
+	{any: referring, said: saysNothing, amend: (*reader).barNothing},
 	{any: referring, list: 1 << ofTwo, put: (*reader).oneOfTwo},
 	{all: setOf(kOf, kOn), any: referring, put: (*reader).nthOfMany},
 	{all: setOf(kAdv), any: referring, put: (*reader).alsoOn},
@@ -53,15 +54,16 @@ var rewrites = []rewrite{
 	{all: setOf(kNum, kStage, kCell), put: (*reader).cellsCalled},
 	{all: setOf(kDo), any: countedOrWeighed, put: (*reader).deedLabels},
 	{all: setOf(kDo, kMeasure, kSubstance), amend: (*reader).feedOf},
-	{all: setOf(kDo), amend: (*reader).cameOut},
-	{all: setOf(kDo), put: (*reader).turnedOut},
+	{all: setOf(kDo), said: saysCame, amend: (*reader).cameOut},
+	{all: setOf(kDo), said: saysOut, put: (*reader).turnedOut},
 	{all: setOf(kMethod, kSubstance), amend: (*reader).sugarFor},
 	{all: setOf(kContent), amend: ofItems(plainNest)},
 	{all: setOf(kBar, kNum, kContent, kOf), amend: ofItems(barsCountedBehind)},
-	{all: setOf(kOn), any: ofSought, put: (*reader).soughtItems},
-	{all: setOf(kPron, kContent), amend: (*reader).ofIt},
-	{any: setOf(kStage, kBar, kThen), more: setOf(kOf, kAmount, kThen, kBe), put: (*reader).relatives},
+	{all: setOf(kOn), any: ofSought, said: saysFor, put: (*reader).soughtItems},
+	{all: setOf(kPron, kContent), said: saysIt, amend: (*reader).ofIt},
+	{any: setOf(kStage, kBar, kThen), more: setOf(kOf, kAmount, kThen, kBe), said: saysWhich, put: (*reader).relatives},
 	{all: setOf(kBar), any: setOf(kQueen, kShe), amend: (*reader).crossesBar},
+	{any: setOf(kContent, kCell, kSign, kQueen), said: saysWhat, when: turned, put: (*reader).foundThere},
 	{any: setOf(kContent, kCell, kSign, kQueen), when: turned, put: (*reader).turnAbout},
 	{when: asks, put: (*reader).selfAsked},
 	{when: mayAnswer, put: (*reader).answers},
@@ -82,7 +84,7 @@ func (r *reader) rewrite(l *lexedRow) []item {
 	items := l.items
 	for due := rewritesFor.due(l.met.kinds); due != 0; due &= due - 1 {
 		switch w := &rewrites[bits.TrailingZeros64(due)]; {
-		case w.more != kinds{} && !l.met.kinds.meet(w.more), w.list != 0 && l.met.lists&w.list == 0, w.when != nil && !w.when(r, l):
+		case w.more != kinds{} && !l.met.kinds.meet(w.more), w.list != 0 && l.met.lists&w.list == 0, w.said != 0 && l.said&w.said == 0, w.when != nil && !w.when(r, l):
 		case w.put != nil:
 			items = w.put(r, items)
 		default:

@@ -50,7 +50,10 @@ var longestPointer = func() (most int) {
 
 // several makes one item of the words that stand for several hives.
 func (r *reader) several(items []item) []item {
-	points := r.lineWords.has(pointing)
+	points := r.lineLists.has(pointing)
+	if !points && !kindsOf(items).meet(two(kHives, kName)) {
+		return items // as in most lines
+	}
 	for i := 0; i < len(items); i++ {
 		if !items[i].any(kHives, kName) && !(points && r.mayPoint(&items[i])) {
 			continue

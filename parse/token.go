@@ -54,14 +54,6 @@ type token struct {
 	flags      mark
 }
 
-// listsOf are the lists in which some words stand, one by one.
-func listsOf(toks []token) (in listSet) {
-	for i := range toks {
-		in |= toks[i].lists
-	}
-	return in
-}
-
 func (t *token) has(f mark) bool { return t.flags&f != 0 }
 
 // splitter cuts a line into tokens.
@@ -242,19 +234,20 @@ const (
 
 // shortWord reads a word of less than eight letters of ASCII, all of them at once:
 // its length, its key and the mark of one that is not in lower case. The length is
-// 0 where it is a longer or another word, or less than eight bytes are left. A
-// letter in lower case is a byte that 0x80-'a' lifts to its high bit and 0x80-'z'-1
-// does not.
+// 0 where it is a longer or another word. A letter in lower case is a byte that
+// 0x80-'a' lifts to its high bit and 0x80-'z'-1 does not.
 func shortWord(text string) (n int, key wordKey, f mark) {
-	if len(text) < 8 {
-		return 0, 0, 0
+	var bytes uint64
+	if len(text) >= keyLength {
+		bytes = bytesAt(text, 0)
+	} else {
+		bytes = fewBytes(text)
 	}
-	bytes := bytesAt(text, 0)
 	lower := bytes | 0x20*eachByte
 	plain := lower &^ highBits
 	letters := (plain + (0x80-'a')*eachByte) &^ (plain + (0x80-'z'-1)*eachByte) &^ bytes & highBits
 	n = bits.TrailingZeros64(^letters&highBits) / 8
-	if n == 8 || text[n] == '\'' || text[n] >= utf8.RuneSelf {
+	if n == 8 || n < len(text) && (text[n] == '\'' || text[n] >= utf8.RuneSelf) {
 		return 0, 0, 0
 	}
 	beyond := 64 - 8*n // bits that are not the word's
@@ -262,6 +255,14 @@ func shortWord(text string) (n int, key wordKey, f mark) {
 		f = cased
 	}
 	return n, wordKey(bits.ReverseBytes64(lower) >> beyond), f
+}
+
+// fewBytes is bytesAt for a text of less than eight, which ends a line: zeros stand for the others.
+func fewBytes(text string) (bytes uint64) {
+	for i := range len(text) {
+		bytes |= uint64(text[i]) << (8 * i)
+	}
+	return bytes
 }
 
 // passWord passes over a word. It returns the key of the word in lower case, and

@@ -13,7 +13,6 @@ var turning = setOf(kAsk, kOther, kPlace, kSide, kNot)
 
 // turnAbout puts them so.
 func (r *reader) turnAbout(items []item) []item {
-	items = r.foundThere(items)
 	for from := 0; from < len(items); {
 		end := sentenceEnd(items, from)
 		r.turnDenial(items[from:end])
