@@ -373,11 +373,7 @@ func (r *reader) spanOf(items ...*item) []colony.Span {
 
 // these lists items, with room for a few more.
 func (r *reader) these(items ...*item) []*item {
-	list := r.refs.take(len(items) + 3)[:0]
-	for _, it := range items { // mostly one
-		list = append(list, it)
-	}
-	return list
+	return append(r.refs.take(len(items) + 3)[:0], items...)
 }
 
 func (r *reader) newFinding(f *finding) *finding {
