@@ -58,15 +58,17 @@ func (r *reader) partSpoken(toks []token) {
 		if from > 0 && toks[from].pause == none {
 			continue
 		}
-		first, second := r.spokenAnswer(toks, from), 0
-		for k := first; k > 0; k = r.spokenAnswer(toks, k) {
-			second = k
+		var begins []int // of those behind the first
+		end := r.spokenAnswer(toks, from)
+		for end > 0 && end < len(toks) && toks[end].pause == none {
+			begins = append(begins, end)
+			end = r.spokenAnswer(toks, end)
 		}
-		if second > first && (second == len(toks) || toks[second].pause > none) {
-			for k := first; k < second; k = r.spokenAnswer(toks, k) {
-				toks[k].pause = comma
-			}
-			from = second - 1
+		if end == 0 {
+			continue // "eggs no larvae on four yes I saw"
+		}
+		for _, k := range begins {
+			toks[k].pause = comma
 		}
 	}
 }
