@@ -86,8 +86,8 @@ func (l *lexicon) endsSeries(h *heard, text string, toks []token, i int, left be
 // beside is the number on one side of token i, the way that by goes: next to it or behind "and" or
 // "to".
 func (l *lexicon) beside(text string, toks []token, i, by int) (b besides) {
-	k, pauses := i+by, max(0, by) // the pause between two tokens is that of the second
-	in := func(k int) bool { return k >= 0 && k < len(toks) && toks[k-by+pauses].pause <= comma }
+	k := i + by
+	in := func(k int) bool { return k >= 0 && k < len(toks) && toks[max(k, k-by)].pause <= comma } // the pause of the second of two
 	if !in(k) {
 		return b
 	}
