@@ -8,7 +8,7 @@ import "strings"
 // saidAtOutset reports whether the word at token i, the first of the note or behind "the", is the name of its
 // hive. Given tells that people are called by it.
 func (r *reader) saidAtOutset(toks []token, i int, given bool) bool {
-	if r.front.words.has(r.hiveID) || !given && !r.mayStandFirst(toks, i) {
+	if !given && !r.mayStandFirst(toks, i) || r.hiveSoon(toks) {
 		return false
 	}
 	k, again := i+1, false
@@ -25,6 +25,16 @@ func (r *reader) saidAtOutset(toks []token, i int, given bool) bool {
 	end := r.visitEnd(toks, k)
 	ownLine := given && toks[k].pause >= line
 	return (ownLine || end > k && !r.isPerson(toks, i, end)) && r.talksOfHive(toks, end, nextSentences)
+}
+
+// hiveSoon reports whether the first line of a note has the word for a hive, which then is told with it.
+func (r *reader) hiveSoon(toks []token) bool {
+	for k := 0; k < len(toks) && k < longestGreeting && (k == 0 || toks[k].pause < line); k++ {
+		if toks[k].id == r.hiveID {
+			return true
+		}
+	}
+	return false
 }
 
 // mayStandFirst reports whether a hive may be called by the word at token i that begins a note and that is no given

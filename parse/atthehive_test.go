@@ -52,6 +52,16 @@ func TestAtTheHive(t *testing.T) {
 		{"must give hive four two more bars on saturday", "hive=4 plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-16"},
 		{"i must get hive two sorted out", "hive=2"},
 		{"bar twelve i removed while i was in there", "actions.remove_bar=yes actions.remove_bar.bar=12"},
+		{"On Friday give hive 2 a litre of syrup.", "hive=2 plans.feed=yes plans.feed.amount=1 plans.feed.due=2026-05-15 plans.feed.unit=l plans.feed.what=syrup"},
+		{"give hive 2 a litre of syrup on Saturday", "hive=2 plans.feed=yes plans.feed.amount=1 plans.feed.due=2026-05-16 plans.feed.unit=l plans.feed.what=syrup"},
+		{"Remember to treat hive 5 with thymol next week.", "hive=5 plans.treat=yes plans.treat.due=2026-05-21 plans.treat.what=thymol"},
+		{"must feed hive three a litre of syrup on monday", "hive=3 plans.feed=yes plans.feed.amount=1 plans.feed.due=2026-05-18 plans.feed.unit=l plans.feed.what=syrup"},
+		{"tomorrow split them", "plans.split=yes plans.split.due=2026-05-15"},
+		{"next week split hive five", "hive=5 plans.split=yes plans.split.due=2026-05-21"},
+		{"on friday split hive five", "earlier.split=yes earlier.split.on=2026-05-08 hive=5"},
+		{"tomorrow put two bars in", "plans.add_bar=yes plans.add_bar.count=2 plans.add_bar.due=2026-05-15"},
+		{"badger this evening um fourteen degrees and cloudy\nbars four and five eggs", "bars.4.eggs=yes bars.5.eggs=yes hive=badger weather.sky=cloudy weather.temp_c=14"},
+		{"i give hive 2 a litre of syrup", "actions.feed=yes actions.feed.amount=1 actions.feed.unit=l actions.feed.what=syrup hive=2"},
 	} {
 		readsAs(t, "at the hive", c.said, c.want)
 	}

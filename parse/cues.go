@@ -66,8 +66,8 @@ func (r *reader) cueDay(c *clause, k int) bool {
 	case c.mood != asserted:
 	case it.day.ahead && (c.items[0].text == "back" || r.foodFor(c, k) || r.barsToGoIn(c)), it.day.weekday && it.day.future != r.today && k == len(c.items)-1 && r.barsToGoIn(c):
 		c.mood, c.cue = planned, r.quote(it) // "Back in six days to check that cell"
-	case it.day.ahead && !it.day.ago && r.twofoldBefore(c, k):
-		c.mood, c.cue = planned, r.quote(it) // "split it tomorrow"
+	case it.day.ahead && !it.day.ago && (r.twofoldBefore(c, k) || r.twofold(c.next(k)) && c.next(k).pause == none):
+		c.mood, c.cue = planned, r.quote(it) // "split it tomorrow", "tomorrow split it"
 	case it.day.weekday && k == len(c.items)-1 && it.day.future != r.today && !hasKind(c.items[:k], kBees) && r.foodFor(c, k):
 		c.mood, c.cue, c.doubt = planned, r.quote(it), r.quote(it) // "OA Fri"
 	case it.day.weekday && it.day.future != r.today && c.items[0].text == "back" && k <= 2 && r.toLook(c, k+1):

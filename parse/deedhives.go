@@ -52,17 +52,21 @@ func (r *reader) doneTo(items []item, i int) bool {
 	for k >= 0 && items[k].is(kArt) && items[k+1].pause == none {
 		k--
 	}
-	if k > 0 && items[k+1].pause == none && items[k-1].any(kPlan, kWill) && r.toGive(items, k, i) {
-		return true
+	if k < 0 || items[k+1].pause > none {
+		return false
 	}
-	if k < 0 || !items[k].is(kDo) || items[k+1].pause > none {
+	gives := r.toGive(items, k, i)
+	switch {
+	case gives && k > 0 && items[k].pause == none && items[k-1].any(kPlan, kWill):
+		return true
+	case !gives && !items[k].is(kDo):
 		return false
 	}
 	undone := k > 0 && items[k-1].is(kUndone) && items[k].pause == none // "I did not feed hive five on Friday"
-	if verb := r.rule(&items[k], kDo); verb.Form != "done" && !undone || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i) {
+	if verb := r.rule(&items[k], kDo); !gives && (verb.Form != "done" && verb.Form != "todo" && !undone || traitsOf(verb.Value).hive != tendedTo && !r.gaveFood(items, k, i)) {
 		return false
 	}
-	for k > 0 && items[k].pause == none && (items[k-1].any6(kPron, kHave, kAdv, kOn, kUndone, kDate) || items[k-1].text == "never") {
+	for k > 0 && items[k].pause == none && (items[k-1].any6(kPron, kHave, kAdv, kOn, kUndone, kDate) || items[k-1].any(kPlan, kWill) || items[k-1].text == "never") {
 		k--
 	}
 	return k == 0 || items[k].pause >= comma || items[k-1].any3(kAnd, kThen, kBut) || r.begins(items, k)
@@ -71,7 +75,7 @@ func (r *reader) doneTo(items []item, i int) bool {
 // toGive reports whether the hive at item i is to be given food or bars by the verb at item k: "need to give
 // hive two a litre of syrup on Friday", "must get hive two three more bars".
 func (r *reader) toGive(items []item, k, i int) bool {
-	if !items[k].isWord3("give", "get", "bring") || items[k].pause > none {
+	if !items[k].isWord3("give", "get", "bring") {
 		return false
 	}
 	for n := i + 1; n < len(items) && n < i+5 && items[n].pause == none; n++ {

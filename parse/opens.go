@@ -361,6 +361,8 @@ func (r *reader) opensDeed(o *opener) verdict {
 		return doesNot // as most
 	case o.pause == comma && r.deedAnew(items, i):
 		return doesOpen
+	case close && prev.is(kDate) && !prev.day.today && r.twofold(o.item) && r.leadIn(items, i):
+		return doesNot // "tomorrow split them"
 	case o.text == "came out":
 		return doesNot // "bar 12 came out and went on the fire"
 	case !prev.anyOf(leadToOrders) && r.orderAt(items, i):

@@ -9,7 +9,7 @@ func headings(items []item) {
 		it := &items[k]
 		heads := it.pause >= stop && it.colon && it.is(kContent) || k == 0 && it.pause >= line && it.isWord4("stores", "brood", "queen cells", "cells")
 		if heads && toldBehind(items, k) {
-			it.kinds, it.says = setOf(kWord), senseless
+			it.kinds, it.says, it.used = setOf(kWord), senseless, true
 			items[k+1].pause = max(items[k+1].pause, colon)
 		}
 	}

@@ -147,13 +147,27 @@ func weighs(args []item) bool {
 	return false
 }
 
+// forHarvest reports whether what was taken was "for harvest", which then is no verb.
+func (f *fitting) forHarvest() bool {
+	end := f.i + 1 + len(f.args)
+	before := end - 1
+	if before > f.i && f.c.items[before].is(kArt) {
+		before--
+	}
+	if end >= len(f.c.items) || !f.c.items[end].isWord2("harvest", "harvesting") || f.c.items[end].pause > none || f.c.items[before].text != "for" {
+		return false
+	}
+	f.c.items[end].used = true
+	return true
+}
+
 // toEat reports whether it is told behind the verb that what was taken, the bar in hand for "it",
 // is for the keeper's table: "took ten and eleven for the house", "took the end bar for ourselves".
 func (f *fitting) toEat() bool {
+	if f.forHarvest() {
+		return true
+	}
 	for k := 1; k < len(f.args); k++ {
-		if f.args[k].isWord3("for harvest", "for the harvest", "for harvesting") && f.args[k].pause == none {
-			return true
-		}
 		if f.args[k-1].text != "for" || f.args[k-1].pause >= stop {
 			continue
 		}

@@ -207,6 +207,9 @@ func (r *reader) weighSpoken(toks []token, i int) int {
 	if r.isPerson(toks, i, end) || r.titledRun(toks, i) {
 		return -2 * enough
 	}
+	if toks[i].has(coloned) && i > 1 && toks[i].pause == none && r.says(toks[i-1], "to") && !r.says(toks[i-2], "on", "over", "back", "across", "along", "round", "down", "up", "next") {
+		return 0 // a heading, "steps to reproduce:"
+	}
 	toks[i].flags |= capital
 	r.mention = mention{reader: r, toks: toks, i: i, end: end}
 	weight := r.mention.weigh()
