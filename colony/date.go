@@ -67,15 +67,8 @@ func (d Date) String() string {
 	if d.IsZero() {
 		return ""
 	}
-	if d.Year < 0 || d.Year > 9999 {
-		return d.Time().Format(time.DateOnly)
-	}
-	y, m, day := d.Year, int(d.Month), d.Day
-	return string([]byte{digit(y / 1000), digit(y / 100), digit(y / 10), digit(y), '-', digit(m / 10), digit(m), '-', digit(day / 10), digit(day)})
+	return d.Time().Format(time.DateOnly)
 }
-
-// digit is the last one of a number.
-func digit(n int) byte { return '0' + byte(n%10) }
 
 // MarshalText writes yyyy-mm-dd.
 func (d Date) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
