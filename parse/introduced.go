@@ -6,7 +6,8 @@ import "strings"
 // is banjo twenty eight degrees", "then maeve bar two no comb".
 
 // introduced is where the name that ends with token i begins, if the talk turns to the hive of that
-// name there; -1 elsewhere. It is a given name, or behind "this is" and the like a word that no rule
+// name there; -1 elsewhere. It is the word that the note begins with or a place where these are told to
+// be hives (saidAtOutset, placeIntroduced), a given name, or behind "this is" and the like a word that no rule
 // knows, and what follows is told of a hive. Others tells whether the note has introduced one before.
 func (r *reader) introduced(toks []token, i int, others bool) int {
 	t := &toks[i]

@@ -47,12 +47,14 @@ type mishearing struct {
 	Then   []string `toml:"then"`   // and those of which one must stand behind the word that follows
 	Not    []string `toml:"not"`    // words that must not follow
 	Unless []string `toml:"unless"` // words that must not stand before
-	Series bool     `toml:"series"` // it is a number that those beside it call for
-	Dotted bool     `toml:"dotted"` // a full stop must follow
-	Sure   bool     `toml:"sure"`   // no reading of the words as written fits a hive: not flagged
-	Why    string   `toml:"why"`
-	Yes    []string `toml:"yes"`
-	No     []string `toml:"no"`
+	Series bool     `toml:"series"` // it is a number that those beside it call for: before opens the series, not must not follow its next number, after follows its last
+	// Unended are words that must not follow the last number of a series behind "and".
+	Unended []string `toml:"unended"`
+	Dotted  bool     `toml:"dotted"` // a full stop must follow
+	Sure    bool     `toml:"sure"`   // no reading of the words as written fits a hive: not flagged
+	Why     string   `toml:"why"`
+	Yes     []string `toml:"yes"`
+	No      []string `toml:"no"`
 }
 
 // abbreviation lists words that keepers cut short, and what they stand for. A full

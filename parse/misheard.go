@@ -66,8 +66,9 @@ type heard struct {
 	before, after *context
 	then          *context // of the word behind the next
 	not, unless   *context
-	number        bool // a number was said
-	dotted        bool // a full stop must follow
+	unended       *context // of a series
+	number        bool     // a number was said
+	dotted        bool     // a full stop must follow
 }
 
 // context is a set of words of which one must stand next to a mishearing.
@@ -86,7 +87,7 @@ func (l *lexicon) addMishearings(list []mishearing) error {
 	for i := range list {
 		m := &list[i]
 		for _, h := range m.Heard {
-			c := &heard{rule: m, dotted: m.Dotted, before: l.context(m.Before), after: l.context(m.After), then: l.context(m.Then), not: l.context(m.Not), unless: l.context(m.Unless)}
+			c := &heard{rule: m, dotted: m.Dotted, before: l.context(m.Before), after: l.context(m.After), then: l.context(m.Then), not: l.context(m.Not), unless: l.context(m.Unless), unended: l.context(m.Unended)}
 			for w := range strings.FieldsSeq(h) {
 				c.words = l.graph.asRead(c.words, w)
 			}

@@ -73,7 +73,7 @@ func (l *lexicon) endsSeries(h *heard, text string, toks []token, i int, left be
 	}
 	next := &toks[i+1]
 	if !left.direct {
-		return next.pause > none || h.after.fits(l, next, false, false) || h.unless != nil && !h.unless.fits(l, next, false, false)
+		return next.pause > none || h.after.fits(l, next, false, false) || h.unended != nil && !h.unended.fits(l, next, false, false)
 	}
 	if !h.after.fits(l, next, false, false) {
 		return false
